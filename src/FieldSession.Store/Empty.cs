@@ -1,0 +1,1 @@
+namespace FieldSession.Store;

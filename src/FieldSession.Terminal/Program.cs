@@ -1,0 +1,1 @@
+Terminal.Gui.App.IApplication? x=null; System.Console.WriteLine(x?.ToString() ?? "hello");
