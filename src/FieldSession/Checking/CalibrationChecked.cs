@@ -1,0 +1,55 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Checking;
+
+/// <summary>The meter was put on the calibrator, before a session or after it.</summary>
+/// <param name="After">Whether this is the check after the session.</param>
+/// <param name="LevelDb">What the meter showed, dB.</param>
+public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Gate.WhileDataAreOpen(study) ?? study switch
+        {
+            { RunOn: { } run } => new Objection($"run {run.Number} is on", "type 'end' first, or check at the next stop"),
+            { SessionOn: null } when After => new Objection("no session is open", "type 'calibration before' first"),
+            { SessionOn: { } session } when !After && study.LastRun?.Session == session.Number => new Objection(
+                "a session is open", "close it with 'calibration after' before the next one begins"),
+            _ => null,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        CalibrationCheck check = new(LevelDb, mark);
+        Study next = study.SessionOn is { } open
+            ? study with { Sessions = study.Sessions.SetItem(open.Number - 1, After ? open with { After = check } : open with { Before = check }) }
+            : study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, check, null)) };
+        return next.Undoably(study, mark, Words);
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        Limits limits = after.Plan?.Limits ?? new Limits();
+        double? drift = After && after.Sessions.Count > 0 ? after.Sessions[^1].DriftDb : null;
+        string said = drift switch
+        {
+            { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => $"; it drifted {d:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline",
+            { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => $"; it drifted {d:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, look after the meter",
+            { } d => $"; it drifted {d:+0.0#;-0.0#;0.0} dB",
+            null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > 0.5 =>
+                $"; the calibrator gives {after.Plan?.CalibratorDb:0.0#} dB: adjust the meter and check again",
+            null => "",
+        };
+        return new Echo(Words + said);
+    }
+
+    private string Words => $"calibration {(After ? "after" : "before")} {LevelDb:0.0#} dB";
+}

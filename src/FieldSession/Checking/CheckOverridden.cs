@@ -1,0 +1,40 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Checking;
+
+/// <summary>The crew goes on although a blocking check stands against it. Check and reason stand in the report.</summary>
+/// <param name="Check">Name of the check, as the refusal gave it.</param>
+/// <param name="Reason">Why, in the crew's words.</param>
+public sealed record CheckOverridden(string Check, string Reason) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (Gate.WhileDataAreOpen(study) is { } shut)
+        {
+            return shut;
+        }
+
+        IEnumerable<Objection> standing = RunChecks.AgainstNextRun(study)
+            .Concat(RunChecks.AgainstPredicting(study) is { } against ? [against] : []);
+        string[] names = [.. standing.Select(o => o.Check!)];
+        return names.Contains(Check)
+            ? null
+            : new Objection(
+                $"no check '{Check}' stands against anything now",
+                names.Length == 0 ? "go on without an override" : $"the checks that stand are {string.Join(", ", names)}");
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Override one = new(Check, Reason, study.Runs.Count + 1, mark);
+        return (study with { Overrides = study.Overrides.Add(one) }).Undoably(study, mark, $"override {Check}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after) => new($"check {Check} overridden: {Reason}; it stands in the report");
+}

@@ -1,0 +1,123 @@
+using FieldSession.Journal;
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Checking;
+
+/// <summary>What stands against starting a run, and what only warns. A blocking check can be overridden by name, with a reason.</summary>
+public static class RunChecks
+{
+    /// <summary>The names of the checks that can stand against a run, or against locking predictions.</summary>
+    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter];
+
+    /// <summary>Sealed codes and their commitment are there before run 1.</summary>
+    public const string Commitment = "commitment";
+
+    /// <summary>The meter was checked before the session.</summary>
+    public const string CalibrationBefore = "calibration-before";
+
+    /// <summary>The meter was checked after the session.</summary>
+    public const string CalibrationAfter = "calibration-after";
+
+    /// <summary>The road is dry.</summary>
+    public const string Surface = "surface";
+
+    /// <summary>The mean wind is within the limit.</summary>
+    public const string Wind = "wind";
+
+    /// <summary>The checks that stand against the next run now and are not overridden.</summary>
+    public static IEnumerable<Objection> AgainstNextRun(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Standing(study).Where(objection => !IsOverridden(study, objection.Check!));
+    }
+
+    /// <summary>What stands against locking predictions: a session that was not closed; null: nothing.</summary>
+    public static Objection? AgainstPredicting(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.SessionOn is { } session && study.LastRun?.Session == session.Number && !IsOverridden(study, CalibrationAfter)
+            ? Blocking(CalibrationAfter, "the calibration check after the last run is missing", "type 'calibration after 93.9' with what the meter shows")
+            : null;
+    }
+
+    /// <summary>Every blocking check that stands now, overridden or not, for the next run or for the end of the session.</summary>
+    public static IEnumerable<Objection> Standing(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Limits limits = study.Plan?.Limits ?? new Limits();
+        if (study.Fittings.Count == 0)
+        {
+            yield return Blocking(Commitment, "no codes are sealed, so the study would not be blind", "let the custodian run 'seal' first");
+        }
+
+        if (study.SessionOn is null)
+        {
+            yield return Blocking(CalibrationBefore, "the meter was not checked before this session", "type 'calibration before 94.0' with what it shows");
+        }
+
+        if (Latest(study, w => w.Surface) is { Surface: { } surface } && surface != "dry")
+        {
+            yield return Blocking(Surface, $"the road is {surface}: tyre noise can't be compared on it", "wait, then type 'weather surface=dry'");
+        }
+
+        if (Latest(study, w => w.Wind) is { Wind: { } wind } && wind.MetresPerSecond > limits.WindBlockMetresPerSecond)
+        {
+            yield return Blocking(
+                Wind,
+                $"the mean wind of {wind.In(Units(study))} is above {new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))}",
+                "wait, then type 'weather wind=...' again");
+        }
+    }
+
+    /// <summary>What the newest weather warns of.</summary>
+    public static IEnumerable<string> WeatherWarnings(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Limits limits = study.Plan?.Limits ?? new Limits();
+        if (study.Weather.Count == 0)
+        {
+            yield break;
+        }
+
+        Weather now = study.Weather[^1];
+        if (now.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond)
+        {
+            yield return $"mean wind above {new WindSpeed(limits.WindWarnMetresPerSecond).In(Units(study))}";
+        }
+
+        if (now.Gust is { } gust && gust.MetresPerSecond > limits.GustWarnMetresPerSecond)
+        {
+            yield return $"gusts above {new WindSpeed(limits.GustWarnMetresPerSecond).In(Units(study))}";
+        }
+
+        if (now.Air is { } air && (air.Celsius < limits.AirColdestCelsius || air.Celsius > limits.AirWarmestCelsius))
+        {
+            yield return $"air outside {new Temperature(limits.AirColdestCelsius).In(Units(study))}..{new Temperature(limits.AirWarmestCelsius).In(Units(study))}";
+        }
+
+        if (now.Surface is { } surface && surface != "dry")
+        {
+            yield return $"the road is {surface}, not dry";
+        }
+    }
+
+    private static bool IsOverridden(Study study, string check) => study.Overrides.Any(o => o.Check == check && o.Mark.Number > Renewed(study, check));
+
+    // An override answers for the value it was given on: new weather or a new session asks again.
+    private static int Renewed(Study study, string check) => check switch
+    {
+        Surface => Latest(study, w => w.Surface)?.Mark.Number ?? 0,
+        Wind => Latest(study, w => w.Wind)?.Mark.Number ?? 0,
+        CalibrationBefore => study.Sessions.Count == 0 ? 0 : study.Sessions[^1].After?.Mark.Number ?? 0,
+        CalibrationAfter => study.LastRun?.Started.Number ?? 0,
+        _ => 0,
+    };
+
+    private static Weather? Latest(Study study, Func<Weather, object?> part) => study.Weather.LastOrDefault(w => part(w) is not null);
+
+    private static UnitSystem Units(Study study) => study.Plan?.Units ?? UnitSystem.Metric;
+
+    private static Objection Blocking(string check, string why, string instead) =>
+        new(why, $"{instead}, or go on with 'override {check} WHY'", check);
+}

@@ -1,0 +1,36 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>Reads <c>;3</c>, a note phrase of the plan, and <c>; free words</c>.</summary>
+public static class NoteText
+{
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, Plan? plan)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string line = text.Trim();
+        if (line.Length == 0 || line[0] != ';')
+        {
+            return null;
+        }
+
+        string words = line[1..].Trim();
+        if (words.Length == 0)
+        {
+            return Parsed.No("the note is empty", "type '; your words', or ';3' for the plan's third phrase");
+        }
+
+        if (words.Length > 1 || !char.IsAsciiDigit(words[0]))
+        {
+            return Parsed.As(new NoteMade(words));
+        }
+
+        int number = words[0] - '0';
+        int known = plan?.Phrases.Count ?? 0;
+        return number >= 1 && number <= known
+            ? Parsed.As(new NoteMade(plan!.Phrases[number - 1]))
+            : Parsed.No($"the plan has no phrase {number}", known == 0 ? "type '; your words'" : $"its phrases are 1 to {known}, or type '; your words'");
+    }
+}

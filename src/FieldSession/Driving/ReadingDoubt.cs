@@ -1,0 +1,53 @@
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>
+/// Why a reading will be asked about at the next stop. It is held against the plan only, never against another code's
+/// reading, so that no question can tell how the codes compare.
+/// </summary>
+public static class ReadingDoubt
+{
+    /// <summary>The doubt in words; null: none.</summary>
+    public static string? Of(LevelRange levels, Segment segment, Run run, Limits limits)
+    {
+        ArgumentNullException.ThrowIfNull(segment);
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(limits);
+        string[] doubts = [.. All(levels, segment, run, limits)];
+        return doubts.Length == 0 ? null : string.Join("; ", doubts);
+    }
+
+    private static IEnumerable<string> All(LevelRange levels, Segment segment, Run run, Limits limits)
+    {
+        if (levels.LowDb < limits.LevelLowestDb || levels.HighDb > limits.LevelHighestDb)
+        {
+            yield return $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
+        }
+        else if (segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb)
+        {
+            yield return $"{levels} dB is more than {limits.NominalDistanceDb:0.#} dB from the plan's {nominal:0.#} dB";
+        }
+
+        if (levels.WidthDb > limits.WidthDoubtDb)
+        {
+            yield return $"the range is {levels.WidthDb:0.#} dB wide, probably traffic";
+        }
+
+        if (segment.Kind.IsImpact && !levels.IsSingle)
+        {
+            yield return "a range on an impact segment, where one peak is read";
+        }
+
+        if (!segment.Kind.IsImpact && levels.IsSingle)
+        {
+            yield return "one value on a steady segment, where a range is read";
+        }
+
+        if (run.Passed(segment.Number))
+        {
+            yield return $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone";
+        }
+    }
+}

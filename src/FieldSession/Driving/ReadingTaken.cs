@@ -1,0 +1,47 @@
+using FieldSession.Journal;
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>
+/// The co-driver has read the meter. The fact names no code and no segment: they follow from the run that is on.
+/// </summary>
+/// <param name="Levels">Low-high range, or one value.</param>
+/// <param name="Swapped">Whether the range was typed high first.</param>
+/// <param name="Spoilt">What spoilt it, where it was flagged at once; null: clean.</param>
+/// <param name="Words">More about what spoilt it; null: none.</param>
+public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, SpoiltCause? Spoilt = null, string? Words = null) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => Gate.WhileARunIsOn(study);
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.RunOn is not { } run || study.NextSegment is not { } segment)
+        {
+            return study;
+        }
+
+        Reading reading = new(segment.Number, Levels, mark)
+        {
+            Swapped = Swapped,
+            Spoilt = Spoilt is { } cause ? new Spoiling(cause, Words, Late: false) : null,
+            Doubt = ReadingDoubt.Of(Levels, segment, run, study.Plan!.Limits),
+        };
+        return Passing.Of(study, run, reading).Undoably(study, mark, Levels.ToString());
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        string where = before.NextSegment is { } segment ? $" on {segment.Number} {segment.Name}" : "";
+        string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
+        string swapped = Swapped ? ", typed high first and swapped" : "";
+        return new Echo($"{Levels} dB{where}{spoilt}{swapped}{Passing.WhatIsNext(after)}", after.LastRun?.LastReading?.Doubt);
+    }
+}

@@ -1,0 +1,65 @@
+using FieldSession.Checking;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>The next run begins; starting it confirms the protocol sheet of the plan.</summary>
+/// <param name="Code">The code on the car.</param>
+/// <param name="Driver">Who drives; null: the plan's seats say it.</param>
+public sealed record RunStarted(SpecCode Code, string? Driver) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) =>
+        Gate.WhileDataAreOpen(study) ?? ObjectionToRun(study) ?? ObjectionToDriver(study) ?? RunChecks.AgainstNextRun(study).FirstOrDefault();
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Study inSession = study.SessionOn is null
+            ? study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null)) }
+            : study;
+        Run run = new(study.Runs.Count + 1, Code, inSession.Sessions.Count, mark)
+        {
+            Driver = Driver ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
+            Doubt = DoubtIn(study),
+        };
+        return (inSession with { Runs = study.Runs.Add(run) }).Undoably(study, mark, $"run {Code}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        string first = after.NextSegment is { } segment ? $"; first segment {segment.Number} {segment.Name}" : "";
+        return new Echo($"run {after.Runs.Count} on {Code}{first}", after.LastRun?.Doubt);
+    }
+
+    private string? DoubtIn(Study study) => study switch
+    {
+        { NextPlace: null } => "the order of the plan is driven to its end",
+        { CodeAsked: { } asked } when asked != Code => $"the order asks for {asked} now",
+        _ => null,
+    };
+
+    private Objection? ObjectionToRun(Study study)
+    {
+        if (study.RunOn is { } on)
+        {
+            return new Objection($"run {on.Number} on {on.Code} is still on", "type 'end' to end it, then start the next");
+        }
+
+        SpecCode[] codes = study.Fitting is { } fitting ? [.. fitting.Codes] : [];
+        return codes.Length == 0 || codes.Contains(Code)
+            ? null
+            : new Objection(
+                $"{Code} is no code of this study",
+                $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}{(study.CodeAsked is { } asked ? $"; the order asks for {asked} now" : "")}");
+    }
+
+    private Objection? ObjectionToDriver(Study study) =>
+        Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => Study.SamePerson(m.Name, Driver))
+            ? null
+            : new Objection($"'{Driver}' is not in the crew", $"the crew is {string.Join(", ", plan.Crew.Select(m => m.Name))}");
+}

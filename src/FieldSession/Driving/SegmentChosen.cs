@@ -1,0 +1,34 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>The next reading belongs to another segment than the one that was due: mends an off-by-one.</summary>
+/// <param name="Segment">Number of that segment.</param>
+public sealed record SegmentChosen(int Segment) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Gate.WhileARunIsOn(study) ?? (Segment >= 1 && Segment <= study.Plan!.Route.Count
+            ? null
+            : new Objection($"there is no segment {Segment}", $"the route has segments 1 to {study.Plan!.Route.Count}"));
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.RunOn is { } run
+            ? study.WithLastRun(run with { NextSegment = Segment }).Undoably(study, mark, $"seg {Segment}")
+            : study;
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        return new Echo($"the next reading is {after.NextSegment?.Number} {after.NextSegment?.Name}");
+    }
+}

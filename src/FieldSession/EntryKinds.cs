@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using System.Text.Json.Serialization.Metadata;
+using FieldSession.Journal;
+
+namespace FieldSession;
+
+/// <summary>
+/// Contents page 1: every kind of entry, in the order of the job, with its name and version on disk. A name is never
+/// used again for something else; members are added, never given another meaning.
+/// </summary>
+public static class EntryKinds
+{
+    /// <summary>Every kind.</summary>
+    public static ImmutableArray<EntryKind> All { get; } =
+    [
+        EntryKind.Of("plan", EntryShapes.Default.PlanMade),
+        EntryKind.Of("sealed", EntryShapes.Default.SpecsSealed),
+        EntryKind.Of("calibration", EntryShapes.Default.CalibrationChecked),
+        EntryKind.Of("weather", EntryShapes.Default.WeatherNoted),
+        EntryKind.Of("override", EntryShapes.Default.CheckOverridden),
+        EntryKind.Of("run", EntryShapes.Default.RunStarted),
+        EntryKind.Of("reading", EntryShapes.Default.ReadingTaken),
+        EntryKind.Of("missed", EntryShapes.Default.SegmentMissed),
+        EntryKind.Of("segment", EntryShapes.Default.SegmentChosen),
+        EntryKind.Of("end", EntryShapes.Default.RunEnded),
+        EntryKind.Of("undo", EntryShapes.Default.ActUndone),
+        EntryKind.Of("note", EntryShapes.Default.NoteMade),
+        EntryKind.Of("spoilt", EntryShapes.Default.ReadingSpoilt),
+        EntryKind.Of("clean", EntryShapes.Default.FlagTakenBack),
+        EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
+        EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
+    ];
+
+    private static ImmutableDictionary<Type, EntryKind> ByType { get; } = All.ToImmutableDictionary(k => k.Type);
+
+    private static ImmutableDictionary<string, EntryKind> ByName { get; } = All.ToImmutableDictionary(k => k.Name);
+
+    /// <summary>The kind of an entry.</summary>
+    /// <exception cref="KeyNotFoundException">The entry's type stands on no line of the contents page.</exception>
+    public static EntryKind Of(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        return ByType[entry.GetType()];
+    }
+
+    /// <summary>The entry that a line holds; one of an unknown kind or version comes back as <see cref="EntryByNewerProgram"/>.</summary>
+    public static Entry EntryIn(Line line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return ByName.TryGetValue(line.Kind, out EntryKind? kind) && kind.Version >= line.Version
+            ? kind.Read(line)
+            : new EntryByNewerProgram(line.Kind, line.Version);
+    }
+}
+
+/// <summary>A kind of entry: its name on disk, its version, and how it is written and read.</summary>
+/// <param name="Name">Name on disk.</param>
+/// <param name="Version">Version written.</param>
+/// <param name="Type">The record that holds it.</param>
+/// <param name="Shape">How its members stand in JSON.</param>
+public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo Shape)
+{
+    /// <summary>A kind in its first version.</summary>
+    public static EntryKind Of<T>(string name, JsonTypeInfo<T> shape)
+        where T : Entry => new(name, 1, typeof(T), shape);
+
+    /// <summary>The next line of a strand, holding an entry of this kind.</summary>
+    public Line Write(Entry entry, int number, string previousHash, DateTimeOffset at, string strand) => Line.Make(
+        number, previousHash, at, strand, Name, Version, json => System.Text.Json.JsonSerializer.Serialize(json, entry, Shape));
+
+    /// <summary>The entry that a line of this kind holds.</summary>
+    /// <exception cref="System.Text.Json.JsonException">The body does not have the shape of the kind.</exception>
+    public Entry Read(Line line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        using System.Text.Json.JsonDocument document = System.Text.Json.JsonDocument.Parse(line.Json);
+        return (Entry?)System.Text.Json.JsonSerializer.Deserialize(document.RootElement.GetProperty("body"), Shape)
+            ?? throw new System.Text.Json.JsonException($"line {line.Number} has no body");
+    }
+}

@@ -1,0 +1,34 @@
+using System.Text.Json.Serialization;
+using FieldSession.Checking;
+using FieldSession.Driving;
+using FieldSession.Flagging;
+using FieldSession.Planning;
+using FieldSession.Predicting;
+using FieldSession.Revealing;
+using FieldSession.Sealing;
+
+namespace FieldSession;
+
+/// <summary>How the entries' members stand in JSON; made at build time, so that nothing is looked up at run time.</summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
+    IgnoreReadOnlyProperties = true,
+    UseStringEnumConverter = true)]
+[JsonSerializable(typeof(PlanMade))]
+[JsonSerializable(typeof(SpecsSealed))]
+[JsonSerializable(typeof(CalibrationChecked))]
+[JsonSerializable(typeof(WeatherNoted))]
+[JsonSerializable(typeof(CheckOverridden))]
+[JsonSerializable(typeof(RunStarted))]
+[JsonSerializable(typeof(ReadingTaken))]
+[JsonSerializable(typeof(SegmentMissed))]
+[JsonSerializable(typeof(SegmentChosen))]
+[JsonSerializable(typeof(RunEnded))]
+[JsonSerializable(typeof(ActUndone))]
+[JsonSerializable(typeof(NoteMade))]
+[JsonSerializable(typeof(ReadingSpoilt))]
+[JsonSerializable(typeof(FlagTakenBack))]
+[JsonSerializable(typeof(PredictionLocked))]
+[JsonSerializable(typeof(KeyOpened))]
+internal sealed partial class EntryShapes : JsonSerializerContext;

@@ -1,0 +1,58 @@
+using FieldSession.Checking;
+using FieldSession.Driving;
+using FieldSession.Flagging;
+using FieldSession.Journal;
+using FieldSession.Measures;
+using FieldSession.Predicting;
+using FieldSession.State;
+
+namespace FieldSession;
+
+/// <summary>The one grammar of typed lines, in the entry box of the drive screen and on standard input alike.</summary>
+public static class EntryText
+{
+    private const string Hint = "type a reading (5860), run CODE, m, u, t, '; note', end, or ask for help";
+
+    /// <summary>Whether a line is passed over: empty, or a remark that begins with #.</summary>
+    public static bool IsPassedOver(string line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return string.IsNullOrWhiteSpace(line) || line.TrimStart()[0] == '#';
+    }
+
+    /// <summary>The fact that a typed line means in the study as it is, or what to type instead.</summary>
+    public static Parsed Parse(string line, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        ArgumentNullException.ThrowIfNull(study);
+        if (ObjectionToText(line) is { } objection)
+        {
+            return new Parsed(null, objection);
+        }
+
+        string text = line.Replace('\t', ' ').Trim();
+        return ReadingText.Parse(text)
+            ?? NoteText.Parse(text, study.Plan)
+            ?? MoveText.Parse(text, study)
+            ?? FlagText.Parse(text, study)
+            ?? RunText.Parse(text)
+            ?? CalibrationText.Parse(text)
+            ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
+            ?? OverrideText.Parse(text)
+            ?? PredictionText.Parse(text)
+            ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
+    }
+
+    private static Objection? ObjectionToText(string line)
+    {
+        if (line.Length > Typed.LongestLine)
+        {
+            return new Objection($"the line has {line.Length} characters, more than {Typed.LongestLine}", "write it as several notes");
+        }
+
+        bool broken = line.Any(c => (char.IsControl(c) && c != '\t') || c == '\uFFFD');
+        return broken ? new Objection("the line has characters that can't be read", "type it again in plain letters") : null;
+    }
+
+    private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "...";
+}

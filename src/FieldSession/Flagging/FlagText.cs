@@ -1,0 +1,58 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Flagging;
+
+/// <summary>
+/// Reads a cause letter alone (<c>t</c>, <c>w</c>, <c>s</c>, <c>r</c>, <c>n</c>, <c>e</c>), which flags the last reading and
+/// given again takes the flag back, and <c>flag 2.5 t words</c>, which flags the reading of run 2 on segment 5.
+/// </summary>
+public static class FlagText
+{
+    private const string Form = "type 'flag 2.5 t words' for run 2, segment 5; the causes are t w s r n e";
+
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] words = Typed.Words(text);
+        if (words.Length == 0)
+        {
+            return null;
+        }
+
+        if (words[0].Length == 1 && SpoiltCauses.FromLetter(words[0][0]) is { } cause)
+        {
+            return study.LastRun?.LastReading is { } last
+                ? Toggle(last, cause, words.Skip(1))
+                : Parsed.No("there is no reading to flag", "type the reading first, then the letter");
+        }
+
+        return Typed.Is(words[0], "flag") ? Chosen(study, words) : null;
+    }
+
+    private static Parsed Chosen(Study study, string[] words)
+    {
+        string[] place = words.Length >= 3 ? words[1].Split('.') : [];
+        if (place.Length != 2 || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
+        {
+            return Parsed.No("a flag names run, segment and cause", Form);
+        }
+
+        Reading? reading = Typed.Count(place[0]) is { } run && Typed.Count(place[1]) is { } segment && run <= study.Runs.Count
+            ? study.Runs[run - 1].Readings.LastOrDefault(r => r.Segment == segment)
+            : null;
+        return reading is null
+            ? Parsed.No($"there is no reading {words[1]}", Form)
+            : Toggle(reading, cause, words.Skip(3));
+    }
+
+    private static Parsed Toggle(Reading reading, SpoiltCause cause, IEnumerable<string> words)
+    {
+        string said = string.Join(' ', words);
+        bool sameAgain = reading.Spoilt is { } spoilt && spoilt.Cause == cause && said.Length == 0;
+        return Parsed.As(sameAgain
+            ? new FlagTakenBack(reading.Mark.Number)
+            : new ReadingSpoilt(reading.Mark.Number, cause, said.Length == 0 ? null : said));
+    }
+}

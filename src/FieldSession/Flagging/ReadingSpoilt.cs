@@ -1,0 +1,34 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Flagging;
+
+/// <summary>
+/// A reading was spoilt: it is left out of the clean result. A flag given after the next segment has begun is late: it
+/// is kept and used in the sensitivity result only.
+/// </summary>
+/// <param name="Reading">Journal line of the reading.</param>
+/// <param name="Cause">What spoilt it.</param>
+/// <param name="Words">More in the crew's words; null: none.</param>
+public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words = null) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Reading);
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Flags.With(study, Reading, reading => reading with { Spoilt = new Spoiling(Cause, Words, Flags.IsLate(study, reading)) })
+            .Undoably(study, mark, $"flag {Cause.Word()}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        string late = Flags.Find(after, Reading) is { Reading.Spoilt.Late: true } ? ", flagged late: used in the sensitivity result only" : "";
+        return new Echo($"{Flags.InWords(after, Reading)} spoilt by {Cause.Word()}{(Words is null ? "" : $": {Words}")}{late}");
+    }
+}

@@ -1,0 +1,23 @@
+using FieldSession.State;
+
+namespace FieldSession.Journal;
+
+/// <summary>
+/// A fact of the day: what it says, what speaks against it now, and what it does to the study. The rule is asked when
+/// the fact is written, never when the journal is read back: an old fact stays a fact.
+/// </summary>
+public abstract record Entry
+{
+    /// <summary>What stands against writing this fact into the study as it is now; null: nothing.</summary>
+    public virtual Objection? ObjectionIn(Study study) => null;
+
+    /// <summary>The study after this fact.</summary>
+    /// <param name="study">The study before it.</param>
+    /// <param name="mark">Where and when the fact stands in the journal.</param>
+    public abstract Study ApplyTo(Study study, LineMark mark);
+
+    /// <summary>The act in the crew's words, and what is doubtful about it.</summary>
+    /// <param name="before">The study before the fact.</param>
+    /// <param name="after">The study after it.</param>
+    public abstract Echo EchoIn(Study before, Study after);
+}

@@ -1,0 +1,23 @@
+using FieldSession.State;
+
+namespace FieldSession.Journal;
+
+/// <summary>An entry of a kind or version that this program does not know. It is kept; nothing more is written after it.</summary>
+/// <param name="Kind">Its kind, as named on disk.</param>
+/// <param name="Version">Version of that kind.</param>
+public sealed record EntryByNewerProgram(string Kind, int Version) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) =>
+        new($"this program does not know entries of kind '{Kind}' version {Version}", "use a newer program");
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study with { ReadOnlyBecause = $"line {mark.Number} is an entry '{Kind}' version {Version} by a newer program" };
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after) => new($"entry '{Kind}' by a newer program");
+}

@@ -1,0 +1,13 @@
+namespace FieldSession.Journal;
+
+/// <summary>
+/// An expected no: why an act can't be done now, and what to do instead. Nothing has changed when it is given.
+/// </summary>
+/// <param name="Why">What stands against the act, in the crew's words.</param>
+/// <param name="Instead">What to type or do instead.</param>
+/// <param name="Check">The name of the check that stands against it, where an override with a reason is possible; else null.</param>
+public sealed record Objection(string Why, string Instead, string? Check = null)
+{
+    /// <summary>The whole sentence, as it is answered to the crew.</summary>
+    public override string ToString() => Check is null ? $"{Why}; {Instead}" : $"{Check}: {Why}; {Instead}";
+}

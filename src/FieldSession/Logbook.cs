@@ -1,0 +1,89 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession;
+
+/// <summary>
+/// The one door through which a study changes: an entry goes in, an objection or a new study comes out. A line is
+/// durable before the study changes; a journal that can't write leaves the very same study.
+/// </summary>
+public sealed class Logbook
+{
+    private readonly IJournal _journal;
+    private readonly TimeProvider _clock;
+    private readonly string _strand;
+    private readonly List<Line> _lines;
+
+    private Logbook(IJournal journal, TimeProvider clock, string newStrand)
+    {
+        _journal = journal;
+        _clock = clock;
+        _lines = [.. journal.Lines];
+        _strand = _lines.Count == 0 ? newStrand : _lines[^1].Strand;
+        Study = Fold(_lines);
+    }
+
+    /// <summary>What is known now.</summary>
+    public Study Study { get; private set; }
+
+    /// <summary>Hash of the journal's last line; zeros while it is empty. Noted on paper it pins every line before it.</summary>
+    public string HeadHash => _lines.Count == 0 ? Line.NoHash : _lines[^1].Hash;
+
+    /// <summary>Every line of the journal, in order.</summary>
+    public IReadOnlyList<Line> Lines => _lines;
+
+    /// <summary>Raised after the study has changed.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>Opens the logbook on a journal and reads it from the first line.</summary>
+    /// <param name="journal">The record behind the study, verified.</param>
+    /// <param name="clock">Where the time comes from.</param>
+    /// <param name="newStrand">Name of the strand that a first line would begin: 16 hex digits, drawn by lot.</param>
+    public static Logbook Open(IJournal journal, TimeProvider clock, string newStrand)
+    {
+        ArgumentNullException.ThrowIfNull(journal);
+        return new Logbook(journal, clock, newStrand);
+    }
+
+    /// <summary>The study that a journal's lines tell, from the first to the last.</summary>
+    public static Study Fold(IEnumerable<Line> lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        return lines.Aggregate(Study.Empty, (study, line) => EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line)));
+    }
+
+    /// <summary>Writes a fact, where nothing speaks against it, and makes it durable.</summary>
+    public Outcome Write(Entry entry)
+    {
+        ArgumentNullException.ThrowIfNull(entry);
+        if (entry.ObjectionIn(Study) is { } objection)
+        {
+            return Outcome.Refused(objection);
+        }
+
+        Study before = Study;
+        Line line = EntryKinds.Of(entry).Write(entry, _lines.Count + 1, HeadHash, _clock.GetUtcNow(), _strand);
+        try
+        {
+            _journal.Append(line);
+        }
+        catch (IOException broken)
+        {
+            return Outcome.NotSaved(broken.Message);
+        }
+
+        _lines.Add(line);
+        Study = entry.ApplyTo(before, MarkOf(line));
+        Changed?.Invoke(this, EventArgs.Empty);
+        return Outcome.Written(line.Number, entry.EchoIn(before, Study));
+    }
+
+    /// <summary>Reads a typed line and writes the fact it means.</summary>
+    public Outcome Write(string typed)
+    {
+        Parsed parsed = EntryText.Parse(typed, Study);
+        return parsed.Entry is { } entry ? Write(entry) : Outcome.Refused(parsed.Objection!);
+    }
+
+    private static LineMark MarkOf(Line line) => new(line.Number, line.At);
+}

@@ -1,0 +1,25 @@
+namespace FieldSession.Measures;
+
+/// <summary>A length of road, held in metres; greater than 0.</summary>
+/// <param name="Metres">Metres.</param>
+public readonly record struct Distance(double Metres)
+{
+    /// <summary>A distance in metres.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    public static Distance FromMetres(double metres) => metres is > 0 and <= 1e6
+        ? new Distance(metres)
+        : throw new ArgumentOutOfRangeException(nameof(metres), "a distance is greater than 0 and at most 1000 km");
+
+    /// <summary>A distance in miles.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    public static Distance FromMiles(double miles) => FromMetres(miles * Speed.KmPerMile * 1000);
+
+    /// <summary>Miles.</summary>
+    public double Miles => Metres / 1000 / Speed.KmPerMile;
+
+    /// <summary>Seconds that the distance lasts at a speed.</summary>
+    public double SecondsAt(Speed speed) => Metres / (speed.Kmh / 3.6);
+
+    /// <summary>The distance in the crew's unit, such as "900 m" or "0.6 mi".</summary>
+    public string In(UnitSystem units) => units == UnitSystem.Imperial ? $"{Miles:0.##} mi" : $"{Metres:0.#} m";
+}

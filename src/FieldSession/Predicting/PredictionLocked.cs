@@ -1,0 +1,85 @@
+using FieldSession.Checking;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Predicting;
+
+/// <summary>One person has said what they hold to be behind the codes. It can't be changed; with the first one the data freeze.</summary>
+/// <param name="Person">Who says it.</param>
+/// <param name="Feature">The code that they hold to have the hidden feature.</param>
+/// <param name="Sure">How sure, 1 (a guess) to 5 (certain).</param>
+/// <param name="Quieter">The code that they hold to be quieter; null: no opinion.</param>
+/// <param name="WouldPay">Whether they would pay for the feature; null: no opinion.</param>
+/// <param name="Basis">What it rests on.</param>
+/// <param name="Words">More in their own words; null: none.</param>
+public sealed record PredictionLocked(
+    string Person, SpecCode Feature, int Sure, SpecCode? Quieter, bool? WouldPay, PredictionBasis Basis, string? Words) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study switch
+        {
+            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
+            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
+            { Opening: not null } => new Objection("the key is open", "a prediction comes before it"),
+            { RunOn: { } run } => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            _ => ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study),
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Prediction prediction = new(Person, Feature, Sure, Quieter, WouldPay, Basis, Words, mark);
+        return study with { Predictions = study.Predictions.Add(prediction), Undoables = [] };
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        string[] open = [.. after.StillToPredict.Select(m => m.Name)];
+        return new Echo(open.Length == 0
+            ? $"prediction of {Person} locked; all are locked, the key can be opened"
+            : $"prediction of {Person} locked and hidden; still open: {string.Join(", ", open)}");
+    }
+
+    private static Objection? ObjectionToDay(Study study)
+    {
+        SpecCode[] undriven = [.. study.Codes.Where(code => !study.Runs.Any(r => r.Code == code))];
+        return study.Runs.Count == 0 || undriven.Length > 0
+            ? new Objection(
+                study.Runs.Count == 0 ? "nothing has been driven" : $"{string.Join(", ", undriven)} has not been driven",
+                "drive every code before predicting")
+            : RunChecks.AgainstPredicting(study);
+    }
+
+    private Objection? ObjectionToPerson(Study study)
+    {
+        if (!study.Plan!.Crew.Any(m => Study.SamePerson(m.Name, Person)))
+        {
+            return new Objection($"'{Person}' is not in the crew", $"the crew is {string.Join(", ", study.Plan.Crew.Select(m => m.Name))}");
+        }
+
+        return study.Predictions.Any(p => Study.SamePerson(p.Person, Person))
+            ? new Objection($"{Person} has locked a prediction already", "it can't be changed")
+            : null;
+    }
+
+    private Objection? ObjectionToCodes(Study study)
+    {
+        if (Sure is < 1 or > 5)
+        {
+            return new Objection($"{Sure} does not say how sure", "give 1 (a guess) to 5 (certain)");
+        }
+
+        SpecCode[] codes = [.. study.Codes];
+        SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
+        return stranger is { } code
+            ? new Objection($"{code} is no code of this study", $"the codes are {string.Join(", ", codes)}")
+            : null;
+    }
+}

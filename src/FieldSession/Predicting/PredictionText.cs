@@ -1,0 +1,95 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Predicting;
+
+/// <summary>
+/// Reads <c>predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words to the end</c>. Only person, feature and
+/// sure must be given.
+/// </summary>
+public static class PredictionText
+{
+    /// <summary>How a prediction is typed.</summary>
+    public const string Form = "type 'predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words'";
+
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text)
+    {
+        string[] words = Typed.Words(text);
+        if (words.Length == 0 || !Typed.Is(words[0], "predict"))
+        {
+            return null;
+        }
+
+        if (words.Length < 4)
+        {
+            return Parsed.No("a prediction names the person, the code with the feature, and how sure", Form);
+        }
+
+        int parts = 2;
+        Dictionary<string, string> said = [];
+        while (parts < words.Length && words[parts].IndexOf('=', StringComparison.Ordinal) is > 0 and var equals)
+        {
+            said[words[parts][..equals].ToLowerInvariant()] = words[parts][(equals + 1)..];
+            parts++;
+        }
+
+        string free = string.Join(' ', words.Skip(parts));
+        return Of(words[1], said, free.Length == 0 ? null : free);
+    }
+
+    /// <summary>The prediction that named answers make.</summary>
+    /// <param name="person">Who predicts.</param>
+    /// <param name="answers">feature, sure, and where there is an opinion quieter, pay and because.</param>
+    /// <param name="words">More in their own words; null: none.</param>
+    public static Parsed Of(string person, IReadOnlyDictionary<string, string> answers, string? words)
+    {
+        ArgumentNullException.ThrowIfNull(answers);
+        string? stranger = answers.Keys.FirstOrDefault(k => k is not ("feature" or "sure" or "quieter" or "pay" or "because"));
+        if (stranger is not null)
+        {
+            return Parsed.No($"'{stranger}' is no part of a prediction", Form);
+        }
+
+        if (SpecCode.Parse(answers.GetValueOrDefault("feature", "")) is not { } feature)
+        {
+            return Parsed.No("the code with the feature is missing or no three-digit code", Form);
+        }
+
+        if (Typed.Count(answers.GetValueOrDefault("sure", "")) is not { } sure)
+        {
+            return Parsed.No("how sure is 1 (a guess) to 5 (certain)", Form);
+        }
+
+        SpecCode? quieter = SpecCode.Parse(answers.GetValueOrDefault("quieter", ""));
+        if (quieter is null && answers.ContainsKey("quieter"))
+        {
+            return Parsed.No($"'{answers["quieter"]}' is no three-digit code", Form);
+        }
+
+        (bool Known, bool? Value) pay = YesNo(answers.GetValueOrDefault("pay", ""));
+        PredictionBasis? basis = Basis(answers.GetValueOrDefault("because", "guess"));
+        return (pay.Known, basis) switch
+        {
+            (false, _) => Parsed.No("'pay' is yes or no", Form),
+            (_, null) => Parsed.No("'because' is sound, seen or guess", Form),
+            _ => Parsed.As(new PredictionLocked(person, feature, sure, quieter, pay.Value, basis.Value, words)),
+        };
+    }
+
+    private static (bool Known, bool? Value) YesNo(string word) => word.ToLowerInvariant() switch
+    {
+        "" => (true, null),
+        "yes" or "y" => (true, true),
+        "no" or "n" => (true, false),
+        _ => (false, null),
+    };
+
+    private static PredictionBasis? Basis(string word) => word.ToLowerInvariant() switch
+    {
+        "sound" => PredictionBasis.Sound,
+        "seen" => PredictionBasis.Seen,
+        "guess" => PredictionBasis.Guess,
+        _ => null,
+    };
+}

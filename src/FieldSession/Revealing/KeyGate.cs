@@ -1,0 +1,26 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Revealing;
+
+/// <summary>When the key may be opened: once, and only after every member of the crew has locked a prediction.</summary>
+public static class KeyGate
+{
+    /// <summary>What stands against opening the key now; null: nothing.</summary>
+    public static Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] open = [.. study.StillToPredict.Select(m => m.Name)];
+        return study switch
+        {
+            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
+            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
+            { Opening: not null } => new Objection("the key is open already", "ask for the report"),
+            { RunOn: { } run } => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            { Runs.Count: 0 } => new Objection("nothing has been driven", "drive, review and predict first"),
+            _ when open.Length > 0 => new Objection(
+                $"predictions are still open: {string.Join(", ", open)}", "lock them with 'predict' first"),
+            _ => null,
+        };
+    }
+}

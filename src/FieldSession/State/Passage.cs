@@ -1,0 +1,38 @@
+using FieldSession.Measures;
+
+namespace FieldSession.State;
+
+/// <summary>The car's passing of one segment in one run, as far as the crew got hold of it.</summary>
+/// <param name="Segment">Number of the segment.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public abstract record Passage(int Segment, LineMark Mark);
+
+/// <summary>A segment on which nothing was read.</summary>
+/// <param name="Segment">Number of the segment.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public sealed record Missed(int Segment, LineMark Mark) : Passage(Segment, Mark);
+
+/// <summary>What the meter showed on a segment.</summary>
+/// <param name="Segment">Number of the segment.</param>
+/// <param name="Levels">Low-high range, or one value.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Passage(Segment, Mark)
+{
+    /// <summary>Why the reading is left out of the clean result; null: it is clean.</summary>
+    public Spoiling? Spoilt { get; init; }
+
+    /// <summary>Why the reading will be asked about at the next stop; null: nothing is doubtful.</summary>
+    public string? Doubt { get; init; }
+
+    /// <summary>Whether the range was typed high first.</summary>
+    public bool Swapped { get; init; }
+
+    /// <summary>Whether the clean result leaves the reading out: flagged, and not too late.</summary>
+    public bool LeftOut => Spoilt is { Late: false };
+}
+
+/// <summary>A flag on a reading that something spoilt.</summary>
+/// <param name="Cause">What spoilt it.</param>
+/// <param name="Words">More in the crew's words; null: none.</param>
+/// <param name="Late">Whether the flag came after the next segment had begun: kept, and used in the sensitivity result only.</param>
+public sealed record Spoiling(SpoiltCause Cause, string? Words, bool Late);

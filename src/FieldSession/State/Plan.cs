@@ -1,0 +1,65 @@
+using System.Collections.Immutable;
+using FieldSession.Measures;
+
+namespace FieldSession.State;
+
+/// <summary>What is decided before the first run: question, margins, route, order, crew.</summary>
+public sealed record Plan
+{
+    /// <summary>The study's short name, such as "QW-0114".</summary>
+    public required string StudyName { get; init; }
+
+    /// <summary>The one question the day is to answer.</summary>
+    public string Question { get; init; } = "";
+
+    /// <summary>How many specs are compared, 2..9.</summary>
+    public required int SpecCount { get; init; }
+
+    /// <summary>The order of runs by place.</summary>
+    public required ImmutableList<Place> Order { get; init; }
+
+    /// <summary>The segments in driven order.</summary>
+    public required ImmutableList<Segment> Route { get; init; }
+
+    /// <summary>The units the crew types and reads in.</summary>
+    public UnitSystem Units { get; init; }
+
+    /// <summary>Largest difference on steady segments that does not matter, dB; 1.0 by default (common practice, no source).</summary>
+    public double MarginDb { get; init; } = 1.0;
+
+    /// <summary>Largest difference of impact peaks that does not matter, dB; 2.0 by default (common practice, no source).</summary>
+    public double ImpactMarginDb { get; init; } = 2.0;
+
+    /// <summary>The people in the car; the first drives, the second types.</summary>
+    public ImmutableList<CrewMember> Crew { get; init; } = [];
+
+    /// <summary>Who keeps the key, fits the tyres and does not ride; null: not named.</summary>
+    public string? Custodian { get; init; }
+
+    /// <summary>Note phrases, called by their number 1-9.</summary>
+    public ImmutableList<string> Phrases { get; init; } = [];
+
+    /// <summary>What is rated from the seats.</summary>
+    public ImmutableList<string> Attributes { get; init; } = [];
+
+    /// <summary>The sentence that the crew confirms at each run's start: windows, fan, mode of drive, meter settings.</summary>
+    public string Protocol { get; init; } = "windows and vents shut, fan off, meter A and F, same mode of drive, speed by GPS";
+
+    /// <summary>What the calibrator gives, dB; 94 or 114 is usual.</summary>
+    public double CalibratorDb { get; init; } = 94.0;
+
+    /// <summary>Whether every comparison stays covered until the evening.</summary>
+    public bool CoveredUntilEvening { get; init; }
+
+    /// <summary>What the candidate costs more than the control, per set, in the owner's currency; null: not told.</summary>
+    public double? PricePremium { get; init; }
+
+    /// <summary>The owner's currency as a word or sign; empty: not told.</summary>
+    public string Currency { get; init; } = "";
+
+    /// <summary>Life of a set, km; null: not told.</summary>
+    public double? SetLifeKm { get; init; }
+
+    /// <summary>The limits that checks are held against.</summary>
+    public Limits Limits { get; init; } = new();
+}

@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.State;
+
+/// <summary>One trip over the route on one code.</summary>
+/// <param name="Number">Number of the run, from 1, in driven order.</param>
+/// <param name="Code">The code that is driven.</param>
+/// <param name="Session">The session it belongs to, from 1.</param>
+/// <param name="Started">Where its start stands in the journal.</param>
+public sealed record Run(int Number, SpecCode Code, int Session, LineMark Started)
+{
+    /// <summary>Who drives; null: not noted.</summary>
+    public string? Driver { get; init; }
+
+    /// <summary>Why the run's code is doubtful; null: the order asks for it.</summary>
+    public string? Doubt { get; init; }
+
+    /// <summary>What was passed so far, in the order it was typed.</summary>
+    public ImmutableList<Passage> Passages { get; init; } = [];
+
+    /// <summary>Number of the segment that the next reading belongs to; one beyond the last when the run is over.</summary>
+    public int NextSegment { get; init; } = 1;
+
+    /// <summary>Where the run's end stands in the journal; null: it is still on.</summary>
+    public LineMark? Ended { get; init; }
+
+    /// <summary>Whether the car is on this run now.</summary>
+    public bool IsOn => Ended is null;
+
+    /// <summary>The readings, in the order they were typed.</summary>
+    public IEnumerable<Reading> Readings => Passages.OfType<Reading>();
+
+    /// <summary>The last reading typed; null: none yet.</summary>
+    public Reading? LastReading
+    {
+        get
+        {
+            for (int i = Passages.Count - 1; i >= 0; i--)
+            {
+                if (Passages[i] is Reading reading)
+                {
+                    return reading;
+                }
+            }
+
+            return null;
+        }
+    }
+
+    /// <summary>Whether a segment has been passed in this run.</summary>
+    public bool Passed(int segment) => Passages.Any(p => p.Segment == segment);
+}

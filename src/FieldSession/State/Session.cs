@@ -1,0 +1,13 @@
+namespace FieldSession.State;
+
+/// <summary>One continuous block of driving between two calibration checks.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Before">The check before it; null: driven without one.</param>
+/// <param name="After">The check after it; null: not made yet.</param>
+public sealed record Session(int Number, CalibrationCheck? Before, CalibrationCheck? After)
+{
+    /// <summary>How far the meter drifted from the check before to the check after, dB; null: not known yet.</summary>
+    public double? DriftDb => Before is { } before && After is { } after
+        ? Math.Round(after.LevelDb - before.LevelDb, 6)
+        : null;
+}

@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.State;
+
+/// <summary>
+/// What is known of the study so far. It is blind for life: it never learns which spec a code stands for. Every fact
+/// of the journal makes a new one from the one before.
+/// </summary>
+public sealed record Study
+{
+    /// <summary>How many acts can be taken back one after another.</summary>
+    public const int UndoDepth = 50;
+
+    /// <summary>The study before its first fact.</summary>
+    public static Study Empty { get; } = new();
+
+    /// <summary>The plan; null: none yet.</summary>
+    public Plan? Plan { get; init; }
+
+    /// <summary>The fittings, each with its own codes; the last is the one on the cars.</summary>
+    public ImmutableList<Fitting> Fittings { get; init; } = [];
+
+    /// <summary>The sessions, in order.</summary>
+    public ImmutableList<Session> Sessions { get; init; } = [];
+
+    /// <summary>The runs, in driven order.</summary>
+    public ImmutableList<Run> Runs { get; init; } = [];
+
+    /// <summary>The conditions noted, in order.</summary>
+    public ImmutableList<Weather> Weather { get; init; } = [];
+
+    /// <summary>The overrides, in order.</summary>
+    public ImmutableList<Override> Overrides { get; init; } = [];
+
+    /// <summary>The notes, in order.</summary>
+    public ImmutableList<Note> Notes { get; init; } = [];
+
+    /// <summary>The locked predictions, in order.</summary>
+    public ImmutableList<Prediction> Predictions { get; init; } = [];
+
+    /// <summary>That the key was opened; null: not yet.</summary>
+    public Opening? Opening { get; init; }
+
+    /// <summary>The last facts that can still be taken back, newest last, each with the study before it.</summary>
+    public ImmutableList<Undoable> Undoables { get; init; } = [];
+
+    /// <summary>Why nothing may be written, such as an entry by a newer program; null: writing is free.</summary>
+    public string? ReadOnlyBecause { get; init; }
+
+    /// <summary>The fitting on the cars; null: not sealed.</summary>
+    public Fitting? Fitting => Fittings.Count == 0 ? null : Fittings[^1];
+
+    /// <summary>The run that is on now; null: none.</summary>
+    public Run? RunOn => Runs.Count > 0 && Runs[^1].IsOn ? Runs[^1] : null;
+
+    /// <summary>The last run, on or over; null: none yet.</summary>
+    public Run? LastRun => Runs.Count == 0 ? null : Runs[^1];
+
+    /// <summary>The session that is open; null: none.</summary>
+    public Session? SessionOn => Sessions.Count > 0 && Sessions[^1].After is null ? Sessions[^1] : null;
+
+    /// <summary>The segment that the next reading belongs to; null: no run is on.</summary>
+    public Segment? NextSegment => RunOn is { } run && Plan is { } plan && run.NextSegment <= plan.Route.Count
+        ? plan.Route[run.NextSegment - 1]
+        : null;
+
+    /// <summary>The place in the order that the next run takes; null: the order is driven to its end, or there is no plan.</summary>
+    public Place? NextPlace => Plan is { } plan && Runs.Count < plan.Order.Count ? plan.Order[Runs.Count] : null;
+
+    /// <summary>The code that the order asks for next; null: none, or not sealed.</summary>
+    public SpecCode? CodeAsked => NextPlace is { } place ? Fitting?.At(place) : null;
+
+    /// <summary>The reference code: the one at place R, or in a study without sealing the first one driven; null: not known yet.</summary>
+    public SpecCode? ReferenceCode => Fitting?.At(Place.Reference) ?? (Runs.Count > 0 ? Runs[0].Code : null);
+
+    /// <summary>Every code of the study in the order of its places, then codes driven besides.</summary>
+    public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();
+
+    /// <summary>Whether the order of the plan is driven to its end and no run is on.</summary>
+    public bool OrderDriven => Plan is { } plan && Runs.Count >= plan.Order.Count && RunOn is null;
+
+    /// <summary>The members of the crew whose prediction is still open.</summary>
+    public IEnumerable<CrewMember> StillToPredict => Plan is null
+        ? []
+        : Plan.Crew.Where(member => !Predictions.Any(p => SamePerson(p.Person, member.Name)));
+
+    /// <summary>How far the study has come.</summary>
+    public Stage Stage => this switch
+    {
+        { Opening: not null } => Stage.Revealed,
+        { Predictions.Count: > 0 } when !StillToPredict.Any() => Stage.Predicted,
+        { Runs.Count: > 0 } => Stage.Driving,
+        { Fittings.Count: > 0 } => Stage.Sealed,
+        { Plan: not null } => Stage.Planned,
+        _ => Stage.Empty,
+    };
+
+    /// <summary>Whether readings can no longer be added or changed: a prediction is locked, or the key is open.</summary>
+    public bool DataFrozen => Predictions.Count > 0 || Opening is not null;
+
+    /// <summary>Whether two names mean one person: letter case and outer blanks do not count.</summary>
+    public static bool SamePerson(string one, string other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>This study with its last run changed.</summary>
+    public Study WithLastRun(Run run) => this with { Runs = Runs.SetItem(Runs.Count - 1, run) };
+
+    /// <summary>This study remembering that the fact just applied to <paramref name="before"/> can be taken back.</summary>
+    public Study Undoably(Study before, LineMark mark, string words)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ImmutableList<Undoable> kept = before.Undoables.Count < UndoDepth ? before.Undoables : before.Undoables.RemoveAt(0);
+        return this with { Undoables = kept.Add(new Undoable(mark.Number, words, before with { Undoables = [] })) };
+    }
+}
+
+/// <summary>A fact that can still be taken back.</summary>
+/// <param name="Line">Its number in the journal.</param>
+/// <param name="Words">The act in words.</param>
+/// <param name="Before">The study before it.</param>
+public sealed record Undoable(int Line, string Words, Study Before);
