@@ -1,0 +1,223 @@
+using FieldSession.Comparing;
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Store.Readings;
+
+/// <summary>Reads the rows of a readings CSV, each value for itself, then against the rows before.</summary>
+/// <param name="sheet">The sheet, standing on a row.</param>
+internal sealed class ReadingRows(CsvSheet sheet)
+{
+    private const string LevelAllowed = "a level in dB from 0 to 140, with a point";
+
+    // two years: longer than any study, and far from where minutes lose digits
+    private const double LongestMinutes = 1_000_000;
+
+    private readonly RowsSoFar before = new(sheet);
+    private readonly Dictionary<string, string?> causes = new(StringComparer.Ordinal);
+
+    /// <summary>The readings so far.</summary>
+    public List<MeasuredLevel> Levels { get; } = [];
+
+    /// <summary>Rows with neither low nor high: planned readings that were not taken.</summary>
+    public int Missed { get; private set; }
+
+    /// <summary>The segments in the order of their first row.</summary>
+    public IReadOnlyList<PlannedSegment> Segments => before.Segments;
+
+    /// <summary>Takes the current row in, or tells everything that is wrong with it.</summary>
+    public void Take()
+    {
+        int? number = RunNumber();
+        string? code = Name(ReadingColumns.Code, isNeeded: true);
+        PlannedSegment? said = Segment();
+        bool timed = TryMinutes(out double? minutes);
+        bool measured = TryLevels(out LevelRange? range);
+        bool flagged = TrySpoilt(out SpoiltText spoilt);
+        if (number is null || code is null || said is null || !(timed && measured && flagged))
+        {
+            return;
+        }
+
+        RunSoFar? run = before.Run(number.Value, new RunSoFar(
+            sheet.Line, code, minutes, Optional(ReadingColumns.Car), Optional(ReadingColumns.Slot), Optional(ReadingColumns.Session)));
+        PlannedSegment? segment = before.Segment(said);
+        if (run is not null && segment is not null)
+        {
+            Keep(number.Value, run, segment, range, spoilt);
+        }
+    }
+
+    private void Keep(int number, RunSoFar run, PlannedSegment segment, LevelRange? range, SpoiltText spoilt)
+    {
+        if (range is not { } levels)
+        {
+            Missed++;
+            return;
+        }
+
+        Levels.Add(new MeasuredLevel(
+            number,
+            run.Code,
+            segment.Segment,
+            segment.Kind,
+            segment.Class,
+            levels.LowDb,
+            levels.HighDb,
+            spoilt.IsSpoilt,
+            Once(spoilt.Cause),
+            run.Minutes,
+            run.Car,
+            run.Slot,
+            run.Session));
+    }
+
+    private int? RunNumber()
+    {
+        string text = sheet[ReadingColumns.Run];
+        int? number = CsvNumbers.Count(text);
+        if (number is null)
+        {
+            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : "no whole number from 1", "runs are numbered 1, 2, 3 in driven order");
+        }
+
+        return number;
+    }
+
+    private PlannedSegment? Segment()
+    {
+        string? name = Name(ReadingColumns.Segment, isNeeded: true);
+        string? word = Name(ReadingColumns.Kind, isNeeded: true);
+        if (word is null)
+        {
+            return null;
+        }
+
+        SegmentKind kind = SegmentKind.Of(word);
+        string said = sheet[ReadingColumns.Class].ToLowerInvariant();
+        MeasureClass? measureClass = (said, kind.IsImpact) switch
+        {
+            ("impact", _) or ("", true) => MeasureClass.Impact,
+            ("steady", false) or ("", false) => MeasureClass.Steady,
+            _ => null,
+        };
+        if (measureClass is null)
+        {
+            sheet.Problem(
+                ReadingColumns.Class,
+                said,
+                said == "steady" ? "the kind impact is read as a peak" : "no class",
+                "steady, impact, or empty: then the kind says it");
+        }
+
+        return name is null || measureClass is null ? null : new PlannedSegment(name, kind.Word, measureClass.Value);
+    }
+
+    private bool TryMinutes(out double? minutes)
+    {
+        string text = sheet[ReadingColumns.Minutes];
+        minutes = text.Length == 0 ? null : CsvNumbers.Number(text);
+        if (text.Length == 0 || minutes is >= 0 and <= LongestMinutes)
+        {
+            return true;
+        }
+
+        sheet.Problem(
+            ReadingColumns.Minutes,
+            text,
+            minutes is null ? CsvNumbers.WhatIsWrong(text) : "out of range",
+            "minutes from the first run's start to the middle of this run, 0 to 1000000, with a point; or empty");
+        return false;
+    }
+
+    private bool TryLevels(out LevelRange? range)
+    {
+        range = null;
+        bool hasLow = sheet[ReadingColumns.Low].Length > 0;
+        bool hasHigh = sheet[ReadingColumns.High].Length > 0;
+        if (!hasHigh)
+        {
+            if (hasLow)
+            {
+                sheet.Problem(ReadingColumns.High, "", "low stands without high", "one value stands in high; a missed reading has neither");
+            }
+
+            return !hasLow;
+        }
+
+        double? high = Level(ReadingColumns.High);
+        double? low = hasLow ? Level(ReadingColumns.Low) : high;
+        if (low > high)
+        {
+            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], $"low is above high ({sheet[ReadingColumns.High]})", "write the lower value in low, the higher in high");
+            return false;
+        }
+
+        range = low is { } from && high is { } to ? new LevelRange(from, to) : null;
+        return range is not null;
+    }
+
+    private double? Level(int column)
+    {
+        string text = sheet[column];
+        double? level = CsvNumbers.Number(text);
+        if (level is { } known && LevelRange.IsLevel(known))
+        {
+            return level;
+        }
+
+        sheet.Problem(column, text, level is null ? CsvNumbers.WhatIsWrong(text) : "no level that a meter shows", LevelAllowed);
+        return null;
+    }
+
+    private bool TrySpoilt(out SpoiltText spoilt)
+    {
+        string text = sheet[ReadingColumns.Spoilt];
+        SpoiltText? read = IsName(text) ? SpoiltText.Read(text) : null;
+        spoilt = read ?? default;
+        if (read is null)
+        {
+            sheet.Problem(ReadingColumns.Spoilt, text, "unclear whether the reading counts", SpoiltText.Allowed);
+        }
+
+        return read is not null;
+    }
+
+    private string? Optional(int column) => Name(column, isNeeded: false) is { Length: > 0 } text ? text : null;
+
+    /// <summary>A name: no control characters, which could steer a terminal, and not longer than a line of a table can bear.</summary>
+    private string? Name(int column, bool isNeeded)
+    {
+        string text = sheet[column];
+                if (text.Length == 0 && isNeeded)
+        {
+            sheet.Problem(column, text, $"no {ReadingColumns.Names[column]}", $"every reading has a {ReadingColumns.Names[column]}");
+            return null;
+        }
+
+        if (!IsName(text))
+        {
+            sheet.Problem(column, text, "no name", $"at most {CsvLimits.NameLength} characters, none of them a control character");
+            return null;
+        }
+
+        return text;
+    }
+
+    private static bool IsName(string text) => text.Length <= CsvLimits.NameLength && !text.Any(char.IsControl);
+
+    private string? Once(string? cause)
+    {
+        if (cause is null)
+        {
+            return null;
+        }
+
+        if (!causes.TryGetValue(cause, out string? known))
+        {
+            causes.Add(cause, known = cause);
+        }
+
+        return known;
+    }
+}

@@ -1,0 +1,51 @@
+using FieldSession.Comparing;
+
+namespace FieldSession.Store.Readings;
+
+/// <summary>
+/// Reads a readings CSV, the format in which readings come in from elsewhere and in which a study's own readings go out: RFC 4180, UTF-8, a header,
+/// columns by name. Nothing is taken from a file with anything wrong in it. Columns: docs/files.md.
+/// </summary>
+public static class ReadingsCsv
+{
+    /// <summary>Reads a file.</summary>
+    /// <exception cref="IOException">There is no such file, or it can't be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
+    public static FileRead<MeasuredDay> Read(string path)
+    {
+        // shared, so that a file that is open in a spreadsheet can be read
+        FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan);
+        return Read(stream, path);
+    }
+
+    /// <summary>Reads a stream, which is closed then.</summary>
+    /// <param name="stream">The bytes of the file.</param>
+    /// <param name="name">The file's name for the problems.</param>
+    public static FileRead<MeasuredDay> Read(Stream stream, string name)
+    {
+        FileProblems problems = new(name);
+        using CsvSheet sheet = new(stream, problems, ReadingColumns.Names);
+        ReadingRows rows = new(sheet);
+        if (sheet.ReadHeader(ReadingColumns.Required))
+        {
+            while (sheet.ReadRow())
+            {
+                rows.Take();
+            }
+
+            SayIfNone(rows, problems);
+        }
+
+        return problems.Any
+            ? new FileRead<MeasuredDay>(null, problems.InWords, problems.More)
+            : new FileRead<MeasuredDay>(new MeasuredDay(rows.Levels, rows.Missed, rows.Segments), [], 0);
+    }
+
+    private static void SayIfNone(ReadingRows rows, FileProblems problems)
+    {
+        if (rows.Levels.Count == 0 && !problems.Any)
+        {
+            problems.Add("no reading below the header", "one reading a line");
+        }
+    }
+}
