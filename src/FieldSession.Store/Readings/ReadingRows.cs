@@ -10,8 +10,8 @@ internal sealed class ReadingRows(CsvSheet sheet)
 {
     private const string LevelAllowed = "a level in dB from 0 to 140, with a point";
 
-    // two years: longer than any study, and far from where minutes lose digits
-    private const double LongestMinutes = 1_000_000;
+    // 190 years: a larger number is no time from the first run
+    private const double LongestMinutes = 1e8;
 
     private readonly RowsSoFar before = new(sheet);
     private readonly Dictionary<string, string?> causes = new(StringComparer.Ordinal);
@@ -126,7 +126,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
             ReadingColumns.Minutes,
             text,
             minutes is null ? CsvNumbers.WhatIsWrong(text) : "out of range",
-            "minutes from the first run's start to the middle of this run, 0 to 1000000, with a point; or empty");
+            "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty");
         return false;
     }
 

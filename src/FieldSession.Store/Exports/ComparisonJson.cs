@@ -1,0 +1,102 @@
+using System.Text;
+using System.Text.Json;
+using FieldSession.Comparing;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>
+/// The comparison as JSON for other programs; the names are fixed (docs/files.md), further ones stand at the end of an object. 'd' is code minus
+/// reference in dB: positive means louder. Unknown is null; a class without a segment on the route is null.
+/// </summary>
+public static class ComparisonJson
+{
+    /// <summary>The comparison as one JSON object, indented.</summary>
+    public static string Of(Comparison comparison)
+    {
+        using MemoryStream stream = new();
+        Write(comparison, stream);
+        return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
+    }
+
+    /// <summary>Writes the comparison to a stream as UTF-8, which stays open.</summary>
+    public static void Write(Comparison comparison, Stream stream)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        using Utf8JsonWriter json = new(stream, JsonNumbers.Layout);
+        json.WriteStartObject();
+        json.WriteString("reference", comparison.Reference);
+        json.Figure("margin_db", comparison.MarginDb);
+        json.Figure("impact_margin_db", comparison.ImpactMarginDb);
+        json.Part("readings", comparison.Readings, counts => Counts(json, counts));
+        json.Parts("comparisons", comparison.Comparisons, pair => Pair(json, pair));
+        json.Parts("codes", comparison.Codes, code => Code(json, code));
+        json.Parts("pairs", comparison.Pairs, pair => AnyPair(json, pair));
+        json.Parts("suspicious", comparison.Suspicious, reading => Suspicious(json, reading));
+        json.Texts("remarks", comparison.Remarks);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The word of a class: all, steady, impact.</summary>
+    internal static string Word(MeasureClass? measureClass) => measureClass switch
+    {
+        null => "all",
+        MeasureClass.Steady => "steady",
+        _ => "impact",
+    };
+
+    private static void Counts(Utf8JsonWriter json, ReadingCounts counts)
+    {
+        json.WriteNumber("total", counts.Total);
+        json.WriteNumber("spoilt", counts.Spoilt);
+        json.WriteNumber("missed", counts.Missed);
+        json.WriteStartObject("by_cause");
+        foreach ((string cause, int count) in counts.ByCause)
+        {
+            json.WriteNumber(cause, count);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Pair(Utf8JsonWriter json, CodeComparison pair)
+    {
+        json.WriteString("code", pair.Code);
+        json.WriteString("reference", pair.Reference);
+        json.Part("classes", pair.Classes, classes => Classes(json, classes));
+        json.Part("with_spoilt", pair.WithSpoilt, classes => Classes(json, classes));
+    }
+
+    private static void Classes(Utf8JsonWriter json, ClassComparisons classes)
+    {
+        json.Part("all", classes.All, one => ClassJson.Write(json, one));
+        json.Part("steady", classes.Steady, one => ClassJson.Write(json, one));
+        json.Part("impact", classes.Impact, one => ClassJson.Write(json, one));
+    }
+
+    private static void Code(Utf8JsonWriter json, CodeReadings code)
+    {
+        json.WriteString("code", code.Code);
+        json.WriteNumber("runs", code.Runs);
+        json.WriteNumber("readings", code.Readings);
+        json.WriteNumber("spoilt", code.Spoilt);
+        json.Figure("mean_width_db", code.MeanWidthDb);
+    }
+
+    private static void AnyPair(Utf8JsonWriter json, PairEstimate pair)
+    {
+        json.WriteString("class", Word(pair.Class));
+        json.WriteString("first", pair.First);
+        json.WriteString("second", pair.Second);
+        json.Part("overall", pair.Overall, overall => ClassJson.Estimate(json, overall));
+        json.Figure("p_holm", pair.PHolm);
+    }
+
+    private static void Suspicious(Utf8JsonWriter json, SuspiciousReading reading)
+    {
+        json.WriteNumber("run", reading.Run);
+        json.WriteString("segment", reading.Segment);
+        json.WriteString("class", Word(reading.Class));
+        json.Figure("studentised_residual", reading.StudentisedResidual);
+        json.Figure("p_bonferroni", reading.PBonferroni);
+    }
+}

@@ -1,0 +1,23 @@
+namespace FieldSession.Store.Readings;
+
+/// <summary>Tells a readings CSV from a study file.</summary>
+public static class ReadingsSource
+{
+    private const int LookedAt = 8192;
+
+    /// <summary>Whether a file is read as CSV: by its ending .csv, else by being text, for a study file has NUL bytes from its first page on.</summary>
+    /// <exception cref="IOException">There is no such file, or it can't be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
+    public static bool IsCsv(string path)
+    {
+        if (Path.GetExtension(path).Equals(".csv", StringComparison.OrdinalIgnoreCase))
+        {
+            return true;
+        }
+
+        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        byte[] start = new byte[LookedAt];
+        int read = stream.ReadAtLeast(start, LookedAt, throwOnEndOfStream: false);
+        return !start.AsSpan(0, read).Contains((byte)0);
+    }
+}

@@ -1,0 +1,158 @@
+using FieldSession.Comparing;
+using FieldSession.Journal;
+using FieldSession.Reviewing;
+using FieldSession.Store.Exports;
+using FieldSession.Store.Readings;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>What was typed behind 'compare'; null: not given.</summary>
+/// <param name="Source">A study file or a readings CSV.</param>
+/// <param name="Reference">The code to compare with.</param>
+/// <param name="Margin">Margin on steady and all segments, dB.</param>
+/// <param name="ImpactMargin">Margin on impacts, dB.</param>
+/// <param name="Archive">A CSV of earlier days.</param>
+/// <param name="Json">JSON instead of text.</param>
+internal sealed record CompareWords(
+    string Source,
+    string? Reference = null,
+    string? Margin = null,
+    string? ImpactMargin = null,
+    string? Archive = null,
+    bool Json = false);
+
+/// <summary>A study's readings with the terms that its plan fixed.</summary>
+/// <param name="Day">The readings.</param>
+/// <param name="Terms">Reference, margins, and where the plan stands.</param>
+internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms);
+
+/// <summary>The command 'compare': the blind comparison of a study or of a readings CSV, as text or JSON.</summary>
+/// <param name="openStudy">Opens a study file and takes its readings.</param>
+internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
+{
+    // beyond this no two specs differ, and a margin there is a slip of the point
+    private const double LargestMarginDb = 20;
+
+    /// <summary>Compares; the text goes to <paramref name="output"/>, what is wrong to <paramref name="error"/>.</summary>
+    /// <returns>An exit code.</returns>
+    public int Run(TextWriter output, TextWriter error, CompareWords words)
+    {
+        try
+        {
+            return Compare(output, error, words);
+        }
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
+        {
+            error.WriteLine($"{FileOf(words, missing)}: there is no such file; give a study file or a readings CSV that exists");
+            return ExitCode.Wrong;
+        }
+        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        {
+            error.WriteLine($"{words.Source}: can't be read: {unreadable.Message}; nothing was changed");
+            return ExitCode.Damaged;
+        }
+    }
+
+    private static string FileOf(CompareWords words, Exception missing) =>
+        missing is FileNotFoundException { FileName: { } name } && words.Archive is { } archive && name.EndsWith(Path.GetFileName(archive), StringComparison.Ordinal)
+            ? archive
+            : words.Source;
+
+    private int Compare(TextWriter output, TextWriter error, CompareWords words)
+    {
+        if (Directory.Exists(words.Source))
+        {
+            error.WriteLine($"{words.Source}: this is a folder; give a study file or a readings CSV");
+            return ExitCode.Wrong;
+        }
+
+        if (Asked(words, error) is not { } asked || Read(words, error) is not { } source || Archive(words, error) is not { } archive)
+        {
+            return ExitCode.Wrong;
+        }
+
+        ComparisonTerms terms = source.Terms with
+        {
+            Reference = words.Reference ?? source.Terms.Reference,
+            MarginDb = asked.MarginDb ?? source.Terms.MarginDb,
+            ImpactMarginDb = asked.ImpactMarginDb ?? source.Terms.ImpactMarginDb,
+            Archive = archive.Count > 0 ? archive : source.Terms.Archive,
+        };
+        if (!IsDriven(words.Reference, source.Day, error))
+        {
+            return ExitCode.Wrong;
+        }
+
+        Print(output, Comparison.Of(source.Day, terms), source.Day, words.Json);
+        return ExitCode.Done;
+    }
+
+    private static void Print(TextWriter output, Comparison comparison, MeasuredDay day, bool json)
+    {
+        if (json)
+        {
+            output.WriteLine(ComparisonJson.Of(comparison));
+            return;
+        }
+
+        foreach (string line in ComparisonWords.Of(comparison, day))
+        {
+            output.WriteLine(line);
+        }
+    }
+
+    private DayOfStudy? Read(CompareWords words, TextWriter error)
+    {
+        if (!ReadingsSource.IsCsv(words.Source))
+        {
+            return openStudy(words.Source);
+        }
+
+        return Content(ReadingsCsv.Read(words.Source), error) is { } day ? new DayOfStudy(day, new ComparisonTerms()) : null;
+    }
+
+    private static IReadOnlyList<ArchiveLine>? Archive(CompareWords words, TextWriter error) =>
+        words.Archive is null ? [] : Content(ArchiveCsv.Read(words.Archive), error);
+
+    private static T? Content<T>(FileRead<T> read, TextWriter error)
+        where T : class
+    {
+        foreach (string problem in read.ProblemLines())
+        {
+            error.WriteLine(problem);
+        }
+
+        return read.Content;
+    }
+
+    private static (double? MarginDb, double? ImpactMarginDb)? Asked(CompareWords words, TextWriter error)
+    {
+        bool good = TryMargin("--margin", words.Margin, error, out double? margin)
+            & TryMargin("--impact-margin", words.ImpactMargin, error, out double? impactMargin);
+        return good ? (margin, impactMargin) : null;
+    }
+
+    private static bool TryMargin(string option, string? text, TextWriter error, out double? marginDb)
+    {
+        marginDb = text is null ? null : Typed.Number(text);
+        if (text is null || marginDb is > 0 and <= LargestMarginDb)
+        {
+            return true;
+        }
+
+        error.WriteLine($"{option} {FileProblem.Shown(text)}: no margin; give dB above 0 and up to {LargestMarginDb}, such as 1.0");
+        return false;
+    }
+
+    private static bool IsDriven(string? reference, MeasuredDay day, TextWriter error)
+    {
+        if (reference is null || day.Levels.Any(level => level.Code == reference))
+        {
+            return true;
+        }
+
+        IEnumerable<string> codes = day.Levels.OrderBy(level => level.Run).Select(level => level.Code).Distinct();
+        error.WriteLine($"--reference {FileProblem.Shown(reference)}: no run on this code; the codes are {string.Join(", ", codes)}");
+        return false;
+    }
+}

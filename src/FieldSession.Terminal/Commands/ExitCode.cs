@@ -1,0 +1,17 @@
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>What a command says to the shell.</summary>
+internal static class ExitCode
+{
+    /// <summary>Done.</summary>
+    public const int Done = 0;
+
+    /// <summary>The answer is no: a rule stands against it, a check failed, some lines were refused.</summary>
+    public const int No = 1;
+
+    /// <summary>The words or the input are wrong.</summary>
+    public const int Wrong = 2;
+
+    /// <summary>A file is damaged, locked or can't be written.</summary>
+    public const int Damaged = 3;
+}

@@ -1,0 +1,122 @@
+using FieldSession.Comparing;
+using FieldSession.Journal;
+using FieldSession.Reviewing;
+using FieldSession.Store.Exports;
+using FieldSession.Store.Readings;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>What was typed behind 'size'; null: not given.</summary>
+/// <param name="Difference">The difference to be shown, dB.</param>
+/// <param name="RunSd">Run-to-run standard deviation, dB.</param>
+/// <param name="ReadingSd">Standard deviation of a reading, dB.</param>
+/// <param name="Segments">Segments compared.</param>
+/// <param name="Power">The chance wanted, 0.5 to 0.99.</param>
+/// <param name="Margin">Margin of equivalence, dB.</param>
+/// <param name="Runs">Runs per code to judge.</param>
+/// <param name="Json">JSON instead of text.</param>
+internal sealed record AskedSize(
+    string? Difference = null,
+    string? RunSd = null,
+    string? ReadingSd = null,
+    string? Segments = null,
+    string? Power = null,
+    string? Margin = null,
+    string? Runs = null,
+    bool Json = false);
+
+/// <summary>The command 'size': how many runs a wanted difference needs, and what a number of runs can show.</summary>
+internal static class SizeCommand
+{
+    // own simulations of a usual day; said to be assumed wherever they are used
+    private const double AssumedRunSdDb = 0.35;
+    private const double AssumedReadingSdDb = 0.75;
+    private const int AssumedSegments = 10;
+    private const double DefaultDb = 1;
+    private const double DefaultPower = 0.8;
+    private const double LargestDb = 20;
+
+    /// <summary>Answers; the text goes to <paramref name="output"/>, what is wrong to <paramref name="error"/>.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Run(TextWriter output, TextWriter error, AskedSize asked)
+    {
+        Numbers numbers = new(error);
+        SizeTerms terms = new(
+            numbers.Between("--run-sd", asked.RunSd, AssumedRunSdDb, 0, LargestDb),
+            numbers.Between("--reading-sd", asked.ReadingSd, AssumedReadingSdDb, 0, LargestDb),
+            (int)numbers.Whole("--segments", asked.Segments, AssumedSegments, 1, 10_000),
+            numbers.Between("--difference", asked.Difference, DefaultDb, 0.01, LargestDb),
+            numbers.Between("--margin", asked.Margin, DefaultDb, 0.01, LargestDb),
+            numbers.Between("--power", asked.Power, DefaultPower, 0.5, 0.99));
+        int runs = (int)numbers.Whole("--runs", asked.Runs, 0, 2, 200);
+        if (terms.RunMeanSdDb <= 0)
+        {
+            numbers.Refuse("--run-sd and --reading-sd are both 0: no day repeats perfectly; give what earlier days showed");
+        }
+
+        if (!numbers.AreGood)
+        {
+            return ExitCode.Wrong;
+        }
+
+        Print(output, DaySize.Of(terms), asked.Runs is null ? null : DaySize.Row(terms, runs), Assumed(asked), asked.Json);
+        return ExitCode.Done;
+    }
+
+    private static string[] Assumed(AskedSize asked) =>
+    [
+        .. asked.RunSd is null ? ["run_sd"] : Array.Empty<string>(),
+        .. asked.ReadingSd is null ? ["reading_sd"] : Array.Empty<string>(),
+        .. asked.Segments is null ? ["segments"] : Array.Empty<string>(),
+    ];
+
+    private static void Print(TextWriter output, DaySize size, SizeRow? row, string[] assumed, bool json)
+    {
+        if (json)
+        {
+            output.WriteLine(SizeJson.Of(size, row, assumed));
+            return;
+        }
+
+        foreach (string line in SizeWords.Of(size, row, assumed))
+        {
+            output.WriteLine(line);
+        }
+    }
+
+    /// <summary>Reads the numbers and tells every one that is wrong.</summary>
+    /// <param name="error">Where it is told.</param>
+    private sealed class Numbers(TextWriter error)
+    {
+        public bool AreGood { get; private set; } = true;
+
+        public double Between(string option, string? text, double otherwise, double least, double most) =>
+            Read(option, text, otherwise, least, most, isWhole: false);
+
+        public double Whole(string option, string? text, double otherwise, double least, double most) =>
+            Read(option, text, otherwise, least, most, isWhole: true);
+
+        public void Refuse(string why)
+        {
+            error.WriteLine(why);
+            AreGood = false;
+        }
+
+        private double Read(string option, string? text, double otherwise, double least, double most, bool isWhole)
+        {
+            if (text is null)
+            {
+                return otherwise;
+            }
+
+            double? number = Typed.Number(text);
+            if (number >= least && number <= most && (!isWhole || double.IsInteger(number.Value)))
+            {
+                return number.Value;
+            }
+
+            Refuse($"{option} {FileProblem.Shown(text)}: give {(isWhole ? "a whole number" : "a number")} from {least} to {most}");
+            return otherwise;
+        }
+    }
+}

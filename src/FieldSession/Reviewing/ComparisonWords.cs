@@ -1,0 +1,115 @@
+using FieldSession.Comparing;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>The blind comparison as plain text of 80 columns, clean readings and all readings side by side. Codes only, nobody's identity.</summary>
+public static class ComparisonWords
+{
+    /// <summary>The lines of the text.</summary>
+    /// <param name="comparison">What was found.</param>
+    /// <param name="day">The readings it was found in, for the counts by segment.</param>
+    public static IReadOnlyList<string> Of(Comparison comparison, MeasuredDay day)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(day);
+        SegmentCounts counts = SegmentCounts.Of(day);
+        return
+        [
+            .. Head(comparison),
+            .. Codes(comparison),
+            .. comparison.Comparisons.SelectMany(pair => PairWords.Of(pair, comparison.Readings.Spoilt > 0, counts)),
+            .. Pairs(comparison),
+            .. Suspicious(comparison),
+            .. Remarks(comparison),
+        ];
+    }
+
+    /// <summary>The words for a class: all segments, steady segments, impacts.</summary>
+    internal static string Name(MeasureClass? measureClass) => measureClass switch
+    {
+        null => "all segments",
+        MeasureClass.Steady => "steady segments",
+        _ => "impacts",
+    };
+
+    private static IEnumerable<string> Head(Comparison comparison)
+    {
+        ReadingCounts readings = comparison.Readings;
+        string causes = readings.Spoilt == 0 ? "" : $" ({string.Join(", ", readings.ByCause.Select(cause => $"{cause.Key} {cause.Value}"))})";
+        return
+        [
+            $"Blind comparison, reference {comparison.Reference ?? Figures.Unknown}",
+            .. PlainLines.Wrapped("", $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} missed."),
+            $"Margin: {Figures.MarginDb(comparison.MarginDb)} dB, on impacts {Figures.MarginDb(comparison.ImpactMarginDb)} dB.",
+            "Differences are code minus reference in dB: positive means louder.",
+        ];
+    }
+
+    private static IEnumerable<string> Codes(Comparison comparison)
+    {
+        yield return "";
+        yield return Row("code", "runs", "readings", "spoilt", "mean width of clean ranges");
+        foreach (CodeReadings code in comparison.Codes)
+        {
+            string width = code.MeanWidthDb is null ? Figures.Unknown : $"{Figures.Db(code.MeanWidthDb)} dB";
+            yield return Row(code.Code, $"{code.Runs}", $"{code.Readings}", $"{code.Spoilt}", width);
+        }
+
+        static string Row(string code, string runs, string readings, string spoilt, string width) =>
+            PlainLines.Left(code, 16)
+            + PlainLines.Right(runs, 6)
+            + PlainLines.Right(readings, 10)
+            + PlainLines.Right(spoilt, 8)
+            + PlainLines.Right(width, 29);
+    }
+
+    private static IEnumerable<string> Pairs(Comparison comparison)
+    {
+        if (comparison.Pairs.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return "";
+        yield return "Every pair of codes, first minus second (Holm over the pairs of a class)";
+        yield return Row("", "first - second", "d", "95 % interval", "p", "p Holm");
+        foreach (PairEstimate pair in comparison.Pairs)
+        {
+            yield return Row(
+                Name(pair.Class),
+                $"{pair.First} - {pair.Second}",
+                Figures.Difference(pair.Overall),
+                Figures.Interval95(pair.Overall),
+                Figures.Probability(pair.Overall.P),
+                Figures.Probability(pair.PHolm));
+        }
+
+        static string Row(string name, string pair, string d, string interval, string p, string holm) =>
+            PlainLines.Left($"  {name}", 18)
+            + PlainLines.Left(pair, 12)
+            + PlainLines.Right(d, 6)
+            + PlainLines.Right(interval, 16)
+            + PlainLines.Right(p, 14)
+            + PlainLines.Right(holm, 14);
+    }
+
+    private static IEnumerable<string> Suspicious(Comparison comparison)
+    {
+        if (comparison.Suspicious.Count == 0)
+        {
+            yield break;
+        }
+
+        yield return "";
+        yield return "Louder than their run and segment let expect (look at the note; no reason to";
+        yield return "leave out by itself)";
+        foreach (SuspiciousReading reading in comparison.Suspicious)
+        {
+            yield return $"  run {reading.Run}, {PlainLines.Left(reading.Segment, 40).TrimEnd()}: {Figures.Db(reading.StudentisedResidual)} standard deviations, p {Figures.Probability(reading.PBonferroni)}";
+        }
+    }
+
+    private static IEnumerable<string> Remarks(Comparison comparison) => comparison.Remarks.Count == 0
+        ? []
+        : ["", .. comparison.Remarks.SelectMany(remark => PlainLines.Wrapped("- ", remark))];
+}
