@@ -7,6 +7,9 @@ internal sealed class CountedStream(Stream inner) : Stream
     /// <summary>Bytes read so far; above <see cref="CsvLimits.Bytes"/>: the rest was not read.</summary>
     public long Count { get; private set; }
 
+    /// <summary>Whether the file begins with the mark of UTF-16 or UTF-32, which a parser would quietly follow.</summary>
+    public bool IsWide { get; private set; }
+
     /// <inheritdoc/>
     public override bool CanRead => true;
 
@@ -38,6 +41,7 @@ internal sealed class CountedStream(Stream inner) : Stream
         }
 
         int read = inner.Read(buffer);
+        IsWide |= Count == 0 && read >= 2 && ((buffer[0], buffer[1]) is (0xFF, 0xFE) or (0xFE, 0xFF) or (0, 0));
         Count += read;
         return read;
     }

@@ -18,6 +18,15 @@ public static class CsvLimits
     /// <summary>Most bytes of one row, quoted line breaks included: 1 MiB.</summary>
     public const int RecordBytes = 1 << 20;
 
+    /// <summary>Most runs; the comparison's cost grows with the cube of the runs of a code.</summary>
+    public const int Runs = 2000;
+
+    /// <summary>Most segments.</summary>
+    public const int Segments = 2000;
+
+    /// <summary>Most codes; every pair of them is compared.</summary>
+    public const int Codes = 50;
+
     /// <summary>Longest name of a code, segment, kind, car, slot, session or cause, in characters.</summary>
     public const int NameLength = 100;
 }

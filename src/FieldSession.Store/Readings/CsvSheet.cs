@@ -144,7 +144,7 @@ internal sealed class CsvSheet : IDisposable
         {
             { Length: > CsvLimits.RecordBytes } => ("a line of more than 1 MiB", "write one reading a line"),
             _ when raw.Contains((byte)0) => ("a NUL byte: this is no text", "save the file as CSV in UTF-8"),
-            _ when !Utf8.IsValid(raw) => ("bytes that are no UTF-8", "save the file as CSV in UTF-8"),
+            _ when bytes.IsWide || !Utf8.IsValid(raw) => ("bytes that are no UTF-8", "save the file as CSV in UTF-8"),
             _ when reader.FieldCount > CsvLimits.Columns => ($"{reader.FieldCount} columns", $"at most {CsvLimits.Columns} are read"),
             _ => null,
         };

@@ -25,6 +25,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 {
     private readonly Dictionary<int, RunSoFar> runs = [];
     private readonly Dictionary<string, SegmentSoFar> segments = new(StringComparer.Ordinal);
+    private readonly HashSet<string> codes = new(StringComparer.Ordinal);
     private readonly List<PlannedSegment> inOrder = [];
 
     /// <summary>The segments in the order of their first row.</summary>
@@ -35,8 +36,10 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         if (!runs.TryGetValue(number, out RunSoFar? first))
         {
-            runs.Add(number, said);
-            return said;
+            codes.Add(said.Code);
+            return Fits(runs.Count + 1, CsvLimits.Runs, ReadingColumns.Run, "runs") & Fits(codes.Count, CsvLimits.Codes, ReadingColumns.Code, "codes")
+                ? runs[number] = said
+                : null;
         }
 
         bool same = Same(ReadingColumns.Code, number, first.Line, first.Code, said.Code);
@@ -52,6 +55,11 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         if (!segments.TryGetValue(said.Segment, out SegmentSoFar? first))
         {
+            if (!Fits(segments.Count + 1, CsvLimits.Segments, ReadingColumns.Segment, "segments"))
+            {
+                return null;
+            }
+
             segments.Add(said.Segment, new SegmentSoFar(sheet.Line, said));
             inOrder.Add(said);
             return said;
@@ -70,6 +78,16 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         }
 
         return first.Segment;
+    }
+
+    private bool Fits(int count, int most, int column, string things)
+    {
+        if (count > most)
+        {
+            sheet.Problem(column, null, $"more than {most} {things}", $"is this the column of the {things}?");
+        }
+
+        return count <= most;
     }
 
     private static string Word(MeasureClass measureClass) => measureClass == MeasureClass.Impact ? "impact" : "steady";

@@ -1,7 +1,6 @@
 using System.Text;
 using FieldSession.Comparing;
 using FieldSession.Store.Readings;
-using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Readings;
 
@@ -12,7 +11,7 @@ public class ArchiveCsvTests
     [Fact]
     public void The_archive_of_the_reference_case_reads_line_by_line()
     {
-        IReadOnlyList<ArchiveLine> lines = ArchiveCsv.Read(new ReferenceCase("06-aba-archive").File("archive.csv")).Content!;
+        IReadOnlyList<ArchiveLine> lines = ArchiveCsv.Read(Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv")).Content!;
 
         Assert.Equal(15, lines.Count);
         Assert.Equal(new ArchiveLine("1", null, 1, 0.41, 0.1, 9, 0.72), lines[0]);

@@ -142,6 +142,13 @@ public class ReadingsCsvRefusalTests
         Assert.Single(read.ProblemLines());
     }
 
+    [Theory]
+    [InlineData("{0},417,A,smooth,58,60,", 2001, "line 2002, column 'run': more than 2000 runs")]
+    [InlineData("1,417,S{0},smooth,58,60,", 2001, "line 2002, column 'segment': more than 2000 segments")]
+    [InlineData("{0},{0},A,smooth,58,60,", 51, "line 52, column 'code': more than 50 codes")]
+    public void A_column_that_holds_something_else_is_found_by_its_many_values(string row, int rows, string expected) =>
+        Assert.Contains(expected, CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, rows).Select(i => string.Format(row, i))]));
+
     [Fact]
     public void Twenty_problems_are_told_and_the_rest_counted()
     {
