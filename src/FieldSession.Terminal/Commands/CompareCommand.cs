@@ -1,3 +1,4 @@
+using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Reviewing;
@@ -32,6 +33,30 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 {
     // beyond this no two specs differ, and a margin there is a slip of the point
     private const double LargestMarginDb = 20;
+
+    /// <summary>The command as the command line takes it.</summary>
+    /// <param name="openStudy">Opens a study file and takes its readings.</param>
+    public static Command Make(Func<string, DayOfStudy> openStudy)
+    {
+        Argument<string> source = new("STUDY") { Description = "a study file, or a readings CSV" };
+        Option<string?> reference = new("--reference") { Description = "the code to compare with; else the plan's, or the first driven", HelpName = "CODE" };
+        Option<string?> margin = new("--margin") { Description = "differences within this are equivalent, on steady segments", HelpName = "DB" };
+        Option<string?> impactMargin = new("--impact-margin") { Description = "the same on impacts", HelpName = "DB" };
+        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days", HelpName = "FILE" };
+        Option<bool> json = new("--json") { Description = "JSON instead of text" };
+        Command command = new("compare", "the blind comparison of a study or of a readings CSV") { source, reference, margin, impactMargin, archive, json };
+        command.SetAction(typed => new CompareCommand(openStudy).Run(
+            typed.InvocationConfiguration.Output,
+            typed.InvocationConfiguration.Error,
+            new CompareWords(
+                typed.GetRequiredValue(source),
+                typed.GetValue(reference),
+                typed.GetValue(margin),
+                typed.GetValue(impactMargin),
+                typed.GetValue(archive),
+                typed.GetValue(json))));
+        return command;
+    }
 
     /// <summary>Compares; the text goes to <paramref name="output"/>, what is wrong to <paramref name="error"/>.</summary>
     /// <returns>An exit code.</returns>

@@ -1,3 +1,4 @@
+using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Reviewing;
@@ -35,6 +36,33 @@ internal static class SizeCommand
     private const double DefaultDb = 1;
     private const double DefaultPower = 0.8;
     private const double LargestDb = 20;
+
+    /// <summary>The command as the command line takes it.</summary>
+    public static Command Make()
+    {
+        Option<string?> difference = new("--difference") { Description = "the difference to be shown; else 1", HelpName = "DB" };
+        Option<string?> runSd = new("--run-sd") { Description = "how runs scatter; else 0.35, assumed", HelpName = "DB" };
+        Option<string?> readingSd = new("--reading-sd") { Description = "how readings scatter within a run; else 0.75, assumed", HelpName = "DB" };
+        Option<string?> segments = new("--segments") { Description = "segments compared; else 10, assumed", HelpName = "N" };
+        Option<string?> power = new("--power") { Description = "the chance wanted; else 0.8", HelpName = "P" };
+        Option<string?> margin = new("--margin") { Description = "the margin of equivalence; else 1", HelpName = "DB" };
+        Option<string?> runs = new("--runs") { Description = "runs per code: what they can show", HelpName = "N" };
+        Option<bool> json = new("--json") { Description = "JSON instead of text" };
+        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, json };
+        command.SetAction(typed => Run(
+            typed.InvocationConfiguration.Output,
+            typed.InvocationConfiguration.Error,
+            new AskedSize(
+                typed.GetValue(difference),
+                typed.GetValue(runSd),
+                typed.GetValue(readingSd),
+                typed.GetValue(segments),
+                typed.GetValue(power),
+                typed.GetValue(margin),
+                typed.GetValue(runs),
+                typed.GetValue(json))));
+        return command;
+    }
 
     /// <summary>Answers; the text goes to <paramref name="output"/>, what is wrong to <paramref name="error"/>.</summary>
     /// <returns>An exit code.</returns>

@@ -94,6 +94,21 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     [Fact]
+    public void The_command_line_hands_every_option_on()
+    {
+        using StringWriter output = new();
+        string[] typed = [Csv(ADay), "--reference", "862", "--margin", "0.7", "--impact-margin", "1.7", "--json"];
+
+        int code = CompareCommand.Make(_ => throw new InvalidOperationException("this is no study")).Parse(typed).Invoke(new() { Output = output });
+
+        using JsonDocument json = JsonDocument.Parse(output.ToString());
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Equal("862", json.RootElement.GetProperty("reference").GetString());
+        Assert.Equal(0.7, json.RootElement.GetProperty("margin_db").GetDouble());
+        Assert.Equal(1.7, json.RootElement.GetProperty("impact_margin_db").GetDouble());
+    }
+
+    [Fact]
     public void Problems_of_the_csv_go_to_the_error_output()
     {
         (int code, string output, string error) = Run(new CompareWords(Csv(CsvText.Header, "1,417,A,smooth,NaN,60,")));

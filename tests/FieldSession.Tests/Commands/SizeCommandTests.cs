@@ -72,6 +72,23 @@ public class SizeCommandTests
     }
 
     [Fact]
+    public void The_command_line_hands_every_option_on()
+    {
+        using StringWriter output = new();
+        string[] typed = ["--difference", "0.75", "--run-sd", "0.2", "--reading-sd", "0.5", "--segments", "9", "--power", "0.9", "--margin", "0.8", "--runs", "5", "--json"];
+
+        int code = SizeCommand.Make().Parse(typed).Invoke(new() { Output = output });
+
+        using JsonDocument json = JsonDocument.Parse(output.ToString());
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Equal(0.75, json.RootElement.GetProperty("difference_db").GetDouble());
+        Assert.Equal(9, json.RootElement.GetProperty("segments").GetInt32());
+        Assert.Equal(0.9, json.RootElement.GetProperty("power_wanted").GetDouble());
+        Assert.Equal(0.8, json.RootElement.GetProperty("margin_db").GetDouble());
+        Assert.Equal(5, json.RootElement.GetProperty("asked").GetProperty("runs_per_code").GetInt32());
+    }
+
+    [Fact]
     public void A_day_that_repeats_perfectly_is_refused() =>
         Assert.Equal(ExitCode.Wrong, Run(new AskedSize(RunSd: "0", ReadingSd: "0")).Code);
 
