@@ -189,7 +189,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
     private string? Name(int column, bool isNeeded)
     {
         string text = sheet[column];
-                if (text.Length == 0 && isNeeded)
+        if (text.Length == 0 && isNeeded)
         {
             sheet.Problem(column, text, $"no {ReadingColumns.Names[column]}", $"every reading has a {ReadingColumns.Names[column]}");
             return null;
