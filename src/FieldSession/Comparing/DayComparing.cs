@@ -23,9 +23,8 @@ internal static class DayComparing
                 .Where(code => code != reference)
                 .Select(code => Compare(table, valid, all, code, reference, terms))],
             Pairs = [.. valid.Each.SelectMany(view => CodePairs.Of(view, table, terms))],
-            Suspicious = [.. SuspiciousReadings.Ranked(valid.Steady, table)
-                .Concat(SuspiciousReadings.Ranked(valid.Impact, table))
-                .Where(reading => reading.PBonferroni < SuspiciousReadings.Level)
+            Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table)
+                .Concat(SuspiciousReadings.Listed(valid.Impact, table))
                 .OrderBy(reading => reading.PBonferroni)],
             Remarks = [.. reference < 0 ? [$"no run on the reference {terms.Reference} yet"] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
         };

@@ -11,6 +11,7 @@ internal static class MoreRuns
     /// <summary>Further ahead than this no promise is made.</summary>
     private const int Most = 10;
     private const double CautiousShare = 0.20;
+    private const double Alpha = 0.05;
 
     /// <summary>The smallest number, 0 .. 10; null: not within 10, or no scatter to judge by.</summary>
     /// <param name="pair">The pair.</param>
@@ -39,6 +40,7 @@ internal static class MoreRuns
         return null;
     }
 
+    /// <summary>Asked through the tails, which is the same as through the quantiles and several times cheaper.</summary>
     private static bool IsSettled(double size, double standardError, double df, double marginDb) =>
-        size >= StudentT.Quantile(0.975, df) * standardError || size + StudentT.Quantile(0.95, df) * standardError <= marginDb;
+        StudentT.TwoSidedP(size / standardError, df) <= Alpha || StudentT.UpperTail((marginDb - size) / standardError, df) <= Alpha;
 }

@@ -18,10 +18,22 @@ public static class SuspiciousReadings
     public static IReadOnlyList<SuspiciousReading> Ranked(MeasuredDay day, MeasureClass measureClass)
     {
         DayTable table = DayTable.Of(day);
-        return Ranked(ClassView.Of(table, table.Valid, measureClass, new ComparisonTerms()), table);
+        return Ranked(ClassView.Of(table, table.Valid, measureClass, new ComparisonTerms()), table, double.NegativeInfinity);
     }
 
-    internal static IReadOnlyList<SuspiciousReading> Ranked(ClassView? view, DayTable table)
+    /// <summary>The levels below <see cref="Level"/> only; p is not worked out for the others, of which a long day has very many.</summary>
+    internal static IReadOnlyList<SuspiciousReading> Listed(ClassView? view, DayTable table)
+    {
+        if (view?.Model is not ClassModel model || model.Scatter.NuE < LeastDf)
+        {
+            return [];
+        }
+
+        double limit = StudentT.Quantile(1 - Level / model.Fits.Sum(fit => fit.Present), model.Scatter.NuE - 1);
+        return Ranked(view, table, limit);
+    }
+
+    private static IReadOnlyList<SuspiciousReading> Ranked(ClassView? view, DayTable table, double leastT)
     {
         if (view is not { Model: ClassModel model, Class: MeasureClass measureClass } || model.Scatter.NuE < LeastDf)
         {
@@ -37,7 +49,7 @@ public static class SuspiciousReadings
             for (int column = 0; column < fit.Columns; column++)
             {
                 string segment = table.Segments[model.Counted.Segments[column]].Segment;
-                foreach ((int row, double t) in Studentised(fit, column, sse, model.Scatter.NuE))
+                foreach ((int row, double t) in Studentised(fit, column, sse, model.Scatter.NuE).Where(x => x.T > leastT))
                 {
                     int run = table.Runs[model.Counted.RunsByCode[k][row]].Number;
                     double p = Math.Min(1, levels * StudentT.UpperTail(t, model.Scatter.NuE - 1));

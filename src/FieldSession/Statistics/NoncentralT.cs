@@ -29,9 +29,10 @@ public static class NoncentralT
     {
         double limit = StudentT.Quantile(1 - alpha / 2, df);
         double Missing(double noncentrality) => TwoSided(limit, df, noncentrality) - power;
-        return Missing(LargestNoncentrality) > 0 && Brent.TryFindRoot(Missing, 1e-6, LargestNoncentrality, 1e-11, 200, out double root)
-            ? root
-            : null;
+        // usual powers lie a little above the limit; the whole range is searched only for the others
+        double high = Math.Min(1.4 * limit + 2, LargestNoncentrality);
+        high = Missing(high) > 0 ? high : LargestNoncentrality;
+        return Missing(high) > 0 && Brent.TryFindRoot(Missing, 1e-6, high, 1e-10, 200, out double root) ? root : null;
     }
 
     private static double TwoSided(double limit, double df, double noncentrality)

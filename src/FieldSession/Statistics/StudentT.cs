@@ -10,6 +10,9 @@ namespace FieldSession.Statistics;
 /// </summary>
 public static class StudentT
 {
+    /// <summary>From here on the start near the normal quantile is the better one.</summary>
+    private const double ManyDf = 30;
+
     /// <summary>P(T &gt; t). Small tails keep their relative accuracy.</summary>
     public static double UpperTail(double t, double df)
     {
@@ -28,7 +31,7 @@ public static class StudentT
     /// <summary>P(|T| &gt; |t|).</summary>
     public static double TwoSidedP(double t, double df) => 2 * UpperTail(Math.Abs(t), df);
 
-    /// <summary>The t with P(T &lt;= t) = p, for p strictly between 0 and 1; agrees with R's qt to 1e-12 or better.</summary>
+    /// <summary>The t with P(T &lt;= t) = p, for p strictly between 0 and 1; agrees with R's qt to 1e-12; with millions of degrees of freedom to 1e-8.</summary>
     public static double Quantile(double p, double df)
     {
         if (!(p > 0 && p < 1) || !(df > 0))
@@ -75,7 +78,9 @@ public static class StudentT
     private static double FarOut(double tail, double df, double lnScale)
     {
         double lnTail = Math.Log(tail);
-        double lnT = (lnScale + (df + 1) / 2 * Math.Log(df) - Math.Log(df) - lnTail) / df;
+        double lnT = df < ManyDf
+            ? (lnScale + (df + 1) / 2 * Math.Log(df) - Math.Log(df) - lnTail) / df
+            : Math.Log(NearNormal(tail, df));
         for (int i = 0; i < 100; i++)
         {
             double t = Math.Exp(lnT);
@@ -90,6 +95,16 @@ public static class StudentT
         }
 
         return Math.Exp(lnT);
+    }
+
+    /// <summary>
+    /// First term of the Cornish-Fisher expansion (Abramowitz &amp; Stegun 26.7.5): with many degrees of freedom the Pareto bound lies so far
+    /// out that the tail there is 0.
+    /// </summary>
+    private static double NearNormal(double tail, double df)
+    {
+        double z = -Normal.InvCDF(0, 1, tail);
+        return z + (z * z * z + z) / (4 * df);
     }
 
     private static double LnDensity(double t, double df, double lnScale)

@@ -9,6 +9,21 @@ public class WorkedExampleTests
     [Fact]
     public void Holm_steps_down() => Assert.Equal([0.03, 0.06, 0.06], Holm.Adjust([0.01, 0.04, 0.03]).Select(p => Math.Round(p, 12)));
 
+    // a quantile put back into the tail must give the tail it was asked for
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(29.9)]
+    [InlineData(30)]
+    [InlineData(400)]
+    [InlineData(36000)]
+    public void A_quantile_leads_back_to_its_tail(double df)
+    {
+        foreach (double tail in new[] { 0.45, 0.2, 0.1, 0.025, 0.0001, 1e-6 })
+        {
+            Assert.Equal(1, StudentT.UpperTail(StudentT.Quantile(1 - tail, df), df) / tail, 1e-9);
+        }
+    }
+
     // arithmetic by hand
     [Fact]
     public void Equal_values_share_their_rank() => Assert.Equal([1, 2.5, 2.5, 4], Midranks.Of([5, 7, 7, 9]));
