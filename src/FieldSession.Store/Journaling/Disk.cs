@@ -1,0 +1,31 @@
+namespace FieldSession.Store.Journaling;
+
+/// <summary>The disk of this computer.</summary>
+internal sealed class Disk : IDisk
+{
+    public bool Exists(string path) => File.Exists(path);
+
+    public byte[] ReadAll(string path)
+    {
+        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        byte[] bytes = new byte[file.Length];
+        // a file that shrinks under the reader ends early
+        int read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        return read == bytes.Length ? bytes : bytes[..read];
+    }
+
+    public IDiskFile Open(string path, FileMode mode) =>
+        new DiskFile(File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
+
+    public void Move(string from, string to) => File.Move(from, to, overwrite: true);
+
+    public void Delete(string path) => File.Delete(path);
+
+    public void SyncFolderOf(string path)
+    {
+        if (!OperatingSystem.IsWindows() && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
+        {
+            FolderSync.Sync(folder);
+        }
+    }
+}
