@@ -1,3 +1,5 @@
+using Microsoft.Win32.SafeHandles;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>The disk of this computer.</summary>
@@ -7,10 +9,12 @@ internal sealed class Disk : IDisk
 
     public byte[] ReadAll(string path)
     {
-        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using SafeFileHandle handle = (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
+            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using DiskFile file = new(handle);
         byte[] bytes = new byte[file.Length];
         // a file that shrinks under the reader ends early
-        int read = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        int read = file.Read(bytes, 0);
         return read == bytes.Length ? bytes : bytes[..read];
     }
 
@@ -25,7 +29,7 @@ internal sealed class Disk : IDisk
     {
         if (!OperatingSystem.IsWindows() && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
         {
-            FolderSync.Sync(folder);
+            Posix.SyncFolder(folder);
         }
     }
 }

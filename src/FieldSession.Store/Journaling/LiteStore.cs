@@ -6,17 +6,19 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// The study's LiteDB file, open for writing, as plain LiteDB would read it. Every insert is one automatic transaction:
-/// LiteDB's explicit ones leave it half alive when the disk is full. After any exception LiteDB may have closed itself;
-/// this object is then to be disposed and opened anew.
+/// LiteDB's explicit ones leave it half alive when the disk is full. After any exception this object is to be disposed and
+/// opened anew: LiteDB may have closed itself, and nothing written after a fault of the disk reached it.
 /// </summary>
 internal sealed class LiteStore : IDisposable
 {
+    private readonly DiskFault _fault;
     private readonly LogStream _log;
     private readonly PageStream _pages;
     private readonly LiteEngine _engine;
 
-    private LiteStore(LogStream log, PageStream pages, LiteEngine engine)
+    private LiteStore(DiskFault fault, LogStream log, PageStream pages, LiteEngine engine)
     {
+        _fault = fault;
         _log = log;
         _pages = pages;
         _engine = engine;
@@ -25,14 +27,15 @@ internal sealed class LiteStore : IDisposable
     /// <summary>Opens the file, or makes an empty one.</summary>
     public static LiteStore Open(IDisk disk, StudyPaths paths)
     {
-        LogStream log = new(disk.Open(paths.Log, FileMode.OpenOrCreate));
+        DiskFault fault = new();
+        LogStream log = new(disk.Open(paths.Log, FileMode.OpenOrCreate), fault);
         PageStream? pages = null;
         try
         {
-            pages = new PageStream(disk.Open(paths.Study, FileMode.OpenOrCreate), log);
-            LiteStore store = new(log, pages, EngineOver(pages, log));
+            pages = new PageStream(disk.Open(paths.Study, FileMode.OpenOrCreate), fault, log);
+            LiteEngine engine = EngineOver(pages, log);
             disk.SyncFolderOf(paths.Study);
-            return store;
+            return new LiteStore(fault, log, pages, engine);
         }
         catch
         {
@@ -68,10 +71,15 @@ internal sealed class LiteStore : IDisposable
     {
         _engine.Insert(StoredLine.Collection, lines.Select((line, i) => StoredLine.Of(line, stored + i + 1)), BsonAutoId.Int64);
         _log.Flush();
+        _fault.ThrowIfHappened();
     }
 
     /// <summary>Moves everything from the log into the data file, which then stands alone.</summary>
-    public void Checkpoint() => _engine.Checkpoint();
+    public void Checkpoint()
+    {
+        _engine.Checkpoint();
+        _fault.ThrowIfHappened();
+    }
 
     /// <summary>The bytes of the data file, for a copy made right after a checkpoint.</summary>
     public byte[] DataFile()

@@ -5,7 +5,7 @@ namespace FieldSession.Store.Journaling;
 /// last page, the one marked confirmed, even where an earlier page never reached the disk (litedb-org/LiteDB#2935). So the
 /// block that carries the mark is written last, after everything before it is on the disk.
 /// </summary>
-internal sealed class LogStream(IDiskFile file) : DurableStream(file)
+internal sealed class LogStream(IDiskFile file, DiskFault fault) : DurableStream(file, fault)
 {
     private const int PageSize = 8192;
     private const int BlockSize = 4096;
@@ -19,9 +19,9 @@ internal sealed class LogStream(IDiskFile file) : DurableStream(file)
         Flush();
     }
 
-    protected override void Put(ReadOnlySpan<byte> bytes, long at)
+    protected override void Put(ReadOnlyMemory<byte> bytes, long at)
     {
-        if (bytes.Length != PageSize || bytes[ConfirmedMark] == 0)
+        if (bytes.Length != PageSize || bytes.Span[ConfirmedMark] == 0)
         {
             base.Put(bytes, at);
             return;

@@ -1,7 +1,7 @@
 namespace FieldSession.Store.Journaling;
 
 /// <summary>LiteDB's data file. The log reaches the disk before any page it would have to restore is overwritten.</summary>
-internal sealed class PageStream(IDiskFile file, LogStream log) : DurableStream(file)
+internal sealed class PageStream(IDiskFile file, DiskFault fault, LogStream log) : DurableStream(file, fault)
 {
     public override void SetLength(long value)
     {
@@ -9,7 +9,7 @@ internal sealed class PageStream(IDiskFile file, LogStream log) : DurableStream(
         base.SetLength(value);
     }
 
-    protected override void Put(ReadOnlySpan<byte> bytes, long at)
+    protected override void Put(ReadOnlyMemory<byte> bytes, long at)
     {
         log.Flush();
         base.Put(bytes, at);

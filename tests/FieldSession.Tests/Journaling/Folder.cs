@@ -1,5 +1,6 @@
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journaling;
 

@@ -1,5 +1,6 @@
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journaling;
 
@@ -81,7 +82,7 @@ public sealed class JournalCheckTests : IDisposable
         JournalCheck check = JournalCheck.Of(_folder.Study);
 
         Assert.Equal(7, check.Text.FirstFailing);
-        Assert.Contains("does not follow line 7", check.Text.Why);
+        Assert.Contains("does not follow line 6, the last one that holds", check.Text.Why);
     }
 
     [Fact]
@@ -105,13 +106,14 @@ public sealed class JournalCheckTests : IDisposable
         List<Line> lines = SomeLines.Of(5);
         using StudyFile study = StudyFile.Create(_folder.Study, new StoppedClock());
         lines.ForEach(study.Append);
-        byte[] before = Bytes();
+        byte[] before = new Disk().ReadAll(_folder.Text);
 
         JournalCheck check = JournalCheck.Of(_folder.Study);
 
         Assert.True(check.Text.Holds);
         Assert.Equal(5, check.Text.LinesHolding);
-        Assert.Equal(before, Bytes());
+        Assert.Equal(before, new Disk().ReadAll(_folder.Text));
+        Assert.Equal(["day-log.study", "day.journal", "day.study"], _folder.Names);
         study.Append(SomeLines.After(lines[^1]));
     }
 
@@ -127,13 +129,5 @@ public sealed class JournalCheckTests : IDisposable
         Assert.False(check.Holds);
         Assert.True(check.Store.Holds);
         Assert.Equal(["day.study"], _folder.Names);
-    }
-
-    private byte[] Bytes()
-    {
-        using FileStream text = new(_folder.Text, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-        byte[] bytes = new byte[text.Length];
-        text.ReadExactly(bytes);
-        return bytes;
     }
 }

@@ -24,7 +24,7 @@ internal static class SomeLines
     public static Line After(Line? last, string strand = OneLaptop, string note = "the road is dry")
     {
         int number = (last?.Number ?? 0) + 1;
-        DateTimeOffset at = StoppedClock.Start.AddSeconds(7 * number);
+        DateTimeOffset at = new DateTimeOffset(2026, 11, 25, 9, 30, 0, TimeSpan.Zero).AddSeconds(7 * number);
         return Line.Make(number, last?.Hash ?? Line.NoHash, at, strand, "note", 1, body =>
         {
             body.WriteStartObject();
