@@ -50,16 +50,20 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     /// <summary>Puts a damaged or stray LiteDB file aside, so that a new one can grow in its place.</summary>
     public void ClearStore(Finding finding)
     {
-        if (finding.IsStoreLeading)
+        if (!finding.IsStoreLeading)
         {
-            return;
+            ClearStore(finding.Store.Fault ?? "it holds other lines than the text");
         }
+    }
 
+    /// <summary>Puts the LiteDB file aside, so that a new one can grow in its place.</summary>
+    public void ClearStore(string why)
+    {
         string? study = KeepAside(paths.Study);
         string? log = KeepAside(paths.Log);
         disk.SyncFolderOf(paths.Study);
         string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
-        _done.Add($"{paths.Study} was damaged ({finding.Store.Fault ?? "it holds other lines than the text"}); it is made anew from the text, and what it was is kept in {kept}.");
+        _done.Add($"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.");
     }
 
     /// <summary>Says that the LiteDB file is made up from the text.</summary>

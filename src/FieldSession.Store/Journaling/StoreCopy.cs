@@ -33,7 +33,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         }
 
         StoreReading reading = new(known);
-        if (Attempt.Of(() => ReadInOrder(pages, log, new Query(), reading.Take)) is { } fault)
+        if (Attempt.Of(() => ReadFromBothEnds(pages, log, reading)) is { } fault)
         {
             // what lies beyond the damaged page is met from the other end
             reading.Break(fault.Message);
@@ -41,6 +41,13 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         }
 
         return reading.Result();
+    }
+
+    private static void ReadFromBothEnds(byte[] pages, byte[] log, StoreReading reading)
+    {
+        ReadInOrder(pages, log, new Query(), reading.Take);
+        // a damaged log can leave LiteDB's chain of documents short in one direction and whole in the other
+        ReadInOrder(pages, log, LiteStore.LastFirst(1), reading.CompareEnd);
     }
 
     /// <summary>Lets LiteDB read copies of a data file and its log in memory, until told to stop.</summary>

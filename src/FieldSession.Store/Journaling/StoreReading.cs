@@ -42,6 +42,18 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         return true;
     }
 
+    /// <summary>Takes the last document, met from the other end: it has to be the one met last in order.</summary>
+    public bool CompareEnd(BsonDocument document)
+    {
+        long place = StoredLine.PlaceIn(document);
+        if (place != _place)
+        {
+            Note(_place + 1, $"it ends at place {_place} when read forwards and at place {place} when read backwards");
+        }
+
+        return false;
+    }
+
     /// <summary>Notes that LiteDB could not go on.</summary>
     public void Break(string why)
     {

@@ -4,9 +4,13 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// Carries the lines into the LiteDB file, behind the back of whoever types. A fault there costs nothing but time:
-/// LiteDB is closed, and the next line, or the next opening, tries again from where it really stands.
+/// LiteDB is closed, and the next line, or the next opening, tries again from where it really stands. A file that reads well
+/// and yet bears no further line is put aside, once, and made anew.
 /// </summary>
-internal sealed class StoreWriter(IDisk disk, StudyPaths paths) : IDisposable
+/// <param name="disk">Where the file is.</param>
+/// <param name="paths">Its names.</param>
+/// <param name="setAside">Puts a file that is of no use aside; told why.</param>
+internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> setAside) : IDisposable
 {
     private const int LinesPerCheckpoint = 200;
 
@@ -18,6 +22,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths) : IDisposable
     private LiteStore? _store;
     private int _stored;
     private int _sinceCheckpoint;
+    private bool _wasSetAside;
     private volatile bool _closing;
     private volatile Exception? _fault;
 
@@ -47,10 +52,11 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths) : IDisposable
     {
         lock (_engine)
         {
-            _fault = Attempt.Of(CarryOver);
-            if (_fault is not null)
+            _fault = TryToCarryOver();
+            if (!_wasSetAside && _fault is { } broken and not IOException and not UnauthorizedAccessException)
             {
-                CloseStore();
+                _wasSetAside = true;
+                _fault = Attempt.Of(() => setAside(broken.Message)) ?? TryToCarryOver();
             }
         }
     }
@@ -95,13 +101,24 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths) : IDisposable
         }
     }
 
+    private Exception? TryToCarryOver()
+    {
+        Exception? fault = Attempt.Of(CarryOver);
+        if (fault is not null)
+        {
+            CloseStore();
+        }
+
+        return fault;
+    }
+
     private void CarryOver()
     {
         if (_store is null)
         {
             _store = LiteStore.Open(disk, paths);
             _stored = Locked(() => _store.CountOfLeading(_lines))
-                ?? throw new InvalidDataException("it holds other lines than the text; close the study and open it again");
+                ?? throw new InvalidDataException("it holds other lines than the text");
         }
 
         while (Locked(() => Math.Min(_lines.Count, _stored + LinesPerCheckpoint)) is int upTo && upTo > _stored)

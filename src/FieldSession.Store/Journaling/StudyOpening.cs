@@ -51,14 +51,14 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         TextFile text = mending.MendText(file, bytes ?? [], finding);
         disk.SyncFolderOf(paths.Journal);
         mending.ClearStore(finding);
-        StoreWriter store = StoreFrom(finding);
         mending.NoteGrowth(finding);
-        return new StudyFile(disk, paths, text, store, finding.Lines, mending.Done);
+        StoreWriter store = StoreFrom(finding, mending);
+        return new StudyFile(disk, paths, text, store, finding.Lines, [.. mending.Done]);
     }
 
-    private StoreWriter StoreFrom(Finding finding)
+    private StoreWriter StoreFrom(Finding finding, Mending mending)
     {
-        StoreWriter store = new(disk, paths);
+        StoreWriter store = new(disk, paths, mending.ClearStore);
         store.Enqueue(finding.Lines);
         store.CatchUp();
         if (store.Fault is { } fault && IsForAPerson(fault))

@@ -13,7 +13,7 @@ public sealed class FullDiskTests
         MemoryDisk disk = new();
         using StudyFile study = CrashDay.Create(disk);
         lines[..10].ForEach(study.Append);
-        disk.Room = 200_000;
+        disk.Room = disk.Used + 3_000;
         int safe = AppendUntilFull(study, lines, 10);
 
         LineNotSafeException refusal = Assert.Throws<LineNotSafeException>(() => study.Append(lines[safe]));
@@ -38,7 +38,7 @@ public sealed class FullDiskTests
         MemoryDisk disk = new();
         using StudyFile study = CrashDay.Create(disk);
         // room for the lines as text, but not for another page of LiteDB's
-        disk.Room = disk[CrashDay.Paths.Study].Length + 8_000 + (disk.Exists(CrashDay.Paths.Log) ? disk[CrashDay.Paths.Log].Length : 0);
+        disk.Room = disk.Used + 8_000;
         lines[..10].ForEach(study.Append);
 
         Assert.True(SpinWait.SpinUntil(() => study.IsStoreBehind, TimeSpan.FromSeconds(20)));
@@ -71,7 +71,7 @@ public sealed class FullDiskTests
     private static int AppendUntilFull(StudyFile study, List<Line> lines, int from)
     {
         int safe = from;
-        // small room is left by LiteDB's pages: the text fills the rest
+        // too little for another page of LiteDB's: the text fills it
         while (safe < lines.Count && Safe(study, lines[safe]))
         {
             safe++;

@@ -16,6 +16,9 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>How many bytes all files together may have.</summary>
     public long Room { get; set; } = long.MaxValue;
 
+    /// <summary>How many bytes all files have together.</summary>
+    public long Used => Locked(() => _files.Values.Sum(file => (long)file.Bytes.Count));
+
     /// <summary>What is refused, with what; null: nothing.</summary>
     public Func<string, Exception?> Refuses { get; set; } = _ => null;
 
@@ -90,7 +93,7 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>Whether so many more bytes find room; throws as a full disk does where they do not.</summary>
     public void Take(long bytes)
     {
-        if (bytes > 0 && _files.Values.Sum(file => (long)file.Bytes.Count) + bytes > Room)
+        if (bytes > 0 && Used + bytes > Room)
         {
             throw new IOException("No space left on device", 0x1C);
         }

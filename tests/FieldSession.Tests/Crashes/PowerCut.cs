@@ -2,7 +2,8 @@ namespace FieldSession.Tests.Crashes;
 
 /// <summary>
 /// A state in which a power cut may leave a disk: of what was not synchronised, each block of 4 KiB of each file stands
-/// in any of the versions it went through since, and beyond the old end it may be zeros.
+/// in any of the versions it went through since, and beyond the old end it may be zeros. Cutting a file is one step: it
+/// happened or not (ext4, APFS and NTFS keep a journal of lengths; from memory).
 /// </summary>
 internal sealed class PowerCut(Random chance)
 {
@@ -69,10 +70,11 @@ internal sealed class PowerCut(Random chance)
             versions.Add([.. file.Bytes]);
         }
 
-        byte[] found = new byte[versions[chance.Next(versions.Count)].Length];
+        int last = chance.Next(versions.Count);
+        byte[] found = new byte[versions[last].Length];
         for (int at = 0; at < found.Length; at += Block)
         {
-            byte[] version = versions[chance.Next(versions.Count)];
+            byte[] version = chance.GetItems(versions.Where((v, i) => v.Length > at || i <= last).ToArray(), 1)[0];
             int length = Math.Min(Block, Math.Min(found.Length, version.Length) - at);
             if (length > 0)
             {

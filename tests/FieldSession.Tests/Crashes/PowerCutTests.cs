@@ -59,6 +59,7 @@ public sealed class PowerCutTests
             Assert.True(lines.Take(study.Lines.Count).SequenceEqual(study.Lines), $"seed {seed}: other lines");
             after = SomeLines.After(study.Lines[^1]);
             study.Append(after);
+            Assert.False(study.IsStoreBehind, $"seed {seed}: {study.WhyStoreIsBehind}");
         }
 
         using StudyFile again = CrashDay.Open(disk);
