@@ -1,0 +1,35 @@
+using Microsoft.Win32.SafeHandles;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>The disk of this computer.</summary>
+internal sealed class Disk : IDisk
+{
+    public bool Exists(string path) => File.Exists(path);
+
+    public byte[] ReadAll(string path)
+    {
+        using SafeFileHandle handle = (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
+            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using DiskFile file = new(handle);
+        byte[] bytes = new byte[file.Length];
+        // a file that shrinks under the reader ends early
+        int read = file.Read(bytes, 0);
+        return read == bytes.Length ? bytes : bytes[..read];
+    }
+
+    public IDiskFile Open(string path, FileMode mode) =>
+        new DiskFile(File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
+
+    public void Move(string from, string to) => File.Move(from, to, overwrite: true);
+
+    public void Delete(string path) => File.Delete(path);
+
+    public void SyncFolderOf(string path)
+    {
+        if (!OperatingSystem.IsWindows() && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
+        {
+            Posix.SyncFolder(folder);
+        }
+    }
+}

@@ -1,0 +1,30 @@
+using Microsoft.Win32.SafeHandles;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>A file of this computer, read and written at places, without a buffer between.</summary>
+internal sealed class DiskFile(SafeFileHandle handle) : IDiskFile
+{
+    public long Length
+    {
+        get => RandomAccess.GetLength(handle);
+        set => RandomAccess.SetLength(handle, value);
+    }
+
+    public int Read(Span<byte> bytes, long at)
+    {
+        int total = 0;
+        while (total < bytes.Length && RandomAccess.Read(handle, bytes[total..], at + total) is > 0 and int read)
+        {
+            total += read;
+        }
+
+        return total;
+    }
+
+    public void Write(ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(handle, bytes, at);
+
+    public void Sync() => RandomAccess.FlushToDisk(handle);
+
+    public void Dispose() => handle.Dispose();
+}

@@ -1,0 +1,44 @@
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>What a study's files were found to hold when it was opened. Nothing has been changed by looking.</summary>
+/// <param name="Text">What the text holds.</param>
+/// <param name="Store">What the LiteDB file holds.</param>
+/// <param name="Lines">The study's lines, from whichever copy has them.</param>
+internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Line> Lines)
+{
+    /// <summary>Whether the text's lines are the study's first ones, as far as they go.</summary>
+    public bool IsTextLeading => Text.IsSound && Leads(Text.Lines!);
+
+    /// <summary>Whether the text holds everything. The tail of a line that was never acknowledged does not count.</summary>
+    public bool IsTextWhole => IsTextLeading && Text.Lines.Count == Lines.Count;
+
+    /// <summary>Whether the LiteDB file's lines are the study's first ones, as far as they go.</summary>
+    public bool IsStoreLeading => Store.Fault is null && Leads(Store.Lines);
+
+    /// <summary>Reads the copies and puts them together.</summary>
+    /// <param name="disk">Where the files are.</param>
+    /// <param name="paths">Their names.</param>
+    /// <param name="textBytes">The text's bytes.</param>
+    /// <param name="isLossAccepted">Whether to go on with what is left where lines are lost in every copy.</param>
+    /// <exception cref="StudyDamagedException">Lines are lost in every copy, or there are none of a study at all.</exception>
+    /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
+    public static Finding Of(IDisk disk, StudyPaths paths, byte[]? textBytes, bool isLossAccepted)
+    {
+        TextCopy text = TextCopy.Read(textBytes ?? []);
+        TextCopy rescue = TextCopy.Read(disk.Exists(paths.Rescue) ? disk.ReadAll(paths.Rescue) : []);
+        StoreCopy store = StoreGlance.IsEnough(disk, paths, text) ?? StoreCopy.Read(disk, paths, text.Lines);
+        Reunion reunion = Reunion.Of(paths.Study, [.. text.Valid], store.Lines, [.. rescue.Valid]);
+        Finding finding = new(text, store, reunion.Lines);
+        if (!isLossAccepted && Loss.In(paths, finding, reunion.Loose, textBytes) is { } loss)
+        {
+            throw loss;
+        }
+
+        return finding;
+    }
+
+    private bool Leads(IReadOnlyList<Line> copy) =>
+        copy.Count <= Lines.Count && copy.Select((line, i) => line.Hash == Lines[i].Hash).All(same => same);
+}

@@ -1,0 +1,61 @@
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// A check of both copies of a study. It reads, locks nothing and changes nothing, so it may be made while the study is
+/// open (on Windows the system lets nobody read it then). It finds edited, added and removed lines; a cut end, or a
+/// study rewritten as a whole, is found only by comparing <see cref="CopyCheck.Heads"/> with what was written down before.
+/// </summary>
+/// <param name="Text">The plain text.</param>
+/// <param name="Store">The LiteDB file with its log.</param>
+/// <param name="FirstDifference">The first line in which both copies hold a line but not the same; null: none.</param>
+/// <param name="UnfinishedBytes">Length of a line at the end of the text that is being written or was torn; it was never acknowledged.</param>
+public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDifference, int UnfinishedBytes)
+{
+    /// <summary>Whether both copies are there, hold, and tell the same. A LiteDB file that is merely behind holds.</summary>
+    public bool Holds => Text.Holds && Store.Holds && FirstDifference is null && Store.LinesHolding <= Text.LinesHolding;
+
+    /// <summary>How many lines the LiteDB file is behind the text; negative: the text is short.</summary>
+    public int StoreBehindLines => Text.LinesHolding - Store.LinesHolding;
+
+    /// <summary>Checks a study.</summary>
+    /// <param name="path">The study's LiteDB file; either copy may be missing, and the check says so.</param>
+    /// <exception cref="StudyMissingException">Both copies are missing.</exception>
+    /// <exception cref="StudyInUseException">On Windows: the study is open.</exception>
+    /// <exception cref="StudyUnwritableException">The files may not be read.</exception>
+    /// <exception cref="StudyNameException">The name is that of a journal.</exception>
+    public static JournalCheck Of(string path) => Of(new Disk(), StudyPaths.Of(path));
+
+    internal static JournalCheck Of(IDisk disk, StudyPaths paths) => Refusal.Of(paths.Study, () =>
+    {
+        if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
+        {
+            throw new StudyMissingException($"{paths.Study}: there is no study here. Check the path.");
+        }
+
+        JournalCheck check = Look(disk, paths);
+        // a file read while it is written can look broken once
+        return check.Store.Holds ? check : Look(disk, paths);
+    });
+
+    private static JournalCheck Look(IDisk disk, StudyPaths paths)
+    {
+        bool isTextThere = disk.Exists(paths.Journal);
+        // the store first: the text, which is always ahead, then holds at least as much
+        StoreCopy store = StoreCopy.Read(disk, paths, []);
+        TextCopy text = TextCopy.Read(isTextThere ? disk.ReadAll(paths.Journal) : []);
+        return new JournalCheck(
+            CopyCheck.OfText(paths.Journal, isTextThere, text),
+            CopyCheck.OfStore(paths.Study, disk.Exists(paths.Study), store),
+            DifferenceOf(text.Lines, store),
+            text.Tail.Length);
+    }
+
+    private static int? DifferenceOf(IReadOnlyList<Line?> text, StoreCopy store)
+    {
+        int comparable = store.Fault is null ? store.Lines.Count : Math.Max(store.FaultAt - 1, 0);
+        int first = text.Zip(store.Lines.Take(comparable)).TakeWhile(pair => pair.First is null || pair.First.Hash == pair.Second.Hash).Count();
+        return first < Math.Min(text.Count, comparable) ? first + 1 : null;
+    }
+}

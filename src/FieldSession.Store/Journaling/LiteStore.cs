@@ -1,0 +1,110 @@
+using FieldSession.Journal;
+using LiteDB;
+using LiteDB.Engine;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// The study's LiteDB file, open for writing, as plain LiteDB would read it. Every insert is one automatic transaction:
+/// LiteDB's explicit ones leave it half alive when the disk is full. After any exception this object is to be disposed and
+/// opened anew: LiteDB may have closed itself, and nothing written after a fault of the disk reached it.
+/// </summary>
+internal sealed class LiteStore : IDisposable
+{
+    private readonly DiskFault _fault;
+    private readonly LogStream _log;
+    private readonly PageStream _pages;
+    private readonly LiteEngine _engine;
+
+    private LiteStore(DiskFault fault, LogStream log, PageStream pages, LiteEngine engine)
+    {
+        _fault = fault;
+        _log = log;
+        _pages = pages;
+        _engine = engine;
+    }
+
+    /// <summary>Opens the file, or makes an empty one.</summary>
+    public static LiteStore Open(IDisk disk, StudyPaths paths)
+    {
+        DiskFault fault = new();
+        LogStream log = new(disk.Open(paths.Log, FileMode.OpenOrCreate), fault);
+        PageStream? pages = null;
+        try
+        {
+            pages = new PageStream(disk.Open(paths.Study, FileMode.OpenOrCreate), fault, log);
+            LiteEngine engine = EngineOver(pages, log);
+            disk.SyncFolderOf(paths.Study);
+            return new LiteStore(fault, log, pages, engine);
+        }
+        catch
+        {
+            pages?.Dispose();
+            log.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>LiteDB over a data file and its log. The collation is always the binary one: LiteDB's default is the
+    /// language of the computer, and a file made so does not open on the next one.</summary>
+    public static LiteEngine EngineOver(Stream pages, Stream log) =>
+        new(new EngineSettings { DataStream = pages, LogStream = log, Collation = Collation.Binary });
+
+    /// <summary>How many lines the file holds, if it holds the first ones of these; null: it holds others.</summary>
+    public int? CountOfLeading(IReadOnlyList<Line> lines)
+    {
+        using IBsonDataReader last = _engine.Query(StoredLine.Collection, LastFirst(1));
+        if (!last.Read())
+        {
+            return 0;
+        }
+
+        BsonDocument document = last.Current.AsDocument;
+        long place = StoredLine.PlaceIn(document);
+        return place >= 1 && place <= lines.Count && StoredLine.Holds(document, lines[(int)place - 1]) ? (int)place : null;
+    }
+
+    /// <summary>Adds lines; they are on the disk when it returns.</summary>
+    /// <param name="lines">The next lines.</param>
+    /// <param name="stored">How many lines are stored already.</param>
+    public void Insert(IReadOnlyList<Line> lines, int stored)
+    {
+        _engine.Insert(StoredLine.Collection, lines.Select((line, i) => StoredLine.Of(line, stored + i + 1)), BsonAutoId.Int64);
+        _log.Flush();
+        _fault.ThrowIfHappened();
+    }
+
+    /// <summary>Moves everything from the log into the data file, which then stands alone.</summary>
+    public void Checkpoint()
+    {
+        _engine.Checkpoint();
+        _fault.ThrowIfHappened();
+    }
+
+    /// <summary>The bytes of the data file, for a copy made right after a checkpoint.</summary>
+    public byte[] DataFile()
+    {
+        byte[] bytes = new byte[_pages.Length];
+        _pages.Position = 0;
+        _pages.ReadExactly(bytes);
+        return bytes;
+    }
+
+    /// <summary>The query that meets the last places first.</summary>
+    public static Query LastFirst(int limit) =>
+        new() { OrderBy = BsonExpression.Create("_id"), Order = Query.Descending, Limit = limit };
+
+    /// <summary>Closes LiteDB, which makes a checkpoint, then the files it was given: it does not close those itself.</summary>
+    public void Dispose()
+    {
+        try
+        {
+            _engine.Dispose();
+        }
+        finally
+        {
+            _pages.Dispose();
+            _log.Dispose();
+        }
+    }
+}

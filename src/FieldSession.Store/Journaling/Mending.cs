@@ -1,0 +1,104 @@
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// Brings both files up to what was found. Whatever is not simply continued is kept beside it under its own name with
+/// the time of the damage's finding. While the text is being written anew, a third file holds every line.
+/// </summary>
+internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
+{
+    // longer than any line of the job: more than a line's tail has come there
+    private const int LongestTailBytes = 4096;
+
+    private readonly List<string> _done = [];
+
+    /// <summary>What was done, in words; empty: nothing was wrong.</summary>
+    public IReadOnlyList<string> Done => _done;
+
+    /// <summary>Makes the text whole and opens it for writing.</summary>
+    public TextFile MendText(IDiskFile file, byte[] bytes, Finding finding)
+    {
+        long sound = finding.IsTextLeading ? finding.Text.LengthOfValid : 0;
+        if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
+        {
+            string kept = KeepCopy(paths.Journal, bytes);
+            _done.Add($"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.");
+        }
+        else if (finding.Text.Tail.Length > 0)
+        {
+            _done.Add($"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.");
+        }
+
+        if (!finding.IsTextWhole)
+        {
+            WholeFile.Write(disk, paths.Rescue, TextFile.BytesOf(finding.Lines));
+        }
+
+        TextFile text = new(paths.Journal, file, sound);
+        int standing = finding.IsTextLeading ? finding.Text.Lines.Count : 0;
+        if (file.Length != sound || standing < finding.Lines.Count)
+        {
+            text.Append(finding.Lines.Skip(standing));
+            _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
+                ? [$"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy."]
+                : []);
+        }
+
+        disk.Delete(paths.Rescue);
+        return text;
+    }
+
+    /// <summary>Puts a damaged or stray LiteDB file aside, so that a new one can grow in its place.</summary>
+    public void ClearStore(Finding finding)
+    {
+        if (!finding.IsStoreLeading)
+        {
+            ClearStore(finding.Store.Fault ?? "it holds other lines than the text");
+        }
+    }
+
+    /// <summary>Puts the LiteDB file aside, so that a new one can grow in its place.</summary>
+    public void ClearStore(string why)
+    {
+        string? study = KeepAside(paths.Study);
+        string? log = KeepAside(paths.Log);
+        disk.SyncFolderOf(paths.Study);
+        string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
+        _done.Add($"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.");
+    }
+
+    /// <summary>Says that the LiteDB file is made up from the text.</summary>
+    public void NoteGrowth(Finding finding)
+    {
+        if (finding.IsStoreLeading && finding.Store.Lines.Count < finding.Lines.Count)
+        {
+            _done.Add($"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.");
+        }
+    }
+
+    private string KeepCopy(string path, byte[] bytes)
+    {
+        string kept = FreeName(path);
+        WholeFile.Write(disk, kept, bytes);
+        return kept;
+    }
+
+    private string? KeepAside(string path)
+    {
+        if (!disk.Exists(path))
+        {
+            return null;
+        }
+
+        string kept = FreeName(path);
+        disk.Move(path, kept);
+        return kept;
+    }
+
+    private string FreeName(string path)
+    {
+        string stamped = $"{path}.damaged-{clock.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmss'Z'}";
+        return Enumerable.Range(1, int.MaxValue)
+            .Select(i => i == 1 ? stamped : $"{stamped}-{i}")
+            .First(name => !disk.Exists(name));
+    }
+}

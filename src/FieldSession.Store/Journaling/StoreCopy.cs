@@ -1,0 +1,72 @@
+using FieldSession.Journal;
+using LiteDB;
+using LiteDB.Engine;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>What the LiteDB file and its log hold.</summary>
+/// <param name="Lines">The valid lines, in order of their places.</param>
+/// <param name="Fault">The first thing that is wrong; null: nothing.</param>
+/// <param name="FaultAt">The place of that fault, from 1; 0: no fault, or the whole file can't be read.</param>
+/// <param name="HighestPlace">The highest place that held a line, as far as can be seen; 0: none.</param>
+internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int FaultAt, int HighestPlace)
+{
+    /// <summary>There is no file.</summary>
+    public static StoreCopy Missing { get; } = new([], null, 0, 0);
+
+    /// <summary>Reads everything without touching the files: LiteDB gets copies in memory.</summary>
+    /// <param name="disk">Where the files are.</param>
+    /// <param name="paths">Their names.</param>
+    /// <param name="known">The text's line for each place, null where it has none: what is equal needs no second hashing.</param>
+    public static StoreCopy Read(IDisk disk, StudyPaths paths, IReadOnlyList<Line?> known)
+    {
+        byte[] log = disk.Exists(paths.Log) ? disk.ReadAll(paths.Log) : [];
+        byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
+        if (pages.Length == 0)
+        {
+            return log.Length == 0 ? Missing : Missing with { Fault = "the file is gone or empty; only LiteDB's log of it is left" };
+        }
+
+        if (StudyHeader.FaultIn(pages) is { } foreign)
+        {
+            return Missing with { Fault = foreign };
+        }
+
+        StoreReading reading = new(known);
+        if (Attempt.Of(() => ReadFromBothEnds(pages, log, reading)) is { } fault)
+        {
+            // what lies beyond the damaged page is met from the other end
+            reading.Break(fault.Message);
+            _ = Attempt.Of(() => ReadInOrder(pages, log, LiteStore.LastFirst(int.MaxValue), reading.TakeFromTheEnd));
+        }
+
+        return reading.Result();
+    }
+
+    private static void ReadFromBothEnds(byte[] pages, byte[] log, StoreReading reading)
+    {
+        ReadInOrder(pages, log, new Query(), reading.Take);
+        // a damaged log can leave LiteDB's chain of documents short in one direction and whole in the other
+        ReadInOrder(pages, log, LiteStore.LastFirst(1), reading.CompareEnd);
+    }
+
+    /// <summary>Lets LiteDB read copies of a data file and its log in memory, until told to stop.</summary>
+    internal static void ReadInOrder(byte[] pages, byte[] log, Query query, Func<BsonDocument, bool> take)
+    {
+        using MemoryStream pagesInMemory = InMemory(pages);
+        using MemoryStream logInMemory = InMemory(log);
+        using LiteEngine engine = LiteStore.EngineOver(pagesInMemory, logInMemory);
+        using IBsonDataReader reader = engine.Query(StoredLine.Collection, query);
+        while (reader.Read() && take(reader.Current.AsDocument))
+        {
+        }
+    }
+
+    private static MemoryStream InMemory(byte[] bytes)
+    {
+        MemoryStream copy = new(bytes.Length);
+        copy.Write(bytes);
+        copy.Position = 0;
+        return copy;
+    }
+}

@@ -1,0 +1,42 @@
+using FieldSession.Journal;
+using LiteDB;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// A quick look at a large LiteDB file beside a sound text: its last line is the right one. A few thousand lines, more than
+/// any day on the road, are always compared in full; beyond that opening would be slow, and the full comparison is left to
+/// the check a person asks for.
+/// </summary>
+internal static class StoreGlance
+{
+    private const int LinesComparedInFull = 10_000;
+
+    /// <summary>What the file holds, judged by its last line; null: it has to be read in full.</summary>
+    public static StoreCopy? IsEnough(IDisk disk, StudyPaths paths, TextCopy text)
+    {
+        if (text.Lines.Count <= LinesComparedInFull || !text.IsSound || !disk.Exists(paths.Study))
+        {
+            return null;
+        }
+
+        byte[] pages = disk.ReadAll(paths.Study);
+        byte[] log = disk.Exists(paths.Log) ? disk.ReadAll(paths.Log) : [];
+        StoreCopy? glance = null;
+        return StudyHeader.FaultIn(pages) is null && Attempt.Of(() => glance = LastOf(pages, log, text.Lines)) is null ? glance : null;
+    }
+
+    private static StoreCopy? LastOf(byte[] pages, byte[] log, IReadOnlyList<Line?> known)
+    {
+        BsonDocument? last = null;
+        StoreCopy.ReadInOrder(pages, log, LiteStore.LastFirst(1), document =>
+        {
+            last = document;
+            return false;
+        });
+        long place = last is null ? 0 : StoredLine.PlaceIn(last);
+        return place >= 1 && place <= known.Count && known[(int)place - 1] is { } line && StoredLine.Holds(last!, line)
+            ? new StoreCopy([.. known.Take((int)place).OfType<Line>()], null, 0, (int)place)
+            : null;
+    }
+}

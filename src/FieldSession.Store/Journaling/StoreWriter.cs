@@ -1,0 +1,160 @@
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// Carries the lines into the LiteDB file, behind the back of whoever types. A fault there costs nothing but time:
+/// LiteDB is closed, and the next line, or the next opening, tries again from where it really stands. A file that reads well
+/// and yet bears no further line is put aside, once, and made anew.
+/// </summary>
+/// <param name="disk">Where the file is.</param>
+/// <param name="paths">Its names.</param>
+/// <param name="setAside">Puts a file that is of no use aside; told why.</param>
+internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> setAside) : IDisposable
+{
+    private const int LinesPerCheckpoint = 200;
+
+    private readonly List<Line> _lines = [];
+    private readonly Lock _queue = new();
+    private readonly Lock _engine = new();
+    private readonly AutoResetEvent _wake = new(initialState: false);
+    private Thread? _thread;
+    private LiteStore? _store;
+    private int _stored;
+    private int _sinceCheckpoint;
+    private bool _wasSetAside;
+    private volatile bool _closing;
+    private volatile Exception? _fault;
+
+    /// <summary>Why the file is behind; null: it is not.</summary>
+    public Exception? Fault => _fault;
+
+    /// <summary>Adds lines that are to be carried over.</summary>
+    public void Enqueue(params IEnumerable<Line> lines)
+    {
+        lock (_queue)
+        {
+            _lines.AddRange(lines);
+        }
+
+        _wake.Set();
+    }
+
+    /// <summary>Begins to carry lines over on a thread of its own.</summary>
+    public void Start()
+    {
+        _thread = new Thread(Work) { IsBackground = true, Name = "store" };
+        _thread.Start();
+    }
+
+    /// <summary>Carries over all lines there are, and says in <see cref="Fault"/> if it could not.</summary>
+    public void CatchUp()
+    {
+        lock (_engine)
+        {
+            _fault = TryToCarryOver();
+            if (!_wasSetAside && _fault is { } broken and not IOException and not UnauthorizedAccessException)
+            {
+                _wasSetAside = true;
+                _fault = Attempt.Of(() => setAside(broken.Message)) ?? TryToCarryOver();
+            }
+        }
+    }
+
+    /// <summary>The data file's bytes, with everything in them; null: it is behind.</summary>
+    public byte[]? WholeDataFile()
+    {
+        lock (_engine)
+        {
+            CatchUp();
+            byte[]? bytes = null;
+            _fault ??= Attempt.Of(() =>
+            {
+                _store?.Checkpoint();
+                bytes = _store?.DataFile();
+            });
+            return bytes;
+        }
+    }
+
+    /// <summary>Carries over what is left, merges LiteDB's log and closes the file.</summary>
+    public void Dispose()
+    {
+        _closing = true;
+        _wake.Set();
+        _thread?.Join();
+        CatchUp();
+        lock (_engine)
+        {
+            CloseStore();
+        }
+
+        _wake.Dispose();
+    }
+
+    private void Work()
+    {
+        while (!_closing)
+        {
+            _wake.WaitOne();
+            CatchUp();
+        }
+    }
+
+    private Exception? TryToCarryOver()
+    {
+        Exception? fault = Attempt.Of(CarryOver);
+        if (fault is not null)
+        {
+            CloseStore();
+        }
+
+        return fault;
+    }
+
+    private void CarryOver()
+    {
+        if (_store is null)
+        {
+            _store = LiteStore.Open(disk, paths);
+            _stored = Locked(() => _store.CountOfLeading(_lines))
+                ?? throw new InvalidDataException("it holds other lines than the text");
+        }
+
+        while (Locked(() => Math.Min(_lines.Count, _stored + LinesPerCheckpoint)) is int upTo && upTo > _stored)
+        {
+            List<Line> batch = Locked(() => _lines.GetRange(_stored, upTo - _stored));
+            _store.Insert(batch, _stored);
+            _sinceCheckpoint += batch.Count;
+            _stored = upTo;
+            if (_sinceCheckpoint >= LinesPerCheckpoint)
+            {
+                _store.Checkpoint();
+                _sinceCheckpoint = 0;
+            }
+        }
+    }
+
+    private T Locked<T>(Func<T> read)
+    {
+        lock (_queue)
+        {
+            return read();
+        }
+    }
+
+    private void CloseStore()
+    {
+        _ = Attempt.Of(() => _store?.Dispose());
+        _store = null;
+        _ = Attempt.Of(DeleteEmptyLog);
+    }
+
+    private void DeleteEmptyLog()
+    {
+        if (disk.Exists(paths.Log) && disk.ReadAll(paths.Log).Length == 0)
+        {
+            disk.Delete(paths.Log);
+        }
+    }
+}

@@ -1,0 +1,35 @@
+using FieldSession.Journal;
+using LiteDB;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// A line as a LiteDB document: <c>_id</c> its place in the file (Int64, from 1), <c>hash</c> 32 bytes, <c>json</c> the
+/// exact text. Made by hand: LiteDB's mapper trims and empties strings, which would break every hash.
+/// </summary>
+internal static class StoredLine
+{
+    /// <summary>The collection that holds the lines.</summary>
+    public const string Collection = "journal";
+
+    public static BsonDocument Of(Line line, long place) => new()
+    {
+        ["_id"] = place,
+        ["hash"] = Convert.FromHexString(line.Hash),
+        ["json"] = line.Json,
+    };
+
+    /// <summary>The place a document claims; 0: none.</summary>
+    public static long PlaceIn(BsonDocument document) => document["_id"] is { IsInt64: true } place ? place.AsInt64 : 0;
+
+    /// <summary>Whether a document holds exactly this line.</summary>
+    public static bool Holds(BsonDocument document, Line line) =>
+        document["json"] is { IsString: true } json && json.AsString == line.Json && HashIn(document) == line.Hash;
+
+    /// <summary>The line in a document; null: none that is valid.</summary>
+    public static Line? LineIn(BsonDocument document) =>
+        document["json"] is { IsString: true } json && HashIn(document) is { } hash ? Line.FromParts(hash, json.AsString) : null;
+
+    private static string? HashIn(BsonDocument document) =>
+        document["hash"] is { IsBinary: true } hash ? Convert.ToHexStringLower(hash.AsBinary) : null;
+}

@@ -1,0 +1,30 @@
+namespace FieldSession.Store.Journaling;
+
+/// <summary>
+/// Whether a file is LiteDB's at all, asked before LiteDB sees it: LiteDB crops or overwrites whatever it is given.
+/// File format 8: bytes 32 to 58 carry the words below, byte 59 the number 8 (LiteDB 5.0.21, HeaderPage).
+/// </summary>
+internal static class StudyHeader
+{
+    private const int PageSize = 8192;
+    private const int WordsAt = 32;
+    private const byte Format = 8;
+
+    /// <summary>What is wrong with the head of a file; null: it may be given to LiteDB.</summary>
+    public static string? FaultIn(ReadOnlySpan<byte> file)
+    {
+        ReadOnlySpan<byte> words = "** This is a LiteDB file **"u8;
+        if (file.Length < PageSize)
+        {
+            return $"it is only {file.Length} bytes long, less than the head of a study";
+        }
+
+        if (!file.Slice(WordsAt, words.Length).SequenceEqual(words))
+        {
+            return "it does not begin like a study (no LiteDB head)";
+        }
+
+        byte format = file[WordsAt + words.Length];
+        return format == Format ? null : $"it is of LiteDB file format {format}; this program reads format {Format}";
+    }
+}

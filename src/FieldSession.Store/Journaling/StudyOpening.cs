@@ -1,0 +1,82 @@
+namespace FieldSession.Store.Journaling;
+
+/// <summary>The way from names to an open study: lock, look, mend, carry on.</summary>
+internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider clock)
+{
+    public StudyFile Create() => Refusal.Of(paths.Study, () =>
+    {
+        if (new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken)
+        {
+            throw new StudyExistsException($"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.");
+        }
+
+        return OpenLocked(FileMode.CreateNew, isLossAccepted: false);
+    });
+
+    public StudyFile Open(bool isLossAccepted) => Refusal.Of(paths.Study, () =>
+    {
+        if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
+        {
+            throw new StudyMissingException(
+                $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.");
+        }
+
+        return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate, isLossAccepted);
+    });
+
+    private StudyFile OpenLocked(FileMode mode, bool isLossAccepted)
+    {
+        IDiskFile file = disk.Open(paths.Journal, mode);
+        try
+        {
+            return OpenWith(file, mode == FileMode.OpenOrCreate ? null : BytesOf(file), isLossAccepted);
+        }
+        catch
+        {
+            bool isStray = mode != FileMode.Open && file.Length == 0;
+            file.Dispose();
+            if (isStray)
+            {
+                disk.Delete(paths.Journal);
+            }
+
+            throw;
+        }
+    }
+
+    private StudyFile OpenWith(IDiskFile file, byte[]? bytes, bool isLossAccepted)
+    {
+        Finding finding = Finding.Of(disk, paths, bytes, isLossAccepted);
+        Mending mending = new(disk, paths, clock);
+        TextFile text = mending.MendText(file, bytes ?? [], finding);
+        disk.SyncFolderOf(paths.Journal);
+        mending.ClearStore(finding);
+        mending.NoteGrowth(finding);
+        StoreWriter store = StoreFrom(finding, mending);
+        return new StudyFile(disk, paths, text, store, finding.Lines, [.. mending.Done]);
+    }
+
+    private StoreWriter StoreFrom(Finding finding, Mending mending)
+    {
+        StoreWriter store = new(disk, paths, mending.ClearStore);
+        store.Enqueue(finding.Lines);
+        store.CatchUp();
+        if (store.Fault is { } fault && IsForAPerson(fault))
+        {
+            store.Dispose();
+            throw fault;
+        }
+
+        store.Start();
+        return store;
+    }
+
+    // a full disk or a broken page leaves the text to work with; a lock or a missing right would never heal by itself
+    private static bool IsForAPerson(Exception fault) => Refusal.InWords("", fault) is not null;
+
+    private static byte[] BytesOf(IDiskFile file)
+    {
+        byte[] bytes = new byte[file.Length];
+        return bytes[..file.Read(bytes, 0)];
+    }
+}

@@ -1,0 +1,28 @@
+namespace FieldSession.Store.Journaling;
+
+/// <summary>The names of a study's files, which lie beside each other.</summary>
+/// <param name="Study">The LiteDB file, as the crew names it.</param>
+/// <param name="Log">LiteDB's own log: the study's name, "-log", its extension. Gone after a clean close.</param>
+/// <param name="Journal">The plain text: the study's name with the extension .journal. Also the lock.</param>
+/// <param name="Rescue">Every line found, written before a damaged journal is overwritten, gone when it is whole again.</param>
+internal sealed record StudyPaths(string Study, string Log, string Journal, string Rescue)
+{
+    private const string JournalExtension = ".journal";
+
+    /// <exception cref="StudyNameException">The name is that of a journal, which would be its own study.</exception>
+    public static StudyPaths Of(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        string study = Path.GetFullPath(path);
+        string extension = Path.GetExtension(study);
+        if (extension.Equals(JournalExtension, StringComparison.OrdinalIgnoreCase))
+        {
+            throw new StudyNameException(
+                $"{path}: this is the name of a study's journal. Name the study itself, for example {Path.ChangeExtension(path, ".study")}.");
+        }
+
+        string stem = study[..^extension.Length];
+        string journal = stem + JournalExtension;
+        return new StudyPaths(study, $"{stem}-log{extension}", journal, journal + "-rescue");
+    }
+}

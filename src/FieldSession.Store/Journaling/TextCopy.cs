@@ -1,0 +1,46 @@
+using System.Text;
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>What the plain text holds.</summary>
+/// <param name="Lines">The file's lines, in order; null where one is no valid line.</param>
+/// <param name="LengthOfValid">How many bytes the valid lines at the beginning take.</param>
+/// <param name="Tail">The bytes after the last line break: a line that was being written, never acknowledged.</param>
+internal sealed record TextCopy(IReadOnlyList<Line?> Lines, long LengthOfValid, ReadOnlyMemory<byte> Tail)
+{
+    /// <summary>The valid lines, and the tail if it lacks only its line break.</summary>
+    public IEnumerable<Line> Valid => Lines.OfType<Line>().Concat(TailLine is { } last ? [last] : []);
+
+    /// <summary>Whether every line is valid. The tail does not count.</summary>
+    public bool IsSound => Lines.All(line => line is not null);
+
+    private Line? TailLine => Line.Parse(Encoding.UTF8.GetString(Tail.Span));
+
+    /// <summary>Reads the bytes of a text.</summary>
+    public static TextCopy Read(ReadOnlyMemory<byte> bytes)
+    {
+        List<Range> places = PlacesIn(bytes.Span);
+        Line?[] lines = new Line?[places.Count];
+        // hashing is all the work there is, and lines do not need each other for it
+        Parallel.For(0, lines.Length, i => lines[i] = Line.Parse(Encoding.UTF8.GetString(bytes.Span[places[i]])));
+
+        int sound = Array.IndexOf(lines, null) is >= 0 and int bad ? bad : lines.Length;
+        long lengthOfValid = sound == 0 ? 0 : places[sound - 1].End.Value + 1;
+        int tailAt = places.Count == 0 ? 0 : places[^1].End.Value + 1;
+        return new TextCopy(lines, lengthOfValid, bytes[tailAt..]);
+    }
+
+    private static List<Range> PlacesIn(ReadOnlySpan<byte> bytes)
+    {
+        List<Range> places = [];
+        int start = 0;
+        while (bytes[start..].IndexOf((byte)'\n') is >= 0 and int length)
+        {
+            places.Add(start..(start + length));
+            start += length + 1;
+        }
+
+        return places;
+    }
+}

@@ -1,0 +1,32 @@
+using FieldSession.Journal;
+using FieldSession.Store.Journaling;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Crashes;
+
+/// <summary>A day written to a disk in memory.</summary>
+internal static class CrashDay
+{
+    public static readonly StudyPaths Paths = StudyPaths.Of("/road/day.study");
+
+    public static StudyFile Create(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Create();
+
+    public static StudyFile Open(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: false);
+
+    public static StudyFile Rescue(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: true);
+
+    /// <summary>A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log.</summary>
+    public static MemoryDisk Killed(IEnumerable<Line> merged, IEnumerable<Line> logged)
+    {
+        MemoryDisk disk = new();
+        using (StudyFile study = Create(disk))
+        {
+            merged.ToList().ForEach(study.Append);
+        }
+
+        using StudyFile open = Open(disk);
+        logged.ToList().ForEach(open.Append);
+        _ = SpinWait.SpinUntil(() => JournalCheck.Of(disk, Paths) is { StoreBehindLines: 0, Holds: true }, TimeSpan.FromSeconds(20));
+        return disk.Copy();
+    }
+}

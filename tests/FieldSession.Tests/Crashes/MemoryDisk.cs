@@ -1,0 +1,115 @@
+using FieldSession.Store.Journaling;
+
+namespace FieldSession.Tests.Crashes;
+
+/// <summary>
+/// A disk in memory that writes down every write, cut and sync, so that the power can be cut at any of them, and that can
+/// be full. Names (new files, renames, deletions) are taken for durable at once.
+/// </summary>
+internal sealed class MemoryDisk : IDisk
+{
+    private const int WouldBlock = 11;
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, MemoryFile> _files = [];
+    private readonly List<DiskEvent> _events = [];
+
+    /// <summary>How many bytes all files together may have.</summary>
+    public long Room { get; set; } = long.MaxValue;
+
+    /// <summary>How many bytes all files have together.</summary>
+    public long Used => Locked(() => _files.Values.Sum(file => (long)file.Bytes.Count));
+
+    /// <summary>What is refused, with what; null: nothing.</summary>
+    public Func<string, Exception?> Refuses { get; set; } = _ => null;
+
+    /// <summary>Everything that happened, in order.</summary>
+    public IReadOnlyList<DiskEvent> Events => Locked(() => _events.ToList());
+
+    public IEnumerable<string> Names => Locked(() => _files.Keys.Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal).ToList());
+
+    public byte[] this[string path]
+    {
+        get => Locked(() => _files[path].Bytes.ToArray());
+        set => Locked(() => _files[path] = new MemoryFile { Bytes = [.. value] });
+    }
+
+    public MemoryDisk Copy()
+    {
+        MemoryDisk copy = new();
+        foreach ((string path, MemoryFile file) in _files)
+        {
+            copy[path] = [.. file.Bytes];
+        }
+
+        return copy;
+    }
+
+    public void Note(int acknowledged) => Record(new DiskEvent("", DiskAct.Acknowledge, acknowledged, []));
+
+    public bool Exists(string path) => Locked(() => _files.ContainsKey(path));
+
+    public byte[] ReadAll(string path) => Exists(path) ? this[path] : throw new FileNotFoundException("no such file", path);
+
+    public IDiskFile Open(string path, FileMode mode) => Locked(() =>
+    {
+        if (Refuses(path) is { } refusal)
+        {
+            throw refusal;
+        }
+
+        if (mode == FileMode.Open && !_files.ContainsKey(path))
+        {
+            throw new FileNotFoundException("no such file", path);
+        }
+
+        MemoryFile file = mode != FileMode.Create && _files.TryGetValue(path, out MemoryFile? old) ? old : _files[path] = new MemoryFile();
+        if (file.IsOpen)
+        {
+            throw new IOException("in use", WouldBlock);
+        }
+
+        file.IsOpen = true;
+        _events.Add(new DiskEvent(path, DiskAct.Name, 0, []));
+        return new MemoryHandle(this, path, file);
+    });
+
+    public void Move(string from, string to) => Locked(() =>
+    {
+        _files[to] = _files[from];
+        _events.Add(new DiskEvent(from, DiskAct.Move, 0, []) { To = to });
+        return _files.Remove(from);
+    });
+
+    public void Delete(string path) => Locked(() =>
+    {
+        _events.Add(new DiskEvent(path, DiskAct.Delete, 0, []));
+        return _files.Remove(path);
+    });
+
+    public void SyncFolderOf(string path)
+    {
+    }
+
+    /// <summary>Whether so many more bytes find room; throws as a full disk does where they do not.</summary>
+    public void Take(long bytes)
+    {
+        if (bytes > 0 && Used + bytes > Room)
+        {
+            throw new IOException("No space left on device", 0x1C);
+        }
+    }
+
+    public void Record(DiskEvent happened) => Locked(() =>
+    {
+        _events.Add(happened);
+        return true;
+    });
+
+    public T Locked<T>(Func<T> act)
+    {
+        lock (_gate)
+        {
+            return act();
+        }
+    }
+}

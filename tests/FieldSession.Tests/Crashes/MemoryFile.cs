@@ -1,0 +1,89 @@
+using System.Runtime.InteropServices;
+using FieldSession.Store.Journaling;
+
+namespace FieldSession.Tests.Crashes;
+
+/// <summary>What a disk can be asked, as far as a power cut minds.</summary>
+internal enum DiskAct
+{
+    Name,
+    Write,
+    Cut,
+    Sync,
+    Move,
+    Delete,
+    Acknowledge,
+}
+
+/// <summary>Something that was done to a file.</summary>
+internal sealed record DiskEvent(string Path, DiskAct Act, long At, byte[] Bytes)
+{
+    public string To { get; init; } = "";
+}
+
+/// <summary>A file's bytes.</summary>
+internal sealed class MemoryFile
+{
+    public List<byte> Bytes { get; init; } = [];
+
+    public bool IsOpen { get; set; }
+
+    public void Write(ReadOnlySpan<byte> bytes, long at)
+    {
+        Cut(Math.Max(Bytes.Count, at + bytes.Length));
+        bytes.CopyTo(CollectionsMarshal.AsSpan(Bytes)[(int)at..]);
+    }
+
+    public void Cut(long length)
+    {
+        int before = Bytes.Count;
+        CollectionsMarshal.SetCount(Bytes, (int)length);
+        if (length > before)
+        {
+            CollectionsMarshal.AsSpan(Bytes)[before..].Clear();
+        }
+    }
+}
+
+/// <summary>A file of a <see cref="MemoryDisk"/>, held open.</summary>
+internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file) : IDiskFile
+{
+    public long Length
+    {
+        get => disk.Locked(() => file.Bytes.Count);
+        set
+        {
+            disk.Locked(() =>
+            {
+                disk.Take(value - file.Bytes.Count);
+                file.Cut(value);
+                return true;
+            });
+            disk.Record(new DiskEvent(path, DiskAct.Cut, value, []));
+        }
+    }
+
+    public int Read(Span<byte> bytes, long at)
+    {
+        int asked = bytes.Length;
+        byte[] read = disk.Locked(() => at >= file.Bytes.Count ? [] : file.Bytes.GetRange((int)at, (int)Math.Min(asked, file.Bytes.Count - at)).ToArray());
+        read.CopyTo(bytes);
+        return read.Length;
+    }
+
+    public void Write(ReadOnlySpan<byte> bytes, long at)
+    {
+        byte[] written = bytes.ToArray();
+        disk.Locked(() =>
+        {
+            disk.Take(at + written.Length - file.Bytes.Count);
+            file.Write(written, at);
+            return true;
+        });
+        disk.Record(new DiskEvent(path, DiskAct.Write, at, written));
+    }
+
+    public void Sync() => disk.Record(new DiskEvent(path, DiskAct.Sync, 0, []));
+
+    public void Dispose() => file.IsOpen = false;
+}
