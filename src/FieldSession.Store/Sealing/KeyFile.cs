@@ -75,7 +75,7 @@ public sealed class KeyFile
             key.StudyName, Commitment.Of(key), salt, _lot.Bytes(KeyEnvelope.NonceBytes), secret, text);
         CryptographicOperations.ZeroMemory(text);
         CryptographicOperations.ZeroMemory(secret);
-        WholeFile.Write(path, envelope.ToBytes());
+        PrivateFile.Write(path, envelope.ToBytes());
         return null;
     }
 

@@ -38,9 +38,9 @@ internal static class KeyPlaintext
         {
             using JsonDocument document = JsonDocument.Parse(padded);
             JsonElement root = document.RootElement;
-            List<CodedSpec> places = [.. root.GetProperty("places").EnumerateArray()
-                .Select(place => new CodedSpec(new SpecCode(Word(place, "code")), Word(place, "spec")))];
-            string control = places.First(place => place.Code.Digits == Word(root, "control")).SpecName;
+            List<KeyLine> places = [.. root.GetProperty("places").EnumerateArray()
+                .Select(place => new KeyLine(new SpecCode(Word(place, "code")), Word(place, "spec")))];
+            string control = places.First(place => place.Code.Digits == Word(root, "control")).Spec;
             return new KeySheet(Word(root, "study"), places, control, Word(root, "nonce"));
         }
         catch (Exception broken) when (broken is JsonException or KeyNotFoundException or InvalidOperationException or ArgumentException)
@@ -56,11 +56,11 @@ internal static class KeyPlaintext
         json.WriteString("control", key.ControlCode.Digits);
         json.WriteString("nonce", key.Nonce);
         json.WriteStartArray("places");
-        foreach (CodedSpec place in key.Places)
+        foreach (KeyLine place in key.Places)
         {
             json.WriteStartObject();
             json.WriteString("code", place.Code.Digits);
-            json.WriteString("spec", place.SpecName);
+            json.WriteString("spec", place.Spec);
             json.WriteEndObject();
         }
 

@@ -17,7 +17,7 @@ public static class Commitment
         ArgumentNullException.ThrowIfNull(key);
         IEnumerable<string> pairs = key.Places
             .OrderBy(place => place.Code.Digits, StringComparer.Ordinal)
-            .Select(place => $"{place.Code.Digits}={place.SpecName}");
+            .Select(place => $"{place.Code.Digits}={place.Spec}");
         return $"study={key.StudyName}|{string.Join('|', pairs)}|nonce={key.Nonce}";
     }
 

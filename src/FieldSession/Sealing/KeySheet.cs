@@ -16,7 +16,7 @@ public sealed class KeySheet
     /// <param name="controlSpec">The spec that all others are compared with.</param>
     /// <param name="nonce">32 lower-case hex digits.</param>
     /// <exception cref="ArgumentException">A part is not as it must be; the message names the part, no spec.</exception>
-    public KeySheet(string studyName, IEnumerable<CodedSpec> places, string controlSpec, string nonce)
+    public KeySheet(string studyName, IEnumerable<KeyLine> places, string controlSpec, string nonce)
     {
         StudyName = studyName;
         Places = [.. places];
@@ -32,7 +32,7 @@ public sealed class KeySheet
     public string StudyName { get; }
 
     /// <summary>Codes and specs by place: the first takes R, then 1, 2, ...; 2..9 of them.</summary>
-    public ImmutableList<CodedSpec> Places { get; }
+    public ImmutableList<KeyLine> Places { get; }
 
     /// <summary>The spec that all others are compared with.</summary>
     public string ControlSpec { get; }
@@ -44,7 +44,7 @@ public sealed class KeySheet
     public ImmutableList<SpecCode> Codes => [.. Places.Select(place => place.Code)];
 
     /// <summary>The code behind which the control hides.</summary>
-    public SpecCode ControlCode => Places.First(place => place.SpecName == ControlSpec).Code;
+    public SpecCode ControlCode => Places.First(place => place.Spec == ControlSpec).Code;
 
     /// <summary>Draws a key by lot: the codes, the spec behind each, and the place each takes in the order.</summary>
     /// <param name="studyName">The study's short name.</param>
@@ -58,7 +58,7 @@ public sealed class KeySheet
         ArgumentNullException.ThrowIfNull(lot);
         IReadOnlyList<SpecCode> codes = CodeLot.Draw(specs.Names.Count, used, lot);
         IReadOnlyList<string> names = CodeLot.Shuffled(specs.Names, lot);
-        IReadOnlyList<CodedSpec> places = CodeLot.Shuffled(codes.Zip(names, (code, name) => new CodedSpec(code, name)), lot);
+        IReadOnlyList<KeyLine> places = CodeLot.Shuffled(codes.Zip(names, (code, name) => new KeyLine(code, name)), lot);
         return new KeySheet(studyName, places, specs.Control, Convert.ToHexStringLower(lot.Bytes(NonceBytes)));
     }
 
@@ -88,13 +88,13 @@ public sealed class KeySheet
 
     private string? FaultInSpecs()
     {
-        if (Places.Any(place => SealableText.FaultIn(place.SpecName) is not null))
+        if (Places.Any(place => SealableText.FaultIn(place.Spec) is not null))
         {
             return "a spec name can't be sealed";
         }
 
-        return Places.DistinctBy(place => place.SpecName, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? "two spec names are the same"
-            : Places.All(place => place.SpecName != ControlSpec) ? "the control is none of the specs" : null;
+        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? "two spec names are the same"
+            : Places.All(place => place.Spec != ControlSpec) ? "the control is none of the specs" : null;
     }
 
     private static bool IsNonce(string nonce) =>

@@ -31,7 +31,14 @@ public static class SealableText
 
         return word.AsSpan().ContainsAny('|', '=')
             ? "it holds '|' or '='"
-            : word.EnumerateRunes().Any(IsUnseen) ? "it holds an invisible or broken character" : null;
+            : IsVisible(word) ? null : "it holds an invisible or broken character";
+    }
+
+    /// <summary>Whether every character of a text can be seen: no control character, line break, or broken character.</summary>
+    public static bool IsVisible(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return !text.EnumerateRunes().Any(IsUnseen);
     }
 
     private static bool IsUnseen(Rune rune) => rune == Rune.ReplacementChar || Rune.GetUnicodeCategory(rune) is

@@ -89,8 +89,8 @@ public class CodesAreDrawnByLot
         List<KeySheet> keys = [.. Enumerable.Range(0, 900).Select(seed => KeySheet.Drawn("XX-1", specs, [], new SeededLot(seed)))];
         Assert.All(specs.Names, name =>
         {
-            Assert.InRange(keys.Count(key => key.Places[0].SpecName == name), 240, 360);
-            Assert.InRange(keys.Count(key => key.Places.MinBy(place => place.Code.Digits)!.SpecName == name), 240, 360);
+            Assert.InRange(keys.Count(key => key.Places[0].Spec == name), 240, 360);
+            Assert.InRange(keys.Count(key => key.Places.MinBy(place => place.Code.Digits)!.Spec == name), 240, 360);
         });
         Assert.InRange(keys.Count(key => key.Places[0].Code == key.Codes.MinBy(code => code.Digits)), 240, 360);
         Assert.All(keys, key => Assert.Equal("PLAIN", key.ControlSpec));

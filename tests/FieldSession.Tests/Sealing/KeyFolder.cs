@@ -15,7 +15,7 @@ internal sealed class KeyFolder : IDisposable
 
     public static KeySheet Key => new(
         "QW-0114",
-        [new CodedSpec(new SpecCode("862"), "STIFFENED"), new CodedSpec(new SpecCode("417"), "STANDARD")],
+        [new KeyLine(new SpecCode("862"), "STIFFENED"), new KeyLine(new SpecCode("417"), "STANDARD")],
         "STANDARD",
         "8f1d6c0b2a4e49579d03c7e1b6a85f42");
 

@@ -42,11 +42,11 @@ public class TheCommitmentBindsTheKey
     public void A_key_that_could_be_read_two_ways_is_refused_without_naming_a_spec(string study, string one, string other, string spec, string nonce)
     {
         ArgumentException no = Assert.Throws<ArgumentException>(() => new KeySheet(
-            study, [new CodedSpec(new SpecCode(one), "STANDARD"), new CodedSpec(new SpecCode(other), spec)], "STANDARD", nonce));
+            study, [new KeyLine(new SpecCode(one), "STANDARD"), new KeyLine(new SpecCode(other), spec)], "STANDARD", nonce));
         Assert.DoesNotContain("STAND", no.Message, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("STIFF", no.Message, StringComparison.OrdinalIgnoreCase);
     }
 
     private static KeySheet Key(params (string Code, string Spec)[] places) => new(
-        "QW-0114", places.Select(place => new CodedSpec(new SpecCode(place.Code), place.Spec)), "STANDARD", Nonce);
+        "QW-0114", places.Select(place => new KeyLine(new SpecCode(place.Code), place.Spec)), "STANDARD", Nonce);
 }

@@ -1,7 +1,7 @@
 namespace FieldSession.Store.Sealing;
 
 /// <summary>Writes a private file that is there whole or not at all.</summary>
-internal static class WholeFile
+internal static class PrivateFile
 {
     /// <summary>Writes beside the file, forces it to disk, then gives it its name; a file already there is never replaced.</summary>
     /// <exception cref="IOException">It could not be written, or a file of that name is there; nothing was left behind.</exception>
