@@ -34,23 +34,11 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         SegmentKind? kind = Kind();
         double? kmh = Quantity("speed", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: true);
         double? metres = Quantity("length", ("m", 1, MostMetres), ("mi", Speed.KmPerMile * 1000, MostMetres), isNeeded: true);
-        double? limitKmh = Quantity("limit", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: false);
-        double? nominalDb = Number("nominal_db", 1, LevelRange.HighestDb);
-        if (kmh > limitKmh + 1e-6)
-        {
-            Refuse(null, "the test speed is above the posted limit", "plan a speed at or below the limit");
-        }
-
-        Segment? segment = name is null || kind is null || kmh is null || metres is null
-            ? null
-            : new Segment(number, name, kind.Value, Speed.FromKmh(kmh.Value), Distance.FromMetres(metres.Value))
-            {
-                Limit = limitKmh is null ? null : Speed.FromKmh(limitKmh.Value),
-                NominalDb = nominalDb,
-                StartMark = Text("start_mark", isNeeded: false),
-                Phrase = Text("phrase", isNeeded: false),
-            };
-        return _isGood ? segment : null;
+        Segment? segment = name is { } && kind is { } && kmh is { } && metres is { }
+            ? new Segment(number, name, kind.Value, Speed.FromKmh(kmh.Value), Distance.FromMetres(metres.Value))
+            : null;
+        Segment? whole = WithRest(segment, kmh);
+        return _isGood ? whole : null;
     }
 
     /// <summary>Refuses the row or one of its columns.</summary>
@@ -58,6 +46,21 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
     {
         _isGood = false;
         troubles.Refuse(PlanFile.Route, line, column, what, allowed);
+    }
+
+    private Segment? WithRest(Segment? segment, double? kmh)
+    {
+        double? limitKmh = Quantity("limit", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: false);
+        if (kmh > limitKmh + 1e-6)
+        {
+            Refuse(null, "the test speed is above the posted limit", "plan a speed at or below the limit");
+        }
+
+        double? nominalDb = Number("nominal_db", 1, LevelRange.HighestDb);
+        string? startMark = Text("start_mark", isNeeded: false);
+        string? phrase = Text("phrase", isNeeded: false);
+        Speed? limit = limitKmh is null ? null : Speed.FromKmh(limitKmh.Value);
+        return segment is null ? null : segment with { Limit = limit, NominalDb = nominalDb, StartMark = startMark, Phrase = phrase };
     }
 
     private SegmentKind? Kind()

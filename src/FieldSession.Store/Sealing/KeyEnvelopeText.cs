@@ -14,7 +14,12 @@ internal static class KeyEnvelopeText
     /// <summary>Largest key file that is read at all; a real one has 12 kB.</summary>
     public const int MostBytes = 64 * 1024;
 
-    private static readonly string[] Members = ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
+    private static string[] Members => ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
+
+    private static (string Member, int Length)[] Locked =>
+    [
+        ("salt", Pbkdf2Stretch.SaltBytes), ("nonce", KeyEnvelope.NonceBytes), ("tag", KeyEnvelope.TagBytes), ("cipher", KeyPlaintext.PaddedBytes),
+    ];
 
     /// <summary>The envelope; null with the reason where the bytes are none.</summary>
     public static KeyEnvelope? Parse(byte[] bytes, out KeyOpening? refusal)
@@ -54,18 +59,21 @@ internal static class KeyEnvelopeText
             return null;
         }
 
-        byte[]? salt = BytesOf(root, "salt", Pbkdf2Stretch.SaltBytes);
-        byte[]? nonce = BytesOf(root, "nonce", KeyEnvelope.NonceBytes);
-        byte[]? tag = BytesOf(root, "tag", KeyEnvelope.TagBytes);
-        byte[]? cipher = BytesOf(root, "cipher", KeyPlaintext.PaddedBytes);
-        if (salt is null || nonce is null || tag is null || cipher is null)
+        Dictionary<string, byte[]> parts = [];
+        foreach ((string member, int length) in Locked)
         {
-            string what = salt is null ? "salt" : nonce is null ? "nonce" : tag is null ? "tag" : "cipher";
-            refusal = Damaged($"'{what}' is not of the right length or form");
-            return null;
+            if (BytesOf(root, member, length) is not { } part)
+            {
+                refusal = Damaged($"'{member}' is not of the right length or form");
+                return null;
+            }
+
+            parts.Add(member, part);
         }
 
-        return new KeyEnvelope(Word(root, "study"), Word(root, "commitment"), root.GetProperty("rounds").GetInt32(), salt, nonce, cipher, tag);
+        return new KeyEnvelope(
+            Word(root, "study"), Word(root, "commitment"), root.GetProperty("rounds").GetInt32(),
+            parts["salt"], parts["nonce"], parts["cipher"], parts["tag"]);
     }
 
     private static KeyOpening? FaultInMembers(JsonElement root)
