@@ -1,0 +1,74 @@
+using System.Globalization;
+using FieldSession.Measures;
+using FieldSession.Planning;
+using FieldSession.State;
+
+namespace FieldSession.Store.Planning;
+
+/// <summary>
+/// Reads the folder in which a crew plans its day: <c>plan.toml</c> and <c>route.csv</c>. Everything that is wrong is told
+/// at once, with file, line and what is allowed; nothing is ever guessed into a plan.
+/// </summary>
+public static class PlanFolder
+{
+    /// <summary>Reads a plan folder.</summary>
+    /// <param name="folder">The folder; its name is the study's where the plan names none.</param>
+    public static PlanReading Read(string folder)
+    {
+        Troubles troubles = new();
+        if (!Directory.Exists(folder))
+        {
+            troubles.Refuse(folder, null, null, "there is no such folder", $"name the folder that holds {PlanFile.Plan} and {PlanFile.Route}");
+            return new PlanReading(null, troubles.Problems, []);
+        }
+
+        string? plan = PlanFile.Read(folder, PlanFile.Plan, troubles);
+        string? route = PlanFile.Read(folder, PlanFile.Route, troubles);
+        return Of(plan, route, new DirectoryInfo(folder).Name, troubles);
+    }
+
+    /// <summary>Reads a plan from the texts of its two files, as they lie in the demo.</summary>
+    /// <param name="planToml">Text of <c>plan.toml</c>.</param>
+    /// <param name="routeCsv">Text of <c>route.csv</c>.</param>
+    /// <param name="folderName">The study's name where the plan names none.</param>
+    public static PlanReading Parse(string planToml, string routeCsv, string folderName) => Of(planToml, routeCsv, folderName, new Troubles());
+
+    private static PlanReading Of(string? planToml, string? routeCsv, string folderName, Troubles troubles)
+    {
+        PlanWords? words = planToml is null ? null : PlanToml.Parse(planToml.TrimStart('\uFEFF'), troubles);
+        RouteReading? route = routeCsv is null ? null : RouteCsv.Parse(routeCsv.TrimStart('\uFEFF'), troubles);
+        Plan? plan = words is null ? null : PlanDraft.Of(words, folderName, route, troubles);
+        if (words is null || route is null || plan is null || !troubles.IsNone)
+        {
+            return new PlanReading(null, troubles.Problems, troubles.Warnings);
+        }
+
+        WarnOfOrder(plan, words, troubles);
+        WarnOfShortSegments(plan, route, troubles);
+        return new PlanReading(plan, [], troubles.Warnings);
+    }
+
+    private static void WarnOfOrder(Plan plan, PlanWords words, Troubles troubles)
+    {
+        foreach (string doubt in OrderDoubts.Of(plan.Order, plan.SpecCount))
+        {
+            words.Find("order")?.Warn(troubles, doubt, "it can be driven so");
+        }
+    }
+
+    private static void WarnOfShortSegments(Plan plan, RouteReading route, Troubles troubles)
+    {
+        double shortest = plan.Limits.SegmentShortestSeconds;
+        foreach ((Segment segment, int line) in plan.Route.Zip(route.Lines))
+        {
+            if (!segment.Kind.IsImpact && segment.Seconds < shortest)
+            {
+                string seconds = segment.Seconds.ToString("0.0", CultureInfo.InvariantCulture);
+                string metres = Distance.FromMetres(shortest * segment.Speed.Kmh / 3.6).In(plan.Units);
+                troubles.Warn(
+                    PlanFile.Route, line, null, $"{Troubles.Quoted(segment.Name)} lasts {seconds} s at {segment.Speed.In(plan.Units)}",
+                    $"{metres} or more give the meter time to settle");
+            }
+        }
+    }
+}

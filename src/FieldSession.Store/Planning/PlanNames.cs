@@ -1,0 +1,44 @@
+namespace FieldSession.Store.Planning;
+
+/// <summary>The words that a plan may hold, and what becomes of others.</summary>
+internal static class PlanNames
+{
+    private static IEnumerable<string> Known =>
+    [
+        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "crew", "custodian", "phrases", "attributes",
+        "protocol", "calibrator_db", "covered_until_evening", "price_premium", "currency", "set_life_km",
+    ];
+
+    /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>
+    public static void Check(PlanWords words, Troubles troubles)
+    {
+        string[] known = [.. Known, .. PlanLimits.Names];
+        IEnumerable<(string Name, int Line)> written = words.Words.Select(word => (word.Name, word.Line))
+            .Concat(words.Repeated.Where(table => table.Name != "crew").Select(table => (table.Name, table.Line)))
+            .Concat(words.Words.Where(word => word.Name == "crew").SelectMany(word => word.Items ?? []).SelectMany(InCrew))
+            .Concat(words.Repeated.Where(table => table.Name == "crew").SelectMany(table => table.Words).Select(word => ($"crew.{word.Name}", word.Line)));
+        foreach ((string name, int line) in written)
+        {
+            Check(name, line, name.StartsWith("crew.", StringComparison.Ordinal) ? ["crew.name", "crew.seat"] : known, troubles);
+        }
+    }
+
+    private static void Check(string name, int line, string[] known, Troubles troubles)
+    {
+        if (known.Contains(name, StringComparer.Ordinal))
+        {
+            return;
+        }
+
+        if (NearWord.Of(name.ToLowerInvariant(), known) is { } near)
+        {
+            troubles.Refuse(PlanFile.Plan, line, null, $"{Troubles.Quoted(name)} is not a word of the plan", $"did you mean '{near}'?");
+            return;
+        }
+
+        troubles.Warn(PlanFile.Plan, line, null, $"{Troubles.Quoted(name)} is not a word of the plan", "it is passed over");
+    }
+
+    private static IEnumerable<(string Name, int Line)> InCrew(PlanWord item) =>
+        (item.Members ?? []).Select(word => ($"crew.{word.Name}", word.Line));
+}

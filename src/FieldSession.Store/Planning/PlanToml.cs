@@ -1,0 +1,68 @@
+using System.Globalization;
+using Tomlyn;
+using Tomlyn.Parsing;
+using Tomlyn.Syntax;
+
+namespace FieldSession.Store.Planning;
+
+/// <summary>Reads TOML (toml.io, version 1) into words with their places.</summary>
+internal static class PlanToml
+{
+    /// <summary>The words; null with troubles where the text is no TOML.</summary>
+    public static PlanWords? Parse(string text, Troubles troubles)
+    {
+        DocumentSyntax document;
+        try
+        {
+            document = SyntaxParser.Parse(text, PlanFile.Plan, true);
+        }
+        catch (TomlException tooDeep)
+        {
+            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, "write lists and tables less deep");
+            return null;
+        }
+
+        foreach (DiagnosticMessage wrong in document.Diagnostics.Where(wrong => wrong.Kind == DiagnosticMessageKind.Error))
+        {
+            troubles.Refuse(
+                PlanFile.Plan, wrong.Span.Start.Line + 1, (wrong.Span.Start.Column + 1).ToString(CultureInfo.InvariantCulture),
+                wrong.Message, "a line is: word = value, text in \"quotes\", numbers with a point");
+        }
+
+        return document.HasErrors ? null : WordsOf(document);
+    }
+
+    /// <summary>The words that one line makes.</summary>
+    public static IEnumerable<PlanWord> WordsOf(string table, KeyValueSyntax pair) => pair.Key is { } key && pair.Value is { } value
+        ? [PlanWord.Of(table + NameOf(key), value)]
+        : [];
+
+    private static PlanWords WordsOf(DocumentSyntax document)
+    {
+        List<PlanWord> words = [.. document.KeyValues.SelectMany(pair => WordsOf("", pair))];
+        List<PlanTable> repeated = [];
+        foreach (TableSyntaxBase table in document.Tables)
+        {
+            string name = table.Name is { } key ? NameOf(key) : "";
+            if (table is TableArraySyntax)
+            {
+                repeated.Add(new PlanTable(name, table.Span.Start.Line + 1, [.. table.Items.SelectMany(pair => WordsOf("", pair))]));
+            }
+            else
+            {
+                words.AddRange(table.Items.SelectMany(pair => WordsOf($"{name}.", pair)));
+            }
+        }
+
+        return new PlanWords(words, repeated);
+    }
+
+    private static string NameOf(KeySyntax key) => string.Join('.', key.DotKeys.Select(dot => dot.Key).Prepend(key.Key).Select(NameOf));
+
+    private static string NameOf(BareKeyOrStringValueSyntax? part) => part switch
+    {
+        BareKeySyntax bare => bare.Key?.Text ?? "",
+        StringValueSyntax quoted => quoted.Value ?? "",
+        _ => "",
+    };
+}

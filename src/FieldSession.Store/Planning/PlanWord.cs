@@ -1,0 +1,45 @@
+using System.Globalization;
+using Tomlyn.Syntax;
+
+namespace FieldSession.Store.Planning;
+
+/// <summary>One word of the plan with its value and its place in the file.</summary>
+/// <param name="Name">The name, dotted where it stands in a table: "limits.wind_warn_m_s".</param>
+/// <param name="Value">The value as written.</param>
+/// <param name="Line">Line, from 1.</param>
+/// <param name="Column">Place in the line, from 1.</param>
+internal sealed record PlanWord(string Name, ValueSyntax Value, int Line, int Column)
+{
+    /// <summary>The word at a place of the file; positions are those of the value.</summary>
+    public static PlanWord Of(string name, ValueSyntax value) =>
+        new(name, value, value.Span.Start.Line + 1, value.Span.Start.Column + 1);
+
+    /// <summary>The values of an array, each with its own place; null where this is no array.</summary>
+    public IReadOnlyList<PlanWord>? Items => Value is ArraySyntax array
+        ? [.. array.Items.Select(item => item.Value).OfType<ValueSyntax>().Select(value => Of(Name, value))]
+        : null;
+
+    /// <summary>The words of an inline table; null where this is none.</summary>
+    public IReadOnlyList<PlanWord>? Members => Value is InlineTableSyntax table
+        ? [.. table.Items.Select(item => item.KeyValue).OfType<KeyValueSyntax>().SelectMany(pair => PlanToml.WordsOf("", pair))]
+        : null;
+
+    /// <summary>What the value is, in words.</summary>
+    public string Sort => Value switch
+    {
+        StringValueSyntax => "text",
+        IntegerValueSyntax or FloatValueSyntax => "a number",
+        BooleanValueSyntax => "yes or no",
+        ArraySyntax => "a list",
+        InlineTableSyntax => "a table",
+        _ => "a date or time",
+    };
+
+    /// <summary>Refuses the word at its place.</summary>
+    public void Refuse(Troubles troubles, string what, string allowed) =>
+        troubles.Refuse(PlanFile.Plan, Line, Column.ToString(CultureInfo.InvariantCulture), what, allowed);
+
+    /// <summary>Says that the word is weak, at its place.</summary>
+    public void Warn(Troubles troubles, string what, string better) =>
+        troubles.Warn(PlanFile.Plan, Line, Column.ToString(CultureInfo.InvariantCulture), what, better);
+}

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.Store.Planning;
+
+/// <summary>Gathers what is wrong with a plan folder, so that the crew mends it in one go.</summary>
+internal sealed class Troubles
+{
+    /// <summary>Most problems that are told at once.</summary>
+    public const int Most = 20;
+
+    private const int LongestPart = 240;
+
+    private readonly List<PlanProblem> _problems = [];
+    private readonly List<PlanProblem> _warnings = [];
+
+    public bool IsFull => _problems.Count >= Most;
+
+    public bool IsNone => _problems.Count == 0;
+
+    public ImmutableList<PlanProblem> Problems => [.. _problems];
+
+    public ImmutableList<PlanProblem> Warnings => [.. _warnings];
+
+    public void Refuse(string file, int? line, string? column, string what, string allowed) => Add(_problems, file, line, column, what, allowed);
+
+    public void Warn(string file, int? line, string? column, string what, string better) => Add(_warnings, file, line, column, what, better);
+
+    /// <summary>A value as it stands in a message: short, in quotes.</summary>
+    public static string Quoted(string value) => value.Length <= 40 ? $"'{value}'" : $"'{value[..40]}...'";
+
+    private static void Add(List<PlanProblem> list, string file, int? line, string? column, string what, string allowed)
+    {
+        if (list.Count < Most)
+        {
+            list.Add(new PlanProblem(file, line, column, Shown(what), Shown(allowed)));
+        }
+    }
+
+    // what a file holds may be meant for the terminal, not for the eye
+    private static string Shown(string text) =>
+        string.Concat(text.Take(LongestPart).Select(letter => char.IsControl(letter) ? '\uFFFD' : letter));
+}

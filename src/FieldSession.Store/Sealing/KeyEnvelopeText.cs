@@ -1,0 +1,123 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using FieldSession.Sealing;
+
+namespace FieldSession.Store.Sealing;
+
+/// <summary>
+/// Reads a key file's bytes, which may be anything. Each member stands once and in the one form in which it is written,
+/// so that no two files mean the same.
+/// </summary>
+internal static class KeyEnvelopeText
+{
+    /// <summary>Largest key file that is read at all; a real one has 12 kB.</summary>
+    public const int MostBytes = 64 * 1024;
+
+    private static string[] Members => ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
+
+    private static (string Member, int Length)[] Locked =>
+    [
+        ("salt", Pbkdf2Stretch.SaltBytes), ("nonce", KeyEnvelope.NonceBytes), ("tag", KeyEnvelope.TagBytes), ("cipher", KeyPlaintext.PaddedBytes),
+    ];
+
+    /// <summary>The envelope; null with the reason where the bytes are none.</summary>
+    public static KeyEnvelope? Parse(byte[] bytes, out KeyOpening? refusal)
+    {
+        try
+        {
+            string text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes);
+            using JsonDocument document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = 2 });
+            return FromJson(document.RootElement, out refusal);
+        }
+        catch (ArgumentException)
+        {
+            refusal = Damaged("it is not UTF-8 text");
+        }
+        catch (InvalidOperationException)
+        {
+            refusal = Damaged("it holds a broken character");
+        }
+        catch (JsonException broken)
+        {
+            string line = ((broken.LineNumber ?? 0) + 1).ToString(CultureInfo.InvariantCulture);
+            refusal = Damaged($"line {line} is not as a key file is written, or the end is missing");
+        }
+
+        return null;
+    }
+
+    /// <summary>The no for a file that is no key file or a damaged one.</summary>
+    public static KeyOpening Damaged(string what) =>
+        KeyOpening.Refused(KeyFault.Damaged, $"not a key file, or damaged: {what}; take the custodian's own copy");
+
+    private static KeyEnvelope? FromJson(JsonElement root, out KeyOpening? refusal)
+    {
+        refusal = FaultInMembers(root) ?? FaultInParameters(root);
+        if (refusal is not null)
+        {
+            return null;
+        }
+
+        Dictionary<string, byte[]> parts = [];
+        foreach ((string member, int length) in Locked)
+        {
+            if (BytesOf(root, member, length) is not { } part)
+            {
+                refusal = Damaged($"'{member}' is not of the right length or form");
+                return null;
+            }
+
+            parts.Add(member, part);
+        }
+
+        return new KeyEnvelope(
+            Word(root, "study"), Word(root, "commitment"), root.GetProperty("rounds").GetInt32(),
+            parts["salt"], parts["nonce"], parts["cipher"], parts["tag"]);
+    }
+
+    private static KeyOpening? FaultInMembers(JsonElement root)
+    {
+        if (root.ValueKind != JsonValueKind.Object)
+        {
+            return Damaged("it holds no JSON object");
+        }
+
+        string[] names = [.. root.EnumerateObject().Select(member => member.Name)];
+        foreach (string member in Members)
+        {
+            JsonValueKind wanted = member == "rounds" ? JsonValueKind.Number : JsonValueKind.String;
+            if (names.Count(name => name == member) != 1 || root.GetProperty(member).ValueKind != wanted)
+            {
+                return Damaged($"'{member}' is missing, twice there, or of another kind");
+            }
+        }
+
+        return names.Length == Members.Length ? null : Damaged("it holds members that no key file has");
+    }
+
+    private static KeyOpening? FaultInParameters(JsonElement root)
+    {
+        if (Word(root, "format") != KeyEnvelope.Format || Word(root, "kdf") != KeyEnvelope.Kdf)
+        {
+            return NotAccepted($"format '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens");
+        }
+
+        if (!root.GetProperty("rounds").TryGetInt32(out int rounds) || rounds is < Pbkdf2Stretch.FewestRounds or > Pbkdf2Stretch.MostRounds)
+        {
+            return NotAccepted($"'rounds' lies in {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}");
+        }
+
+        bool isHash = Word(root, "commitment") is { Length: 64 } hash && hash.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
+        return SealableText.FaultIn(Word(root, "study")) is null && isHash ? null : Damaged("'study' or 'commitment' is none");
+    }
+
+    private static KeyOpening NotAccepted(string allowed) => KeyOpening.Refused(
+        KeyFault.OtherParameters, $"the key file was made by other parameters than are accepted: {allowed}; take the file that 'seal' wrote");
+
+    private static string Word(JsonElement root, string member) => root.GetProperty(member).GetString() ?? "";
+
+    private static byte[]? BytesOf(JsonElement root, string member, int length) =>
+        root.GetProperty(member).TryGetBytesFromBase64(out byte[]? bytes)
+            && bytes.Length == length && Convert.ToBase64String(bytes) == Word(root, member) ? bytes : null;
+}

@@ -1,0 +1,148 @@
+using System.Security.Cryptography;
+using FieldSession.Journal;
+using FieldSession.Measures;
+using FieldSession.Sealing;
+
+namespace FieldSession.Store.Sealing;
+
+/// <summary>
+/// The custodian's file: the key, locked by a passphrase. Only locked bytes are ever written; the file appears whole or
+/// not at all, is readable by its owner alone (on Unix), and is never written over.
+/// </summary>
+public sealed class KeyFile
+{
+    /// <summary>Fewest characters of a passphrase.</summary>
+    public const int ShortestPassphrase = 8;
+
+    private readonly ILot _lot;
+    private readonly KeyStretch _stretch;
+
+    /// <summary>The key file with its real, slow stretching of the passphrase.</summary>
+    /// <param name="lot">Where salt and nonce come from.</param>
+    public KeyFile(ILot lot)
+        : this(lot, Pbkdf2Stretch.Derive)
+    {
+    }
+
+    /// <summary>The key file with another way to stretch the passphrase, so that many files can be tried in a moment.</summary>
+    /// <param name="lot">Where salt and nonce come from.</param>
+    /// <param name="stretch">Makes 32 bytes out of passphrase, salt and rounds.</param>
+    public KeyFile(ILot lot, KeyStretch stretch)
+    {
+        _lot = lot;
+        _stretch = stretch;
+    }
+
+    /// <summary>What stands against writing a key file there with that passphrase; null: nothing. Nothing is written.</summary>
+    public static Objection? ObjectionTo(string path, string passphrase)
+    {
+        ArgumentNullException.ThrowIfNull(passphrase);
+        if (string.IsNullOrWhiteSpace(passphrase) || passphrase.EnumerateRunes().Count() < ShortestPassphrase)
+        {
+            return new Objection("the passphrase is too short", $"take at least {ShortestPassphrase} characters, better four words");
+        }
+
+        string folder = FolderOf(path);
+        if (!Directory.Exists(folder))
+        {
+            return new Objection($"there is no folder {folder}", "make it first, or name another one");
+        }
+
+        return Path.Exists(path)
+            ? new Objection($"{path} is already there, and a key file is never written over", "name another file, or move that one away")
+            : null;
+    }
+
+    /// <summary>Locks a key and writes it durably. Nothing is written where it is refused.</summary>
+    /// <param name="path">The file to write; it must not exist.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="passphrase">At least 8 characters.</param>
+    /// <returns>What stands against it; null: the file is written.</returns>
+    /// <exception cref="IOException">The file could not be written; nothing was left behind.</exception>
+    /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
+    public Objection? Seal(string path, KeySheet key, string passphrase)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        if (ObjectionTo(path, passphrase) is Objection objection)
+        {
+            return objection;
+        }
+
+        byte[] salt = _lot.Bytes(Pbkdf2Stretch.SaltBytes);
+        byte[] secret = _stretch(passphrase, salt, Pbkdf2Stretch.FewestRounds);
+        byte[] text = KeyPlaintext.Of(key);
+        KeyEnvelope envelope = KeyEnvelope.Lock(
+            key.StudyName, Commitment.Of(key), salt, _lot.Bytes(KeyEnvelope.NonceBytes), secret, text);
+        CryptographicOperations.ZeroMemory(text);
+        CryptographicOperations.ZeroMemory(secret);
+        PrivateFile.Write(path, envelope.ToBytes());
+        return null;
+    }
+
+    /// <summary>Opens a key file of a study.</summary>
+    /// <param name="path">The custodian's file.</param>
+    /// <param name="studyName">The study whose key it should be.</param>
+    /// <param name="commitment">The commitment that stands in the study; null: the study holds none.</param>
+    /// <param name="passphrase">What the custodian types.</param>
+    public KeyOpening Open(string path, string studyName, string? commitment, string passphrase)
+    {
+        ArgumentNullException.ThrowIfNull(passphrase);
+        byte[]? bytes = Read(path, out KeyOpening? refusal);
+        KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
+        if (envelope is null)
+        {
+            return refusal ?? KeyEnvelopeText.Damaged("it is empty");
+        }
+
+        if (envelope.Study != studyName || (commitment is not null && envelope.Commitment != commitment))
+        {
+            return KeyOpening.Refused(KeyFault.AnotherStudy, envelope.Study == studyName
+                ? "the key file belongs to another sealing of this study: its commitment is not the study's; take the file written with these codes"
+                : $"the key file of another study, {envelope.Study}; take the one of {studyName}");
+        }
+
+        return Unlock(envelope, passphrase);
+    }
+
+    private KeyOpening Unlock(KeyEnvelope envelope, string passphrase)
+    {
+        byte[] secret = _stretch(passphrase, envelope.Salt, envelope.Rounds);
+        byte[]? text = envelope.Unlock(secret);
+        CryptographicOperations.ZeroMemory(secret);
+        if (text is null)
+        {
+            return KeyOpening.Refused(
+                KeyFault.WrongPassphraseOrChanged, "wrong passphrase, or the file was changed; type it again, or take the custodian's own copy");
+        }
+
+        KeySheet? key = KeyPlaintext.Parse(text);
+        CryptographicOperations.ZeroMemory(text);
+        bool agrees = key is not null && key.StudyName == envelope.Study && Commitment.Of(key) == envelope.Commitment;
+        return agrees ? KeyOpening.Of(key!) : KeyEnvelopeText.Damaged("what it holds does not give its own commitment");
+    }
+
+    private static byte[]? Read(string path, out KeyOpening? refusal)
+    {
+        refusal = null;
+        try
+        {
+            using FileStream file = File.OpenRead(path);
+            byte[] bytes = new byte[KeyEnvelopeText.MostBytes + 1];
+            int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+            refusal = length == bytes.Length ? KeyEnvelopeText.Damaged("it is too large") : null;
+            return refusal is null ? bytes[..length] : null;
+        }
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
+        {
+            refusal = KeyOpening.Refused(KeyFault.NoSuchFile, "no such file; say where the custodian's key file is");
+        }
+        catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
+        {
+            refusal = KeyOpening.Refused(KeyFault.Unreadable, "the file can't be read; look whether it is a file, and whether you may read it");
+        }
+
+        return null;
+    }
+
+    private static string FolderOf(string path) => Path.GetDirectoryName(Path.GetFullPath(path)) ?? Path.GetFullPath(path);
+}

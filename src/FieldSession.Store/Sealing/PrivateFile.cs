@@ -1,0 +1,32 @@
+namespace FieldSession.Store.Sealing;
+
+/// <summary>Writes a private file that is there whole or not at all.</summary>
+internal static class PrivateFile
+{
+    /// <summary>Writes beside the file, forces it to disk, then gives it its name; a file already there is never replaced.</summary>
+    /// <exception cref="IOException">It could not be written, or a file of that name is there; nothing was left behind.</exception>
+    public static void Write(string path, byte[] bytes)
+    {
+        string beside = $"{path}.{Path.GetRandomFileName()}";
+        FileStreamOptions options = new() { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        if (!OperatingSystem.IsWindows())
+        {
+            options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
+        }
+
+        try
+        {
+            using (FileStream file = new(beside, options))
+            {
+                file.Write(bytes);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, path, overwrite: false);
+        }
+        finally
+        {
+            File.Delete(beside);
+        }
+    }
+}

@@ -1,0 +1,102 @@
+using System.Collections.Immutable;
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Sealing;
+
+/// <summary>The key: which spec each code stands for. The custodian keeps it; the study holds only its commitment.</summary>
+public sealed class KeySheet
+{
+    /// <summary>Bytes of the nonce: 128 bit, so that the commitment can't be broken by trying out the few possible keys.</summary>
+    public const int NonceBytes = 16;
+
+    /// <summary>Takes a key as drawn, or as read back from the custodian's file.</summary>
+    /// <param name="studyName">The study's short name.</param>
+    /// <param name="places">Codes and specs by place; the first takes the reference place R.</param>
+    /// <param name="controlSpec">The spec that all others are compared with.</param>
+    /// <param name="nonce">32 lower-case hex digits.</param>
+    /// <exception cref="ArgumentException">A part is not as it must be; the message names the part, no spec.</exception>
+    public KeySheet(string studyName, IEnumerable<KeyLine> places, string controlSpec, string nonce)
+    {
+        StudyName = studyName;
+        Places = [.. places];
+        ControlSpec = controlSpec;
+        Nonce = nonce;
+        if (Fault() is string fault)
+        {
+            throw new ArgumentException(fault);
+        }
+    }
+
+    /// <summary>The study's short name, such as "QW-0114".</summary>
+    public string StudyName { get; }
+
+    /// <summary>Codes and specs by place: the first takes R, then 1, 2, ...; 2..9 of them.</summary>
+    public ImmutableList<KeyLine> Places { get; }
+
+    /// <summary>The spec that all others are compared with.</summary>
+    public string ControlSpec { get; }
+
+    /// <summary>What keeps the commitment from being guessed: 128 bit drawn by lot, 32 lower-case hex digits.</summary>
+    public string Nonce { get; }
+
+    /// <summary>The codes by place, the first for R. They are no secret.</summary>
+    public ImmutableList<SpecCode> Codes => [.. Places.Select(place => place.Code)];
+
+    /// <summary>The code behind which the control hides.</summary>
+    public SpecCode ControlCode => Places.First(place => place.Spec == ControlSpec).Code;
+
+    /// <summary>Draws a key by lot: the codes, the spec behind each, and the place each takes in the order.</summary>
+    /// <param name="studyName">The study's short name.</param>
+    /// <param name="specs">The custodian's list.</param>
+    /// <param name="used">Codes of earlier fittings of the study.</param>
+    /// <param name="lot">Where chance comes from.</param>
+    /// <exception cref="ArgumentException">The study's name can't stand in the canonical line.</exception>
+    public static KeySheet Drawn(string studyName, SpecList specs, IReadOnlyCollection<SpecCode> used, ILot lot)
+    {
+        ArgumentNullException.ThrowIfNull(specs);
+        ArgumentNullException.ThrowIfNull(lot);
+        IReadOnlyList<SpecCode> codes = CodeLot.Draw(specs.Names.Count, used, lot);
+        IReadOnlyList<string> names = CodeLot.Shuffled(specs.Names, lot);
+        IReadOnlyList<KeyLine> places = CodeLot.Shuffled(codes.Zip(names, (code, name) => new KeyLine(code, name)), lot);
+        return new KeySheet(studyName, places, specs.Control, Convert.ToHexStringLower(lot.Bytes(NonceBytes)));
+    }
+
+    /// <summary>Whose key it is, never what stands in it.</summary>
+    public override string ToString() => $"key of {StudyName}";
+
+    private string? Fault()
+    {
+        if (SealableText.FaultIn(StudyName) is string fault)
+        {
+            return $"the study's name can't be sealed: {fault}";
+        }
+
+        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : "the nonce is 32 lower-case hex digits");
+    }
+
+    private string? FaultInCodes()
+    {
+        if (Places.Count is < SpecList.Fewest or > SpecList.Most)
+        {
+            return "a key holds 2 to 9 codes";
+        }
+
+        return Places.Any(place => SpecCode.Parse(place.Code.Digits) is null) ? "a code is three digits"
+            : Places.DistinctBy(place => place.Code).Count() < Places.Count ? "two codes are the same" : null;
+    }
+
+    private string? FaultInSpecs()
+    {
+        if (Places.Any(place => SealableText.FaultIn(place.Spec) is not null))
+        {
+            return "a spec name can't be sealed";
+        }
+
+        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? "two spec names are the same"
+            : Places.All(place => place.Spec != ControlSpec) ? "the control is none of the specs" : null;
+    }
+
+    private static bool IsNonce(string nonce) =>
+        nonce is { Length: 2 * NonceBytes } && nonce.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
+}
