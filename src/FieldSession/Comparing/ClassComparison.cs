@@ -1,0 +1,96 @@
+namespace FieldSession.Comparing;
+
+/// <summary>
+/// Code against reference over one class of segments (or all): everything the day says about it. Null means that it cannot be known
+/// from these runs, and a remark says why.
+/// </summary>
+public sealed record ClassComparison
+{
+    /// <summary>The class; null: all segments together (overall value only).</summary>
+    public MeasureClass? Class { get; init; }
+
+    /// <summary>Runs of all codes that enter the model.</summary>
+    public required int RunsCounted { get; init; }
+
+    /// <summary>Segments that every code was read on.</summary>
+    public required int SegmentsCompared { get; init; }
+
+    /// <summary>Whether a straight drift over time is in the run model.</summary>
+    public bool DriftInModel { get; init; }
+
+    /// <summary>Run-to-run standard deviation of run means as it came, dB; null without degrees of freedom.</summary>
+    public double? SRunDb { get; init; }
+
+    /// <summary>Degrees of freedom of <see cref="SRunDb"/>.</summary>
+    public double NuRun { get; init; }
+
+    /// <summary>Standard deviation of a reading about its run and segment, dB; null without degrees of freedom.</summary>
+    public double? SEDb { get; init; }
+
+    /// <summary>Degrees of freedom of <see cref="SEDb"/>.</summary>
+    public double NuE { get; init; }
+
+    /// <summary>Share of the reading variance that enters a run mean; null if nothing is compared.</summary>
+    public double? Kbar { get; init; }
+
+    /// <summary>Standard deviation of the runs themselves, reading scatter taken off, dB.</summary>
+    public double? SigmaRunEffectDb { get; init; }
+
+    /// <summary>True: the run means agreed better than the readings allow, so the error was raised to what the readings allow.</summary>
+    public bool FloorApplied { get; init; }
+
+    /// <summary>True: repeatability of earlier days was lent.</summary>
+    public bool PriorUsed { get; init; }
+
+    /// <summary>What the archive lends to this class, used or not; null without one.</summary>
+    public ArchivePrior? Prior { get; init; }
+
+    /// <summary>The run-to-run standard deviation that the intervals use, dB.</summary>
+    public double? SRunUsedDb { get; init; }
+
+    /// <summary>The difference over all compared segments, each with the same weight; null: no comparison.</summary>
+    public Estimate? Overall { get; init; }
+
+    /// <summary>Smallest true difference that this day would have shown with 80 % chance, with its scatter, dB.</summary>
+    public double? Mdd80Db { get; init; }
+
+    /// <summary>More runs per code until the verdict is settled, if things go on as seen; 0..10, null: not within 10 or unknown.</summary>
+    public int? MoreRunsAsSeen { get; init; }
+
+    /// <summary>The same with the scatter at its upper 80 % limit.</summary>
+    public int? MoreRunsCautious { get; init; }
+
+    /// <summary>Drift per hour; null without times, or if no code was driven twice.</summary>
+    public DriftPerHour? Drift { get; init; }
+
+    /// <summary>Mean time of the code minus mean time of the reference, hours: what a drift of 1 dB per hour would add to the difference.</summary>
+    public double? OrderLeverHours { get; init; }
+
+    /// <summary>Whether the difference depends on the segment; null for all segments together or without degrees of freedom.</summary>
+    public Interaction? Interaction { get; init; }
+
+    /// <summary>The difference by kind of surface, in the order of the route; empty for all segments together.</summary>
+    public IReadOnlyList<KindEstimate> Kinds { get; init; } = [];
+
+    /// <summary>The difference by segment, in the order of the route; empty for all segments together.</summary>
+    public IReadOnlyList<SegmentEstimate> Segments { get; init; } = [];
+
+    /// <summary>Runs that lie outside because too few of their segments have a valid level.</summary>
+    public IReadOnlyList<int> RunsNotCounted { get; init; } = [];
+
+    /// <summary>Segments that not every code has a valid level on.</summary>
+    public IReadOnlyList<string> SegmentsNotCompared { get; init; } = [];
+
+    /// <summary>The verdict in fixed words, or why there is none. Never "no difference".</summary>
+    public required string Verdict { get; init; }
+
+    /// <summary>What a reader has to know beside the numbers, in plain words.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+}
+
+/// <summary>What the archive lends: a variance of run means and how much it weighs.</summary>
+/// <param name="S0SquaredDb2">Variance of a run mean expected from earlier days, dB squared.</param>
+/// <param name="NuArchive">Degrees of freedom behind it.</param>
+/// <param name="Nu0">Degrees of freedom it is allowed to weigh, at most 6.</param>
+/// <param name="Days">How many earlier days stand behind it.</param>
+public sealed record ArchivePrior(double S0SquaredDb2, double NuArchive, double Nu0, int Days);

@@ -1,0 +1,61 @@
+namespace FieldSession.Comparing;
+
+/// <summary>The blind comparison of a day: codes against a reference, nothing about what a code is.</summary>
+public sealed record Comparison
+{
+    /// <summary>The code that the others are compared with; null: there is no run yet.</summary>
+    public required string? Reference { get; init; }
+
+    /// <summary>Margin of equivalence on steady and all segments, dB.</summary>
+    public required double MarginDb { get; init; }
+
+    /// <summary>Margin of equivalence on impacts, dB.</summary>
+    public required double ImpactMarginDb { get; init; }
+
+    /// <summary>How many readings there are and how many do not count.</summary>
+    public required ReadingCounts Readings { get; init; }
+
+    /// <summary>What was read on each code, in the order of first driving.</summary>
+    public IReadOnlyList<CodeReadings> Codes { get; init; } = [];
+
+    /// <summary>One entry for every code that is not the reference, in the order of first driving.</summary>
+    public IReadOnlyList<CodeComparison> Comparisons { get; init; } = [];
+
+    /// <summary>With three codes and more: every pair of them, by class.</summary>
+    public IReadOnlyList<PairEstimate> Pairs { get; init; } = [];
+
+    /// <summary>Readings that stand out on the loud side, worst first: a hint to look at the note, never a reason to leave out.</summary>
+    public IReadOnlyList<SuspiciousReading> Suspicious { get; init; } = [];
+
+    /// <summary>What holds for the day as a whole, in plain words.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>Compares the codes of a day. Pure: same day and terms, same result. Method: docs/method.md.</summary>
+    /// <param name="day">The readings.</param>
+    /// <param name="terms">Reference, margins, archive.</param>
+    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
+    public static Comparison Of(MeasuredDay day, ComparisonTerms terms) => throw new NotImplementedException();
+}
+
+/// <summary>How many readings there are.</summary>
+/// <param name="Total">All readings taken.</param>
+/// <param name="Spoilt">Of these, flagged ones.</param>
+/// <param name="Missed">Planned readings that were not taken.</param>
+/// <param name="ByCause">Flagged readings by cause, in the order of the causes' names; without a cause: "not said".</param>
+public sealed record ReadingCounts(int Total, int Spoilt, int Missed, IReadOnlyDictionary<string, int> ByCause);
+
+/// <summary>What was read on one code.</summary>
+/// <param name="Code">The code.</param>
+/// <param name="Runs">Its runs.</param>
+/// <param name="Readings">Its readings, spoilt ones included.</param>
+/// <param name="Spoilt">Its spoilt readings.</param>
+/// <param name="MeanWidthDb">Mean width of its valid ranges on steady segments, dB: how much the display wandered; null without one.</param>
+public sealed record CodeReadings(string Code, int Runs, int Readings, int Spoilt, double? MeanWidthDb);
+
+/// <summary>A reading that is louder than its run and segment let expect. Named without any code's value.</summary>
+/// <param name="Run">The run.</param>
+/// <param name="Segment">The segment.</param>
+/// <param name="Class">The segment's class.</param>
+/// <param name="StudentisedResidual">Externally studentised residual, in standard deviations.</param>
+/// <param name="PBonferroni">One-sided p times the number of levels of the class, at most 1; listed below 0.05.</param>
+public sealed record SuspiciousReading(int Run, string Segment, MeasureClass Class, double StudentisedResidual, double PBonferroni);

@@ -1,0 +1,35 @@
+namespace FieldSession.Comparing;
+
+/// <summary>What was agreed before the comparison is looked at: against which code, what margin matters, and what earlier days may lend.</summary>
+/// <param name="Reference">The code the others are compared with; null: the code of the first run.</param>
+/// <param name="MarginDb">Differences within plus or minus this count as equivalent on steady segments and over all segments, dB, above 0.</param>
+/// <param name="ImpactMarginDb">The same on impact segments, dB, above 0.</param>
+/// <param name="Archive">Repeatability of earlier days; null or empty: today's scatter alone.</param>
+/// <param name="VerdictNumber">Which verdict of this study this is: 1 at the plan's end, 2 after one extension; from 3 on the words need half of alpha.</param>
+/// <param name="PlanComplete">False while planned runs are still open: numbers then, but no verdict words.</param>
+/// <param name="Alpha">Chance of a false verdict word that is accepted, 0..1.</param>
+public sealed record ComparisonTerms(
+    string? Reference = null,
+    double MarginDb = 1.0,
+    double ImpactMarginDb = 2.0,
+    IReadOnlyList<ArchiveLine>? Archive = null,
+    int VerdictNumber = 1,
+    bool PlanComplete = true,
+    double Alpha = 0.05)
+{
+    /// <summary>The alpha of this verdict's words: halved from the third verdict on, because looking often finds something by chance.</summary>
+    public double VerdictAlpha => VerdictNumber >= 3 ? Alpha / 2 : Alpha;
+
+    /// <summary>The margin of a class, dB; all segments together use the steady one.</summary>
+    public double MarginOfDb(MeasureClass? measureClass) => measureClass == MeasureClass.Impact ? ImpactMarginDb : MarginDb;
+}
+
+/// <summary>How well runs repeated on an earlier day with the same kind of loop and meter; these are that day's own outputs.</summary>
+/// <param name="Day">The day's name, for counting days.</param>
+/// <param name="Class">The class; null: all segments together.</param>
+/// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
+/// <param name="SRunDb">Run-to-run standard deviation of the run means before floor and prior, dB; null if that day had no degrees of freedom.</param>
+/// <param name="Kbar">Share of the reading variance that enters a run mean.</param>
+/// <param name="NuE">Degrees of freedom of <paramref name="SEDb"/>.</param>
+/// <param name="SEDb">Standard deviation of a reading about its run and segment, dB; null: unknown.</param>
+public sealed record ArchiveLine(string Day, MeasureClass? Class, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb);
