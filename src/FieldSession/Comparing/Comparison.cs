@@ -34,7 +34,7 @@ public sealed record Comparison
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
-    public static Comparison Of(MeasuredDay day, ComparisonTerms terms) => throw new NotImplementedException();
+    public static Comparison Of(MeasuredDay day, ComparisonTerms terms) => DayComparing.Of(day, terms);
 }
 
 /// <summary>How many readings there are.</summary>

@@ -36,5 +36,5 @@ public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double? L
     /// <param name="code">The code to hold against the reference.</param>
     /// <param name="measureClass">The class; null: all segments.</param>
     public static Sensitivity Of(MeasuredDay day, ComparisonTerms terms, string code, MeasureClass? measureClass) =>
-        throw new NotImplementedException();
+        SensitivityFinding.Of(day, terms, code, measureClass);
 }

@@ -1,0 +1,64 @@
+namespace FieldSession.Comparing;
+
+/// <summary>Counts of the day: readings taken, spoilt and missed, by cause and by code, and what is worth saying about them.</summary>
+internal static class DayCounts
+{
+    private const double WidthThatMattersDb = 1;
+    private const int ManySpoilt = 3;
+
+    /// <summary>The counts of the day.</summary>
+    public static ReadingCounts Of(MeasuredDay day)
+    {
+        MeasuredLevel[] spoilt = [.. day.Levels.Where(level => level.Spoilt)];
+        SortedDictionary<string, int> byCause = new(StringComparer.Ordinal);
+        foreach (MeasuredLevel level in spoilt)
+        {
+            string cause = string.IsNullOrEmpty(level.Cause) ? "not said" : level.Cause;
+            byCause[cause] = byCause.GetValueOrDefault(cause) + 1;
+        }
+
+        return new ReadingCounts(day.Levels.Count, spoilt.Length, day.Missed, byCause);
+    }
+
+    /// <summary>The counts by code, in the order of first driving.</summary>
+    public static IReadOnlyList<CodeReadings> ByCode(MeasuredDay day, DayTable table)
+    {
+        ILookup<string, MeasuredLevel> levels = day.Levels.ToLookup(level => level.Code);
+        return [.. table.Codes.Select((code, place) => new CodeReadings(
+            code,
+            table.Runs.Count(run => run.Code == place),
+            levels[code].Count(),
+            levels[code].Count(level => level.Spoilt),
+            MeanWidthDb(levels[code])))];
+    }
+
+    /// <summary>What the counts say: unequal leaving out, unequal wandering of the display.</summary>
+    public static IEnumerable<string> Remarks(IReadOnlyList<CodeReadings> codes)
+    {
+        if (codes.Count < 2)
+        {
+            yield return "fewer than two codes driven: levels only";
+            yield break;
+        }
+
+        CodeReadings most = codes.MaxBy(code => code.Spoilt)!;
+        CodeReadings least = codes.MinBy(code => code.Spoilt)!;
+        if (most.Spoilt >= ManySpoilt && most.Spoilt >= 2 * least.Spoilt)
+        {
+            yield return $"{most.Code} has {most.Spoilt} spoilt readings, {least.Code} has {least.Spoilt}: look at the comparison with spoilt readings too";
+        }
+
+        CodeReadings[] wide = [.. codes.Where(code => code.MeanWidthDb is not null).OrderBy(code => code.MeanWidthDb)];
+        if (wide.Length > 1 && wide[^1].MeanWidthDb - wide[0].MeanWidthDb > WidthThatMattersDb)
+        {
+            yield return $"the display wandered over {wide[^1].MeanWidthDb:0.0} dB on {wide[^1].Code} and {wide[0].MeanWidthDb:0.0} dB on {wide[0].Code}: "
+                + "a finding of its own, and the middles of such ranges compare unlike things";
+        }
+    }
+
+    private static double? MeanWidthDb(IEnumerable<MeasuredLevel> levels)
+    {
+        double[] widths = [.. levels.Where(level => !level.Spoilt && level.Class == MeasureClass.Steady).Select(level => level.WidthDb)];
+        return widths.Length == 0 ? null : widths.Average();
+    }
+}

@@ -1,0 +1,84 @@
+using FieldSession.Statistics;
+
+namespace FieldSession.Comparing;
+
+/// <summary>Everything one class says about one pair, put together.</summary>
+internal static class PairFinding
+{
+    private const double Power = 0.80;
+
+    /// <summary>The finding; null if the route has no segment of the class.</summary>
+    public static ClassComparison? Of(ClassView? view, DayTable table, int code, int reference, ComparisonTerms terms)
+    {
+        if (view is null)
+        {
+            return null;
+        }
+
+        PairLine? pair = PairLine.Of(view, code, reference, terms);
+        ClassComparison counts = new()
+        {
+            Class = view.Class,
+            RunsCounted = view.Counted.RunCount,
+            SegmentsCompared = view.Counted.Segments.Length,
+            RunsNotCounted = view.Counted.RunsOut,
+            SegmentsNotCompared = view.Counted.SegmentsOut,
+            Remarks = PairRemarks.Of(view, pair, table),
+            Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, terms),
+        };
+        return pair is null ? counts : WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table);
+    }
+
+    private static ClassComparison WithScatter(ClassComparison comparison, PairLine pair)
+    {
+        Scatter scatter = pair.Model.Scatter;
+        return comparison with
+        {
+            DriftInModel = pair.Model.Design.DriftColumn is not null,
+            SRunDb = Root(scatter.RunVariance),
+            NuRun = scatter.NuRun,
+            SEDb = Root(scatter.ReadingVariance),
+            NuE = scatter.NuE,
+            Kbar = scatter.Kbar,
+            SigmaRunEffectDb = Root(scatter.RunVariance - scatter.Kbar * scatter.ReadingVariance),
+            FloorApplied = scatter.FloorApplied,
+            PriorUsed = scatter.PriorUsed,
+            Prior = scatter.Prior,
+            SRunUsedDb = Root(scatter.RunVarianceUsed),
+        };
+    }
+
+    private static ClassComparison WithDay(ClassComparison comparison, PairLine pair, DayTable table) => comparison with
+    {
+        Overall = pair.Overall,
+        Mdd80Db = pair.Overall is { Df: double df, StandardErrorDb: double standardError }
+            ? NoncentralT.NoncentralityForPower(Power, df, 0.05) * standardError
+            : null,
+        MoreRunsAsSeen = MoreRuns.Of(pair, cautious: false),
+        MoreRunsCautious = MoreRuns.Of(pair, cautious: true),
+        Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
+        OrderLeverHours = table.TimesKnown ? DriftFinding.OrderLeverHours(pair) : null,
+    };
+
+    private static ClassComparison WithSegments(ClassComparison comparison, PairLine pair, DayTable table)
+    {
+        if (comparison.Class is null)
+        {
+            return comparison;
+        }
+
+        PlannedSegment[] segments = [.. pair.Model.Counted.Segments.Select(s => table.Segments[s])];
+        Estimate Line(params int[] columns) => pair.Model.Line(pair.Weights, columns, pair.MarginDb);
+        return comparison with
+        {
+            Interaction = InteractionFinding.Of(pair, table),
+            Kinds = [.. pair.Model.AllColumns
+                .GroupBy(column => segments[column].Kind)
+                .Select(kind => new KindEstimate(kind.Key, kind.Count(), Line([.. kind])))],
+            Segments = [.. segments.Select((segment, column) =>
+                new SegmentEstimate(segment.Segment, segment.Kind, Line(column), null))],
+        };
+    }
+
+    private static double? Root(double? variance) => variance is double v ? Math.Sqrt(Math.Max(0, v)) : null;
+}

@@ -1,0 +1,73 @@
+using FieldSession.Statistics;
+
+namespace FieldSession.Comparing;
+
+/// <summary>
+/// The verdict in fixed words (docs/method.md, "Verdict"): difference shown, equivalent, both, or undecided, and where the runs cannot carry a
+/// verdict the reason for there being none. "No difference" is never said.
+/// </summary>
+internal static class VerdictWords
+{
+    /// <summary>Nothing could be compared.</summary>
+    public const string NoComparison = "no comparison";
+
+    private const int HalvedFrom = 3;
+
+    /// <summary>The words for a pair.</summary>
+    public static string Of(PairLine pair, ComparisonTerms terms)
+    {
+        string? reason = WhyNone(pair, terms);
+        return reason is null ? Words(pair, terms.VerdictAlpha) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
+    }
+
+    /// <summary>Why these runs carry no verdict; null: they do.</summary>
+    private static string? WhyNone(PairLine pair, ComparisonTerms terms)
+    {
+        Scatter scatter = pair.Model.Scatter;
+        return pair switch
+        {
+            { ConfoundedWith: string what } => $"code and {what} cannot be told apart",
+            { Overall.StandardErrorDb: 0 } => "no scatter seen at this display resolution",
+            _ when pair.Model.Runs.Length == pair.Model.Counted.Codes.Length => "not bracketed",
+            { Overall.StandardErrorDb: null } => "too few runs to see how well they repeat",
+            _ when scatter is { NuUsed: <= 1, PriorUsed: false } => $"{InWords(pair.Model.Runs.Length)} runs cannot decide alone",
+            _ => terms.PlanComplete ? null : "the plan is not driven to its end",
+        };
+    }
+
+    private static string Words(PairLine pair, double alpha)
+    {
+        Estimate overall = pair.Overall;
+        bool different = overall.P < alpha;
+        bool equivalent = overall.PTost < alpha;
+        string margin = $"{pair.MarginDb:0.##} dB";
+        return (different, equivalent) switch
+        {
+            (true, true) => $"difference shown, but smaller than {margin}",
+            (true, false) when LowerLimit(overall, alpha) >= pair.MarginDb => $"difference shown and larger than {margin}",
+            (true, false) => "difference shown",
+            (false, true) => $"equivalent within ±{margin}",
+            _ => "undecided",
+        };
+    }
+
+    private static string Provisos(Scatter scatter, ComparisonTerms terms)
+    {
+        string archive = scatter is { PriorUsed: true, Prior: ArchivePrior prior }
+            ? $", with repeatability from {prior.Days} earlier {(prior.Days == 1 ? "day" : "days")}"
+            : "";
+        string extended = terms.VerdictNumber >= HalvedFrom ? $", extended {terms.VerdictNumber - 1} times" : "";
+        return archive + extended;
+    }
+
+    private static double LowerLimit(Estimate overall, double alpha) =>
+        Math.Abs(overall.DifferenceDb) - StudentT.Quantile(1 - alpha / 2, overall.Df!.Value) * overall.StandardErrorDb!.Value;
+
+    private static string InWords(int runs) => runs switch
+    {
+        3 => "three",
+        4 => "four",
+        5 => "five",
+        _ => $"{runs}",
+    };
+}

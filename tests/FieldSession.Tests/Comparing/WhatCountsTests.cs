@@ -1,0 +1,111 @@
+using System.Globalization;
+using FieldSession.Comparing;
+
+namespace FieldSession.Tests.Comparing;
+
+public class WhatCountsTests
+{
+    [Fact]
+    public void Without_a_run_nothing_is_compared()
+    {
+        Comparison comparison = Comparison.Of(new MeasuredDay([]), new ComparisonTerms());
+        Assert.Null(comparison.Reference);
+        Assert.Empty(comparison.Comparisons);
+    }
+
+    [Fact]
+    public void One_run_of_each_code_gives_a_difference_but_no_interval()
+    {
+        ClassComparison steady = Steady(Day("A B"));
+        Assert.NotNull(steady.Overall);
+        Assert.Null(steady.Overall!.StandardErrorDb);
+        Assert.Equal("no verdict: not bracketed", steady.Verdict);
+    }
+
+    [Fact]
+    public void Three_runs_cannot_decide_alone() => Assert.Equal("no verdict: three runs cannot decide alone", Steady(Day("A B A")).Verdict);
+
+    [Fact]
+    public void A_car_for_each_code_cannot_be_told_apart_from_the_code()
+    {
+        MeasuredDay day = Day("A B B A A B");
+        day = day with { Levels = [.. day.Levels.Select(level => level with { Car = level.Code == "A" ? "one" : "two" })] };
+        ClassComparison steady = Steady(day);
+        Assert.Equal("no verdict: code and car cannot be told apart", steady.Verdict);
+        Assert.Null(steady.MoreRunsAsSeen);
+    }
+
+    [Fact]
+    public void A_run_with_too_few_levels_is_not_counted()
+    {
+        MeasuredDay day = Day("A B B A B");
+        day = day with { Levels = [.. day.Levels.Where(level => level.Run != 5 || level.Segment == "s0")] };
+        ClassComparison steady = Steady(day);
+        Assert.Equal([5], steady.RunsNotCounted);
+        Assert.Equal(4, steady.RunsCounted);
+    }
+
+    [Fact]
+    public void A_segment_without_a_level_on_one_code_is_not_compared()
+    {
+        MeasuredDay day = Day("A B B A");
+        day = day with { Levels = [.. day.Levels.Select(level => level.Code == "B" && level.Segment == "s2" ? level with { Spoilt = true } : level)] };
+        Assert.Equal(["s2"], Steady(day).SegmentsNotCompared);
+    }
+
+    [Fact]
+    public void Runs_that_share_no_segment_with_the_others_of_their_code_are_dropped()
+    {
+        MeasuredDay day = Day("A B B A B");
+        day = day with
+        {
+            Levels = [.. day.Levels.Where(level => level.Code != "B" || (level.Run == 5 ? level.Segment is "s2" or "s3" : level.Segment is "s0" or "s1"))],
+        };
+        ClassComparison steady = Steady(day);
+        Assert.Equal([5], steady.RunsNotCounted);
+        Assert.Equal(2, steady.SegmentsCompared);
+    }
+
+    [Fact]
+    public void Without_times_no_drift_per_hour_is_given()
+    {
+        MeasuredDay day = Day("A B A B A B");
+        day = day with { Levels = [.. day.Levels.Select(level => level with { Minutes = null })] };
+        Assert.Null(Steady(day).Drift);
+        Assert.True(Steady(day).DriftInModel);
+    }
+
+    [Fact]
+    public void Runs_that_agree_to_the_last_digit_give_no_interval()
+    {
+        MeasuredDay day = new([.. Day("A B B A").Levels.Select(level => level with { LowDb = level.Code == "A" ? 60 : 61, HighDb = level.Code == "A" ? 60 : 61 })]);
+        ClassComparison steady = Steady(day);
+        Assert.Equal(1, steady.Overall!.DifferenceDb, 1e-12);
+        Assert.Null(steady.Overall.P);
+        Assert.Equal("no verdict: no scatter seen at this display resolution", steady.Verdict);
+    }
+
+    [Fact]
+    public void A_third_verdict_needs_half_of_alpha_and_says_so()
+    {
+        Assert.Equal(0.025, new ComparisonTerms(VerdictNumber: 3).VerdictAlpha);
+        Assert.EndsWith("extended 2 times", Comparison.Of(Day("A B B A"), new ComparisonTerms(VerdictNumber: 3)).Comparisons[0].Classes.Steady!.Verdict);
+    }
+
+    [Fact]
+    public void A_run_with_two_codes_is_refused()
+    {
+        MeasuredLevel level = Day("A B").Levels[0];
+        MeasuredDay day = new([level, level with { Code = "B" }]);
+        Assert.Contains("run 1 carries two codes", Assert.Throws<ArgumentException>(() => Comparison.Of(day, new ComparisonTerms())).Message);
+    }
+
+    private static ClassComparison Steady(MeasuredDay day) => Comparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
+
+    private static MeasuredDay Day(string order)
+    {
+        Random lot = new(3);
+        return new MeasuredDay([.. order.Split(' ').SelectMany((code, run) => Enumerable.Range(0, 4).Select(s => new MeasuredLevel(
+            run + 1, code, string.Create(CultureInfo.InvariantCulture, $"s{s}"), "smooth", MeasureClass.Steady, 60 + lot.NextDouble(), 62 + lot.NextDouble(), Minutes: run * 30)))]);
+    }
+}
