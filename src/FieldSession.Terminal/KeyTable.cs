@@ -10,15 +10,15 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The keys as delivered.</summary>
     public static KeyTable Standard { get; } = new(
     [
-        new(Drive, ["Enter"], "store", "stores what stands in the box; on an empty box between runs it confirms the protocol and starts the next run", KeyDeed.Commit),
+        new(Drive, ["Enter"], "store", "stores what stands in the box; empty at a stop: starts the next run", KeyDeed.Commit),
         .. SpoiltCauses.All.Select(Flag),
         new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
         new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
-        new(Drive, [";"], "note", "begins a note on the last segment read: a figure writes that phrase of the plan at once, words go on until Enter", KeyDeed.Note),
-        new(Drive, [":"], "words", "begins a line of words, such as :run 417, :seg 5, :end, :weather air=6, :calibration before 94", KeyDeed.Words),
-        new(Drive, ["Tab"], "", "completes the word begun in the box", KeyDeed.Complete),
+        new(Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
+        new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
+        new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
-        new(Everywhere, ["?", "F1", "Alt+H"], "help", "shows every key that works here, and why one does not; any key closes it", KeyDeed.Help),
+        new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
         new(Everywhere, ["F9", "Alt+9"], "look", "the next look: day, night, no colour", KeyDeed.Look),
         .. AllScreens.Rows.Select((screen, place) => ToScreen(screen, place + 2)),
@@ -40,7 +40,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         Drive,
         cause.Cause == SpoiltCause.Traffic ? [$"{cause.Letter}", "+"] : [$"{cause.Letter}"],
         "spoilt",
-        $"flags the reading in the box, or else the last one, as spoilt by {cause.Meaning}; again takes the flag back",
+        $"spoilt by {cause.Meaning}; again takes the flag back",
         KeyDeed.Write,
         $"{cause.Letter}");
 

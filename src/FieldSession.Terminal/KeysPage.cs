@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text;
+using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -9,6 +10,7 @@ namespace FieldSession.Terminal;
 internal static class KeysPage
 {
     private const int KeyColumns = 14;
+    private const string FlagRule = "A flag goes to the reading in the box, or else to the last one.";
 
     /// <summary>The footer: the keys that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
@@ -18,8 +20,8 @@ internal static class KeysPage
             .Where(key => key.Label.Length > 0 && key.Label != screen && key.ObjectionIn(study) is null)
             .GroupBy(key => key.Label))
         {
-            PageRow longer = row.And($"{Together(label)} {label.Key}  ", Ink.Bar);
-            if (longer.Width > columns + 1)
+            PageRow longer = row.And($"{(row.Width > 1 ? "  " : "")}{Together(label)} {label.Key}", Ink.Bar);
+            if (longer.Width > columns)
             {
                 break;
             }
@@ -33,9 +35,10 @@ internal static class KeysPage
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>
     public static ImmutableArray<PageRow> Help(KeyTable table, string screen, Study study, int columns) =>
     [
-        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of("any key closes this ", Ink.Quiet), columns),
+        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of("PgDn pages, any other key closes ", Ink.Quiet), columns),
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
+        PageRow.Of($" {FlagRule}", Ink.Quiet),
     ];
 
     /// <summary>docs/keys.md.</summary>
@@ -44,7 +47,7 @@ internal static class KeysPage
         StringBuilder text = new();
         text.Append("# Keys\n\nPrinted from the key table of the program; on any screen `?` shows the keys that work there now,\n"
             + "and why one does not. The numeric keypad alone is enough to drive: figures, `-` and `.` for readings, `+` traffic,\n"
-            + "`*` missed, `/` undo, Enter.\n");
+            + "`*` missed, `/` undo, Enter. " + FlagRule + "\n");
         foreach (IGrouping<string, KeyRow> place in table.Rows.GroupBy(row => row.Where))
         {
             text.Append($"\n## {(place.Key.Length == 0 ? "On every screen" : $"On {place.Key}")}\n\n| key | does | writes |\n|---|---|---|\n");
@@ -65,19 +68,12 @@ internal static class KeysPage
     {
         string keys = Columns.Left(" " + string.Join(' ', key.Keys), KeyColumns);
         string indent = new(' ', KeyColumns);
-        string[] lines = [.. Wrapped.Lines(key.Words, columns - KeyColumns - 1)];
-        yield return PageRow.Of(keys, Ink.Strong).And(lines[0]);
-        foreach (string line in lines[1..])
+        Objection? objection = key.ObjectionIn(study);
+        string words = objection is null ? key.Words : $"{key.Words} (not now: {objection.Why})";
+        foreach (string line in Wrapped.Lines(words, columns - KeyColumns - 1))
         {
-            yield return PageRow.Of(indent + line);
-        }
-
-        if (key.ObjectionIn(study) is { } objection)
-        {
-            foreach (string line in Wrapped.Lines($"not now: {objection.Why}", columns - KeyColumns - 1))
-            {
-                yield return PageRow.Of(indent).And(line, Ink.Quiet);
-            }
+            yield return PageRow.Of(keys, Ink.Strong).And(line, objection is null ? Ink.Plain : Ink.Quiet);
+            keys = indent;
         }
     }
 

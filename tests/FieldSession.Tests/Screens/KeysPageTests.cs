@@ -27,7 +27,7 @@ public sealed class KeysPageTests
     [Fact]
     public void The_help_says_why_a_key_is_barred()
     {
-        using Tui tui = new(new ADay().Ready());
+        using Tui tui = new(new ADay().Ready(), 120, 40);
         tui.Keys("?");
         Assert.Contains("not now: no run is on", tui.Screen, StringComparison.Ordinal);
     }

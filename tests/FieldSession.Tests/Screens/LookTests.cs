@@ -37,7 +37,7 @@ public sealed class LookTests
 
     [Theory]
     [InlineData(0.0, -1.0, 1.0, "     \u251c\u2500\u2500\u2500\u2500\u25cf\u2500\u2500\u2500\u2500\u2524     ")]
-    [InlineData(-1.5, null, null, "  \u25cf  \u00b7\u00b7\u00b7\u00b7\u00b7\u2502\u00b7\u00b7\u00b7\u00b7\u00b7     ")]
+    [InlineData(-1.5, null, null, "   \u25cf \u00b7\u00b7\u00b7\u00b7\u00b7\u2502\u00b7\u00b7\u00b7\u00b7\u00b7     ")]
     [InlineData(3.0, 1.0, 5.0, "     \u00b7\u00b7\u00b7\u00b7\u00b7\u2502\u00b7\u00b7\u00b7\u00b7\u251c\u2500\u2500\u2500\u2500>")]
     public void An_interval_is_drawn_against_zero_and_the_margin(double difference, double? low, double? high, string plot) =>
         Assert.Equal(plot, IntervalPlot.Of(new Estimate(difference, Lo95Db: low, Hi95Db: high), 1, 2, 21));

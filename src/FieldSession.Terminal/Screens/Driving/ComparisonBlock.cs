@@ -9,8 +9,8 @@ namespace FieldSession.Terminal.Screens.Driving;
 internal static class ComparisonBlock
 {
     private const int CodeColumns = 5;
-    private const int RangeColumns = 11;
-    private const int DifferenceColumns = 7;
+    private const int RangeColumns = 10;
+    private const int DifferenceColumns = 6;
     private const int IntervalColumns = 13;
     private const int LeastPlotColumns = 15;
     private const int MostPlotColumns = 27;
@@ -66,7 +66,7 @@ internal static class ComparisonBlock
             return PageRow.Blank;
         }
 
-        string interval = difference is { Lo95Db: { } low, Hi95Db: { } high } ? $" {low:+0.0;-0.0;0.0}..{high:+0.0;-0.0;0.0}" : "";
+        string interval = difference is { Lo95Db: { } low, Hi95Db: { } high } ? $" {low:+0.0;-0.0;0.0}..{high:+0.0;-0.0;0.0}" : " not yet";
         return PageRow
             .Of(Columns.Right($"{difference.DifferenceDb:+0.0;-0.0;0.0}", DifferenceColumns - 1) + " ", Ink.Strong)
             .And(Columns.Left(interval, widths.Interval))

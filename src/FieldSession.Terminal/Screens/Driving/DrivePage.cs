@@ -20,6 +20,7 @@ internal static class DrivePage
     private const int WideRows = 30;
     private const int LeftColumns = 46;
     private const int MostBoxColumns = 32;
+    private const int CountsColumns = 31;
     private const string Prompt = " > ";
 
     /// <summary>The page in so many columns and rows.</summary>
@@ -40,7 +41,7 @@ internal static class DrivePage
         ImmutableArray<PageRow> all = wide
             ? [.. top, .. below]
             : [.. top, Entry(sight.Study, columns - 2), Message(sight, columns - 2), .. below];
-        return new DriveWords(Indented(all, rows), Box(boxRow, wide ? LeftColumns : columns));
+        return new DriveWords(Indented(all, rows), Box(boxRow, wide ? LeftColumns + CountsColumns : columns));
     }
 
     private static ImmutableArray<PageRow> Under(DriveSight sight, int columns, int rows)
@@ -57,7 +58,7 @@ internal static class DrivePage
             .. aired ? [PageRow.Blank] : ImmutableArray<PageRow>.Empty,
             .. Filled(Table(sight, columns, table), table),
             PageRow.Blank,
-            .. ActsBlock.Rows(sight, columns, acts),
+            .. ActsBlock.Rows(sight, columns, acts, wrapped: false),
         ];
     }
 
@@ -67,9 +68,10 @@ internal static class DrivePage
         ImmutableArray<PageRow> stored = [.. StoredBlock.Rows(sight.Study, LeftColumns, large: true)];
         ImmutableArray<PageRow> left =
         [
-            Entry(sight.Study, LeftColumns), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
+            PageRow.Of(Prompt, Ink.Strong), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
+            PageRow.Of(Counts(sight.Study)), PageRow.Blank,
         ];
-        left = [.. left, .. ActsBlock.Rows(sight, LeftColumns, Math.Min(12, rows - left.Length))];
+        left = [.. left, .. ActsBlock.Rows(sight, LeftColumns, rows - left.Length, wrapped: true)];
         ImmutableArray<PageRow> right = [.. Table(sight, columns - LeftColumns - Gap, rows)];
         return Filled(left, rows).Zip(Filled(right, rows), (one, other) => one.Fit(LeftColumns + Gap).And(other));
     }
@@ -89,15 +91,18 @@ internal static class DrivePage
     }
 
     private static (int Row, int Column, int Columns) Box(int row, int columns, int indent = 1) =>
-        (row, Prompt.Length + indent, Math.Max(4, Math.Min(MostBoxColumns, columns - Prompt.Length - indent - 1)));
+        (row, Prompt.Length + indent, Math.Max(4, Math.Min(MostBoxColumns, columns - Prompt.Length - (indent * CountsColumns) - 1)));
 
     private static PageRow Entry(Study study, int columns)
     {
-        Run? run = study.LastRun;
-        int spoilt = run?.Readings.Count(r => r.Spoilt is not null) ?? 0;
-        int missed = run?.Passages.OfType<Missed>().Count() ?? 0;
-        string counts = run is null || columns <= LeftColumns ? "" : $"spoilt {spoilt}  missed {missed}  in run {run.Number}";
-        return PageRow.Of(Prompt, Ink.Strong).WithRight(PageRow.Of(counts), columns);
+        return PageRow.Of(Prompt, Ink.Strong).WithRight(PageRow.Of(Counts(study)), columns);
+    }
+
+    private static string Counts(Study study)
+    {
+        int spoilt = study.LastRun?.Readings.Count(r => r.Spoilt is not null) ?? 0;
+        int missed = study.LastRun?.Passages.OfType<Missed>().Count() ?? 0;
+        return study.LastRun is { } run ? $"spoilt {spoilt}  missed {missed}  in run {run.Number}" : "";
     }
 
     private static PageRow Message(DriveSight sight, int columns) =>

@@ -20,8 +20,8 @@ internal static class NextBlock
         string mark = segment.StartMark is { } start ? $"   from {start}" : "";
         PageRow head = PageRow
             .Of($"NEXT {segment.Number} of {plan.Route.Count}   ", Ink.Quiet)
-            .And($"{segment.Kind.Word.ToUpperInvariant()}   {segment.Speed.In(plan.Units)}   {segment.Seconds:0} s", Ink.Strong)
-            .And(Columns.Cut(mark, Math.Max(0, columns - 44)));
+            .And($"{segment.Kind.Word.ToUpperInvariant()}{(segment.Kind.IsImpact ? ", one peak" : "")}   {segment.Speed.In(plan.Units)}   {segment.Seconds:0} s", Ink.Strong)
+            .And(Columns.Cut(mark, Math.Max(0, columns - 46)));
         return [head, .. Letters(segment.Name, columns, letterRows)];
     }
 
