@@ -41,12 +41,11 @@ internal sealed class Shell : Runnable
         _pen.Tried += OnTried;
     }
 
-    /// <summary>Goes on after a fault in a handler: what was stored is safe. The fault is shown, not hidden.</summary>
-    public bool Survive(Exception fault)
+    /// <summary>Says that a handler failed and that what was stored is safe.</summary>
+    public void Tell(Exception fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
         _footer.Show([PageRow.Of($" fault in the program, what was stored is safe: {fault.Message}", Ink.Alarm)], _palette);
-        return true;
     }
 
     /// <summary>Shows a screen by its name.</summary>

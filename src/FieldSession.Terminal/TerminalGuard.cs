@@ -67,8 +67,8 @@ internal sealed class TerminalGuard : IDisposable
     /// <summary>Takes notice of keys from now on. Called after Init, which replaces the keyboard.</summary>
     public void Attach() => _app.Keyboard.KeyDown += OnKey;
 
-    /// <summary>Whether the program may go on after one more fault: not after four within two seconds.</summary>
-    public bool MayGoOn()
+    /// <summary>Takes note of a fault that the program survived; the fourth within two seconds ends it in order.</summary>
+    public void NoteFault()
     {
         long now = Environment.TickCount64;
         _faults.Enqueue(now);
@@ -77,14 +77,11 @@ internal sealed class TerminalGuard : IDisposable
             _faults.Dequeue();
         }
 
-        if (_faults.Count < FaultsAtOnce)
+        if (_faults.Count >= FaultsAtOnce)
         {
-            return true;
+            ExitCode = ExitAfterFaults;
+            StopAll();
         }
-
-        ExitCode = ExitAfterFaults;
-        StopAll();
-        return true;
     }
 
     /// <inheritdoc/>

@@ -36,7 +36,14 @@ internal static class TerminalProgram
         app.Keyboard.KeyBindings.Remove(Key.Z.WithCtrl);
         app.Driver!.WriteRaw(MouseOff);
         using Shell shell = new(desk, startScreen);
-        app.Run(shell, fault => guard.MayGoOn() && shell.Survive(fault));
+        app.Run(shell, fault => Survive(fault, guard, shell));
         return guard.ExitCode;
+    }
+
+    private static bool Survive(Exception fault, TerminalGuard guard, Shell shell)
+    {
+        guard.NoteFault();
+        shell.Tell(fault);
+        return true;
     }
 }

@@ -121,6 +121,29 @@ public sealed class DrivingByKeysTests
         Assert.Equal("417", day.Study.RunOn!.Code.Digits);
     }
 
+    [Theory]
+    [InlineData("run 862<Enter>")]
+    [InlineData("weather wind=3<Enter>run 862<Enter>")]
+    public void Words_typed_at_a_stop_without_a_colon_leave_no_flag_behind(string keys)
+    {
+        ADay day = OnTheRoad().Typed("5860", "6365", "714");
+        using Tui tui = new(day);
+        tui.Keys(keys);
+        Assert.Equal(2, day.Study.RunOn?.Number);
+        Assert.All(day.Study.Runs[0].Readings, reading => Assert.Null(reading.Spoilt));
+    }
+
+    [Theory]
+    [InlineData("ru")]
+    [InlineData("we")]
+    public void While_a_run_is_on_the_same_two_keys_are_two_acts(string keys)
+    {
+        ADay day = OnTheRoad().Typed("5860");
+        using Tui tui = new(day);
+        Assert.Equal("", tui.Keys(keys).Box);
+        Assert.Equal(keys == "we" ? SpoiltCause.EntryDoubt : null, day.Study.RunOn!.LastReading!.Spoilt?.Cause);
+    }
+
     [Fact]
     public void A_second_Enter_within_300_ms_is_swallowed()
     {

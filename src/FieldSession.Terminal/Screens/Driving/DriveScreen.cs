@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
@@ -19,6 +20,8 @@ internal sealed class DriveScreen : Screen
     private Acts _acts = Acts.None;
     private Palette _palette;
     private string? _message;
+    private string _justWritten = "";
+    private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
     private DateTimeOffset _lastEnter = DateTimeOffset.MinValue;
 
     /// <summary>The screen on a study.</summary>
@@ -27,7 +30,7 @@ internal sealed class DriveScreen : Screen
         _desk = desk;
         _pen = pen;
         _palette = desk.Palette;
-        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys), Named = OnNamed, Act = OnTyped };
+        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Named = OnNamed, Act = OnTyped };
         Add(_page, _box);
     }
 
@@ -47,10 +50,21 @@ internal sealed class DriveScreen : Screen
 
     private void Draw()
     {
-        DriveSight sight = new(Study, _acts, RunningComparison.Of(Study, _desk.Compare), _message);
+        DriveSight sight = new(Study, _acts, Compared(), _message);
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         _page.Show(words.Rows, _palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
+    }
+
+    // Comparing is the dearest thing on this screen, and only a new study can change it.
+    private ImmutableArray<SegmentRow> Compared()
+    {
+        if (!ReferenceEquals(_compared.Study, Study))
+        {
+            _compared = (Study, RunningComparison.Of(Study, _desk.Compare));
+        }
+
+        return _compared.Rows;
     }
 
     /// <inheritdoc/>
@@ -104,10 +118,15 @@ internal sealed class DriveScreen : Screen
 
     private void OnTyped(TypedKey typed)
     {
+        _justWritten = "";
         switch (typed.Kind)
         {
             case TypedKind.Writes:
-                Write(typed.Text);
+                _justWritten = Write(typed.Text) ? typed.Text : "";
+                break;
+            case TypedKind.Corrects:
+                Write("u");
+                _box.Put(typed.Text);
                 break;
             case TypedKind.AsksHelp:
                 Ask(KeyDeed.Help);
@@ -120,6 +139,7 @@ internal sealed class DriveScreen : Screen
 
     private void Commit()
     {
+        _justWritten = "";
         DateTimeOffset now = _desk.Clock.GetUtcNow();
         bool bounced = now - _lastEnter < Bounce;
         _lastEnter = now;
@@ -135,7 +155,7 @@ internal sealed class DriveScreen : Screen
     }
 
     // What could not be stored stays in the box, so that it can be mended, or tried again with Enter.
-    private void Write(string line)
+    private bool Write(string line)
     {
         string before = _box.Text;
         _message = null;
@@ -143,11 +163,12 @@ internal sealed class DriveScreen : Screen
         Outcome outcome = _pen.Write(line);
         if (outcome.IsWritten)
         {
-            return;
+            return true;
         }
 
         _box.Put(outcome.Objection is null && Typing.LineOf(before) != line ? line : before);
         Say(outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again");
+        return false;
     }
 
     private void Say(string? message)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Driving;
@@ -13,6 +14,9 @@ internal enum TypedKind
 
     /// <summary>A line is written at once, without Enter.</summary>
     Writes,
+
+    /// <summary>It shows that the act before was the beginning of a word: the act is taken back and the word stands in the box.</summary>
+    Corrects,
 
     /// <summary>It asks for the help.</summary>
     AsksHelp,
@@ -32,16 +36,24 @@ internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
 /// </summary>
 internal static class Typing
 {
+    // At a stop "run" and "weather" are typed as on standard input; their first letters are flags, so the second letter
+    // takes the flag back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "we"];
+
     /// <summary>What a character does to the box.</summary>
     /// <param name="text">What stands in the box.</param>
     /// <param name="typed">The character.</param>
     /// <param name="study">The study, for the plan's phrases.</param>
     /// <param name="keys">The keys that act.</param>
-    public static TypedKey Press(string text, char typed, Study study, KeyTable keys)
+    /// <param name="justWritten">The line that the key before wrote at once; empty: none.</param>
+    public static TypedKey Press(string text, char typed, Study study, KeyTable keys, string justWritten = "")
     {
         if (text.Length == 0)
         {
-            return OnEmpty(typed, keys);
+            string begun = justWritten + typed;
+            return study.RunOn is null && WordsAtAStop.Contains(begun)
+                ? new TypedKey(TypedKind.Corrects, begun)
+                : OnEmpty(typed, keys);
         }
 
         if (!char.IsAsciiDigit(text[0]))
