@@ -1,0 +1,66 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Terminal;
+
+/// <summary>What a key does beside writing a line.</summary>
+internal enum KeyDeed
+{
+    /// <summary>Writes the row's line at once.</summary>
+    Write,
+
+    /// <summary>Writes what stands in the box; on an empty box between runs, starts the next run.</summary>
+    Commit,
+
+    /// <summary>Empties the box.</summary>
+    Clear,
+
+    /// <summary>Completes the word begun in the box.</summary>
+    Complete,
+
+    /// <summary>Begins a note in the box.</summary>
+    Note,
+
+    /// <summary>Begins words in the box.</summary>
+    Words,
+
+    /// <summary>Shows or hides the help.</summary>
+    Help,
+
+    /// <summary>Brings the next look: day, night, plain.</summary>
+    Look,
+
+    /// <summary>Shows another screen.</summary>
+    Screen,
+
+    /// <summary>Leaves the program.</summary>
+    Leave,
+}
+
+/// <summary>A key is a row of data: footer, help screen and docs/keys.md are printed from it.</summary>
+/// <param name="Where">The screen on which it works; empty: on all.</param>
+/// <param name="Keys">The keys, each of which does it: a character, or a name such as F1 or Alt+H.</param>
+/// <param name="Label">Its word in the footer; rows with the same word share one place there. Empty: not in the footer.</param>
+/// <param name="Words">What it does.</param>
+/// <param name="Deed">What it does, for the program.</param>
+/// <param name="Line">The entry line it writes, where it writes one; for a screen its name.</param>
+internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string Label, string Words, KeyDeed Deed, string Line = "")
+{
+    /// <summary>Why the key is barred in the study as it is now; null: it works.</summary>
+    public Objection? ObjectionIn(Study study) => Deed switch
+    {
+        KeyDeed.Write => ObjectionTo(Line, study),
+        KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
+        _ => null,
+    };
+
+    /// <summary>Whether a typed character is one of the keys; letter case does not count.</summary>
+    public bool Has(char typed) => Keys.Any(key => key.Length == 1 && char.ToLowerInvariant(key[0]) == char.ToLowerInvariant(typed));
+
+    private static Objection? ObjectionTo(string line, Study study)
+    {
+        Parsed parsed = EntryText.Parse(line, study);
+        return parsed.Objection ?? parsed.Entry!.ObjectionIn(study);
+    }
+}

@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+
+namespace FieldSession.Terminal;
+
+/// <summary>Every key of the program.</summary>
+/// <param name="Rows">The rows, in the order in which help prints them; the footer takes them from the first on as far as they fit.</param>
+internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
+{
+    /// <summary>The keys as delivered.</summary>
+    public static KeyTable Standard { get; } = new(
+    [
+        new(Drive, ["Enter"], "store", "stores what stands in the box; empty at a stop: starts the next run", KeyDeed.Commit),
+        .. SpoiltCauses.All.Select(Flag),
+        new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
+        new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
+        new(Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
+        new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
+        new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
+        new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
+        new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
+        new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
+        new(Everywhere, ["F9", "Alt+9"], "look", "the next look: day, night, no colour", KeyDeed.Look),
+        .. AllScreens.Rows.Select((screen, place) => ToScreen(screen, place + 2)),
+    ]);
+
+    /// <summary>The name under which rows work on every screen.</summary>
+    public const string Everywhere = "";
+
+    /// <summary>The drive screen's name.</summary>
+    public const string Drive = "drive";
+
+    /// <summary>The rows that work on a screen, its own first.</summary>
+    public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == Everywhere));
+
+    /// <summary>The row of a screen that writes a line on a typed character; null: none.</summary>
+    public KeyRow? ActOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Write && row.Where == screen && row.Has(typed));
+
+    private static KeyRow Flag((SpoiltCause Cause, char Letter, string Word, string Meaning) cause) => new(
+        Drive,
+        cause.Cause == SpoiltCause.Traffic ? [$"{cause.Letter}", "+"] : [$"{cause.Letter}"],
+        "spoilt",
+        $"spoilt by {cause.Meaning}; again takes the flag back",
+        KeyDeed.Write,
+        $"{cause.Letter}");
+
+    private static KeyRow ToScreen(ScreenRow screen, int number) => new(
+        Everywhere, [$"F{number}", $"Alt+{number}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace FieldSession.Terminal.Look;
+
+/// <summary>
+/// A text in the largest form that fits: block letters of five rows, of three rows (two dots a row, by half blocks),
+/// spaced capitals, or as it is.
+/// </summary>
+internal static class LargeText
+{
+    /// <summary>The rows of the largest form within so many columns and rows; one row at least.</summary>
+    public static ImmutableArray<string> Of(string text, int columns, int mostRows)
+    {
+        if (BlockFont.Dots(text) is { } dots && dots[0].Length > 0)
+        {
+            if (mostRows >= BlockFont.Height && dots[0].Length * 2 <= columns)
+            {
+                return [.. dots.Select(row => row.Replace(".", "  ", StringComparison.Ordinal).Replace("#", "\u2588\u2588", StringComparison.Ordinal))];
+            }
+
+            if (mostRows >= 3 && dots[0].Length <= columns)
+            {
+                return [HalfBlocks(dots[0], dots[1]), HalfBlocks(dots[2], dots[3]), HalfBlocks(dots[4], new string('.', dots[4].Length))];
+            }
+        }
+
+        string spaced = Spaced(text);
+        return [Columns.Of(spaced) <= columns ? spaced : Columns.Cut(text, columns)];
+    }
+
+    private static string HalfBlocks(string upper, string lower) => string.Concat(upper.Zip(lower, (above, below) => (above, below) switch
+    {
+        ('#', '#') => '\u2588',
+        ('#', _) => '\u2580',
+        (_, '#') => '\u2584',
+        _ => ' ',
+    }));
+
+    private static string Spaced(string text)
+    {
+        List<string> clusters = [];
+        TextElementEnumerator elements = StringInfo.GetTextElementEnumerator(text.ToUpperInvariant());
+        while (elements.MoveNext())
+        {
+            clusters.Add(elements.GetTextElement());
+        }
+
+        return string.Join(' ', clusters);
+    }
+}

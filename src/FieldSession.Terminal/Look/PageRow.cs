@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.Terminal.Look;
+
+/// <summary>A piece of text in one ink.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Ink">What it is for.</param>
+internal readonly record struct Stroke(string Text, Ink Ink);
+
+/// <summary>One row of a page, made of strokes from left to right.</summary>
+/// <param name="Strokes">The pieces.</param>
+internal sealed record PageRow(ImmutableArray<Stroke> Strokes)
+{
+    /// <summary>A row without text.</summary>
+    public static PageRow Blank { get; } = new([]);
+
+    /// <summary>A row of one stroke.</summary>
+    public static PageRow Of(string text, Ink ink = Ink.Plain) => new([new Stroke(text, ink)]);
+
+    /// <summary>How many columns the row takes.</summary>
+    public int Width => Strokes.Sum(stroke => Columns.Of(stroke.Text));
+
+    /// <summary>The row without its inks.</summary>
+    public string Text => string.Concat(Strokes.Select(stroke => stroke.Text));
+
+    /// <summary>The row with one more stroke.</summary>
+    public PageRow And(string text, Ink ink = Ink.Plain) => new(Strokes.Add(new Stroke(text, ink)));
+
+    /// <summary>The row with another after it.</summary>
+    public PageRow And(PageRow other) => new(Strokes.AddRange(other.Strokes));
+
+    /// <summary>The row in exactly so many columns, cut or filled.</summary>
+    public PageRow Fit(int columns)
+    {
+        ImmutableArray<Stroke>.Builder kept = ImmutableArray.CreateBuilder<Stroke>();
+        int left = columns;
+        Ink last = Ink.Plain;
+        foreach (Stroke stroke in Strokes)
+        {
+            string cut = Columns.Cut(stroke.Text, left);
+            left -= Columns.Of(cut);
+            last = stroke.Ink;
+            kept.Add(stroke with { Text = cut });
+            if (left == 0)
+            {
+                break;
+            }
+        }
+
+        if (left > 0)
+        {
+            kept.Add(new Stroke(new string(' ', left), last == Ink.Bar ? Ink.Bar : Ink.Plain));
+        }
+
+        return new PageRow(kept.ToImmutable());
+    }
+
+    /// <summary>The row with a text at the right edge of so many columns; the text wins where both do not fit.</summary>
+    public PageRow WithRight(PageRow right, int columns) => Fit(Math.Max(0, columns - right.Width)).And(right);
+}

@@ -1,0 +1,32 @@
+using FieldSession.Terminal.Look;
+using Terminal.Gui.ViewBase;
+
+namespace FieldSession.Terminal;
+
+/// <summary>
+/// One screen between header and footer. What it says comes from its page; it only has views and wires them. It is told
+/// by the shell when to draw itself anew: after the study, the look or the size has changed.
+/// </summary>
+internal abstract class Screen : View
+{
+    /// <summary>A screen that fills the room and is hidden until it is called.</summary>
+    protected Screen()
+    {
+        Width = Dim.Fill();
+        CanFocus = true;
+        TabStop = TabBehavior.TabGroup;
+        Visible = false;
+    }
+
+    /// <summary>Raised when a key on this screen asks for something that the shell does.</summary>
+    public event EventHandler<KeyDeed>? Asked;
+
+    /// <summary>Draws the screen's words anew.</summary>
+    public abstract void Refresh(Palette palette);
+
+    /// <summary>Takes the focus when the screen is shown.</summary>
+    public virtual void Enter() => SetFocus();
+
+    /// <summary>Asks the shell.</summary>
+    protected void Ask(KeyDeed deed) => Asked?.Invoke(this, deed);
+}

@@ -1,0 +1,130 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>
+/// The drive screen in words: the next segment largest, then the entry box, what was just stored, the running
+/// comparison, the last acts. Side by side where there is room, below each other where there is not.
+/// </summary>
+internal static class DrivePage
+{
+    /// <summary>The least terminal on which everything is shown; header and footer take a row each.</summary>
+    public const int LeastColumns = 60;
+
+    /// <summary>The least rows between header and footer on which everything is shown.</summary>
+    public const int LeastRows = 18;
+
+    private const int WideColumns = 110;
+    private const int WideRows = 30;
+    private const int LeftColumns = 46;
+    private const int MostBoxColumns = 32;
+    private const int CountsColumns = 31;
+    private const string Prompt = " > ";
+
+    /// <summary>The page in so many columns and rows.</summary>
+    public static DriveWords Of(DriveSight sight, int columns, int rows)
+    {
+        if (columns < LeastColumns || rows < LeastRows)
+        {
+            return Tiny(sight, columns, rows);
+        }
+
+        bool wide = columns >= WideColumns && rows >= WideRows;
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, wide ? 5 : 3)];
+        int left = rows - top.Length - 2;
+        ImmutableArray<PageRow> below = wide
+            ? [PageRow.Blank, .. Beside(sight, columns - 2, left - 1)]
+            : [.. Under(sight, columns - 2, left)];
+        int boxRow = top.Length + (wide ? 1 : 0);
+        ImmutableArray<PageRow> all = wide
+            ? [.. top, .. below]
+            : [.. top, Entry(sight.Study, columns - 2), Message(sight, columns - 2), .. below];
+        return new DriveWords(Indented(all, rows), Box(boxRow, wide ? LeftColumns + CountsColumns : columns));
+    }
+
+    private static ImmutableArray<PageRow> Under(DriveSight sight, int columns, int rows)
+    {
+        ImmutableArray<PageRow> stored = [.. StoredBlock.Rows(sight.Study, columns, rows >= 16)];
+        bool aired = rows >= 16;
+        int gaps = aired ? 3 : 1;
+        int acts = Math.Clamp((rows - stored.Length - gaps) * 2 / 5, 2, 8);
+        int table = rows - stored.Length - gaps - acts;
+        return
+        [
+            .. aired ? [PageRow.Blank] : ImmutableArray<PageRow>.Empty,
+            .. stored,
+            .. aired ? [PageRow.Blank] : ImmutableArray<PageRow>.Empty,
+            .. Filled(Table(sight, columns, table), table),
+            PageRow.Blank,
+            .. ActsBlock.Rows(sight, columns, acts, wrapped: false),
+        ];
+    }
+
+    private static IEnumerable<PageRow> Beside(DriveSight sight, int columns, int rows)
+    {
+        const int Gap = 2;
+        ImmutableArray<PageRow> stored = [.. StoredBlock.Rows(sight.Study, LeftColumns, large: true)];
+        ImmutableArray<PageRow> left =
+        [
+            PageRow.Of(Prompt, Ink.Strong), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
+            PageRow.Of(Counts(sight.Study)), PageRow.Blank,
+        ];
+        left = [.. left, .. ActsBlock.Rows(sight, LeftColumns, rows - left.Length, wrapped: true)];
+        ImmutableArray<PageRow> right = [.. Table(sight, columns - LeftColumns - Gap, rows)];
+        return Filled(left, rows).Zip(Filled(right, rows), (one, other) => one.Fit(LeftColumns + Gap).And(other));
+    }
+
+    private static DriveWords Tiny(DriveSight sight, int columns, int rows)
+    {
+        string place = sight.Study.NextSegment is { } next ? $"{next.Number} {next.Name}" : WhatNext.Headline(sight.Study);
+        ImmutableArray<PageRow> all =
+        [
+            PageRow.Of(place, Ink.Strong),
+            PageRow.Of(Prompt),
+            Message(sight, columns),
+            .. StoredBlock.Rows(sight.Study, columns, large: false).Take(1),
+            PageRow.Of($"{LeastColumns}x{LeastRows + 2} is needed to show all; entry works", Ink.Quiet),
+        ];
+        return new DriveWords(Indented(all, rows, indent: ""), Box(1, columns, indent: 0));
+    }
+
+    private static (int Row, int Column, int Columns) Box(int row, int columns, int indent = 1) =>
+        (row, Prompt.Length + indent, Math.Max(4, Math.Min(MostBoxColumns, columns - Prompt.Length - (indent * CountsColumns) - 1)));
+
+    private static PageRow Entry(Study study, int columns)
+    {
+        return PageRow.Of(Prompt, Ink.Strong).WithRight(PageRow.Of(Counts(study)), columns);
+    }
+
+    private static string Counts(Study study)
+    {
+        int spoilt = study.LastRun?.Readings.Count(r => r.Spoilt is not null) ?? 0;
+        int missed = study.LastRun?.Passages.OfType<Missed>().Count() ?? 0;
+        return study.LastRun is { } run ? $"spoilt {spoilt}  missed {missed}  in run {run.Number}" : "";
+    }
+
+    private static PageRow Message(DriveSight sight, int columns) =>
+        sight.Message is { } message ? PageRow.Of(Columns.Cut($" {message} ", columns), Ink.Alarm) : PageRow.Blank;
+
+    private static IEnumerable<PageRow> MessageLines(DriveSight sight, int columns)
+    {
+        IEnumerable<PageRow> lines = sight.Message is { } message
+            ? Wrapped.Lines(message, columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm))
+            : [];
+        return Filled([.. lines], 2);
+    }
+
+    private static IEnumerable<PageRow> Table(DriveSight sight, int columns, int rows)
+    {
+        int current = sight.Study.LastRun is { Passages.Count: > 0 } run ? run.Passages[^1].Segment : sight.Study.NextSegment?.Number ?? 1;
+        return sight.Study.Plan is { } plan ? ComparisonBlock.Rows(sight.Comparison, current, plan, columns, rows) : [];
+    }
+
+    private static IEnumerable<PageRow> Filled(IEnumerable<PageRow> rows, int count) =>
+        rows.Concat(Enumerable.Repeat(PageRow.Blank, Math.Max(0, count))).Take(count);
+
+    private static ImmutableArray<PageRow> Indented(ImmutableArray<PageRow> all, int rows, string indent = " ") =>
+        [.. all.Take(rows).Select(row => PageRow.Of(indent).And(row))];
+}

@@ -1,0 +1,182 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>The drive screen: the page, the entry box, and the wires from keys to the logbook.</summary>
+internal sealed class DriveScreen : Screen
+{
+    /// <summary>A second Enter within this time is a bouncing key or a bump.</summary>
+    public static readonly TimeSpan Bounce = TimeSpan.FromMilliseconds(300);
+
+    private readonly Desk _desk;
+    private readonly Pen _pen;
+    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly EntryBox _box;
+    private Acts _acts = Acts.None;
+    private Palette _palette;
+    private string? _message;
+    private string _justWritten = "";
+    private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
+    private DateTimeOffset _lastEnter = DateTimeOffset.MinValue;
+
+    /// <summary>The screen on a study.</summary>
+    public DriveScreen(Desk desk, Pen pen)
+    {
+        _desk = desk;
+        _pen = pen;
+        _palette = desk.Palette;
+        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Named = OnNamed, Act = OnTyped };
+        Add(_page, _box);
+    }
+
+    private Study Study => _desk.Logbook.Study;
+
+    /// <inheritdoc/>
+    public override void Enter() => _box.SetFocus();
+
+    /// <inheritdoc/>
+    public override void Refresh(Palette palette)
+    {
+        _palette = palette;
+        _acts = _acts.After(_desk.Logbook.Lines);
+        _box.SetScheme(palette.SchemeOf(Ink.Strong));
+        Draw();
+    }
+
+    private void Draw()
+    {
+        DriveSight sight = new(Study, _acts, Compared(), _message);
+        DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
+        _page.Show(words.Rows, _palette);
+        (_box.Y, _box.X, _box.Width) = words.Box;
+    }
+
+    // Comparing is the dearest thing on this screen, and only a new study can change it.
+    private ImmutableArray<SegmentRow> Compared()
+    {
+        if (!ReferenceEquals(_compared.Study, Study))
+        {
+            _compared = (Study, RunningComparison.Of(Study, _desk.Compare));
+        }
+
+        return _compared.Rows;
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
+    {
+        base.OnFrameChanged(in frame);
+
+        // Terminal.Gui calls this before the constructor has run.
+        if (_box is not null)
+        {
+            Draw();
+        }
+    }
+
+    private bool OnNamed(Key key)
+    {
+        if (key == Key.Enter)
+        {
+            Commit();
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            _box.Put("");
+            Say(null);
+            return true;
+        }
+
+        if (key == Key.Tab)
+        {
+            _box.Put(WordsBegun.Completed(_box.Text, Study));
+            return true;
+        }
+
+        return _box.Text.Length == 0 && IsUnlockedKeypad(key);
+    }
+
+    // With NumLock off the keypad sends these; on an empty box they have no other use.
+    private bool IsUnlockedKeypad(Key key)
+    {
+        Key[] sent = [Key.CursorUp, Key.CursorDown, Key.CursorLeft, Key.CursorRight, Key.Home, Key.End, Key.InsertChar, Key.Delete];
+        if (!sent.Contains(key))
+        {
+            return false;
+        }
+
+        Say("that was an arrow key: is NumLock off?");
+        return true;
+    }
+
+    private void OnTyped(TypedKey typed)
+    {
+        _justWritten = "";
+        switch (typed.Kind)
+        {
+            case TypedKind.Writes:
+                _justWritten = Write(typed.Text) ? typed.Text : "";
+                break;
+            case TypedKind.Corrects:
+                Write("u");
+                _box.Put(typed.Text);
+                break;
+            case TypedKind.AsksHelp:
+                Ask(KeyDeed.Help);
+                break;
+            default:
+                Say(typed.Text.Length == 0 ? null : typed.Text);
+                break;
+        }
+    }
+
+    private void Commit()
+    {
+        _justWritten = "";
+        DateTimeOffset now = _desk.Clock.GetUtcNow();
+        bool bounced = now - _lastEnter < Bounce;
+        _lastEnter = now;
+        string line = Typing.LineOf(_box.Text);
+        if (line.Length > 0)
+        {
+            Write(line);
+        }
+        else if (!bounced && Study.RunOn is null && Study.CodeAsked is { } code)
+        {
+            Write($"run {code}");
+        }
+    }
+
+    // What could not be stored stays in the box, so that it can be mended, or tried again with Enter.
+    private bool Write(string line)
+    {
+        string before = _box.Text;
+        _message = null;
+        _box.Put("");
+        Outcome outcome = _pen.Write(line);
+        if (outcome.IsWritten)
+        {
+            return true;
+        }
+
+        _box.Put(outcome.Objection is null && Typing.LineOf(before) != line ? line : before);
+        Say(outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again");
+        return false;
+    }
+
+    private void Say(string? message)
+    {
+        if (_message != message)
+        {
+            _message = message;
+            Draw();
+        }
+    }
+}

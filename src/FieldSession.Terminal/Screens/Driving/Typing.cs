@@ -1,0 +1,125 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>What becomes of a typed character.</summary>
+internal enum TypedKind
+{
+    /// <summary>It goes into the box where the cursor stands.</summary>
+    Goes,
+
+    /// <summary>The box holds another text now.</summary>
+    Becomes,
+
+    /// <summary>A line is written at once, without Enter.</summary>
+    Writes,
+
+    /// <summary>It shows that the act before was the beginning of a word: the act is taken back and the word stands in the box.</summary>
+    Corrects,
+
+    /// <summary>It asks for the help.</summary>
+    AsksHelp,
+
+    /// <summary>It means nothing here; there may be words about it.</summary>
+    Nothing,
+}
+
+/// <summary>What becomes of a typed character, and the text, the line or the words about it.</summary>
+/// <param name="Kind">What becomes of it.</param>
+/// <param name="Text">The box's new text, the line to write, or words for the crew.</param>
+internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
+
+/// <summary>
+/// How keys and box work together, without any mode beside the text in the box: an empty box has one-key acts, figures
+/// take a cause letter behind them, and what begins with <c>;</c>, <c>:</c> or a letter is free until Enter.
+/// </summary>
+internal static class Typing
+{
+    // At a stop "run" and "weather" are typed as on standard input; their first letters are flags, so the second letter
+    // takes the flag back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "we"];
+
+    /// <summary>What a character does to the box.</summary>
+    /// <param name="text">What stands in the box.</param>
+    /// <param name="typed">The character.</param>
+    /// <param name="study">The study, for the plan's phrases.</param>
+    /// <param name="keys">The keys that act.</param>
+    /// <param name="justWritten">The line that the key before wrote at once; empty: none.</param>
+    public static TypedKey Press(string text, char typed, Study study, KeyTable keys, string justWritten = "")
+    {
+        if (text.Length == 0)
+        {
+            string begun = justWritten + typed;
+            return study.RunOn is null && WordsAtAStop.Contains(begun)
+                ? new TypedKey(TypedKind.Corrects, begun)
+                : OnEmpty(typed, keys);
+        }
+
+        if (!char.IsAsciiDigit(text[0]))
+        {
+            return text == ";" && PhraseOf(typed, study) is { } phrase
+                ? new TypedKey(TypedKind.Writes, phrase)
+                : new TypedKey(TypedKind.Goes);
+        }
+
+        int end = EndOfFigures(text);
+        string flag = text[end..];
+        bool flagged = flag.Length == 1 && SpoiltCauses.FromLetter(flag[0]) is not null;
+        return flag.Length > 0 && !flagged
+            ? new TypedKey(TypedKind.Goes)
+            : OnFigures(text[..end].TrimEnd(), flag, typed, keys);
+    }
+
+    /// <summary>The entry line that the box's text means: the sign that begins words is not part of it.</summary>
+    public static string LineOf(string text) => text.TrimStart().StartsWith(':') ? text.TrimStart()[1..].Trim() : text.Trim();
+
+    private static TypedKey OnEmpty(char typed, KeyTable keys)
+    {
+        if (keys.ActOf(KeyTable.Drive, typed) is { } act)
+        {
+            return new TypedKey(TypedKind.Writes, act.Line);
+        }
+
+        return typed switch
+        {
+            '?' => new TypedKey(TypedKind.AsksHelp),
+            '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
+            _ => new TypedKey(TypedKind.Goes),
+        };
+    }
+
+    private static TypedKey OnFigures(string figures, string flag, char typed, KeyTable keys)
+    {
+        if (char.IsAsciiDigit(typed) || typed is '-' or '.' or ',' or ' ')
+        {
+            // Behind a flag figures still belong to the reading, but a blank begins the words about it.
+            return flag.Length == 0 || typed == ' '
+                ? new TypedKey(TypedKind.Goes)
+                : new TypedKey(TypedKind.Becomes, $"{figures}{typed} {flag}");
+        }
+
+        if (keys.ActOf(KeyTable.Drive, typed) is { } act && act.Line.Length == 1 && SpoiltCauses.FromLetter(act.Line[0]) is not null)
+        {
+            return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}");
+        }
+
+        return typed == '?'
+            ? new TypedKey(TypedKind.AsksHelp)
+            : new TypedKey(TypedKind.Nothing, $"'{typed}' waits for an empty box: Enter stores, Esc empties");
+    }
+
+    private static string? PhraseOf(char typed, Study study) =>
+        typed is >= '1' and <= '9' && typed - '0' <= (study.Plan?.Phrases.Count ?? 0) ? $";{typed}" : null;
+
+    private static int EndOfFigures(string text)
+    {
+        int end = 0;
+        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '-' or '.' or ',' or ' '))
+        {
+            end++;
+        }
+
+        return end;
+    }
+}

@@ -1,0 +1,77 @@
+using FieldSession.Checking;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>What to do at a stop, in words.</summary>
+internal static class WhatNext
+{
+    /// <summary>The headline: the run that comes, or that the order is driven.</summary>
+    public static string Headline(Study study) => study switch
+    {
+        { Plan: null } => "no plan",
+        { Opening: not null } => "the key is open",
+        { DataFrozen: true } => "data frozen",
+        { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
+        { OrderDriven: true, Runs.Count: > 0 } => "order driven",
+        _ => "not sealed",
+    };
+
+    /// <summary>What to do, each thing on rows of its own.</summary>
+    public static IEnumerable<PageRow> Rows(Study study, int columns) =>
+        Doubts(study).Concat(Todo(study)).SelectMany(todo => Rows(todo, columns));
+
+    private static IEnumerable<PageRow> Rows((string Key, string Words) todo, int columns)
+    {
+        const int KeyColumns = 7;
+        string key = todo.Key;
+        foreach (string line in Wrapped.Lines(todo.Words, columns - KeyColumns))
+        {
+            yield return PageRow.Of(Columns.Left(key, KeyColumns), Ink.Strong).And(line);
+            key = "";
+        }
+    }
+
+    private static IEnumerable<(string Key, string Words)> Todo(Study study)
+    {
+        if (study.Plan is null || study.DataFrozen)
+        {
+            return [("", study.Plan is null ? "make a plan with 'start' first" : "readings can't be added or changed any more; notes can: '; your words'")];
+        }
+
+        if (study.OrderDriven)
+        {
+            return [("", Evening(study))];
+        }
+
+        Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
+        return standing.Length > 0
+            ? standing.Select(objection => (":", $"{objection}"))
+            : Start(study);
+    }
+
+    private static string Evening(Study study) => RunChecks.AgainstPredicting(study) is { } open
+        ? $"the order is driven; {open.Instead}, then go to the evening's screens"
+        : "the order is driven and the meter checked: go to the evening's screens";
+
+    private static IEnumerable<(string Key, string Words)> Start(Study study)
+    {
+        if (study.Weather.Count == 0)
+        {
+            yield return (":", "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry");
+        }
+
+        foreach (string warning in RunChecks.WeatherWarnings(study))
+        {
+            yield return ("!", warning);
+        }
+
+        yield return ("Enter", $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
+    }
+
+    private static IEnumerable<(string Key, string Words)> Doubts(Study study) => (study.LastRun?.Readings ?? [])
+        .Where(reading => reading.Doubt is not null && reading.Spoilt is null)
+        .Select(reading => ("?", $"{reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}"));
+}

@@ -1,0 +1,49 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+
+namespace FieldSession.Terminal;
+
+/// <summary>Runs the screens in a terminal and gives the terminal back whatever happens.</summary>
+internal static class TerminalProgram
+{
+    /// <summary>How often the main loop looks for keys while somebody types, per second.</summary>
+    public const int BusyHertz = 100;
+
+    private const string MouseOff = "\x1b[?1003l\x1b[?1015l\x1b[?1006l";
+
+    /// <summary>Runs until the crew leaves, or a signal ends the program.</summary>
+    /// <param name="desk">What the screens may use.</param>
+    /// <param name="startScreen">Name of the screen to begin with, such as "drive".</param>
+    /// <returns>0; 2 where there is no terminal that can show a screen; 128 and the signal's number where one ended it.</returns>
+    public static int Run(Desk desk, string startScreen)
+    {
+        if (TerminalGuard.WhyNot() is { } why)
+        {
+            Console.Error.WriteLine($"fieldsession: {why}");
+            return 2;
+        }
+
+        Application.MaximumIterationsPerSecond = BusyHertz;
+        Driver.SizeDetection = SizeDetectionMode.Polling;
+        Driver.Force16Colors = true;
+        using IApplication app = Application.Create();
+        using TerminalGuard guard = new(app);
+        app.Init(DriverRegistry.Names.ANSI);
+        guard.Attach();
+
+        // A slip of the finger must not suspend the program while the car moves.
+        app.Keyboard.KeyBindings.Remove(Key.Z.WithCtrl);
+        app.Driver!.WriteRaw(MouseOff);
+        using Shell shell = new(desk, startScreen);
+        app.Run(shell, fault => Survive(fault, guard, shell));
+        return guard.ExitCode;
+    }
+
+    private static bool Survive(Exception fault, TerminalGuard guard, Shell shell)
+    {
+        guard.NoteFault();
+        shell.Tell(fault);
+        return true;
+    }
+}
