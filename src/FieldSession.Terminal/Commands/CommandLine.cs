@@ -1,0 +1,51 @@
+using System.CommandLine;
+using FieldSession.Comparing;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>The commands, in the order of the job.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs the command that the words name.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Run(string[] words, Surroundings outside)
+    {
+        ParseResult typed = Make(outside).Parse(words);
+        if (typed.Errors.Count == 0)
+        {
+            return typed.Invoke(new InvocationConfiguration
+            {
+                EnableDefaultExceptionHandler = false,
+                Output = outside.Output,
+                Error = outside.Error,
+            });
+        }
+
+        foreach (string wrong in typed.Errors.Select(e => e.Message).Distinct())
+        {
+            outside.Error.WriteLine($"fieldsession: {wrong}");
+        }
+
+        outside.Error.WriteLine("fieldsession: 'fieldsession --help' lists the commands, 'fieldsession COMMAND --help' its words");
+        return ExitCode.Wrong;
+    }
+
+    private static RootCommand Make(Surroundings outside) => new("Blind comparison of tyre specs on the road, from the question to the report.")
+    {
+        StartCommand.Make(outside),
+        SealCommand.Make(outside),
+        DriveCommand.Make(outside),
+        EnterCommand.Make(outside),
+        CompareCommand.Make(path => DayIn(path, outside)),
+        ReviewCommand.Make(outside),
+        PredictCommand.Make(outside),
+        VerifyCommand.Make(outside),
+        SizeCommand.Make(),
+    };
+
+    private static DayOfStudy DayIn(string path, Surroundings outside)
+    {
+        using OpenedStudy opened = OpenedStudy.At(path, outside);
+        return new DayOfStudy(StudyReadings.Of(opened.Logbook.Study), StudyTerms.Of(opened.Logbook.Study));
+    }
+}

@@ -1,0 +1,57 @@
+using System.CommandLine;
+using FieldSession.Journal;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>The command 'enter': entry lines from standard input, one act a line, each answered once it is safe on disk.</summary>
+internal static class EnterCommand
+{
+    /// <summary>The command as the command line takes it.</summary>
+    public static Command Make(Surroundings outside)
+    {
+        Argument<string> study = new("STUDY") { Description = "the study file" };
+        Command command = new("enter", "reads entry lines from standard input, one act a line") { study };
+        command.SetAction(typed =>
+        {
+            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            return Run(opened.Logbook, outside);
+        });
+        return command;
+    }
+
+    /// <summary>Takes line after line until the input ends.</summary>
+    /// <returns>0; 1 where a line was refused; 3 where one could not be saved.</returns>
+    public static int Run(Logbook logbook, Surroundings outside)
+    {
+        int worst = ExitCode.Done;
+        int number = 0;
+        while (outside.Input.ReadLine() is { } line)
+        {
+            number++;
+            if (EntryText.IsPassedOver(line))
+            {
+                continue;
+            }
+
+            Outcome outcome = logbook.Write(line);
+            outside.Output.WriteLine(InWords(outcome, number));
+            outside.Output.Flush();
+            worst = Math.Max(worst, outcome switch
+            {
+                { IsWritten: true } => ExitCode.Done,
+                { NotSavedBecause: not null } => ExitCode.Damaged,
+                _ => ExitCode.No,
+            });
+        }
+
+        return worst;
+    }
+
+    private static string InWords(Outcome outcome, int line) => outcome switch
+    {
+        { Number: { } entry, Echo: { Doubt: { } doubt } echo } => $"ok {entry} ? {doubt}; stored: {echo.Words}",
+        { Number: { } entry, Echo: { } echo } => $"ok {entry} {echo.Words}",
+        { NotSavedBecause: { } because } => $"no {line}: not saved: {because}; the lines before it are safe, type it again",
+        _ => $"no {line}: {outcome.Objection}",
+    };
+}

@@ -1,0 +1,36 @@
+using System.CommandLine;
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>The command 'review': the blind summary, by code only.</summary>
+internal static class ReviewCommand
+{
+    /// <summary>The command as the command line takes it.</summary>
+    public static Command Make(Surroundings outside)
+    {
+        Argument<string> study = new("STUDY") { Description = "the study file" };
+        Command command = new("review", "the blind summary, by code only; read it when parked") { study };
+        command.SetAction(typed =>
+        {
+            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            Print(opened.Logbook, outside);
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    /// <summary>Prints the blind summary and the head hash that pins it.</summary>
+    public static void Print(Logbook logbook, Surroundings outside)
+    {
+        MeasuredDay day = StudyReadings.Of(logbook.Study);
+        foreach (string line in ComparisonWords.Of(Comparison.Of(day, StudyTerms.Of(logbook.Study)), day))
+        {
+            outside.Output.WriteLine(line);
+        }
+
+        outside.Output.WriteLine();
+        outside.Output.WriteLine($"journal: {logbook.Lines.Count} lines, head {logbook.HeadHash}");
+    }
+}
