@@ -24,6 +24,7 @@ internal sealed class TerminalGuard : IDisposable
     private readonly List<PosixSignalRegistration> _signals = [];
     private readonly TerminalSettings? _settings = TerminalSettings.OfStandardInput();
     private readonly Queue<long> _faults = new();
+    private TerminalSettings? _settingsWhileRunning;
     private volatile int _signal;
     private volatile bool _redraw;
     private long _lastKeyMs = Environment.TickCount64;
@@ -64,8 +65,12 @@ internal sealed class TerminalGuard : IDisposable
             : null;
     }
 
-    /// <summary>Takes notice of keys from now on. Called after Init, which replaces the keyboard.</summary>
-    public void Attach() => _app.Keyboard.KeyDown += OnKey;
+    /// <summary>Takes notice of keys from now on. Called after Init, which replaces the keyboard and the terminal's settings.</summary>
+    public void Attach()
+    {
+        _settingsWhileRunning = TerminalSettings.OfStandardInput();
+        _app.Keyboard.KeyDown += OnKey;
+    }
 
     /// <summary>Takes note of a fault that the program survived; the fourth within two seconds ends it in order.</summary>
     public void NoteFault()
@@ -122,7 +127,9 @@ internal sealed class TerminalGuard : IDisposable
         ProbeTerminal();
         if (_redraw)
         {
+            // .NET answers SIGCONT by putting the terminal into line mode, where no key would arrive before Enter.
             _redraw = false;
+            _settingsWhileRunning?.Restore();
             _app.ClearScreenNextIteration = true;
         }
 
