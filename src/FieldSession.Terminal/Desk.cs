@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal;
@@ -17,6 +18,12 @@ internal sealed record Desk
 
     /// <summary>The keys.</summary>
     public KeyTable Keys { get; init; } = KeyTable.Standard;
+
+    /// <summary>Opens the custodian's key file at a path with a passphrase; it says nothing of the specs where that fails.</summary>
+    public Func<string, string, KeyOpening>? OpenKey { get; init; }
+
+    /// <summary>Writes the report and gives its path.</summary>
+    public Func<string>? WriteReport { get; init; }
 
     /// <summary>How a day is compared.</summary>
     public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = Comparison.Of;

@@ -32,6 +32,9 @@ public sealed class Logbook
     /// <summary>Every line of the journal, in order.</summary>
     public IReadOnlyList<Line> Lines => _lines;
 
+    /// <summary>Every entry of the journal, in order, read anew from its lines.</summary>
+    public IEnumerable<Entry> Entries => _lines.Select(EntryKinds.EntryIn);
+
     /// <summary>Raised after the study has changed.</summary>
     public event EventHandler? Changed;
 

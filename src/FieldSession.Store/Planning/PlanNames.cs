@@ -6,7 +6,7 @@ internal static class PlanNames
     private static IEnumerable<string> Known =>
     [
         "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "crew", "custodian", "phrases", "attributes",
-        "protocol", "calibrator_db", "covered_until_evening", "price_premium", "currency", "set_life_km",
+        "protocol", "calibrator_db", "covered_until_evening", "main_measure", "price_premium", "currency", "set_life_km",
     ];
 
     /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>

@@ -39,8 +39,11 @@ internal static class CommandLine
         CompareCommand.Make(path => DayIn(path, outside)),
         ReviewCommand.Make(outside),
         PredictCommand.Make(outside),
+        RevealCommand.Make(outside),
+        ReportCommand.Make(outside),
         VerifyCommand.Make(outside),
         SizeCommand.Make(),
+        DemoCommand.Make(outside),
     };
 
     private static DayOfStudy DayIn(string path, Surroundings outside)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Commands;
@@ -14,15 +15,25 @@ internal static class DriveCommand
         command.SetAction(typed =>
         {
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
-            return TerminalProgram.Run(OnDesk(opened.Logbook, outside), "drive");
+            return OpenScreens(opened, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
         });
         return command;
     }
 
-    private static Desk OnDesk(Logbook logbook, Surroundings outside) => new()
-    {
-        Logbook = logbook,
-        Clock = outside.Clock,
-        Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-    };
+    /// <summary>Opens the screens on a study.</summary>
+    /// <param name="opened">The study.</param>
+    /// <param name="outside">The world outside.</param>
+    /// <param name="folder">Where the report goes.</param>
+    /// <returns>An exit code.</returns>
+    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder) => TerminalProgram.Run(
+        new Desk
+        {
+            Logbook = opened.Logbook,
+            Clock = outside.Clock,
+            Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
+            OpenKey = (path, passphrase) => new KeyFile(outside.Lot).Open(
+                path, opened.Logbook.Study.Plan!.StudyName, opened.Logbook.Study.Fitting?.Commitment, passphrase),
+            WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
+        },
+        "drive");
 }

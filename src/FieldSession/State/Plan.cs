@@ -12,6 +12,9 @@ public sealed record Plan
     /// <summary>The one question the day is to answer.</summary>
     public string Question { get; init; } = "";
 
+    /// <summary>What the question is answered on.</summary>
+    public MainMeasure MainMeasure { get; init; }
+
     /// <summary>How many specs are compared, 2..9.</summary>
     public required int SpecCount { get; init; }
 

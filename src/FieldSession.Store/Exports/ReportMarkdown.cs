@@ -1,0 +1,90 @@
+using System.Text;
+using FieldSession.Reporting;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>The report as Markdown (CommonMark with pipe tables). Every text of the crew is escaped: nothing in a note becomes markup.</summary>
+public static class ReportMarkdown
+{
+    private const string Marks = "\\`*_{}[]()<>#+-!|~=$&";
+
+    /// <summary>The whole text, lines ended by LF.</summary>
+    public static string Of(Report report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        StringBuilder text = new();
+        text.Append("# ").Append(Escaped(report.Title)).Append('\n');
+        foreach (ReportSection section in report.Sections)
+        {
+            text.Append("\n## ").Append(Escaped(section.Title)).Append('\n');
+            foreach (ReportBlock block in section.Blocks)
+            {
+                Append(text, block);
+            }
+        }
+
+        return text.ToString();
+    }
+
+    private static void Append(StringBuilder text, ReportBlock block)
+    {
+        switch (block)
+        {
+            case Paragraph paragraph:
+                text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
+                break;
+            case Points { Items.Count: > 0 } points:
+                text.Append('\n');
+                foreach (string item in points.Items)
+                {
+                    text.Append("- ").Append(Escaped(item)).Append('\n');
+                }
+
+                break;
+            case ReportTable { Rows.Count: > 0 } table:
+                Append(text, table);
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static void Append(StringBuilder text, ReportTable table)
+    {
+        text.Append('\n');
+        Row(text, table.Columns.Select(Escaped));
+        Row(text, table.Columns.Select(_ => "---"));
+        foreach (IReadOnlyList<string> row in table.Rows)
+        {
+            Row(text, row.Select(Escaped));
+        }
+    }
+
+    private static void Row(StringBuilder text, IEnumerable<string> cells) =>
+        text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
+
+    // Marks that only matter at a line's start (- + =) or between letters (_ ( ) -) are left readable where they are harmless.
+    private static string Escaped(string words)
+    {
+        StringBuilder escaped = new(words.Length + 8);
+        for (int i = 0; i < words.Length; i++)
+        {
+            char c = words[i];
+            if (Marks.Contains(c, StringComparison.Ordinal) && !IsHarmless(words, i))
+            {
+                escaped.Append('\\');
+            }
+
+            escaped.Append(char.IsControl(c) ? ' ' : c);
+        }
+
+        return escaped.ToString();
+    }
+
+    private static bool IsHarmless(string words, int at) => words[at] switch
+    {
+        '(' or ')' => !words.Contains('[', StringComparison.Ordinal),
+        '-' or '+' or '=' or '!' or '#' => at > 0 || (words.Length > 1 && char.IsAsciiDigit(words[1])),
+        _ => false,
+    };
+}

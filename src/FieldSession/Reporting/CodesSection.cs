@@ -1,0 +1,52 @@
+using FieldSession.Revealing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The codes, what was published of the key, and how its checks came out.</summary>
+public static class CodesSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(Study study, OpenedKey? key)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        List<string> points = [.. study.Fittings.Select(Published)];
+        if (study.Fittings.Count == 0)
+        {
+            points.Add("No codes were sealed: the study was NOT BLIND.");
+        }
+
+        points.AddRange(study.Overrides.Select(o => $"Check '{o.Check}' was overridden before run {o.BeforeRun}: {o.Reason}"));
+        if (study.Opening is not { } opening || key is null)
+        {
+            points.Add("The key is not open.");
+            return new ReportSection("Codes and key", [new Points(points)]);
+        }
+
+        points.Add($"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.");
+        points.Add(opening.CommitmentHolds switch
+        {
+            true => "The key gives the published commitment.",
+            false => "The key does NOT give the published commitment.",
+            null => "There was no commitment to check.",
+        });
+        points.Add($"Marks read on the tyres by {string.Join(" and ", opening.Readers)}: {(opening.MarksAgree ? "they agree with the key" : "they do NOT agree with the key, or were not read by two people")}.");
+        ReportTable table = new(
+            ["Code", "Spec by the key", "Mark read on the tyres", "Control"],
+            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), k.Spec == key.Control ? "control" : ""])]);
+        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Number}, written before the reveal, names a spec: look whether the blind leaked."));
+        return new ReportSection("Codes and key", [new Points(points), table]);
+    }
+
+    private static string Published(Fitting fitting)
+    {
+        string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : "no commitment: a paper key";
+        return $"Codes {string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits))))}, sealed {fitting.Mark.At:yyyy-MM-dd HH:mm} UTC; {commitment}.";
+    }
+
+    private static string MarksOf(OpenedKey key, SpecCode code)
+    {
+        string[] marks = [.. key.Marks.Where(m => m.Code == code).Select(m => m.Spec).Distinct()];
+        return marks.Length == 0 ? "not read" : string.Join(" / ", marks);
+    }
+}

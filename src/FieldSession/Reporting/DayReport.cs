@@ -1,0 +1,50 @@
+using FieldSession.Comparing;
+using FieldSession.Revealing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>Contents of the report, in the order it is read. Codes only, until the key is open and its checks hold.</summary>
+public static class DayReport
+{
+    /// <summary>The report of a study.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="key">The opened key; null: the report stays blind.</param>
+    /// <param name="provenance">What pins the report to its journal.</param>
+    public static Report Of(Study study, OpenedKey? key, Provenance provenance)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        SpecNames names = new(key);
+        MeasuredDay day = StudyReadings.Of(study);
+        Comparison comparison = Comparison.Of(day, StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits });
+        ReportDay reported = new(study, names, day, comparison);
+        return new Report(Title(study, key),
+        [
+            QuestionSection.Of(study),
+            VerdictSection.Of(reported),
+            CodesSection.Of(study, key),
+            ResultSection.Of(reported),
+            ExploredSection.Of(reported),
+            ReadingsSection.Of(reported),
+            ConditionsSection.Of(study),
+            PredictionsSection.Of(study, key),
+            NotesSection.Of(study),
+            LimitsSection.Of(study),
+            ProvenanceSection.Of(study, provenance),
+        ]);
+    }
+
+    private static string Title(Study study, OpenedKey? key)
+    {
+        string name = study.Plan?.StudyName ?? "study";
+        bool blind = study.Fittings.Count > 0;
+        return $"{name}: {(blind ? "blind" : "NOT BLIND")} comparison of tyre specs{(key is null ? ", key not opened" : "")}";
+    }
+}
+
+/// <summary>What the sections of a report share.</summary>
+/// <param name="Study">The study.</param>
+/// <param name="Names">How codes are called.</param>
+/// <param name="Day">The readings.</param>
+/// <param name="Comparison">What they say.</param>
+public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison);

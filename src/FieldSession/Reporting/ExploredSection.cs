@@ -1,0 +1,47 @@
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+
+namespace FieldSession.Reporting;
+
+/// <summary>Kinds and segments: where the difference sits. Looked at beyond the main measure, and said so.</summary>
+public static class ExploredSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        List<ReportBlock> blocks =
+        [
+            new Paragraph("Explored: not planned as the main question. Each interval stands for its line alone; with many segments some leave out 0 by chance. 'p Holm' allows for the number of segments."),
+        ];
+        foreach (CodeComparison pair in day.Comparison.Comparisons)
+        {
+            blocks.Add(new Paragraph($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
+            blocks.Add(new ReportTable(["Kind", "Segments", "Difference, dB", "95 % interval"], [.. Kinds(pair)]));
+            blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", "With all readings, dB"], [.. Segments(pair)]));
+        }
+
+        return new ReportSection("Explored: kinds and segments", blocks);
+    }
+
+    private static IEnumerable<ClassComparison> Classes(ClassComparisons classes) =>
+        new[] { classes.Steady, classes.Impact }.OfType<ClassComparison>();
+
+    private static IEnumerable<IReadOnlyList<string>> Kinds(CodeComparison pair) => Classes(pair.Classes)
+        .SelectMany(one => one.Kinds)
+        .Select(kind => (IReadOnlyList<string>)[kind.Kind, $"{kind.Segments}", Figures.Difference(kind.Estimate), Figures.Interval95(kind.Estimate)]);
+
+    private static IEnumerable<IReadOnlyList<string>> Segments(CodeComparison pair)
+    {
+        Dictionary<string, Estimate> all = Classes(pair.WithSpoilt).SelectMany(one => one.Segments).ToDictionary(s => s.Segment, s => s.Estimate);
+        return Classes(pair.Classes).SelectMany(one => one.Segments).Select(s => (IReadOnlyList<string>)
+        [
+            s.Segment,
+            s.Kind,
+            Figures.Difference(s.Estimate),
+            Figures.Interval95(s.Estimate),
+            Figures.Probability(s.PHolm),
+            Figures.Difference(all.GetValueOrDefault(s.Segment)),
+        ]);
+    }
+}

@@ -1,0 +1,24 @@
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>What was said and seen on the way.</summary>
+public static class NotesSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return new ReportSection("Notes", study.Notes.Count == 0
+            ? [new Paragraph("None.")]
+            : [new Points([.. study.Notes.Select(n => Line(n, study))])]);
+    }
+
+    private static string Line(Note note, Study study)
+    {
+        string where = note is { Run: { } run, Segment: { } segment }
+            ? $"Run {run}, {study.Plan!.Route[segment - 1].Name}"
+            : note.Run is { } only ? $"Run {only}" : $"{note.Mark.At:yyyy-MM-dd HH:mm} UTC";
+        return $"{where}: {note.Words}{(note.AfterReveal ? " (written after the reveal)" : "")}";
+    }
+}

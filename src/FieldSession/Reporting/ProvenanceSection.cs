@@ -1,0 +1,24 @@
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>What pins the report to its journal.</summary>
+public static class ProvenanceSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(Study study, Provenance provenance)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ArgumentNullException.ThrowIfNull(provenance);
+        return new ReportSection("Where this comes from",
+        [
+            new Points(
+            [
+                $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.",
+                $"Program: fieldsession {provenance.Version}.",
+                .. study.Fitting?.Commitment is { } commitment ? [$"Commitment: {commitment}."] : Array.Empty<string>(),
+                "'fieldsession verify STUDY' checks every line of the journal.",
+            ]),
+        ]);
+    }
+}

@@ -1,0 +1,41 @@
+using FieldSession.Reviewing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>What the day was to answer, as it stood before the first run.</summary>
+public static class QuestionSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.Plan is not { } plan)
+        {
+            return new ReportSection("The question", [new Paragraph("There was no plan.")]);
+        }
+
+        string frozen = study.Runs.Count > 0 ? $"frozen before run 1 at {study.Runs[0].Started.At:yyyy-MM-dd HH:mm} UTC" : "no run yet";
+        return new ReportSection("The question",
+        [
+            new Paragraph(plan.Question.Length > 0 ? plan.Question : "No question was written down."),
+            new Points(
+            [
+                $"Plan: {frozen}.",
+                $"Main measure: {InWords(plan.MainMeasure)}. Everything else is explored.",
+                $"Margins: {Figures.MarginDb(plan.MarginDb)} dB on steady segments, {Figures.MarginDb(plan.ImpactMarginDb)} dB on impacts.",
+                $"Order planned: {string.Join(' ', plan.Order)} (R is the reference place, drawn by lot). Runs driven: {string.Join(' ', study.Runs.Select(r => r.Code))}.",
+                $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
+                $"Protocol: {plan.Protocol}.",
+            ]),
+        ]);
+    }
+
+    /// <summary>The main measure in words.</summary>
+    public static string InWords(MainMeasure measure) => measure switch
+    {
+        MainMeasure.Impact => "the impacts",
+        MainMeasure.All => "all segments together",
+        _ => "the steady segments",
+    };
+}

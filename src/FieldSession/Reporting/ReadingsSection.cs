@@ -1,0 +1,49 @@
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>How many readings were taken, spoilt, flagged late and missed, per code and for which reasons.</summary>
+public static class ReadingsSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        Study study = day.Study;
+        return new ReportSection("Readings taken and left out",
+        [
+            new ReportTable(
+                ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
+                [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]),
+            new Points([.. Spoilt(study)]),
+        ]);
+    }
+
+    private static IReadOnlyList<string> Row(Study study, SpecCode code, string name)
+    {
+        Run[] runs = [.. study.Runs.Where(r => r.Code == code)];
+        Reading[] readings = [.. runs.SelectMany(r => r.Readings)];
+        int planned = runs.Length * (study.Plan?.Route.Count ?? 0);
+        int read = runs.Sum(r => r.Readings.Select(p => p.Segment).Distinct().Count());
+        return
+        [
+            name,
+            $"{runs.Length}",
+            $"{planned}",
+            $"{readings.Length}",
+            $"{readings.Count(r => r.LeftOut)}",
+            $"{readings.Count(r => r.Spoilt is { Late: true })}",
+            $"{planned - read}",
+            $"{readings.Count(r => r.Doubt is not null)}",
+        ];
+    }
+
+    private static IEnumerable<string> Spoilt(Study study) =>
+        from run in study.Runs
+        from reading in run.Readings
+        where reading.Spoilt is not null
+        let spoilt = reading.Spoilt
+        let words = spoilt.Words is { } said ? $" ({said})" : ""
+        let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
+        select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Levels} dB, {spoilt.Cause.Word()}{words}{late}";
+}

@@ -1,0 +1,66 @@
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The differences by class, from the clean readings and from all readings side by side.</summary>
+public static class ResultSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        List<ReportBlock> blocks =
+        [
+            new Paragraph("Differences are the first spec minus the second in dB(A); positive means louder. 'Clean' leaves out the readings flagged on the spot; 'all' puts them back. Runs are the unit of the statistics, segments are not counted as repeats (docs/method.md)."),
+        ];
+        foreach (CodeComparison pair in day.Comparison.Comparisons)
+        {
+            blocks.Add(new Paragraph($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
+            blocks.Add(new ReportTable(
+                ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", "Could have shown, dB", "Verdict"],
+                [.. Rows(pair)]));
+            blocks.Add(new Points([.. Remarks(pair)]));
+        }
+
+        return new ReportSection("Result", blocks);
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Rows(CodeComparison pair)
+    {
+        foreach ((string name, Func<ClassComparisons, ClassComparison?> part) in Parts)
+        {
+            if (part(pair.Classes) is { } clean)
+            {
+                yield return Row(name, "clean", clean);
+            }
+
+            if (part(pair.WithSpoilt) is { } all)
+            {
+                yield return Row(name, "all", all);
+            }
+        }
+    }
+
+    private static (string Name, Func<ClassComparisons, ClassComparison?> Part)[] Parts =>
+    [
+        ("steady", classes => classes.Steady),
+        ("impacts", classes => classes.Impact),
+        ("all together", classes => classes.All),
+    ];
+
+    private static IReadOnlyList<string> Row(string name, string readings, ClassComparison one) =>
+    [
+        name,
+        readings,
+        Figures.Difference(one.Overall),
+        Figures.Interval95(one.Overall),
+        Figures.Interval90(one.Overall),
+        Figures.Db(one.Mdd80Db),
+        one.Verdict,
+    ];
+
+    private static IEnumerable<string> Remarks(CodeComparison pair) => Parts
+        .SelectMany(part => part.Part(pair.Classes)?.Remarks.Select(remark => $"{part.Name}: {remark}") ?? [])
+        .Distinct();
+}

@@ -1,0 +1,19 @@
+using FieldSession.Revealing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>How the report calls a code: by its spec's name where the reveal allows it, else by the code alone.</summary>
+/// <param name="Key">The opened key; null: not open.</param>
+public sealed record SpecNames(OpenedKey? Key)
+{
+    /// <summary>"STIFFENED (862)", or "862" while the name is withheld.</summary>
+    public string Of(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec ? $"{spec} ({code})" : code;
+
+    /// <summary>The code that the report compares with: the control where it may be named, else the reference of the order.</summary>
+    public SpecCode? ReferenceIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Key is { NamesAllowed: true, ControlCode: { } control } ? control : study.ReferenceCode;
+    }
+}

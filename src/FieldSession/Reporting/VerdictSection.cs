@@ -1,0 +1,69 @@
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The verdict: a line for the meter, the ear and the worth, then one sentence built from them.</summary>
+public static class VerdictSection
+{
+    /// <summary>The section: one verdict for every code against the reference.</summary>
+    public static ReportSection Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        List<ReportBlock> blocks = [];
+        if (day.Names.Key is { NamesAllowed: false })
+        {
+            blocks.Add(new Paragraph("The names of the specs are withheld here: the key did not give the published commitment, or the marks on the tyres do not agree with it. See 'Codes and key'."));
+        }
+
+        if (day.Comparison.Comparisons.Count == 0)
+        {
+            blocks.Add(new Paragraph("Nothing can be compared: fewer than two codes were driven."));
+        }
+
+        blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
+        return new ReportSection("Verdict", blocks);
+    }
+
+    private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
+    {
+        Plan plan = day.Study.Plan!;
+        ClassComparison? main = Main(pair.Classes, plan.MainMeasure);
+        double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
+        MeterVerdict meter = MeterWord.Of(main, marginDb);
+        string shown = main?.Mdd80Db is { } mdd ? $" With this day's scatter a difference of {Figures.Db(mdd)} dB would have been shown in 4 of 5 such days." : "";
+        yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {QuestionSection.InWords(plan.MainMeasure)}:");
+        yield return new Points(
+        [
+            $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
+            "Ear: NOT TESTED ENOUGH: no forced choices were made.",
+            $"Worth: {WorthWord.Of(main, meter, plan)}",
+        ]);
+        yield return new Paragraph(Sentence(meter, main));
+    }
+
+    /// <summary>The comparison that the plan's main question is answered on.</summary>
+    public static ClassComparison? Main(ClassComparisons classes, MainMeasure measure)
+    {
+        ArgumentNullException.ThrowIfNull(classes);
+        return measure switch
+        {
+            MainMeasure.Impact => classes.Impact,
+            MainMeasure.All => classes.All,
+            _ => classes.Steady,
+        };
+    }
+
+    private static string Sentence(MeterVerdict meter, ClassComparison? main)
+    {
+        string direction = main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter";
+        return meter switch
+        {
+            MeterVerdict.Measured => $"The meter shows it {direction}; whether it is heard was not tested.",
+            MeterVerdict.MeasuredButSmall => $"The meter shows it {direction}, by less than the margin that matters; whether it is heard was not tested.",
+            MeterVerdict.SameWithin => "The meter could not tell them apart within the margin that matters, and it could have; whether the ear can was not tested.",
+            _ => "This day cannot say.",
+        };
+    }
+}
