@@ -35,6 +35,7 @@ public static class EntryText
             ?? NoteText.Parse(text, study.Plan)
             ?? MoveText.Parse(text, study)
             ?? FlagText.Parse(text, study)
+            ?? StopText.Parse(text, study)
             ?? RunText.Parse(text)
             ?? CalibrationText.Parse(text)
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)

@@ -15,11 +15,27 @@ public static class ReadingDoubt
         ArgumentNullException.ThrowIfNull(segment);
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(limits);
-        string[] doubts = [.. All(levels, segment, run, limits)];
-        return doubts.Length == 0 ? null : string.Join("; ", doubts);
+        string? again = run.Passed(segment.Number)
+            ? $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone"
+            : null;
+        return Joined(All(levels, segment, limits).Append(again));
     }
 
-    private static IEnumerable<string> All(LevelRange levels, Segment segment, Run run, Limits limits)
+    /// <summary>The doubt that the reading's own value gives rise to, wherever it stands; null: none.</summary>
+    public static string? OfValue(LevelRange levels, Segment segment, Limits limits)
+    {
+        ArgumentNullException.ThrowIfNull(segment);
+        ArgumentNullException.ThrowIfNull(limits);
+        return Joined(All(levels, segment, limits));
+    }
+
+    private static string? Joined(IEnumerable<string?> doubts)
+    {
+        string joined = string.Join("; ", doubts.OfType<string>());
+        return joined.Length == 0 ? null : joined;
+    }
+
+    private static IEnumerable<string> All(LevelRange levels, Segment segment, Limits limits)
     {
         if (levels.LowDb < limits.LevelLowestDb || levels.HighDb > limits.LevelHighestDb)
         {
@@ -43,11 +59,6 @@ public static class ReadingDoubt
         if (!segment.Kind.IsImpact && levels.IsSingle)
         {
             yield return "one value on a steady segment, where a range is read";
-        }
-
-        if (run.Passed(segment.Number))
-        {
-            yield return $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone";
         }
     }
 }

@@ -19,6 +19,6 @@ public static class NotesSection
         string where = note is { Run: { } run, Segment: { } segment }
             ? $"Run {run}, {study.Plan!.Route[segment - 1].Name}"
             : note.Run is { } only ? $"Run {only}" : $"{note.Mark.At:yyyy-MM-dd HH:mm} UTC";
-        return $"{where}: {note.Words}{(note.AfterReveal ? " (written after the reveal)" : "")}";
+        return $"{where}: {note.Words}{(note.Who is { } who ? $" ({who})" : "")}{(note.AfterReveal ? " (written after the reveal)" : "")}";
     }
 }

@@ -15,7 +15,7 @@ public static class ReadingsSection
             new ReportTable(
                 ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
                 [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]),
-            new Points([.. Spoilt(study)]),
+            new Points([.. Spoilt(study), .. Corrected(study)]),
         ]);
     }
 
@@ -34,7 +34,7 @@ public static class ReadingsSection
             $"{readings.Count(r => r.LeftOut)}",
             $"{readings.Count(r => r.Spoilt is { Late: true })}",
             $"{planned - read}",
-            $"{readings.Count(r => r.Doubt is not null)}",
+            $"{readings.Count(r => r.IsToBeAsked)}",
         ];
     }
 
@@ -46,4 +46,10 @@ public static class ReadingsSection
         let words = spoilt.Words is { } said ? $" ({said})" : ""
         let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
         select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Levels} dB, {spoilt.Cause.Word()}{words}{late}";
+
+    private static IEnumerable<string> Corrected(Study study) =>
+        from run in study.Runs
+        from reading in run.Readings
+        where reading.CorrectedFrom is not null
+        select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: corrected at a stop from {reading.CorrectedFrom} to {reading.Levels} dB";
 }

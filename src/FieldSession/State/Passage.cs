@@ -24,6 +24,15 @@ public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Pa
     /// <summary>Why the reading will be asked about at the next stop; null: nothing is doubtful.</summary>
     public string? Doubt { get; init; }
 
+    /// <summary>What was stored before it was corrected at a stop; null: never corrected.</summary>
+    public LevelRange? CorrectedFrom { get; init; }
+
+    /// <summary>Whether the crew was asked at a stop and stands by it.</summary>
+    public bool Confirmed { get; init; }
+
+    /// <summary>Whether the crew still has to be asked about it.</summary>
+    public bool IsToBeAsked => Doubt is not null && !Confirmed;
+
     /// <summary>Whether the range was typed high first.</summary>
     public bool Swapped { get; init; }
 

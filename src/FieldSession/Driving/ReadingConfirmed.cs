@@ -1,0 +1,27 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>The crew was asked about a doubtful reading at a stop and stands by it.</summary>
+/// <param name="Run">Number of the run.</param>
+/// <param name="Segment">Number of the segment.</param>
+public sealed record ReadingConfirmed(int Run, int Segment) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) =>
+        StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is { IsToBeAsked: true }
+            ? null
+            : new Objection($"there is no doubtful reading {Run}.{Segment}", "name run and segment of one marked '?', such as 'confirm 2.5'"));
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return StopGate.With(study, Run, Segment, reading => reading with { Confirmed = true }).Undoably(study, mark, $"confirm {Run}.{Segment}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after) =>
+        new($"{StopGate.ReadingAt(after, Run, Segment)?.Levels} dB stands: {StopGate.InWords(after, Run, Segment)}");
+}

@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>
+/// The co-driver had slipped by some segments: from one segment on, everything typed in a run belongs further on or
+/// further back. One recorded act puts the whole rest of the run right.
+/// </summary>
+/// <param name="Run">Number of the run.</param>
+/// <param name="FromSegment">The first segment, as it was typed, that is wrong.</param>
+/// <param name="By">How many segments further on (above 0) or back (below 0).</param>
+public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToPlaces(study);
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Run run = study.Runs[Run - 1];
+        Run shifted = run with { Passages = run.Passages.ConvertAll(passage => Moved(passage, study.Plan!)) };
+        return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        string places = string.Join(", ", after.Runs[Run - 1].Passages.Where(p => p.Segment >= FromSegment + Math.Min(By, 0)).Select(p => p.Segment));
+        return new Echo($"run {Run} shifted by {By:+0;-0} from segment {FromSegment} on: now {places}");
+    }
+
+    private string Words => $"shift {Run}.{FromSegment} {By:+0;-0}";
+
+    private Passage Moved(Passage passage, Plan plan)
+    {
+        if (passage.Segment < FromSegment)
+        {
+            return passage;
+        }
+
+        int place = passage.Segment + By;
+        return passage is Reading reading
+            ? reading with { Segment = place, Doubt = ReadingDoubt.OfValue(reading.Levels, plan.Route[place - 1], plan.Limits), Confirmed = false }
+            : passage with { Segment = place };
+    }
+
+    private Objection? ObjectionToPlaces(Study study)
+    {
+        const string Form = "type 'shift 2.5 +1': from segment 5 of run 2, all one further on";
+        if (Run < 1 || Run > study.Runs.Count || By == 0)
+        {
+            return new Objection(By == 0 ? "a shift by 0 changes nothing" : $"there is no run {Run}", Form);
+        }
+
+        ImmutableList<Passage> passages = study.Runs[Run - 1].Passages;
+        int[] moved = [.. passages.Where(p => p.Segment >= FromSegment).Select(p => p.Segment + By)];
+        if (moved.Length == 0)
+        {
+            return new Objection($"run {Run} has nothing from segment {FromSegment} on", Form);
+        }
+
+        int last = study.Plan!.Route.Count;
+        int? beyond = moved.Cast<int?>().FirstOrDefault(p => p < 1 || p > last);
+        int? taken = passages.Where(p => p.Segment < FromSegment).Select(p => (int?)p.Segment).FirstOrDefault(p => moved.Contains(p!.Value));
+        return (beyond, taken) switch
+        {
+            ({ } outside, _) => new Objection($"segment {outside} is not on the route of 1 to {last}", Form),
+            (_, { } occupied) => new Objection($"segment {occupied} has an entry already", "flag or undo it first, or shift from another segment"),
+            _ => null,
+        };
+    }
+}
