@@ -37,12 +37,14 @@ public sealed record CopyCheck(
             else if (failing is null || i + 1 < failing)
             {
                 failing = i + 1;
-                why = lines[i] is { } stray ? Unlinked(stray, chains) : invalid;
+                why = WhyNot(lines[i], invalid, chains);
             }
         }
 
         return new CopyCheck(file, isThere, holding, failing, why, [.. chains.Heads.Select(head => new StrandHead(head.Strand, head.Number, head.Hash))]);
     }
+
+    private static string WhyNot(Line? line, string invalid, Chains chains) => line is null ? invalid : Unlinked(line, chains);
 
     private static string Unlinked(Line line, Chains chains) => chains.HeadOf(line.Strand) is { } head
         ? $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last one that holds: a line between was changed, removed or put in"

@@ -5,8 +5,10 @@ namespace FieldSession.Store.Journaling;
 /// <summary>The disk of this computer.</summary>
 internal sealed class Disk : IDisk
 {
+    /// <inheritdoc/>
     public bool Exists(string path) => File.Exists(path);
 
+    /// <inheritdoc/>
     public byte[] ReadAll(string path)
     {
         using SafeFileHandle handle = (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
@@ -18,13 +20,17 @@ internal sealed class Disk : IDisk
         return read == bytes.Length ? bytes : bytes[..read];
     }
 
+    /// <inheritdoc/>
     public IDiskFile Open(string path, FileMode mode) =>
         new DiskFile(File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
 
+    /// <inheritdoc/>
     public void Move(string from, string to) => File.Move(from, to, overwrite: true);
 
+    /// <inheritdoc/>
     public void Delete(string path) => File.Delete(path);
 
+    /// <inheritdoc/>
     public void SyncFolderOf(string path)
     {
         if (!OperatingSystem.IsWindows() && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)

@@ -5,12 +5,14 @@ namespace FieldSession.Store.Journaling;
 /// <summary>A file of this computer, read and written at places, without a buffer between.</summary>
 internal sealed class DiskFile(SafeFileHandle handle) : IDiskFile
 {
+    /// <inheritdoc/>
     public long Length
     {
         get => RandomAccess.GetLength(handle);
         set => RandomAccess.SetLength(handle, value);
     }
 
+    /// <inheritdoc/>
     public int Read(Span<byte> bytes, long at)
     {
         int total = 0;
@@ -22,9 +24,12 @@ internal sealed class DiskFile(SafeFileHandle handle) : IDiskFile
         return total;
     }
 
+    /// <inheritdoc/>
     public void Write(ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(handle, bytes, at);
 
+    /// <inheritdoc/>
     public void Sync() => RandomAccess.FlushToDisk(handle);
 
+    /// <inheritdoc/>
     public void Dispose() => handle.Dispose();
 }

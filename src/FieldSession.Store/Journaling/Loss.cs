@@ -5,6 +5,11 @@ namespace FieldSession.Store.Journaling;
 /// <summary>Whether something is lost that no copy holds any more: then a person decides, not the program.</summary>
 internal static class Loss
 {
+    /// <summary>What is lost; null: nothing.</summary>
+    /// <param name="paths">The study's files.</param>
+    /// <param name="finding">What was found in them.</param>
+    /// <param name="loose">Lines that hang on no line found.</param>
+    /// <param name="textBytes">The text as it lies on disk; null: there is none.</param>
     public static StudyDamagedException? In(StudyPaths paths, Finding finding, IReadOnlyList<Line> loose, byte[]? textBytes)
     {
         if (finding.Lines.Count == 0 && IsForeign(finding, textBytes))

@@ -17,32 +17,13 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     /// <summary>Makes the text whole and opens it for writing.</summary>
     public TextFile MendText(IDiskFile file, byte[] bytes, Finding finding)
     {
-        long sound = finding.IsTextLeading ? finding.Text.LengthOfValid : 0;
-        if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
-        {
-            string kept = KeepCopy(paths.Journal, bytes);
-            _done.Add($"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.");
-        }
-        else if (finding.Text.Tail.Length > 0)
-        {
-            _done.Add($"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.");
-        }
-
+        SetAside(bytes, finding);
         if (!finding.IsTextWhole)
         {
             WholeFile.Write(disk, paths.Rescue, TextFile.BytesOf(finding.Lines));
         }
 
-        TextFile text = new(paths.Journal, file, sound);
-        int standing = finding.IsTextLeading ? finding.Text.Lines.Count : 0;
-        if (file.Length != sound || standing < finding.Lines.Count)
-        {
-            text.Append(finding.Lines.Skip(standing));
-            _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
-                ? [$"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy."]
-                : []);
-        }
-
+        TextFile text = Continued(file, finding);
         disk.Delete(paths.Rescue);
         return text;
     }
@@ -73,6 +54,35 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         {
             _done.Add($"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.");
         }
+    }
+
+    private void SetAside(byte[] bytes, Finding finding)
+    {
+        if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
+        {
+            string kept = KeepCopy(paths.Journal, bytes);
+            _done.Add($"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.");
+        }
+        else if (finding.Text.Tail.Length > 0)
+        {
+            _done.Add($"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.");
+        }
+    }
+
+    private TextFile Continued(IDiskFile file, Finding finding)
+    {
+        long sound = finding.IsTextLeading ? finding.Text.LengthOfValid : 0;
+        TextFile text = new(paths.Journal, file, sound);
+        int standing = finding.IsTextLeading ? finding.Text.Lines.Count : 0;
+        if (file.Length != sound || standing < finding.Lines.Count)
+        {
+            text.Append(finding.Lines.Skip(standing));
+            _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
+                ? [$"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy."]
+                : []);
+        }
+
+        return text;
     }
 
     private string KeepCopy(string path, byte[] bytes)

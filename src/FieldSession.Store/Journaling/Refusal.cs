@@ -1,10 +1,12 @@
+using System.Collections.Immutable;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>Turns what the system says about a file into what the crew can do about it.</summary>
 internal static class Refusal
 {
     // EWOULDBLOCK of Linux and of macOS, sharing violation of Windows
-    private static readonly int[] Locked = [11, 35, unchecked((int)0x80070020)];
+    private static readonly ImmutableArray<int> Locked = [11, 35, unchecked((int)0x80070020)];
 
     /// <summary>Runs a step of opening, copying or making a study.</summary>
     /// <param name="path">The file it is about.</param>

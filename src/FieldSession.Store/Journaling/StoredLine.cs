@@ -12,6 +12,9 @@ internal static class StoredLine
     /// <summary>The collection that holds the lines.</summary>
     public const string Collection = "journal";
 
+    /// <summary>The document of a line.</summary>
+    /// <param name="line">The line.</param>
+    /// <param name="place">Its place in the file, from 1.</param>
     public static BsonDocument Of(Line line, long place) => new()
     {
         ["_id"] = place,

@@ -3,6 +3,8 @@ namespace FieldSession.Store.Journaling;
 /// <summary>The way from names to an open study: lock, look, mend, carry on.</summary>
 internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider clock)
 {
+    /// <summary>Makes a new study where no file lies yet.</summary>
+    /// <exception cref="StudyFileException">It can't be made there; nothing was changed.</exception>
     public StudyFile Create() => Refusal.Of(paths.Study, () =>
     {
         if (new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken)
@@ -13,6 +15,9 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         return OpenLocked(FileMode.CreateNew, isLossAccepted: false);
     });
 
+    /// <summary>Opens the study and mends what can be mended without losing a line.</summary>
+    /// <param name="isLossAccepted">Whether a person has agreed to go on with the lines that are whole.</param>
+    /// <exception cref="StudyFileException">It can't be opened; nothing was changed.</exception>
     public StudyFile Open(bool isLossAccepted) => Refusal.Of(paths.Study, () =>
     {
         if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))

@@ -3,6 +3,8 @@ namespace FieldSession.Store.Journaling;
 /// <summary>A file that appears whole or not at all: written beside its place, synchronised, then renamed.</summary>
 internal static class WholeFile
 {
+    /// <summary>Writes the file; when this returns, it is safe on disk.</summary>
+    /// <exception cref="IOException">It could not be written; what lay in its place still lies there.</exception>
     public static void Write(IDisk disk, string path, ReadOnlySpan<byte> bytes)
     {
         string unfinished = path + ".unfinished";

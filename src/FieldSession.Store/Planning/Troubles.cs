@@ -13,16 +13,22 @@ internal sealed class Troubles
     private readonly List<PlanProblem> _problems = [];
     private readonly List<PlanProblem> _warnings = [];
 
+    /// <summary>Whether no further problem would be told.</summary>
     public bool IsFull => _problems.Count >= Most;
 
+    /// <summary>Whether nothing is refused.</summary>
     public bool IsNone => _problems.Count == 0;
 
+    /// <summary>Why the plan is refused, in the order found.</summary>
     public ImmutableList<PlanProblem> Problems => [.. _problems];
 
+    /// <summary>What is doubtful and driven all the same, in the order found.</summary>
     public ImmutableList<PlanProblem> Warnings => [.. _warnings];
 
+    /// <summary>Notes a reason to refuse the plan.</summary>
     public void Refuse(string file, int? line, string? column, string what, string allowed) => Add(_problems, file, line, column, what, allowed);
 
+    /// <summary>Notes what is doubtful.</summary>
     public void Warn(string file, int? line, string? column, string what, string better) => Add(_warnings, file, line, column, what, better);
 
     /// <summary>A value as it stands in a message: short, in quotes.</summary>

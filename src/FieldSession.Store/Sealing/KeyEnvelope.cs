@@ -10,11 +10,25 @@ namespace FieldSession.Store.Sealing;
 /// (AES-256-GCM, NIST SP 800-38D). Everything that is not locked is bound to the locked bytes as associated data, so that
 /// no member can be changed unseen. Bytes are written in base64.
 /// </summary>
+/// <param name="Study">The study's short name.</param>
+/// <param name="Commitment">What was published of the key, 64 hex digits.</param>
+/// <param name="Rounds">How often the passphrase was stretched.</param>
+/// <param name="Salt">Bytes the passphrase was stretched with.</param>
+/// <param name="Nonce">Bytes used once for this locking, <see cref="NonceBytes"/> of them.</param>
+/// <param name="Cipher">The locked bytes.</param>
+/// <param name="Tag">What shows that nothing was changed, <see cref="TagBytes"/> bytes.</param>
 internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, byte[] Salt, byte[] Nonce, byte[] Cipher, byte[] Tag)
 {
+    /// <summary>Name of this form, version included.</summary>
     public const string Format = "fieldsession-key-1";
+
+    /// <summary>How the passphrase becomes a key.</summary>
     public const string Kdf = Pbkdf2Stretch.Name;
+
+    /// <summary>Bytes of the nonce: what AES-GCM takes best (NIST SP 800-38D, 8.2).</summary>
     public const int NonceBytes = 12;
+
+    /// <summary>Bytes of the tag: the longest AES-GCM gives.</summary>
     public const int TagBytes = 16;
 
     /// <summary>Locks a text with a key of 32 bytes.</summary>

@@ -108,9 +108,11 @@ internal static class KeyEnvelopeText
             return NotAccepted($"'rounds' lies in {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}");
         }
 
-        bool isHash = Word(root, "commitment") is { Length: 64 } hash && hash.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
-        return SealableText.FaultIn(Word(root, "study")) is null && isHash ? null : Damaged("'study' or 'commitment' is none");
+        return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged("'study' or 'commitment' is none");
     }
+
+    private static bool IsHash(string word) =>
+        word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
 
     private static KeyOpening NotAccepted(string allowed) => KeyOpening.Refused(
         KeyFault.OtherParameters, $"the key file was made by other parameters than are accepted: {allowed}; take the file that 'seal' wrote");

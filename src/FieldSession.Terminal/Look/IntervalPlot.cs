@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Comparing;
 
 namespace FieldSession.Terminal.Look;
@@ -15,7 +16,7 @@ internal static class IntervalPlot
     private const char HighEnd = '\u2524';
     private const char Dot = '\u25cf';
 
-    private static readonly double[] Spans = [2, 3, 5, 8, 12, 20];
+    private static readonly ImmutableArray<double> Spans = [2, 3, 5, 8, 12, 20];
 
     /// <summary>The half width of a scale, dB, on which all of these lie, as far as 20 dB reach.</summary>
     public static double SpanDb(IEnumerable<Estimate> estimates, double marginDb)

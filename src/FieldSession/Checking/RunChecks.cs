@@ -74,33 +74,30 @@ public static class RunChecks
     public static IEnumerable<string> WeatherWarnings(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        Limits limits = study.Plan?.Limits ?? new Limits();
         if (study.Weather.Count == 0)
         {
-            yield break;
+            return [];
         }
 
         Weather now = study.Weather[^1];
-        if (now.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond)
-        {
-            yield return $"mean wind above {new WindSpeed(limits.WindWarnMetresPerSecond).In(Units(study))}";
-        }
-
-        if (now.Gust is { } gust && gust.MetresPerSecond > limits.GustWarnMetresPerSecond)
-        {
-            yield return $"gusts above {new WindSpeed(limits.GustWarnMetresPerSecond).In(Units(study))}";
-        }
-
-        if (now.Air is { } air && (air.Celsius < limits.AirColdestCelsius || air.Celsius > limits.AirWarmestCelsius))
-        {
-            yield return $"air outside {new Temperature(limits.AirColdestCelsius).In(Units(study))}..{new Temperature(limits.AirWarmestCelsius).In(Units(study))}";
-        }
-
-        if (now.Surface is { } surface && surface != "dry")
-        {
-            yield return $"the road is {surface}, not dry";
-        }
+        Limits limits = study.Plan?.Limits ?? new Limits();
+        string?[] warnings =
+        [
+            WindWarning("mean wind", now.Wind, new WindSpeed(limits.WindWarnMetresPerSecond), Units(study)),
+            WindWarning("gusts", now.Gust, new WindSpeed(limits.GustWarnMetresPerSecond), Units(study)),
+            AirWarning(now.Air, limits, Units(study)),
+            now.Surface is { } surface && surface != "dry" ? $"the road is {surface}, not dry" : null,
+        ];
+        return warnings.OfType<string>();
     }
+
+    private static string? WindWarning(string what, WindSpeed? wind, WindSpeed limit, UnitSystem units) =>
+        wind?.MetresPerSecond > limit.MetresPerSecond ? $"{what} above {limit.In(units)}" : null;
+
+    private static string? AirWarning(Temperature? air, Limits limits, UnitSystem units) =>
+        air?.Celsius < limits.AirColdestCelsius || air?.Celsius > limits.AirWarmestCelsius
+            ? $"air outside {new Temperature(limits.AirColdestCelsius).In(units)}..{new Temperature(limits.AirWarmestCelsius).In(units)}"
+            : null;
 
     private static bool IsOverridden(Study study, string check) => study.Overrides.Any(o => o.Check == check && o.Mark.Number > Renewed(study, check));
 

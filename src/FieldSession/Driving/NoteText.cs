@@ -22,12 +22,11 @@ public static class NoteText
             return Parsed.No("the note is empty", "type '; your words', or ';3' for the plan's third phrase");
         }
 
-        if (words.Length > 1 || !char.IsAsciiDigit(words[0]))
-        {
-            return Parsed.As(new NoteMade(words));
-        }
+        return words.Length == 1 && char.IsAsciiDigit(words[0]) ? Phrase(words[0] - '0', plan) : Parsed.As(new NoteMade(words));
+    }
 
-        int number = words[0] - '0';
+    private static Parsed Phrase(int number, Plan? plan)
+    {
         int known = plan?.Phrases.Count ?? 0;
         return number >= 1 && number <= known
             ? Parsed.As(new NoteMade(plan!.Phrases[number - 1]))

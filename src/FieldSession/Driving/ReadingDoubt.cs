@@ -35,30 +35,29 @@ public static class ReadingDoubt
         return joined.Length == 0 ? null : joined;
     }
 
-    private static IEnumerable<string> All(LevelRange levels, Segment segment, Limits limits)
+    private static IEnumerable<string?> All(LevelRange levels, Segment segment, Limits limits) =>
+    [
+        OfLevel(levels, segment, limits),
+        levels.WidthDb > limits.WidthDoubtDb ? $"the range is {levels.WidthDb:0.#} dB wide, probably traffic" : null,
+        OfKind(levels, segment.Kind),
+    ];
+
+    private static string? OfLevel(LevelRange levels, Segment segment, Limits limits)
     {
         if (levels.LowDb < limits.LevelLowestDb || levels.HighDb > limits.LevelHighestDb)
         {
-            yield return $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
-        }
-        else if (segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb)
-        {
-            yield return $"{levels} dB is more than {limits.NominalDistanceDb:0.#} dB from the plan's {nominal:0.#} dB";
+            return $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
         }
 
-        if (levels.WidthDb > limits.WidthDoubtDb)
-        {
-            yield return $"the range is {levels.WidthDb:0.#} dB wide, probably traffic";
-        }
-
-        if (segment.Kind.IsImpact && !levels.IsSingle)
-        {
-            yield return "a range on an impact segment, where one peak is read";
-        }
-
-        if (!segment.Kind.IsImpact && levels.IsSingle)
-        {
-            yield return "one value on a steady segment, where a range is read";
-        }
+        return segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb
+            ? $"{levels} dB is more than {limits.NominalDistanceDb:0.#} dB from the plan's {nominal:0.#} dB"
+            : null;
     }
+
+    private static string? OfKind(LevelRange levels, SegmentKind kind) => (kind.IsImpact, levels.IsSingle) switch
+    {
+        (true, false) => "a range on an impact segment, where one peak is read",
+        (false, true) => "one value on a steady segment, where a range is read",
+        _ => null,
+    };
 }

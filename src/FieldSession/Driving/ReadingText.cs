@@ -26,25 +26,22 @@ public static class ReadingText
 
         int end = EndOfNumbers(line);
         string rest = line[end..].Trim();
-        SpoiltCause? cause = null;
-        string? words = null;
-        if (rest.Length > 0)
+        SpoiltCause? cause = CauseIn(rest);
+        if (rest.Length > 0 && cause is null)
         {
-            cause = rest.Length == 1 || rest[1] == ' ' ? SpoiltCauses.FromLetter(rest[0]) : null;
-            if (cause is null)
-            {
-                return Parsed.No($"'{rest}' does not say what spoilt the reading", Form);
-            }
-
-            words = rest.Length > 1 ? rest[1..].Trim() : null;
+            return Parsed.No($"'{rest}' does not say what spoilt the reading", Form);
         }
 
+        string? words = rest.Length > 1 ? rest[1..].Trim() : null;
         string numbers = line[..end].Trim();
         return Levels(numbers) is { } ends
             ? Parsed.As(new ReadingTaken(
                 LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words))
             : Parsed.No($"'{numbers}' is no reading", Form);
     }
+
+    private static SpoiltCause? CauseIn(string rest) =>
+        rest.Length == 1 || (rest.Length > 1 && rest[1] == ' ') ? SpoiltCauses.FromLetter(rest[0]) : null;
 
     private static int EndOfNumbers(string line)
     {

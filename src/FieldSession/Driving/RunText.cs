@@ -6,6 +6,7 @@ namespace FieldSession.Driving;
 /// <summary>Reads <c>run 417</c>, <c>run 417 driver=Ro</c> and <c>end</c>.</summary>
 public static class RunText
 {
+    private const string Driver = "driver=";
     private const string Form = "type 'run 417' or 'run 417 driver=Ro'";
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
@@ -17,17 +18,16 @@ public static class RunText
             return Parsed.As(new RunEnded());
         }
 
-        if (words.Length == 0 || !Typed.Is(words[0], "run"))
-        {
-            return null;
-        }
+        return words.Length > 0 && Typed.Is(words[0], "run") ? Start(words) : null;
+    }
 
+    private static Parsed Start(string[] words)
+    {
         if (words.Length is < 2 or > 3 || SpecCode.Parse(words[1]) is not { } code)
         {
             return Parsed.No("a run is started on a three-digit code", Form);
         }
 
-        const string Driver = "driver=";
         if (words.Length == 2)
         {
             return Parsed.As(new RunStarted(code, null));

@@ -39,13 +39,15 @@ public static class FlagText
             return Parsed.No("a flag names run, segment and cause", Form);
         }
 
-        Reading? reading = Typed.Count(place[0]) is { } run && Typed.Count(place[1]) is { } segment && run <= study.Runs.Count
+        return ReadingAt(study, place[0], place[1]) is { } reading
+            ? Toggle(reading, cause, words.Skip(3))
+            : Parsed.No($"there is no reading {words[1]}", Form);
+    }
+
+    private static Reading? ReadingAt(Study study, string typedRun, string typedSegment) =>
+        Typed.Count(typedRun) is { } run && Typed.Count(typedSegment) is { } segment && run <= study.Runs.Count
             ? study.Runs[run - 1].Readings.LastOrDefault(r => r.Segment == segment)
             : null;
-        return reading is null
-            ? Parsed.No($"there is no reading {words[1]}", Form)
-            : Toggle(reading, cause, words.Skip(3));
-    }
 
     private static Parsed Toggle(Reading reading, SpoiltCause cause, IEnumerable<string> words)
     {

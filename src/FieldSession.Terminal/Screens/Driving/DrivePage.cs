@@ -31,17 +31,27 @@ internal static class DrivePage
             return Tiny(sight, columns, rows);
         }
 
-        bool wide = columns >= WideColumns && rows >= WideRows;
-        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, wide ? 5 : 3)];
-        int left = rows - top.Length - 2;
-        ImmutableArray<PageRow> below = wide
-            ? [PageRow.Blank, .. Beside(sight, columns - 2, left - 1)]
-            : [.. Under(sight, columns - 2, left)];
-        int boxRow = top.Length + (wide ? 1 : 0);
-        ImmutableArray<PageRow> all = wide
-            ? [.. top, .. below]
-            : [.. top, Entry(sight.Study, columns - 2), Message(sight, columns - 2), .. below];
-        return new DriveWords(Indented(all, rows), Box(boxRow, wide ? LeftColumns + CountsColumns : columns));
+        return columns >= WideColumns && rows >= WideRows ? Wide(sight, columns, rows) : Narrow(sight, columns, rows);
+    }
+
+    private static DriveWords Wide(DriveSight sight, int columns, int rows)
+    {
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, 5)];
+        ImmutableArray<PageRow> all = [.. top, PageRow.Blank, .. Beside(sight, columns - 2, rows - top.Length - 3)];
+        return new DriveWords(Indented(all, rows), Box(top.Length + 1, LeftColumns + CountsColumns));
+    }
+
+    private static DriveWords Narrow(DriveSight sight, int columns, int rows)
+    {
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, 3)];
+        ImmutableArray<PageRow> all =
+        [
+            .. top,
+            Entry(sight.Study, columns - 2),
+            Message(sight, columns - 2),
+            .. Under(sight, columns - 2, rows - top.Length - 2),
+        ];
+        return new DriveWords(Indented(all, rows), Box(top.Length, columns));
     }
 
     private static ImmutableArray<PageRow> Under(DriveSight sight, int columns, int rows)

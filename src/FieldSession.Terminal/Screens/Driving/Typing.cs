@@ -50,25 +50,12 @@ internal static class Typing
     {
         if (text.Length == 0)
         {
-            string begun = justWritten + typed;
-            return study.RunOn is null && WordsAtAStop.Contains(begun)
-                ? new TypedKey(TypedKind.Corrects, begun)
+            return study.RunOn is null && WordsAtAStop.Contains(justWritten + typed)
+                ? new TypedKey(TypedKind.Corrects, justWritten + typed)
                 : OnEmpty(typed, keys);
         }
 
-        if (!char.IsAsciiDigit(text[0]))
-        {
-            return text == ";" && PhraseOf(typed, study) is { } phrase
-                ? new TypedKey(TypedKind.Writes, phrase)
-                : new TypedKey(TypedKind.Goes);
-        }
-
-        int end = EndOfFigures(text);
-        string flag = text[end..];
-        bool flagged = flag.Length == 1 && SpoiltCauses.FromLetter(flag[0]) is not null;
-        return flag.Length > 0 && !flagged
-            ? new TypedKey(TypedKind.Goes)
-            : OnFigures(text[..end].TrimEnd(), flag, typed, keys);
+        return char.IsAsciiDigit(text[0]) ? OnReading(text, typed, keys) : OnWords(text, typed, study);
     }
 
     /// <summary>The entry line that the box's text means: the sign that begins words is not part of it.</summary>
@@ -89,9 +76,22 @@ internal static class Typing
         };
     }
 
+    private static TypedKey OnWords(string text, char typed, Study study) => text == ";" && PhraseOf(typed, study) is { } phrase
+        ? new TypedKey(TypedKind.Writes, phrase)
+        : new TypedKey(TypedKind.Goes);
+
+    private static TypedKey OnReading(string text, char typed, KeyTable keys)
+    {
+        int end = EndOfFigures(text);
+        string flag = text[end..];
+        return flag.Length > 0 && !IsFlag(flag)
+            ? new TypedKey(TypedKind.Goes)
+            : OnFigures(text[..end].TrimEnd(), flag, typed, keys);
+    }
+
     private static TypedKey OnFigures(string figures, string flag, char typed, KeyTable keys)
     {
-        if (char.IsAsciiDigit(typed) || typed is '-' or '.' or ',' or ' ')
+        if (IsFigure(typed))
         {
             // Behind a flag figures still belong to the reading, but a blank begins the words about it.
             return flag.Length == 0 || typed == ' '
@@ -99,7 +99,7 @@ internal static class Typing
                 : new TypedKey(TypedKind.Becomes, $"{figures}{typed} {flag}");
         }
 
-        if (keys.ActOf(KeyTable.Drive, typed) is { } act && act.Line.Length == 1 && SpoiltCauses.FromLetter(act.Line[0]) is not null)
+        if (keys.ActOf(KeyTable.Drive, typed) is { } act && IsFlag(act.Line))
         {
             return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}");
         }
@@ -109,13 +109,17 @@ internal static class Typing
             : new TypedKey(TypedKind.Nothing, $"'{typed}' waits for an empty box: Enter stores, Esc empties");
     }
 
+    private static bool IsFlag(string text) => text.Length == 1 && SpoiltCauses.FromLetter(text[0]) is not null;
+
+    private static bool IsFigure(char typed) => char.IsAsciiDigit(typed) || typed is '-' or '.' or ',' or ' ';
+
     private static string? PhraseOf(char typed, Study study) =>
         typed is >= '1' and <= '9' && typed - '0' <= (study.Plan?.Phrases.Count ?? 0) ? $";{typed}" : null;
 
     private static int EndOfFigures(string text)
     {
         int end = 0;
-        while (end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '-' or '.' or ',' or ' '))
+        while (end < text.Length && IsFigure(text[end]))
         {
             end++;
         }

@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.House;
+
+[Collection(HouseRules.Name)]
+public sealed partial class TopLevelTests(TheHouse house)
+{
+    private static readonly string[] TopLevel = ["README.md", "DEVELOPERS.md", "FieldSession.sln", "src", "tests", "demo", "docs"];
+
+    [Fact]
+    public void At_the_top_lies_what_a_newcomer_looks_for_and_nothing_else()
+    {
+        string[] lying = [.. house.Files.Select(path => path.Split('/')[0]).Where(name => name[0] != '.').Distinct()];
+        Assert.Equal(TopLevel.Order(StringComparer.Ordinal), lying.Order(StringComparer.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("README.md")]
+    [InlineData("DEVELOPERS.md")]
+    [InlineData("docs/architecture.md")]
+    [InlineData("docs/glossary.md")]
+    public void What_a_page_points_to_is_there(string page)
+    {
+        string[] pointed = [.. PathsIn(File.ReadAllText(Path.Combine(Repository.Root, page)))];
+        TheHouse.NoneOf(
+            pointed.Where(path => !Lies(path)).Select(path => $"{page}: {path}"),
+            "a path that a page names exists");
+    }
+
+    [Fact]
+    public void The_guide_for_developers_fits_one_page()
+    {
+        string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "DEVELOPERS.md"));
+        Assert.InRange(lines.Length, 30, 90);
+    }
+
+    [Fact]
+    public void The_paths_of_a_page_are_found() =>
+        Assert.Equal(["src/A/", "docs/b.md", ".ci/run"], PathsIn("see `src/A/`, [b](docs/b.md) and bash .ci/run; not and/or"));
+
+    private static IEnumerable<string> PathsIn(string text) => Pointer().Matches(text).Select(match => match.Value).Distinct();
+
+    private bool Lies(string path) => house.Files.Any(file => file == path || file.StartsWith(path.TrimEnd('/') + "/", StringComparison.Ordinal));
+
+    [GeneratedRegex(@"(?<![\w/.<])(src|tests|demo|docs|\.ci|\.build)/[\w./-]*[\w/]")]
+    private static partial Regex Pointer();
+}
