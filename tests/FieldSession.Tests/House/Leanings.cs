@@ -16,10 +16,10 @@ internal static class Leanings
     private static ImmutableArray<string> DrawingConclusions { get; } =
         ["Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting"];
 
-    // The facts of these two stages are written like all others, and ask whether the day was checked.
+    // The facts of these two stages are written like all others, ask whether the day was checked, and open what was sealed.
     private static ImmutableArray<string> ConclusionsWithFacts { get; } = ["Predicting", "Revealing"];
 
-    private static ImmutableArray<string> WhatFactsNeed { get; } = ["Journal", "Checking"];
+    private static ImmutableArray<string> WhatFactsNeed { get; } = ["Journal", "Sealing", "Checking"];
 
     /// <summary>Every room of the domain.</summary>
     public static IEnumerable<string> Rooms => WritingFacts.Concat(DrawingConclusions).Distinct();

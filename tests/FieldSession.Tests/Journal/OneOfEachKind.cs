@@ -8,7 +8,6 @@ using FieldSession.Predicting;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
 using FieldSession.State;
-using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journal;
 
@@ -18,9 +17,40 @@ internal static class OneOfEachKind
     private static readonly SpecCode One = new("417");
     private static readonly SpecCode Other = new("862");
 
+    private static Plan FullPlan => new()
+    {
+        StudyName = "QW-0114",
+        Question = "Is the candidate louder?",
+        MainMeasure = MainMeasure.Impact,
+        SpecCount = 2,
+        Order = [new Place(0), new Place(1), new Place(0)],
+        Route =
+        [
+            new Segment(1, "Mill lane", SegmentKind.Of("smooth"), Speed.FromKmh(80), Distance.FromMetres(500))
+            {
+                Limit = Speed.FromKmh(100), NominalDb = 60.5, StartMark = "white post", Phrase = "grit here",
+            },
+            new Segment(2, "Bridge joint", SegmentKind.Of("impact"), Speed.FromMph(30), Distance.FromMiles(0.1)),
+        ],
+        Units = UnitSystem.Imperial,
+        MarginDb = 1.5,
+        ImpactMarginDb = 2.5,
+        Crew = [new CrewMember("Ro", CrewMember.DriverSeat), new CrewMember("Tam", CrewMember.CoDriverSeat)],
+        Custodian = "Ilse",
+        Phrases = ["hollow ring", "grit"],
+        Attributes = ["roar"],
+        Protocol = "windows shut",
+        CalibratorDb = 114,
+        CoveredUntilEvening = true,
+        PricePremium = 120,
+        Currency = "EUR",
+        SetLifeKm = 40000,
+        Limits = new Limits { WidthDoubtDb = 6.5 },
+    };
+
     public static IEnumerable<Entry> All =>
     [
-        new PlanMade(ADay.ShortPlan),
+        new PlanMade(FullPlan),
         new SpecsSealed([One, Other], new string('a', 64)),
         new CalibrationChecked(false, 94.1),
         new WeatherNoted(
