@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Diagnostics;
 using FieldSession.Tests.Making;
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
@@ -17,12 +16,15 @@ public sealed class TheHouse
         "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq;" +
         "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;";
 
+    // What .gitignore leaves out, and git itself.
+    private static readonly ImmutableHashSet<string> LeftOut = [".git", ".artifacts", ".vs", ".idea", "TestResults"];
+
     private readonly CSharpCompilation _compilation;
     private readonly Lazy<ImmutableArray<Use>> _uses;
 
     public TheHouse()
     {
-        Files = [.. TrackedFiles()];
+        Files = [.. FilesBelow(Repository.Root).Select(path => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/'))];
         Sources = [.. Files.Where(path => path.EndsWith(".cs", StringComparison.Ordinal)).Select(SourceFile.At)];
         Program = [.. Sources.Where(source => source.IsOfTheProgram)];
         _compilation = CSharpCompilation.Create(
@@ -69,21 +71,10 @@ public sealed class TheHouse
                select new Use(source, source.Place(name), symbol, IsOurs(symbol));
     }
 
-    private static IEnumerable<string> TrackedFiles()
-    {
-        ProcessStartInfo git = new("git", ["ls-files", "-z", "--cached", "--others", "--exclude-standard"])
-        {
-            WorkingDirectory = Repository.Root,
-            RedirectStandardOutput = true,
-        };
-        using Process listing = Process.Start(git)!;
-        string output = listing.StandardOutput.ReadToEnd();
-        listing.WaitForExit();
-        Assert.True(listing.ExitCode == 0, "the house tests read the list of files from git");
-        return output.Split('\0', StringSplitOptions.RemoveEmptyEntries)
-            .Distinct()
-            .Where(path => File.Exists(Path.Combine(Repository.Root, path)));
-    }
+    // A walk, not a question to git: the tests also run in a copy without history.
+    private static IEnumerable<string> FilesBelow(string folder) => Directory.EnumerateFileSystemEntries(folder)
+        .Where(path => !LeftOut.Contains(Path.GetFileName(path)))
+        .SelectMany(path => Directory.Exists(path) ? FilesBelow(path) : [path]);
 
     private static IEnumerable<MetadataReference> Libraries() => ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
         .Split(Path.PathSeparator)
