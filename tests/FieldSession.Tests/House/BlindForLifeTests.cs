@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Reflection;
 using FieldSession.Sealing;
 using FieldSession.State;
@@ -10,7 +11,7 @@ public sealed class BlindForLifeTests(TheHouse house)
     private const BindingFlags Everything = BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic;
 
     // Every other room could only show who is who too early.
-    private static readonly string[] MaySeeTheKey =
+    private static readonly ImmutableArray<string> MaySeeTheKey =
     [
         "src/FieldSession/Sealing/", "src/FieldSession/Revealing/",
         "src/FieldSession.Store/Sealing/",

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using FieldSession.Tests.Making;
 
@@ -6,7 +7,7 @@ namespace FieldSession.Tests.House;
 [Collection(HouseRules.Name)]
 public sealed partial class TopLevelTests(TheHouse house)
 {
-    private static readonly string[] TopLevel = ["README.md", "DEVELOPERS.md", "FieldSession.sln", "src", "tests", "demo", "docs"];
+    private static readonly ImmutableArray<string> TopLevel = ["README.md", "DEVELOPERS.md", "FieldSession.sln", "src", "tests", "demo", "docs"];
 
     [Fact]
     public void At_the_top_lies_what_a_newcomer_looks_for_and_nothing_else()
