@@ -1,7 +1,11 @@
+using BenchmarkDotNet.Running;
 using FieldSession.Benchmarks;
 
 switch (args)
 {
+    case ["acts"]:
+        BenchmarkRunner.Run<ActCosts>();
+        break;
     case ["simulate", .. string[] rest]:
         Simulation.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 20_000, rest.Length > 1 ? int.Parse(rest[1]) : 1);
         break;
@@ -9,6 +13,6 @@ switch (args)
         Speed.Print(Console.Out);
         break;
     default:
-        Console.Error.WriteLine("simulate [days a row] [seed] | speed");
+        Console.Error.WriteLine("acts | simulate [days a row] [seed] | speed");
         break;
 }

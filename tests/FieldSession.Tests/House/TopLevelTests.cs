@@ -30,6 +30,17 @@ public sealed partial class TopLevelTests(TheHouse house)
     }
 
     [Fact]
+    public void Every_package_has_its_reason_in_the_architecture()
+    {
+        string reasons = File.ReadAllText(Path.Combine(Repository.Root, "docs/architecture.md"));
+        TheHouse.NoneOf(
+            PackageName().Matches(File.ReadAllText(Path.Combine(Repository.Root, ".build/packages.props")))
+                .Select(match => match.Groups[1].Value)
+                .Where(name => !Regex.IsMatch(reasons, $@"(?m)^\|[^|]*(?<![\w.]){Regex.Escape(name)}(?![\w.])[^|]*\|")),
+            "a package is taken for a reason that docs/architecture.md says");
+    }
+
+    [Fact]
     public void The_guide_for_developers_fits_one_page()
     {
         string[] lines = File.ReadAllLines(Path.Combine(Repository.Root, "DEVELOPERS.md"));
@@ -43,6 +54,9 @@ public sealed partial class TopLevelTests(TheHouse house)
     private static IEnumerable<string> PathsIn(string text) => Pointer().Matches(text).Select(match => match.Value).Distinct();
 
     private bool Lies(string path) => house.Files.Any(file => file == path || file.StartsWith(path.TrimEnd('/') + "/", StringComparison.Ordinal));
+
+    [GeneratedRegex("PackageVersion Include=\"([^\"]+)\"")]
+    private static partial Regex PackageName();
 
     [GeneratedRegex(@"(?<![\w/.<])(src|tests|demo|docs|\.ci|\.build)/[\w./-]*[\w/]")]
     private static partial Regex Pointer();
