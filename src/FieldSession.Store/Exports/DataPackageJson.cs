@@ -40,7 +40,7 @@ internal static class DataPackageJson
             json.WriteStartObject();
             json.WriteString("$schema", Profile);
             json.WriteString("name", Slug(study));
-            json.WriteString("title", $"Study {study}");
+            json.WriteString("title", source.Study.Plan?.Question is { Length: > 0 } question ? $"Study {study}: {question}" : $"Study {study}");
             json.WriteString("description", Description(source, leftOut));
             json.WriteString(MakerProperty, Maker);
             json.WriteNumber("journal_lines", source.Lines.Count);
@@ -55,12 +55,11 @@ internal static class DataPackageJson
 
     private static string Description(ExportSource source, IReadOnlyList<string> leftOut) => string.Join(' ', (string[])
     [
-        source.Study.Plan?.Question is { Length: > 0 } question ? $"{question}\n\n" : "",
         "Every table of a blind comparison of tyre specs on the road.",
         source.Key is null ? "The key is not open: who is who stands in no file." : "The key is open: key.csv says who is who.",
         "An apostrophe goes before a text that a spreadsheet would take for a formula; numbers are never touched.",
         .. leftOut.Select(why => $"Left out: {why}."),
-    ]).Trim();
+    ]);
 
     private static void Resource(Utf8JsonWriter json, ExportedFile file)
     {
