@@ -10,6 +10,13 @@ namespace FieldSession.Store.Exports;
 /// </summary>
 public static class ComparisonJson
 {
+    /// <summary>The file of an export.</summary>
+    internal static ExportFile File { get; } = new WrittenFile(
+        "comparison.json",
+        "application/json",
+        "The blind comparison: what 'compare STUDY --json' prints.",
+        source => Encoding.UTF8.GetBytes(Of(source.Comparison) + "\n"));
+
     /// <summary>The comparison as one JSON object, indented.</summary>
     public static string Of(Comparison comparison)
     {

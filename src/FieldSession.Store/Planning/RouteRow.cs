@@ -73,6 +73,11 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         }
 
         SegmentKind? kind = word is null ? null : SegmentKind.Of(word);
+        if (kind is { IsImpact: true } && reading == "steady")
+        {
+            Refuse("class", "the kind impact is read as a peak", "leave the class empty, or give the kind another word");
+        }
+
         return kind is null || reading.Length == 0 ? kind : kind.Value with { IsImpact = reading == SegmentKind.ImpactWord };
     }
 

@@ -27,6 +27,6 @@ public static class CsvLimits
     /// <summary>Most codes; every pair of them is compared.</summary>
     public const int Codes = 50;
 
-    /// <summary>Longest name of a code, segment, kind, car, slot, session or cause, in characters.</summary>
-    public const int NameLength = 100;
+    /// <summary>Longest name of a code, segment, kind, car, slot, session or cause, in characters; a route may have names as long.</summary>
+    public const int NameLength = 120;
 }

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Unicode;
 using CsvHelper;
+using FieldSession.Store.Exports;
 
 namespace FieldSession.Store.Readings;
 
@@ -205,7 +206,7 @@ internal sealed class CsvSheet : IDisposable
         bool isEmpty = true;
         for (int column = 0; column < names.Length; column++)
         {
-            texts[column] = places[column] < 0 ? "" : reader.GetString(places[column]).Trim();
+            texts[column] = places[column] < 0 ? "" : SpreadsheetText.Plain(reader.GetString(places[column]).Trim());
             isEmpty &= texts[column].Length == 0;
         }
 

@@ -41,6 +41,7 @@ internal static class CommandLine
         PredictCommand.Make(outside),
         RevealCommand.Make(outside),
         ReportCommand.Make(outside),
+        ExportCommand.Make(outside),
         VerifyCommand.Make(outside),
         SizeCommand.Make(),
         DemoCommand.Make(outside),

@@ -37,6 +37,16 @@ public static class StudyReadings
             [.. plan.Route.Select(s => new PlannedSegment(s.Name, s.Kind.Word, ClassOf(s)))]);
     }
 
+    /// <summary>
+    /// The readings of a run in route order, those of one segment as they were typed: a sum over them then does not depend on the
+    /// order in which a crew caught up, and is the same for a file that holds them in this order.
+    /// </summary>
+    public static IEnumerable<Reading> InRouteOrder(Run run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return run.Readings.OrderBy(reading => reading.Segment);
+    }
+
     /// <summary>How a segment is read.</summary>
     public static MeasureClass ClassOf(Segment segment)
     {
@@ -49,7 +59,7 @@ public static class StudyReadings
         Session session = study.Sessions[run.Session - 1];
         bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
         string? sessionName = study.Sessions.Count > 1 ? $"{run.Session}" : null;
-        foreach (Reading reading in run.Readings)
+        foreach (Reading reading in InRouteOrder(run))
         {
             Segment segment = plan.Route[reading.Segment - 1];
             yield return new MeasuredLevel(

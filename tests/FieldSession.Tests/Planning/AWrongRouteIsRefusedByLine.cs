@@ -23,6 +23,7 @@ public class AWrongRouteIsRefusedByLine
     [InlineData("A,smooth,,50,900,80,,", null, "above the posted limit")]
     [InlineData("A,smooth,80,,900,,150,", "nominal_db", "can't be")]
     [InlineData("A,smooth,80,,900,,,loud", "class", "'loud'")]
+    [InlineData("A,impact,80,,900,,,steady", "class", "read as a peak")]
     [InlineData(",smooth,80,,900,,,", "segment", "no name")]
     [InlineData("A,,80,,900,,,", "kind", "no kind")]
     [InlineData("A\u001b[2J,smooth,80,,900,,,", "segment", "invisible")]

@@ -1,0 +1,98 @@
+using System.Buffers;
+using System.Security.Cryptography;
+using System.Text.Json;
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>A file of an export with its bytes.</summary>
+/// <param name="File">The file.</param>
+/// <param name="Bytes">Its bytes.</param>
+internal sealed record ExportedFile(ExportFile File, byte[] Bytes);
+
+/// <summary>
+/// The descriptor of an export: a Data Package (datapackage.org, Data Package 2.0) that lists every file with its size and hash, and
+/// of every table the columns with type, unit and meaning, the key and the links to other tables.
+/// </summary>
+internal static class DataPackageJson
+{
+    /// <summary>The descriptor's file name, fixed by the standard.</summary>
+    public const string FileName = "datapackage.json";
+
+    /// <summary>The property that says which program made a descriptor; not of the standard, which allows further ones.</summary>
+    public const string MakerProperty = "made_by";
+
+    /// <summary>What stands in it.</summary>
+    public const string Maker = "fieldsession";
+
+    private const string Profile = "https://datapackage.org/profiles/2.0/datapackage.json";
+
+    /// <summary>The descriptor's bytes.</summary>
+    /// <param name="source">What the export was drawn from.</param>
+    /// <param name="files">The files that it lists.</param>
+    /// <param name="leftOut">Files that are left out, and why, a sentence each.</param>
+    public static byte[] BytesOf(ExportSource source, IReadOnlyList<ExportedFile> files, IReadOnlyList<string> leftOut)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, JsonNumbers.Layout))
+        {
+            string study = source.Study.Plan?.StudyName ?? "study";
+            json.WriteStartObject();
+            json.WriteString("$schema", Profile);
+            json.WriteString("name", Slug(study));
+            json.WriteString("title", source.Study.Plan?.Question is { Length: > 0 } question ? $"Study {study}: {question}" : $"Study {study}");
+            json.WriteString("description", Description(source, leftOut));
+            json.WriteString(MakerProperty, Maker);
+            json.WriteNumber("journal_lines", source.Lines.Count);
+            json.WriteString("journal_head", source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash);
+            json.Parts("resources", files, file => Resource(json, file));
+            json.WriteEndObject();
+        }
+
+        bytes.Write("\n"u8);
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    private static string Description(ExportSource source, IReadOnlyList<string> leftOut) => string.Join(' ', (string[])
+    [
+        "Every table of a blind comparison of tyre specs on the road.",
+        source.Key is null ? "The key is not open: who is who stands in no file." : "The key is open: key.csv says who is who.",
+        "An apostrophe goes before a text that a spreadsheet would take for a formula; numbers are never touched.",
+        .. leftOut.Select(why => $"Left out: {why}."),
+    ]);
+
+    private static void Resource(Utf8JsonWriter json, ExportedFile file)
+    {
+        json.WriteString("name", Path.GetFileNameWithoutExtension(file.File.Name));
+        json.WriteString("path", file.File.Name);
+        json.WriteString("description", file.File.Description);
+        json.WriteString("format", Path.GetExtension(file.File.Name)[1..]);
+        json.WriteString("mediatype", file.File.MediaType);
+        json.WriteString("encoding", "utf-8");
+        json.WriteNumber("bytes", file.Bytes.Length);
+        json.WriteString("hash", $"sha256:{Convert.ToHexStringLower(SHA256.HashData(file.Bytes))}");
+        if (file.File is ExportTable table)
+        {
+            json.WriteString("type", "table");
+            json.Part("dialect", table, _ => Dialect(json));
+            json.Part("schema", table, bound => TableSchemaJson.Write(json, bound));
+        }
+    }
+
+    private static void Dialect(Utf8JsonWriter json)
+    {
+        json.WriteString("$schema", "https://datapackage.org/profiles/2.0/tabledialect.json");
+        json.WriteString("delimiter", ",");
+        json.WriteString("lineTerminator", "\r\n");
+        json.WriteString("quoteChar", "\"");
+        json.WriteBoolean("doubleQuote", true);
+        json.WriteBoolean("header", true);
+    }
+
+    // letters, figures, '.', '_' and '-' only, so that it can stand in an address
+    private static string Slug(string study)
+    {
+        string slug = string.Concat(study.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-' ? c : '-'));
+        return slug.Any(char.IsAsciiLetterOrDigit) ? slug : "study";
+    }
+}

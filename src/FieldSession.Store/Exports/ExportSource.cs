@@ -1,0 +1,40 @@
+using FieldSession.Comparing;
+using FieldSession.Journal;
+using FieldSession.Revealing;
+using FieldSession.State;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>What an export is drawn from: the study, its journal, its comparison, and, once it was opened, the key.</summary>
+/// <param name="study">The study.</param>
+/// <param name="lines">Every line of its journal, in order.</param>
+/// <param name="key">Who is who; null: the key is not open.</param>
+public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedKey? key)
+{
+    /// <summary>The study.</summary>
+    public Study Study { get; } = study;
+
+    /// <summary>Every line of the journal, in order.</summary>
+    public IReadOnlyList<Line> Lines { get; } = lines;
+
+    /// <summary>Who is who; null: the key is not open.</summary>
+    public OpenedKey? Key { get; } = key;
+
+    /// <summary>The readings as the comparison sees them.</summary>
+    public MeasuredDay Day { get; } = StudyReadings.Of(study);
+
+    /// <summary>The comparison on the terms that the plan fixed.</summary>
+    public Comparison Comparison => field ??= Comparison.Of(Day, StudyTerms.Of(Study));
+
+    /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
+    public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()
+        ? $"predictions stay hidden until all are locked; still open: {string.Join(", ", Study.StillToPredict.Select(member => member.Name))}"
+        : null;
+
+    /// <summary>What a logbook holds now.</summary>
+    public static ExportSource Of(Logbook logbook)
+    {
+        ArgumentNullException.ThrowIfNull(logbook);
+        return new ExportSource(logbook.Study, logbook.Lines, OpenedKey.In(logbook.Entries));
+    }
+}

@@ -1,0 +1,29 @@
+using System.Collections.Immutable;
+using FieldSession.Store.Exports.Tables;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>
+/// Contents page 3: every file of an export, in the order of the job, but for <c>datapackage.json</c>, which describes them.
+/// </summary>
+public static class Exports
+{
+    /// <summary>Every file.</summary>
+    public static ImmutableArray<ExportFile> All { get; } =
+    [
+        PlanJson.File,
+        SegmentsTable.Table,
+        CodesTable.Table,
+        SessionsTable.Table,
+        WeatherTable.Table,
+        OverridesTable.Table,
+        RunsTable.Table,
+        ReadingsTable.Table,
+        NotesTable.Table,
+        PredictionsTable.Table,
+        KeyTable.Table,
+        ComparisonJson.File,
+        SummaryText.File,
+        JournalLines.File,
+    ];
+}

@@ -1,0 +1,87 @@
+using System.Buffers;
+using System.Text.Json;
+using FieldSession.Measures;
+using FieldSession.State;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>The plan as JSON, in the words of <c>plan.toml</c>; its route is the table of segments. Unknown is null.</summary>
+internal static class PlanJson
+{
+    /// <summary>The file of an export.</summary>
+    public static ExportFile File { get; } = new WrittenFile(
+        "plan.json",
+        "application/json",
+        "What was decided before the first run, in the words of plan.toml; the route stands in segments.csv.",
+        source => BytesOf(source.Study.Plan!))
+    {
+        Is = source => source.Study.Plan is not null,
+    };
+
+    private static byte[] BytesOf(Plan plan)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, JsonNumbers.Layout))
+        {
+            json.WriteStartObject();
+            Question(json, plan);
+            Crew(json, plan);
+            Worth(json, plan);
+            json.Part("limits", plan.Limits, limits => Limits(json, limits));
+            json.WriteEndObject();
+        }
+
+        bytes.Write("\n"u8);
+        return bytes.WrittenSpan.ToArray();
+    }
+
+    private static void Question(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteString("study", plan.StudyName);
+        json.WriteString("question", plan.Question);
+        json.WriteNumber("specs", plan.SpecCount);
+        json.Texts("order", plan.Order.Select(place => place.ToString()));
+        json.WriteString("units", plan.Units == UnitSystem.Imperial ? "imperial" : "metric");
+        json.Figure("margin_db", plan.MarginDb);
+        json.Figure("impact_margin_db", plan.ImpactMarginDb);
+        json.Figure("calibrator_db", plan.CalibratorDb);
+        json.WriteString("protocol", plan.Protocol);
+        json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);
+    }
+
+    private static void Crew(Utf8JsonWriter json, Plan plan)
+    {
+        json.Parts("crew", plan.Crew, member =>
+        {
+            json.WriteString("name", member.Name);
+            json.WriteString("seat", member.Seat);
+        });
+        json.WriteString("custodian", plan.Custodian);
+        json.Texts("phrases", plan.Phrases);
+        json.Texts("attributes", plan.Attributes);
+    }
+
+    private static void Worth(Utf8JsonWriter json, Plan plan)
+    {
+        json.Figure("price_premium", plan.PricePremium);
+        json.WriteString("currency", plan.Currency.Length == 0 ? null : plan.Currency);
+        json.Figure("set_life_km", plan.SetLifeKm);
+    }
+
+    private static void Limits(Utf8JsonWriter json, Limits limits)
+    {
+        json.Figure("calibration_drift_warn_db", limits.CalibrationDriftWarnDb);
+        json.Figure("calibration_drift_void_db", limits.CalibrationDriftVoidDb);
+        json.Figure("wind_warn_m_s", limits.WindWarnMetresPerSecond);
+        json.Figure("wind_block_m_s", limits.WindBlockMetresPerSecond);
+        json.Figure("gust_warn_m_s", limits.GustWarnMetresPerSecond);
+        json.Figure("air_coldest_c", limits.AirColdestCelsius);
+        json.Figure("air_warmest_c", limits.AirWarmestCelsius);
+        json.Figure("level_lowest_db", limits.LevelLowestDb);
+        json.Figure("level_highest_db", limits.LevelHighestDb);
+        json.Figure("nominal_distance_db", limits.NominalDistanceDb);
+        json.Figure("width_warn_db", limits.WidthWarnDb);
+        json.Figure("width_doubt_db", limits.WidthDoubtDb);
+        json.Figure("segment_shortest_s", limits.SegmentShortestSeconds);
+    }
+}

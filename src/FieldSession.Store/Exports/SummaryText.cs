@@ -1,0 +1,23 @@
+using System.Text;
+using FieldSession.Journal;
+using FieldSession.Reviewing;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>The blind summary as plain text, with the head hash that pins it: what 'review' prints.</summary>
+internal static class SummaryText
+{
+    /// <summary>The file of an export.</summary>
+    public static ExportFile File { get; } = new WrittenFile(
+        "summary.txt",
+        "text/plain",
+        "The blind comparison in words, by code only, and the journal's head hash.",
+        source => Encoding.UTF8.GetBytes(string.Concat(Lines(source).Select(line => line + "\n"))));
+
+    private static IEnumerable<string> Lines(ExportSource source) =>
+    [
+        .. ComparisonWords.Of(source.Comparison, source.Day),
+        "",
+        $"journal: {source.Lines.Count} lines, head {(source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash)}",
+    ];
+}

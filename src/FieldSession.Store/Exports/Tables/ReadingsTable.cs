@@ -1,0 +1,49 @@
+using FieldSession.State;
+
+namespace FieldSession.Store.Exports.Tables;
+
+/// <summary>
+/// The readings: first the columns that 'compare' reads, which gives the same comparison as the study itself, then all that the
+/// journal knows besides.
+/// </summary>
+internal static class ReadingsTable
+{
+    public static ExportTable Table { get; } = new ExportTable<ReadingRow>(
+        "readings",
+        "The readings: one row a reading, and one with empty low and high for each planned reading that was missed. 'compare readings.csv' gives the study's own comparison.",
+        [
+            Column.Count<ReadingRow>("run", "number of the run, in driven order", r => r.Run.Number).Always,
+            Column.Text<ReadingRow>("code", "code that was driven", r => r.Run.Code.Digits).Always,
+            Column.Text<ReadingRow>("segment", "name of the segment", r => r.Segment.Name).Always,
+            Column.Text<ReadingRow>("kind", "kind of surface: impact, or a word for a steady one", r => r.Segment.Kind.Word).Always,
+            Column.Number<ReadingRow>("low", "dB", "lowest level seen; empty: missed", r => r.Reading?.Levels.LowDb),
+            Column.Number<ReadingRow>("high", "dB", "highest level seen, or the peak; empty: missed", r => r.Reading?.Levels.HighDb),
+            Column.Text<ReadingRow>("spoilt", "why the reading is left out: traffic, wind, speed, road, noise, entry, or void session; empty: it counts", r => r.Level is { Spoilt: true } level ? level.Cause : null),
+            Column.Number<ReadingRow>("minutes", "min", "from the first run's start to the middle of this run; empty: the times are not believed", r => r.Minutes),
+            Column.Text<ReadingRow>("class", "how the segment is read: steady or impact", r => SegmentsTable.ClassWord(r.Segment)).Always.OneOf("steady", "impact"),
+            Column.Count<ReadingRow>("session", "session of the run", r => r.Run.Session).Always,
+            Column.Text<ReadingRow>("note", "what was said on this segment of this run, cut by ' / '; one by one in notes.csv", r => r.Note),
+            Column.Count<ReadingRow>("segment_number", "place of the segment in the route, from 1", r => r.Segment.Number).Always,
+            Column.Count<ReadingRow>("take", "which reading of this run and segment it is, from 1", r => r.Take).Always,
+            Column.Text<ReadingRow>("flag", "what spoilt it, late flags included; empty: no flag", r => r.Reading?.Spoilt?.Cause.Word()),
+            Column.Text<ReadingRow>("flag_words", "more about what spoilt it", r => r.Reading?.Spoilt?.Words),
+            Column.YesNo<ReadingRow>("flag_late", "whether the flag came after the next segment had begun, so that the reading still counts; empty: no flag", r => r.Reading?.Spoilt?.Late),
+            Column.Text<ReadingRow>("doubt", "what is doubtful about the reading", r => r.Reading?.Doubt),
+            Column.YesNo<ReadingRow>("swapped", "whether the range was typed high first", r => r.Reading?.Swapped),
+            Column.Number<ReadingRow>("speed_kmh", "km/h", "planned speed of the segment", r => r.Segment.Speed.Kmh).Always,
+            Column.Text<ReadingRow>("driver", "who drove", r => r.Run.Driver),
+            Column.Count<ReadingRow>("line", "journal line; empty: missed because the run ended before", r => r.Mark?.Number),
+            Column.Time<ReadingRow>("at", "when it was typed", r => r.Mark?.At),
+        ],
+        ReadingRow.Of)
+    {
+        Key = ["run", "segment_number", "take"],
+        Links =
+        [
+            new("run", "runs", "run"),
+            new("code", "codes", "code"),
+            new("segment_number", "segments", "segment_number"),
+            new("session", "sessions", "session"),
+        ],
+    };
+}

@@ -1,0 +1,27 @@
+using FieldSession.State;
+
+namespace FieldSession.Store.Exports.Tables;
+
+/// <summary>The runs.</summary>
+internal static class RunsTable
+{
+    public static ExportTable Table { get; } = new ExportTable<Run>(
+        "runs",
+        "The runs: one row a trip over the route, in driven order.",
+        [
+            Column.Count<Run>("run", "number, from 1", r => r.Number).Always,
+            Column.Text<Run>("code", "code that was driven", r => r.Code.Digits).Always,
+            Column.Count<Run>("session", "session it belongs to", r => r.Session).Always,
+            Column.Text<Run>("driver", "who drove", r => r.Driver),
+            Column.Text<Run>("doubt", "why the code is doubtful", r => r.Doubt),
+            Column.Count<Run>("start_line", "journal line of the start", r => r.Started.Number).Always,
+            Column.Time<Run>("start_at", "when it started", r => r.Started.At).Always,
+            Column.Count<Run>("end_line", "journal line of the end; empty: still on", r => r.Ended?.Number),
+            Column.Time<Run>("end_at", "when it ended; empty: still on", r => r.Ended?.At),
+        ],
+        source => source.Study.Runs)
+    {
+        Key = ["run"],
+        Links = [new("code", "codes", "code"), new("session", "sessions", "session")],
+    };
+}
