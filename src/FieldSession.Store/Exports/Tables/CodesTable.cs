@@ -11,6 +11,7 @@ internal sealed record FittedCode(SpecCode Code, int? FittingNumber, Fitting? Fi
 /// <summary>The codes. Nothing here tells what a code is.</summary>
 internal static class CodesTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<FittedCode>(
         "codes",
         "The blind codes: one row a code. What a code stands for is not in this table.",

@@ -12,6 +12,7 @@ internal sealed record RevealedCode(CodedSpec Coded, bool? IsControl, string? Ma
 /// <summary>Who is who, once the key is open; before, the table does not exist.</summary>
 internal static class KeyTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<RevealedCode>(
         "key",
         "What the codes stood for, as the opened key says: one row a code.",

@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The notes.</summary>
 internal static class NotesTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Note>(
         "notes",
         "What somebody said or saw: one row a note.",

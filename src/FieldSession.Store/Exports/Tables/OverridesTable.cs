@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The overrides.</summary>
 internal static class OverridesTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Override>(
         "overrides",
         "Blocking checks that the crew went over: one row an override.",

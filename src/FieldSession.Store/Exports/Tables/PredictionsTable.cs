@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The predictions, hidden until all are locked.</summary>
 internal static class PredictionsTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Prediction>(
         "predictions",
         "What each of the crew said before the key was opened: one row a person.",

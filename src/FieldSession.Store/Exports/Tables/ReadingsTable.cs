@@ -8,6 +8,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// </summary>
 internal static class ReadingsTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<ReadingRow>(
         "readings",
         "The readings: one row a reading, and one with empty low and high for each planned reading that was missed. 'compare readings.csv' gives the study's own comparison.",

@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The runs.</summary>
 internal static class RunsTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Run>(
         "runs",
         "The runs: one row a trip over the route, in driven order.",

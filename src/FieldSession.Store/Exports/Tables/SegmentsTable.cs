@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The route.</summary>
 internal static class SegmentsTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Segment>(
         "segments",
         "The route of the plan: one row a segment, in driven order.",

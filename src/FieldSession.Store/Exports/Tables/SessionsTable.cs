@@ -10,6 +10,7 @@ internal sealed record CalibratedSession(Session Session, bool? IsVoid);
 /// <summary>The sessions and their calibration checks.</summary>
 internal static class SessionsTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<CalibratedSession>(
         "sessions",
         "The sessions, each with its calibration checks: one row a session.",

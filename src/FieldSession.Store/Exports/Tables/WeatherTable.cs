@@ -5,6 +5,7 @@ namespace FieldSession.Store.Exports.Tables;
 /// <summary>The conditions noted.</summary>
 internal static class WeatherTable
 {
+    /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<Weather>(
         "weather",
         "The conditions: one row a note of them; what was not typed is empty.",
