@@ -8,18 +8,29 @@ namespace FieldSession.Comparing;
 /// </summary>
 internal sealed class ClassModel
 {
-    private readonly AdditiveFit[] _fits;
+    private readonly AdditiveErrors[] _errors;
     private readonly int[] _starts;
+    private readonly double[] _ofAllColumns;
+    private readonly StudentLimits _limits = new();
 
     private ClassModel(DayTable table, Counted counted, ArchivePrior? prior, bool? drift)
     {
         Counted = counted;
         Runs = [.. counted.RunsByCode.SelectMany(runs => runs).Select(row => table.Runs[row])];
-        _fits = [.. counted.RunsByCode.Select(runs => AdditiveFit.Of(runs.Length, counted.Segments.Length, Cells(table, counted, runs)))];
+        Fits = [.. counted.RunsByCode.Select(runs => AdditiveFit.Of(runs.Length, counted.Segments.Length, Cells(table, counted, runs)))];
+        _errors = [.. Fits.Select(AdditiveErrors.Of)];
         _starts = [.. counted.RunsByCode.Select((_, k) => counted.RunsByCode.Take(k).Sum(runs => runs.Length))];
         AllColumns = [.. Enumerable.Range(0, counted.Segments.Length)];
-        RunMeans = [.. _fits.SelectMany(fit => Means(fit, AllColumns))];
+        _ofAllColumns = [.. _errors.Select(errors => errors.OfColumns(AllColumns))];
+        RunMeans = [.. Fits.SelectMany(Means)];
         Design = RunDesign.Of(Runs, counted.Codes.Length, table.TimesKnown, drift);
+        Scatter = Weigh(prior);
+    }
+
+    private ClassModel(ClassModel other, ArchivePrior? prior)
+    {
+        (Counted, Runs, Fits, AllColumns, RunMeans, Design) = (other.Counted, other.Runs, other.Fits, other.AllColumns, other.RunMeans, other.Design);
+        (_errors, _starts, _ofAllColumns) = (other._errors, other._starts, other._ofAllColumns);
         Scatter = Weigh(prior);
     }
 
@@ -42,7 +53,10 @@ internal sealed class ClassModel
     public int[] AllColumns { get; }
 
     /// <summary>The fits inside each code, as <see cref="Counted.Codes"/>.</summary>
-    public IReadOnlyList<AdditiveFit> Fits => _fits;
+    public IReadOnlyList<AdditiveFit> Fits { get; }
+
+    /// <summary>The errors of the fits.</summary>
+    public IReadOnlyList<AdditiveErrors> Errors => _errors;
 
     /// <summary>Fits what counts.</summary>
     /// <param name="table">The day.</param>
@@ -50,6 +64,9 @@ internal sealed class ClassModel
     /// <param name="prior">The archive's offer.</param>
     /// <param name="drift">Whether drift is in; null: by the rule.</param>
     public static ClassModel Of(DayTable table, Counted counted, ArchivePrior? prior, bool? drift) => new(table, counted, prior, drift);
+
+    /// <summary>The same fits with another offer of the archive.</summary>
+    public ClassModel With(ArchivePrior? prior) => new(this, prior);
 
     /// <summary>Levels of some runs on the compared segments, row by row.</summary>
     public static double[] Cells(DayTable table, Counted counted, ReadOnlySpan<int> runs)
@@ -74,43 +91,47 @@ internal sealed class ClassModel
     /// <summary>Counted runs of an analysed code.</summary>
     public int RunsOf(int place) => Counted.RunsByCode[place].Length;
 
-    /// <summary>Weights of the runs in "first minus second".</summary>
-    public double[] Weights(int first, int second)
+    /// <summary>"First minus second", ready to be taken over any segments.</summary>
+    public ModelContrast Contrast(int first, int second)
     {
         double[] contrast = new double[Math.Max(first, second) + 1];
         contrast[first] = 1;
         contrast[second] = -1;
-        return Design.Columns.Weights(contrast);
+        double[] weights = Design.Columns.Weights(contrast);
+        return new ModelContrast(weights, InFits(weights));
     }
 
     /// <summary>A difference over some compared segments, each with the same weight (docs/method.md, "Any line").</summary>
-    /// <param name="weights">From <see cref="Weights"/>.</param>
+    /// <param name="contrast">From <see cref="Contrast"/>.</param>
     /// <param name="columns">Places among the compared segments.</param>
     /// <param name="marginDb">Margin of equivalence, dB.</param>
-    public Estimate Line(double[] weights, ReadOnlySpan<int> columns, double marginDb)
+    public Estimate Line(ModelContrast contrast, ReadOnlySpan<int> columns, double marginDb)
     {
+        bool isAll = columns.Length == AllColumns.Length;
         double difference = 0;
         double readingShare = 0;
         double square = 0;
-        for (int k = 0; k < _fits.Length; k++)
+        foreach ((int fit, RowContrast rows) in contrast.InFits)
         {
-            AdditiveFit fit = _fits[k];
-            ReadOnlySpan<double> own = weights.AsSpan(_starts[k], fit.Rows);
-            readingShare += fit.Variance(own, fit.Share(columns));
-            double columnMean = fit.ColumnMean(columns);
-            for (int row = 0; row < own.Length; row++)
-            {
-                difference += own[row] * (fit.RowEffect(row) + columnMean);
-                square += own[row] * own[row];
-            }
+            difference += rows.Value(columns);
+            readingShare += isAll ? rows.Variance(columns, _ofAllColumns[fit]) : rows.Variance(columns);
+            square += rows.SumOfSquares;
         }
 
-        return Lines.Estimate(difference, square, readingShare, Scatter, marginDb);
+        return Lines.Estimate(difference, square, readingShare, Scatter, marginDb, _limits);
     }
 
-    private static IEnumerable<double> Means(AdditiveFit fit, int[] columns)
+    /// <summary>The runs' weights, fit by fit; a fit without any is left out.</summary>
+    private (int Fit, RowContrast Rows)[] InFits(double[] weights) =>
+    [
+        .. Enumerable.Range(0, _errors.Length)
+            .Where(k => weights.AsSpan(_starts[k], Fits[k].Rows).ContainsAnyExcept(0.0))
+            .Select(k => (k, _errors[k].Contrast(weights.AsSpan(_starts[k], Fits[k].Rows)))),
+    ];
+
+    private IEnumerable<double> Means(AdditiveFit fit)
     {
-        double columnMean = fit.ColumnMean(columns);
+        double columnMean = fit.ColumnMean(AllColumns);
         return Enumerable.Range(0, fit.Rows).Select(row => fit.RowEffect(row) + columnMean);
     }
 
@@ -120,31 +141,31 @@ internal sealed class ClassModel
             ? RoundingNoise.Cleared(Design.Columns.Rss(RunMeans), Runs.Length, RunMeans.Max(Math.Abs))
             : 0;
         double kbar = Design.Df > 0 ? ReadingShareOfResiduals() / Design.Df : 1.0 / AllColumns.Length;
-        return Scatter.Of(rss, Design.Df, _fits.Sum(fit => fit.Rss), _fits.Sum(fit => fit.Df), kbar, prior);
+        return Scatter.Of(rss, Design.Df, Fits.Sum(fit => fit.Rss), Fits.Sum(fit => fit.Df), kbar, prior);
     }
 
     /// <summary>tr(Q C): the trace of the covariance of the run means less what the design takes up.</summary>
     private double ReadingShareOfResiduals()
     {
-        double trace = 0;
-        for (int k = 0; k < _fits.Length; k++)
+        if (Fits.All(fit => fit.Present == fit.Rows * fit.Columns))
         {
-            AdditiveFit fit = _fits[k];
-            ColumnShare share = fit.Share(AllColumns);
-            double[] unit = new double[fit.Rows];
-            for (int row = 0; row < fit.Rows; row++)
-            {
-                unit[row] = 1;
-                trace += fit.Variance(unit, share);
-                unit[row] = 0;
-            }
+            return (double)Design.Df / AllColumns.Length;
+        }
 
-            foreach (double[] column in Design.Columns.Basis)
+        double trace = _errors.Sum(errors => errors.OfAllRowMeans());
+        foreach (double[] column in Design.Columns.Basis)
+        {
+            foreach ((int fit, RowContrast rows) in InFits(column))
             {
-                trace -= fit.Variance(column.AsSpan(_starts[k], fit.Rows), share);
+                trace -= rows.Variance(AllColumns, _ofAllColumns[fit]);
             }
         }
 
         return trace;
     }
 }
+
+/// <summary>A difference of two codes before any segments are chosen.</summary>
+/// <param name="Weights">Weights of the runs.</param>
+/// <param name="InFits">The same inside each fit that has any.</param>
+internal sealed record ModelContrast(double[] Weights, (int Fit, RowContrast Rows)[] InFits);

@@ -18,7 +18,9 @@ internal static class Lines
     /// <param name="readingShare">w'Cw.</param>
     /// <param name="scatter">The scatter.</param>
     /// <param name="marginDb">Margin of equivalence, dB.</param>
-    public static Estimate Estimate(double differenceDb, double square, double readingShare, Scatter scatter, double marginDb)
+    /// <param name="limits">The limits of intervals.</param>
+    public static Estimate Estimate(
+        double differenceDb, double square, double readingShare, Scatter scatter, double marginDb, StudentLimits limits)
     {
         double bracket = readingShare - scatter.Kbar * square;
         bool readingPartUnknown = scatter.ReadingVarianceUsed is null && Math.Abs(bracket) > NoReadingPart;
@@ -32,14 +34,14 @@ internal static class Lines
         double standardError = Math.Sqrt(Math.Max(0, runPart + readingPart));
         return standardError < NoScatterDb
             ? new Estimate(differenceDb, 0)
-            : Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb);
+            : Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb, limits);
     }
 
     /// <summary>Intervals and p from a difference, its standard error above 0 and its degrees of freedom.</summary>
-    public static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb)
+    private static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb, StudentLimits limits)
     {
-        double t95 = StudentT.Quantile(0.975, df) * standardErrorDb;
-        double t90 = StudentT.Quantile(0.95, df) * standardErrorDb;
+        (double t95, double t90) = limits.Of(df);
+        (t95, t90) = (t95 * standardErrorDb, t90 * standardErrorDb);
         return new Estimate(
             differenceDb,
             standardErrorDb,

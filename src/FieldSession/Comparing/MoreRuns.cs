@@ -13,6 +13,10 @@ internal static class MoreRuns
     private const double CautiousShare = 0.20;
     private const double Alpha = 0.05;
 
+    // what the normal distribution asks for at the least, and every t distribution with it
+    private const double LeastTwoSided = 1.9599;
+    private const double LeastOneSided = 1.6448;
+
     /// <summary>The smallest number, 0 .. 10; null: not within 10, or no scatter to judge by.</summary>
     /// <param name="pair">The pair.</param>
     /// <param name="cautious">True: with the scatter at its upper 80 % limit.</param>
@@ -42,5 +46,6 @@ internal static class MoreRuns
 
     /// <summary>Asked through the tails, which is the same as through the quantiles and several times cheaper.</summary>
     private static bool IsSettled(double size, double standardError, double df, double marginDb) =>
-        StudentT.TwoSidedP(size / standardError, df) <= Alpha || StudentT.UpperTail((marginDb - size) / standardError, df) <= Alpha;
+        (size > LeastTwoSided * standardError && StudentT.TwoSidedP(size / standardError, df) <= Alpha)
+        || (marginDb - size > LeastOneSided * standardError && StudentT.UpperTail((marginDb - size) / standardError, df) <= Alpha);
 }

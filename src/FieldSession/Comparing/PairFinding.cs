@@ -68,7 +68,7 @@ internal static class PairFinding
         }
 
         PlannedSegment[] segments = [.. pair.Model.Counted.Segments.Select(s => table.Segments[s])];
-        Estimate Line(params int[] columns) => pair.Model.Line(pair.Weights, columns, pair.MarginDb);
+        Estimate Line(params int[] columns) => pair.Model.Line(pair.Contrast, columns, pair.MarginDb);
         return comparison with
         {
             Interaction = InteractionFinding.Of(pair, table),

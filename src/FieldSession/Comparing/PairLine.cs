@@ -4,12 +4,12 @@ namespace FieldSession.Comparing;
 /// <param name="Model">The model.</param>
 /// <param name="First">Place of the code in the model.</param>
 /// <param name="Second">Place of the reference in the model.</param>
-/// <param name="Weights">Weights of the runs.</param>
+/// <param name="Contrast">First minus second, before segments are chosen.</param>
 /// <param name="Overall">First minus second.</param>
 /// <param name="MarginDb">Margin of equivalence, dB.</param>
 /// <param name="ConfoundedWith">What cannot be told apart from this pair; null: nothing.</param>
 internal sealed record PairLine(
-    ClassModel Model, int First, int Second, double[] Weights, Estimate Overall, double MarginDb, string? ConfoundedWith)
+    ClassModel Model, int First, int Second, ModelContrast Contrast, Estimate Overall, double MarginDb, string? ConfoundedWith)
 {
     /// <summary>The pair in a view; null if there is no model or a code is not in it.</summary>
     public static PairLine? Of(ClassView? view, int code, int reference, ComparisonTerms terms)
@@ -25,9 +25,9 @@ internal sealed record PairLine(
             return null;
         }
 
-        double[] weights = model.Weights(first, second);
+        ModelContrast contrast = model.Contrast(first, second);
         double marginDb = terms.MarginOfDb(view.Class);
-        Estimate overall = model.Line(weights, model.AllColumns, marginDb);
-        return new PairLine(model, first, second, weights, overall, marginDb, model.Design.ConfoundedWith(weights));
+        Estimate overall = model.Line(contrast, model.AllColumns, marginDb);
+        return new PairLine(model, first, second, contrast, overall, marginDb, model.Design.ConfoundedWith(contrast.Weights));
     }
 }

@@ -45,33 +45,32 @@ public static class SuspiciousReadings
         List<SuspiciousReading> found = [];
         for (int k = 0; k < model.Fits.Count; k++)
         {
-            AdditiveFit fit = model.Fits[k];
-            for (int column = 0; column < fit.Columns; column++)
+            foreach ((int row, int column, double t) in Studentised(model.Errors[k], sse, model.Scatter.NuE).Where(x => x.T > leastT))
             {
+                int run = table.Runs[model.Counted.RunsByCode[k][row]].Number;
                 string segment = table.Segments[model.Counted.Segments[column]].Segment;
-                foreach ((int row, double t) in Studentised(fit, column, sse, model.Scatter.NuE).Where(x => x.T > leastT))
-                {
-                    int run = table.Runs[model.Counted.RunsByCode[k][row]].Number;
-                    double p = Math.Min(1, levels * StudentT.UpperTail(t, model.Scatter.NuE - 1));
-                    found.Add(new SuspiciousReading(run, segment, measureClass, t, p));
-                }
+                double p = Math.Min(1, levels * StudentT.UpperTail(t, model.Scatter.NuE - 1));
+                found.Add(new SuspiciousReading(run, segment, measureClass, t, p));
             }
         }
 
         return [.. found.OrderByDescending(reading => reading.StudentisedResidual)];
     }
 
-    private static IEnumerable<(int Row, double T)> Studentised(AdditiveFit fit, int column, double sse, double nuE)
+    private static IEnumerable<(int Row, int Column, double T)> Studentised(AdditiveErrors errors, double sse, double nuE)
     {
-        ColumnShare share = fit.Share([column]);
+        AdditiveFit fit = errors.Fit;
         for (int row = 0; row < fit.Rows; row++)
         {
-            double free = fit.Has(row, column) ? 1 - fit.Leverage(row, share) : 0;
-            double residual = fit.Residual(row, column);
-            double variance = free > FullLeverage ? (sse - residual * residual / free) / (nuE - 1) * free : 0;
-            if (variance > 0)
+            for (int column = 0; column < fit.Columns; column++)
             {
-                yield return (row, residual / Math.Sqrt(variance));
+                double free = fit.Has(row, column) ? 1 - errors.Leverage(row, column) : 0;
+                double residual = fit.Residual(row, column);
+                double variance = free > FullLeverage ? (sse - residual * residual / free) / (nuE - 1) * free : 0;
+                if (variance > 0)
+                {
+                    yield return (row, column, residual / Math.Sqrt(variance));
+                }
             }
         }
     }

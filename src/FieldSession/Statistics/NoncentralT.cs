@@ -1,5 +1,5 @@
 using MathNet.Numerics;
-using MathNet.Numerics.RootFinding;
+using MathNet.Numerics.Distributions;
 
 namespace FieldSession.Statistics;
 
@@ -18,27 +18,92 @@ public static class NoncentralT
         SpecialFunctions.Erfc(-noncentrality / Constants.Sqrt2) / 2 - BetweenZeroAnd(t, df, noncentrality);
 
     /// <summary>P(|T| &gt; t(1 - alpha/2; df)): the chance that a two-sided test at alpha sees an effect of this many standard errors.</summary>
-    public static double TwoSidedPower(double noncentrality, double df, double alpha)
-    {
-        double limit = StudentT.Quantile(1 - alpha / 2, df);
-        return TwoSided(limit, df, noncentrality);
-    }
+    public static double TwoSidedPower(double noncentrality, double df, double alpha) =>
+        1 - new TwoSided(StudentT.Quantile(1 - alpha / 2, df), df).Missed(noncentrality).Chance;
 
     /// <summary>The effect in standard errors that a two-sided test at alpha sees with the wanted power; null if it lies beyond 37.</summary>
+    /// <remarks>
+    /// Newton's method on the logarithm of the chance to miss, which is concave like that of a normal tail, from the approximation of
+    /// N. L. Johnson and B. L. Welch (Biometrika 31, 1940).
+    /// </remarks>
     public static double? NoncentralityForPower(double power, double df, double alpha)
     {
         double limit = StudentT.Quantile(1 - alpha / 2, df);
-        double Missing(double noncentrality) => TwoSided(limit, df, noncentrality) - power;
-        // usual powers lie a little above the limit; the whole range is searched only for the others
-        double high = Math.Min(1.4 * limit + 2, LargestNoncentrality);
-        high = Missing(high) > 0 ? high : LargestNoncentrality;
-        return Missing(high) > 0 && Brent.TryFindRoot(Missing, 1e-6, high, 1e-10, 200, out double root) ? root : null;
+        if (!(power > alpha && power < 1))
+        {
+            return null;
+        }
+
+        TwoSided test = new(limit, df);
+        double wanted = Math.Log(1 - power);
+        double start = limit * (1 - 1 / (4 * df + 1)) + Normal.InvCDF(0, 1, power) * Math.Sqrt(1 + limit * limit / (2 * df));
+        double noncentrality = Math.Clamp(start, 0.1, LargestNoncentrality);
+        for (int i = 0; i < 60; i++)
+        {
+            (double missed, double slope) = test.Missed(noncentrality);
+            double step = (Math.Log(missed) - wanted) * missed / slope;
+            if (noncentrality == LargestNoncentrality && step < 0)
+            {
+                return null;
+            }
+
+            double next = Math.Clamp(noncentrality - step, noncentrality / 4, LargestNoncentrality);
+            if (Math.Abs(next - noncentrality) <= 1e-8 * noncentrality)
+            {
+                return next;
+            }
+
+            noncentrality = next;
+        }
+
+        return noncentrality;
     }
 
-    private static double TwoSided(double limit, double df, double noncentrality)
+    /// <summary>
+    /// The chance that |T| stays below a limit. T^2 is noncentral F: sum over j of Poisson(j; nc^2/2) I_x(j + 1/2, df/2), the odd terms of Lenth's
+    /// sum alone; its slope comes from the same terms.
+    /// </summary>
+    private readonly struct TwoSided
     {
-        double belowMinusLimit = SpecialFunctions.Erfc(noncentrality / Constants.Sqrt2) / 2 - BetweenZeroAnd(limit, df, -noncentrality);
-        return UpperTail(limit, df, noncentrality) + Math.Max(0, belowMinusLimit);
+        private readonly double _x;
+        private readonly double _b;
+        private readonly double _first;
+        private readonly double _firstDrop;
+
+        public TwoSided(double limit, double df)
+        {
+            _x = limit * limit / (limit * limit + df);
+            _b = df / 2;
+            _first = 1 - 2 * StudentT.UpperTail(limit, df);
+            double lnY = Math.Log(df / (limit * limit + df));
+            _firstDrop = 2 * Math.Exp(0.5 * Math.Log(_x) + _b * lnY - SpecialFunctions.BetaLn(0.5, _b));
+        }
+
+        /// <summary>The chance, and its slope over the noncentrality.</summary>
+        public (double Chance, double Slope) Missed(double noncentrality)
+        {
+            double lambda = noncentrality * noncentrality / 2;
+            double poisson = Math.Exp(-lambda);
+            double left = 1 - poisson;
+            (double below, double drop) = (_first, _firstDrop);
+            (double chance, double slope) = (0, 0);
+            for (int j = 0; j < 4000; j++)
+            {
+                chance += poisson * below;
+                slope -= poisson * drop;
+                if (j > lambda && left * below < 1e-16)
+                {
+                    break;
+                }
+
+                below -= drop;
+                drop *= _x * (j + 0.5 + _b) / (j + 1.5);
+                poisson *= lambda / (j + 1);
+                left -= poisson;
+            }
+
+            return (chance, slope * noncentrality);
+        }
     }
 
     /// <summary>P(0 &lt; T &lt;= t): Lenth's sum of 1/2 (p_j I_x(j+1/2, df/2) + q_j I_x(j+1, df/2)), each I from the one before.</summary>

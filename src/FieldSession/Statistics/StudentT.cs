@@ -10,8 +10,8 @@ namespace FieldSession.Statistics;
 /// </summary>
 public static class StudentT
 {
-    /// <summary>From here on the start near the normal quantile is the better one.</summary>
-    private const double ManyDf = 30;
+    /// <summary>Newton's steps halve the exponent of their error: after a step this small nothing is left to mend.</summary>
+    private const double Settled = 1e-9;
 
     /// <summary>P(T &gt; t). Small tails keep their relative accuracy.</summary>
     public static double UpperTail(double t, double df)
@@ -44,9 +44,8 @@ public static class StudentT
 
     /// <summary>The t with P(T &gt; t) = tail, for a tail of 0.5 or less.</summary>
     /// <remarks>
-    /// Newton's method. For a tail of 0.2 and more on t itself, from 0: the tail is convex there. Below that on ln(tail) over ln(t),
-    /// which is concave and turns straight far out, from a starting point on the right (the Pareto tail bounds the t tail from above):
-    /// both ways no step can leave the side it starts on.
+    /// Newton's method. For a tail of 0.2 and more on t itself, from 0: the tail is convex there. Below that on ln(tail) over ln(t), which is
+    /// concave and turns straight far out: a step that begins on the left ends on the right, and from there no step leaves that side.
     /// </remarks>
     private static double UpperQuantile(double tail, double df)
     {
@@ -66,7 +65,7 @@ public static class StudentT
         {
             double step = (UpperTail(t, df) - tail) / Math.Exp(LnDensity(t, df, lnScale));
             t += step;
-            if (Math.Abs(step) <= 1e-15 * Math.Max(1, t))
+            if (Math.Abs(step) <= Settled * Math.Max(1, t))
             {
                 break;
             }
@@ -78,17 +77,14 @@ public static class StudentT
     private static double FarOut(double tail, double df, double lnScale)
     {
         double lnTail = Math.Log(tail);
-        double lnT = df < ManyDf
-            ? (lnScale + (df + 1) / 2 * Math.Log(df) - Math.Log(df) - lnTail) / df
-            : Math.Log(NearNormal(tail, df));
+        double lnT = Start(tail, df, lnScale, lnTail);
         for (int i = 0; i < 100; i++)
         {
-            double t = Math.Exp(lnT);
-            double lnReached = Math.Log(UpperTail(t, df));
-            double slope = -Math.Exp(LnDensity(t, df, lnScale) + lnT - lnReached);
+            double lnReached = Math.Log(UpperTail(Math.Exp(lnT), df));
+            double slope = -Math.Exp(LnDensity(Math.Exp(lnT), df, lnScale) + lnT - lnReached);
             double step = (lnReached - lnTail) / slope;
             lnT -= step;
-            if (Math.Abs(step) <= 4e-16 * Math.Max(1, Math.Abs(lnT)))
+            if (Math.Abs(step) <= Settled)
             {
                 break;
             }
@@ -98,13 +94,28 @@ public static class StudentT
     }
 
     /// <summary>
-    /// First term of the Cornish-Fisher expansion (Abramowitz &amp; Stegun 26.7.5): with many degrees of freedom the Pareto bound lies so far
-    /// out that the tail there is 0.
+    /// ln t to begin with: far out the Pareto tail, which bounds the t tail from above; else the expansion about the normal quantile
+    /// (G. W. Hill, Algorithm 396, Communications of the ACM 13, 1970).
     /// </summary>
-    private static double NearNormal(double tail, double df)
+    private static double Start(double tail, double df, double lnScale, double lnTail)
     {
-        double z = -Normal.InvCDF(0, 1, tail);
-        return z + (z * z * z + z) / (4 * df);
+        double lnPareto = (lnScale + (df + 1) / 2 * Math.Log(df) - Math.Log(df) - lnTail) / df;
+        double a = 1 / (df - 0.5);
+        double far = Math.Exp(2 * (lnPareto - 0.5 * Math.Log(df)));
+        if (df < 1 || far > 1 / (0.05 + a))
+        {
+            return lnPareto;
+        }
+
+        double b = 48 / (a * a);
+        double c = ((20700 * a / b - 98) * a - 16) * a + 96.36;
+        double d = ((94.5 / (b + c) - 3) / b + 1) * Math.Sqrt(a * Math.PI / 2) * df;
+        double x = Normal.InvCDF(0, 1, tail);
+        double y = x * x;
+        c += df < 5 ? 0.3 * (df - 4.5) * (x + 0.6) : 0;
+        c = (((0.05 * d * x - 5) * x - 7) * x - 2) * x + b + c;
+        y = (((((0.4 * y + 6.3) * y + 36) * y + 94.5) / c - y - 3) / b + 1) * x;
+        return 0.5 * Math.Log(df * (Math.Exp(a * y * y) - 1));
     }
 
     private static double LnDensity(double t, double df, double lnScale)
