@@ -2,26 +2,87 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Benchmarks;
 
-/// <summary>Days drawn from the model that the method assumes, for simulating and for measuring speed.</summary>
-internal sealed record InventedDay(string Order, int Segments, double RunSdDb, double ReadingSdDb, double DifferenceDb, double SpoiltShare = 0)
+/// <summary>A day drawn from a model: its run order, its scatter, and what goes wrong on it. B minus A is the true difference.</summary>
+internal sealed record InventedDay(string Order, int Segments = 10)
 {
-    public MeasuredDay Draw(Random lot)
+    private const double TrafficMeanDb = 3;
+    private const double ClearTrafficDb = 1;
+    private const double RangeDb = 3;
+    private const double MinutesApart = 35;
+
+    public double RunSdDb { get; init; } = 0.4;
+
+    public double ReadingSdDb { get; init; } = 0.75;
+
+    public double DifferenceDb { get; init; }
+
+    /// <summary>How much the difference varies over the segments.</summary>
+    public double DifferenceSdDb { get; init; }
+
+    /// <summary>Straight drift from the first run to the last.</summary>
+    public double DriftDb { get; init; }
+
+    public double MissingShare { get; init; }
+
+    /// <summary>Readings that traffic raises by an exponential amount of mean 3 dB.</summary>
+    public double TrafficShare { get; init; }
+
+    /// <summary>Of those raised by 1 dB and more, the share that is flagged.</summary>
+    public double FlaggedShare { get; init; }
+
+    /// <summary>Flagged without any reason.</summary>
+    public double SpoiltShare { get; init; }
+
+    /// <summary>Whether both ends of a range are read in whole dB.</summary>
+    public bool WholeDb { get; init; }
+
+    /// <summary>How many of each 14 segments are impacts.</summary>
+    public int Impacts { get; init; }
+
+    /// <summary>Draws the day.</summary>
+    /// <returns>The readings, and the true difference over all segments.</returns>
+    public (MeasuredDay Day, double TrueDb) Draw(SeededLot lot)
     {
+        double[] differences = [.. Enumerable.Range(0, Segments).Select(_ => DifferenceDb + DifferenceSdDb * lot.Normal())];
         List<MeasuredLevel> levels = new(Order.Length * Segments);
         for (int run = 0; run < Order.Length; run++)
         {
-            double runEffectDb = RunSdDb * Normal(lot) + (Order[run] == 'B' ? DifferenceDb : 0);
-            for (int s = 0; s < Segments; s++)
+            double runDb = RunSdDb * lot.Normal() + DriftDb * run / Math.Max(1, Order.Length - 1);
+            for (int segment = 0; segment < Segments; segment++)
             {
-                double levelDb = 60 + s % 7 + runEffectDb + ReadingSdDb * Normal(lot);
-                levels.Add(new MeasuredLevel(
-                    run, Order[run].ToString(), $"s{s}", s % 2 == 0 ? "smooth" : "coarse", MeasureClass.Steady, levelDb, levelDb,
-                    lot.NextDouble() < SpoiltShare, null, 35 * run));
+                double levelDb = 60 + segment % 7 + runDb + (Order[run] == 'B' ? differences[segment] : 0) + ReadingSdDb * lot.Normal();
+                Add(levels, run, segment, levelDb, lot);
             }
         }
 
-        return new MeasuredDay(levels);
+        return (new MeasuredDay(levels), differences.Average());
     }
 
-    private static double Normal(Random lot) => Math.Sqrt(-2 * Math.Log(1 - lot.NextDouble())) * Math.Cos(2 * Math.PI * lot.NextDouble());
+    private void Add(List<MeasuredLevel> levels, int run, int segment, double levelDb, SeededLot lot)
+    {
+        double trafficDb = lot.Share() < TrafficShare ? lot.Exponential(TrafficMeanDb) : 0;
+        bool flagged = trafficDb > ClearTrafficDb && lot.Share() < FlaggedShare;
+        (double low, double high) = Read(levelDb + trafficDb);
+        if (lot.Share() < MissingShare)
+        {
+            return;
+        }
+
+        bool isImpact = segment % 14 >= 14 - Impacts;
+        levels.Add(new MeasuredLevel(
+            run + 1,
+            Order[run].ToString(),
+            $"s{segment}",
+            isImpact ? "impact" : segment < 3 ? "smooth" : "coarse",
+            isImpact ? MeasureClass.Impact : MeasureClass.Steady,
+            low,
+            high,
+            flagged || lot.Share() < SpoiltShare,
+            null,
+            MinutesApart * run));
+    }
+
+    private (double Low, double High) Read(double levelDb) => WholeDb
+        ? (Math.Round(levelDb - RangeDb / 2), Math.Round(levelDb + RangeDb / 2))
+        : (levelDb, levelDb);
 }

@@ -18,14 +18,28 @@ public static class CsvLimits
     /// <summary>Most bytes of one row, quoted line breaks included: 1 MiB.</summary>
     public const int RecordBytes = 1 << 20;
 
-    /// <summary>Most runs; the comparison's cost grows with the cube of the runs of a code.</summary>
-    public const int Runs = 2000;
+    /// <summary>Most runs.</summary>
+    public const int Runs = 100_000;
 
     /// <summary>Most segments.</summary>
-    public const int Segments = 2000;
+    public const int Segments = 100_000;
+
+    /// <summary>
+    /// Most runs times segments. The comparison's cost grows with this, and with the cube of the smaller of the two, which this holds below 2237.
+    /// </summary>
+    public const int Cells = 5_000_000;
 
     /// <summary>Most codes; every pair of them is compared.</summary>
     public const int Codes = 50;
+
+    /// <summary>Most codes times segments: every one of these has a line of its own in the answer.</summary>
+    public const int CodeSegments = 500_000;
+
+    /// <summary>Most cars, and most sessions; each is a column of the run model.</summary>
+    public const int Groups = 50;
+
+    /// <summary>Most runs where some are driven side by side; every slot is a column of the run model.</summary>
+    public const int RunsSideBySide = 1000;
 
     /// <summary>Longest name of a code, segment, kind, car, slot, session or cause, in characters; a route may have names as long.</summary>
     public const int NameLength = 120;

@@ -11,15 +11,15 @@ namespace FieldSession.Store.Readings;
 /// </summary>
 internal sealed class CsvSheet : IDisposable
 {
-    private readonly CountedStream bytes;
-    private readonly CsvReader reader;
-    private readonly FileProblems problems;
-    private readonly string[] names;
-    private readonly int[] places;
-    private readonly string[] texts;
-    private bool isMalformed;
-    private int headerCount;
-    private int rows;
+    private readonly CountedStream _bytes;
+    private readonly CsvReader _reader;
+    private readonly FileProblems _problems;
+    private readonly string[] _names;
+    private readonly int[] _places;
+    private readonly string[] _texts;
+    private bool _isMalformed;
+    private int _headerCount;
+    private int _rows;
 
     /// <summary>Opens a sheet; the stream is closed with it.</summary>
     /// <param name="stream">The file's bytes.</param>
@@ -27,12 +27,12 @@ internal sealed class CsvSheet : IDisposable
     /// <param name="names">Every column that is read, required ones first.</param>
     public CsvSheet(Stream stream, FileProblems problems, IReadOnlyList<string> names)
     {
-        this.problems = problems;
-        this.names = [.. names];
-        places = new int[names.Count];
-        texts = new string[names.Count];
-        bytes = new CountedStream(stream);
-        reader = CsvReader.Create(bytes, new CsvReaderOptions
+        _problems = problems;
+        _names = [.. names];
+        _places = new int[names.Count];
+        _texts = new string[names.Count];
+        _bytes = new CountedStream(stream);
+        _reader = CsvReader.Create(_bytes, new CsvReaderOptions
         {
             // the header is read as the first row, so that its bytes can be looked at as well
             HasHeader = false,
@@ -46,14 +46,14 @@ internal sealed class CsvSheet : IDisposable
     }
 
     /// <summary>The line the current row begins on, from 1.</summary>
-    public long Line => reader.LineNumber;
+    public long Line => _reader.LineNumber;
 
     /// <summary>The text in a column of the current row, without blanks around it; empty where the file has no such column.</summary>
-    public string this[int column] => texts[column];
+    public string this[int column] => _texts[column];
 
     /// <summary>Adds a problem of the current row.</summary>
     public void Problem(int column, string? value, string what, string allowed) =>
-        problems.Add(Line, names[column], value, what, allowed);
+        _problems.Add(Line, _names[column], value, what, allowed);
 
     /// <summary>Reads the header. False: it is unusable, and the problems say why.</summary>
     /// <param name="required">How many of the columns, from the first, have to be there.</param>
@@ -61,16 +61,16 @@ internal sealed class CsvSheet : IDisposable
     {
         if (!Next())
         {
-            if (!problems.Any)
+            if (!_problems.Any)
             {
-                problems.Add("the file is empty", $"a header is needed: {string.Join(',', names)}");
+                _problems.Add("the file is empty", $"a header is needed: {string.Join(',', _names)}");
             }
 
             return false;
         }
 
-        headerCount = reader.FieldCount;
-        return IsText() && FindColumns([.. Enumerable.Range(0, headerCount).Select(i => reader.GetString(i).Trim())], required);
+        _headerCount = _reader.FieldCount;
+        return IsText() && FindColumns([.. Enumerable.Range(0, _headerCount).Select(i => _reader.GetString(i).Trim())], required);
     }
 
     /// <summary>Goes to the next row that holds anything in the columns read. False: there is none.</summary>
@@ -78,9 +78,9 @@ internal sealed class CsvSheet : IDisposable
     {
         while (Next())
         {
-            if (++rows > CsvLimits.Rows)
+            if (++_rows > CsvLimits.Rows)
             {
-                problems.Add(Line, null, null, $"more than {CsvLimits.Rows} rows", "split the file");
+                _problems.Add(Line, null, null, $"more than {CsvLimits.Rows} rows", "split the file");
                 return false;
             }
 
@@ -90,9 +90,9 @@ internal sealed class CsvSheet : IDisposable
             }
         }
 
-        if (bytes.Count > CsvLimits.Bytes)
+        if (_bytes.Count > CsvLimits.Bytes)
         {
-            problems.Add($"the file is larger than {CsvLimits.Bytes >> 20} MiB", "split it");
+            _problems.Add($"the file is larger than {CsvLimits.Bytes >> 20} MiB", "split it");
         }
 
         return false;
@@ -101,57 +101,57 @@ internal sealed class CsvSheet : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
-        reader.Dispose();
-        bytes.Dispose();
+        _reader.Dispose();
+        _bytes.Dispose();
     }
 
     private bool Next()
     {
-        isMalformed = false;
+        _isMalformed = false;
         try
         {
-            return reader.Read();
+            return _reader.Read();
         }
         catch (CsvFormatException tooLong)
         {
             long? line = tooLong.LineNumber > 0 ? tooLong.LineNumber : null;
-            problems.Add(line, null, null, "a line, or a quoted text, of more than 1 MiB", "write one reading a line, and close every quote");
+            _problems.Add(line, null, null, "a line, or a quoted text, of more than 1 MiB", "write one reading a line, and close every quote");
             return false;
         }
     }
 
     private void Malformed(CsvMalformedRecord record)
     {
-        isMalformed = true;
+        _isMalformed = true;
         (string what, string allowed) = record.Reason switch
         {
             CsvMalformedReason.UnterminatedQuote => ("a quote is opened here and never closed", "close it with \""),
             CsvMalformedReason.TextAfterClosingQuote => ("text behind a closing quote", "quote the whole value, and write a quote inside it as \"\""),
             _ => ("a quote in the middle of a value", "quote the whole value, and write a quote inside it as \"\""),
         };
-        problems.Add(record.LineNumber, null, null, what, allowed);
+        _problems.Add(record.LineNumber, null, null, what, allowed);
     }
 
     /// <summary>Quotes in order, and bytes that are text: no NUL, valid UTF-8, not endlessly many.</summary>
     private bool IsText()
     {
-        if (isMalformed)
+        if (_isMalformed)
         {
             return false;
         }
 
-        ReadOnlySpan<byte> raw = reader.RawRecord;
+        ReadOnlySpan<byte> raw = _reader.RawRecord;
         (string What, string Allowed)? problem = raw switch
         {
             { Length: > CsvLimits.RecordBytes } => ("a line of more than 1 MiB", "write one reading a line"),
             _ when raw.Contains((byte)0) => ("a NUL byte: this is no text", "save the file as CSV in UTF-8"),
-            _ when bytes.IsWide || !Utf8.IsValid(raw) => ("bytes that are no UTF-8", "save the file as CSV in UTF-8"),
-            _ when reader.FieldCount > CsvLimits.Columns => ($"{reader.FieldCount} columns", $"at most {CsvLimits.Columns} are read"),
+            _ when _bytes.IsWide || !Utf8.IsValid(raw) => ("bytes that are no UTF-8", "save the file as CSV in UTF-8"),
+            _ when _reader.FieldCount > CsvLimits.Columns => ($"{_reader.FieldCount} columns", $"at most {CsvLimits.Columns} are read"),
             _ => null,
         };
         if (problem is { } found)
         {
-            problems.Add(Line, null, null, found.What, found.Allowed);
+            _problems.Add(Line, null, null, found.What, found.Allowed);
         }
 
         return problem is null;
@@ -160,18 +160,18 @@ internal sealed class CsvSheet : IDisposable
     private bool FindColumns(string[] header, int required)
     {
         bool good = true;
-        for (int column = 0; column < names.Length; column++)
+        for (int column = 0; column < _names.Length; column++)
         {
-            string name = names[column];
-            places[column] = Array.FindIndex(header, text => IsName(text, name));
+            string name = _names[column];
+            _places[column] = Array.FindIndex(header, text => IsName(text, name));
             if (header.Count(text => IsName(text, name)) > 1)
             {
-                problems.Add(Line, name, null, "the header names this column twice", "name it once");
+                _problems.Add(Line, name, null, "the header names this column twice", "name it once");
                 good = false;
             }
-            else if (places[column] < 0 && column < required)
+            else if (_places[column] < 0 && column < required)
             {
-                problems.Add(Line, name, null, "the column is missing", Advice(header));
+                _problems.Add(Line, name, null, "the column is missing", Advice(header));
                 good = false;
             }
         }
@@ -181,21 +181,21 @@ internal sealed class CsvSheet : IDisposable
 
     private string Advice(string[] header) => header is [string only] && only.AsSpan().ContainsAny(';', '\t')
         ? "separate the columns by commas, and write numbers with a point"
-        : $"the header names the columns: {string.Join(',', names)}";
+        : $"the header names the columns: {string.Join(',', _names)}";
 
     /// <summary>Every row has as many values as the header has names (RFC 4180, 2.4).</summary>
     private bool IsWhole()
     {
-        if (reader.FieldCount == headerCount)
+        if (_reader.FieldCount == _headerCount)
         {
             return true;
         }
 
-        problems.Add(
+        _problems.Add(
             Line,
             null,
             null,
-            $"{reader.FieldCount} values, but the header names {headerCount} columns",
+            $"{_reader.FieldCount} values, but the header names {_headerCount} columns",
             "quote a value that has a comma in it; leave empty what is unknown");
         return false;
     }
@@ -204,15 +204,15 @@ internal sealed class CsvSheet : IDisposable
     private bool Holds()
     {
         bool isEmpty = true;
-        for (int column = 0; column < names.Length; column++)
+        for (int column = 0; column < _names.Length; column++)
         {
-            texts[column] = places[column] < 0 ? "" : SpreadsheetText.Plain(reader.GetString(places[column]).Trim());
-            isEmpty &= texts[column].Length == 0;
+            _texts[column] = _places[column] < 0 ? "" : SpreadsheetText.Plain(_reader.GetString(_places[column]).Trim());
+            isEmpty &= _texts[column].Length == 0;
         }
 
-        if (IsName(texts[0], names[0]) && IsName(texts[1], names[1]))
+        if (IsName(_texts[0], _names[0]) && IsName(_texts[1], _names[1]))
         {
-            problems.Add(Line, null, null, "the header stands here again", "take this line out");
+            _problems.Add(Line, null, null, "the header stands here again", "take this line out");
             return false;
         }
 

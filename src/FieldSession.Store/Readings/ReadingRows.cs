@@ -13,8 +13,8 @@ internal sealed class ReadingRows(CsvSheet sheet)
     // 190 years: a larger number is no time from the first run
     private const double LongestMinutes = 1e8;
 
-    private readonly RowsSoFar before = new(sheet);
-    private readonly Dictionary<string, string?> causes = new(StringComparer.Ordinal);
+    private readonly RowsSoFar _before = new(sheet);
+    private readonly Dictionary<string, string?> _causes = new(StringComparer.Ordinal);
 
     /// <summary>The readings so far.</summary>
     public List<MeasuredLevel> Levels { get; } = [];
@@ -22,8 +22,11 @@ internal sealed class ReadingRows(CsvSheet sheet)
     /// <summary>Rows with neither low nor high: planned readings that were not taken.</summary>
     public int Missed { get; private set; }
 
+    /// <summary>How many runs there are if some were driven side by side, else 0.</summary>
+    public int RunsSideBySide => _before.RunsSideBySide;
+
     /// <summary>The segments in the order of their first row.</summary>
-    public IReadOnlyList<PlannedSegment> Segments => before.Segments;
+    public IReadOnlyList<PlannedSegment> Segments => _before.Segments;
 
     /// <summary>Takes the current row in, or tells everything that is wrong with it.</summary>
     public void Take()
@@ -39,9 +42,9 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return;
         }
 
-        RunSoFar? run = before.Run(number.Value, new RunSoFar(
+        RunSoFar? run = _before.Run(number.Value, new RunSoFar(
             sheet.Line, code, minutes, Optional(ReadingColumns.Car), Optional(ReadingColumns.Slot), Optional(ReadingColumns.Session)));
-        PlannedSegment? segment = before.Segment(said);
+        PlannedSegment? segment = _before.Segment(said);
         if (run is not null && segment is not null)
         {
             Keep(number.Value, run, segment, range, spoilt);
@@ -204,7 +207,16 @@ internal sealed class ReadingRows(CsvSheet sheet)
         return text;
     }
 
-    private static bool IsName(string text) => text.Length <= CsvLimits.NameLength && !text.Any(char.IsControl);
+    private static bool IsName(string text)
+    {
+        bool isName = text.Length <= CsvLimits.NameLength;
+        for (int i = 0; isName && i < text.Length; i++)
+        {
+            isName = !char.IsControl(text[i]);
+        }
+
+        return isName;
+    }
 
     private string? Once(string? cause)
     {
@@ -213,9 +225,9 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return null;
         }
 
-        if (!causes.TryGetValue(cause, out string? known))
+        if (!_causes.TryGetValue(cause, out string? known))
         {
-            causes.Add(cause, known = cause);
+            _causes.Add(cause, known = cause);
         }
 
         return known;

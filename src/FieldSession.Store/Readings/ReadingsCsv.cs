@@ -34,11 +34,22 @@ public static class ReadingsCsv
             }
 
             SayIfNone(rows, problems);
+            SayIfTooMany(rows, problems);
         }
 
         return problems.Any
             ? new FileRead<MeasuredDay>(null, problems.InWords, problems.More)
             : new FileRead<MeasuredDay>(new MeasuredDay(rows.Levels, rows.Missed, rows.Segments), [], 0);
+    }
+
+    private static void SayIfTooMany(ReadingRows rows, FileProblems problems)
+    {
+        if (rows.RunsSideBySide > CsvLimits.RunsSideBySide)
+        {
+            problems.Add(
+                $"{rows.RunsSideBySide} runs, some of them side by side (same slot, or same minutes)",
+                $"at most {CsvLimits.RunsSideBySide} then; give every run its own time, or split the file");
+        }
     }
 
     private static void SayIfNone(ReadingRows rows, FileProblems problems)

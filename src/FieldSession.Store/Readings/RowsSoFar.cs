@@ -23,27 +23,38 @@ internal sealed record SegmentSoFar(long Line, PlannedSegment Segment);
 /// <param name="sheet">The sheet, for telling problems.</param>
 internal sealed class RowsSoFar(CsvSheet sheet)
 {
-    private readonly Dictionary<int, RunSoFar> runs = [];
-    private readonly Dictionary<string, SegmentSoFar> segments = new(StringComparer.Ordinal);
-    private readonly HashSet<string> codes = new(StringComparer.Ordinal);
-    private readonly List<PlannedSegment> inOrder = [];
+    private readonly Dictionary<int, RunSoFar> _runs = [];
+    private readonly Dictionary<string, SegmentSoFar> _segments = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _codes = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _cars = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _sessions = new(StringComparer.Ordinal);
+    private readonly List<PlannedSegment> _inOrder = [];
 
     /// <summary>The segments in the order of their first row.</summary>
-    public IReadOnlyList<PlannedSegment> Segments => inOrder;
+    public IReadOnlyList<PlannedSegment> Segments => _inOrder;
+
+    /// <summary>How many runs there are if some were driven side by side (same slot, or same time), else 0.</summary>
+    public int RunsSideBySide
+    {
+        get
+        {
+            string?[] together = [.. _runs.Values
+                .Select(run => run.Slot is not null ? $"slot {run.Session} {run.Slot}" : run.Minutes is null ? null : $"{run.Session} {run.Minutes:R}")
+                .Where(slot => slot is not null)];
+            return together.Distinct().Count() < together.Length ? _runs.Count : 0;
+        }
+    }
 
     /// <summary>The run a row belongs to, as its first row said it; null: the row says something else.</summary>
     public RunSoFar? Run(int number, RunSoFar said)
     {
-        if (!runs.TryGetValue(number, out RunSoFar? first))
+        if (!_runs.TryGetValue(number, out RunSoFar? first))
         {
-            codes.Add(said.Code);
-            return Fits(runs.Count + 1, CsvLimits.Runs, ReadingColumns.Run, "runs") & Fits(codes.Count, CsvLimits.Codes, ReadingColumns.Code, "codes")
-                ? runs[number] = said
-                : null;
+            return HasRoomFor(said) ? _runs[number] = said : null;
         }
 
         bool same = Same(ReadingColumns.Code, number, first.Line, first.Code, said.Code);
-        same &= Same(ReadingColumns.Minutes, number, first.Line, $"{first.Minutes}", $"{said.Minutes}", first.Minutes == said.Minutes);
+        same &= first.Minutes == said.Minutes || Same(ReadingColumns.Minutes, number, first.Line, $"{first.Minutes}", $"{said.Minutes}");
         same &= Same(ReadingColumns.Car, number, first.Line, first.Car, said.Car);
         same &= Same(ReadingColumns.Slot, number, first.Line, first.Slot, said.Slot);
         same &= Same(ReadingColumns.Session, number, first.Line, first.Session, said.Session);
@@ -53,15 +64,15 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     /// <summary>The segment a row belongs to, as its first row said it; null: the row says something else.</summary>
     public PlannedSegment? Segment(PlannedSegment said)
     {
-        if (!segments.TryGetValue(said.Segment, out SegmentSoFar? first))
+        if (!_segments.TryGetValue(said.Segment, out SegmentSoFar? first))
         {
-            if (!Fits(segments.Count + 1, CsvLimits.Segments, ReadingColumns.Segment, "segments"))
+            if (!HasRoomFor(_segments.Count + 1))
             {
                 return null;
             }
 
-            segments.Add(said.Segment, new SegmentSoFar(sheet.Line, said));
-            inOrder.Add(said);
+            _segments.Add(said.Segment, new SegmentSoFar(sheet.Line, said));
+            _inOrder.Add(said);
             return said;
         }
 
@@ -80,6 +91,36 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         return first.Segment;
     }
 
+    private bool HasRoomFor(RunSoFar run)
+    {
+        _codes.Add(run.Code);
+        _cars.Add(run.Car ?? "");
+        _sessions.Add(run.Session ?? "");
+        return Fits(_runs.Count + 1, CsvLimits.Runs, ReadingColumns.Run, "runs")
+            & Fits(_codes.Count, CsvLimits.Codes, ReadingColumns.Code, "codes")
+            & Fits(_cars.Count, CsvLimits.Groups, ReadingColumns.Car, "cars")
+            & Fits(_sessions.Count, CsvLimits.Groups, ReadingColumns.Session, "sessions")
+            && HasRoom(_runs.Count + 1, _segments.Count);
+    }
+
+    private bool HasRoomFor(int segments) =>
+        Fits(segments, CsvLimits.Segments, ReadingColumns.Segment, "segments") && HasRoom(_runs.Count, segments);
+
+    private bool HasRoom(int runs, int segments)
+    {
+        (string Things, bool Fits)[] all =
+        [
+            ($"{CsvLimits.Cells} runs times segments", (long)runs * segments <= CsvLimits.Cells),
+            ($"{CsvLimits.CodeSegments} codes times segments", (long)_codes.Count * segments <= CsvLimits.CodeSegments),
+        ];
+        foreach ((string things, _) in all.Where(limit => !limit.Fits))
+        {
+            sheet.Problem(ReadingColumns.Segment, null, $"more than {things}", "split the file, or look whether a column holds something else");
+        }
+
+        return all.All(limit => limit.Fits);
+    }
+
     private bool Fits(int count, int most, int column, string things)
     {
         if (count > most)
@@ -92,11 +133,9 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 
     private static string Word(MeasureClass measureClass) => measureClass == MeasureClass.Impact ? "impact" : "steady";
 
-    private bool Same(int column, int run, long line, string? first, string? said) =>
-        Same(column, run, line, first, said, string.Equals(first, said, StringComparison.Ordinal));
-
-    private bool Same(int column, int run, long line, string? first, string? said, bool same)
+    private bool Same(int column, int run, long line, string? first, string? said)
     {
+        bool same = string.Equals(first, said, StringComparison.Ordinal);
         if (!same)
         {
             string before = string.IsNullOrEmpty(first) ? "nothing" : FileProblem.Shown(first);

@@ -14,6 +14,10 @@ internal sealed record ClassView(MeasureClass? Class, Counted Counted, ClassMode
     public static ClassView? Of(DayTable table, double[] cells, MeasureClass? measureClass, ComparisonTerms terms) =>
         Of(table, cells, measureClass, terms, [.. Enumerable.Range(0, table.Runs.Length)], table.SegmentsOf(measureClass), null);
 
+    /// <summary>The same segments under another class, with what the archive lends to that.</summary>
+    public ClassView As(MeasureClass measureClass, ComparisonTerms terms) => new(
+        measureClass, Counted, Model?.With(ArchiveLending.For(measureClass, terms.Archive, Math.Max(1, Counted.Segments.Length))));
+
     /// <summary>The same over some runs and segments only, with the drift column as told (null: by the rule).</summary>
     public static ClassView? Of(
         DayTable table, double[] cells, MeasureClass? measureClass, ComparisonTerms terms, int[] runs, int[] segments, bool? drift)

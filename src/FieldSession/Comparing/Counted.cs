@@ -58,6 +58,11 @@ internal sealed record Counted(
         foreach (int[] code in byCode)
         {
             int[] part = Parts(code, compared, has);
+            if (Array.TrueForAll(part, p => p == part[0]))
+            {
+                continue;
+            }
+
             int largest = Enumerable.Range(0, code.Length)
                 .GroupBy(i => part[i])
                 .OrderByDescending(group => group.Count())
@@ -69,7 +74,7 @@ internal sealed record Counted(
         return adrift;
     }
 
-    /// <summary>The number of the part that each run belongs to; runs that share a segment are in one part.</summary>
+    /// <summary>The first run of the part that each run belongs to; runs that share a segment are in one part.</summary>
     private static int[] Parts(int[] code, int[] compared, Func<int, int, bool> has)
     {
         int[] part = [.. Enumerable.Range(0, code.Length)];
@@ -78,24 +83,31 @@ internal sealed record Counted(
             int first = -1;
             for (int i = 0; i < code.Length; i++)
             {
-                if (!has(code[i], segment))
+                if (has(code[i], segment))
                 {
-                    continue;
+                    first = first < 0 ? i : first;
+                    Join(part, first, i);
                 }
-
-                first = first < 0 ? part[i] : first;
-                Merge(part, part[i], first);
             }
         }
 
-        return part;
+        return [.. part.Select((_, i) => RootOf(part, i))];
     }
 
-    private static void Merge(int[] part, int from, int into)
+    private static void Join(int[] part, int one, int other)
     {
-        for (int i = 0; from != into && i < part.Length; i++)
+        (int a, int b) = (RootOf(part, one), RootOf(part, other));
+        part[Math.Max(a, b)] = Math.Min(a, b);
+    }
+
+    private static int RootOf(int[] part, int run)
+    {
+        while (part[run] != run)
         {
-            part[i] = part[i] == from ? into : part[i];
+            part[run] = part[part[run]];
+            run = part[run];
         }
+
+        return run;
     }
 }

@@ -8,8 +8,8 @@ internal static class DayComparing
     {
         CheckTerms(terms);
         DayTable table = DayTable.Of(day);
-        ClassViews valid = ClassViews.Of(table, table.Valid, terms);
-        ClassViews all = day.Levels.Any(level => level.Spoilt) ? ClassViews.Of(table, table.All, terms) : valid;
+        ClassViews valid = ClassViews.Of(table, terms);
+        ClassViews all = valid.WithSpoilt(table, terms);
         IReadOnlyList<CodeReadings> codes = DayCounts.ByCode(day, table);
         int reference = terms.Reference is null ? 0 : Array.IndexOf(table.Codes, terms.Reference);
         return new Comparison
@@ -34,7 +34,7 @@ internal static class DayComparing
         DayTable table, ClassViews valid, ClassViews all, int code, int reference, ComparisonTerms terms)
     {
         ClassComparisons counting = valid.Findings(table, code, reference, terms);
-        ClassComparisons withSpoilt = ReferenceEquals(all, valid) ? counting : all.Findings(table, code, reference, terms);
+        ClassComparisons withSpoilt = all == valid ? counting : all.Findings(table, code, reference, terms);
         return new CodeComparison(table.Codes[code], table.Codes[reference], counting, withSpoilt);
     }
 
@@ -56,11 +56,28 @@ internal sealed record ClassViews(ClassView? All, ClassView? Steady, ClassView? 
     /// <summary>The three in a row.</summary>
     public ClassView?[] Each => [All, Steady, Impact];
 
-    /// <summary>Looks at all three.</summary>
-    public static ClassViews Of(DayTable table, double[] cells, ComparisonTerms terms) => new(
-        ClassView.Of(table, cells, null, terms),
-        ClassView.Of(table, cells, MeasureClass.Steady, terms),
-        ClassView.Of(table, cells, MeasureClass.Impact, terms));
+    /// <summary>Looks at all three, from the readings that count.</summary>
+    public static ClassViews Of(DayTable table, ComparisonTerms terms)
+    {
+        ClassView? all = ClassView.Of(table, table.Valid, null, terms);
+        return new ClassViews(all, One(MeasureClass.Steady), One(MeasureClass.Impact));
+
+        ClassView? One(MeasureClass measureClass) => table.IsAll(measureClass)
+            ? all?.As(measureClass, terms)
+            : ClassView.Of(table, table.Valid, measureClass, terms);
+    }
+
+    /// <summary>The same from all readings; a class without a spoilt one stays what it is.</summary>
+    public ClassViews WithSpoilt(DayTable table, ComparisonTerms terms)
+    {
+        ClassView? all = table.HasSpoilt(null) ? ClassView.Of(table, table.All, null, terms) : All;
+        return new ClassViews(all, One(MeasureClass.Steady, Steady), One(MeasureClass.Impact, Impact));
+
+        ClassView? One(MeasureClass measureClass, ClassView? clean) =>
+            !table.HasSpoilt(measureClass) ? clean
+            : table.IsAll(measureClass) ? all?.As(measureClass, terms)
+            : ClassView.Of(table, table.All, measureClass, terms);
+    }
 
     /// <summary>What they say about a pair.</summary>
     public ClassComparisons Findings(DayTable table, int code, int reference, ComparisonTerms terms) => HolmOverClasses.Over(new ClassComparisons(

@@ -18,7 +18,7 @@ internal sealed class DayTable
 {
     private DayTable(MeasuredDay day)
     {
-        MeasuredLevel[] firstOfRun = [.. day.Levels.DistinctBy(level => level.Run).OrderBy(level => level.Run)];
+        MeasuredLevel[] firstOfRun = FirstOfRun(day.Levels);
         Codes = [.. firstOfRun.Select(level => level.Code).Distinct()];
         TimesKnown = firstOfRun.Length > 0 && firstOfRun.All(level => level.Minutes is not null);
         Runs = [.. firstOfRun.Select((level, place) => new DrivenRun(
@@ -28,9 +28,7 @@ internal sealed class DayTable
             level.Car,
             level.Slot,
             level.Session))];
-        Segments = [.. (day.Planned ?? [])
-            .Concat(day.Levels.Select(level => new PlannedSegment(level.Segment, level.Kind, level.Class)))
-            .DistinctBy(segment => segment.Segment)];
+        Segments = SegmentsIn(day);
         Valid = new double[Runs.Length * Segments.Length];
         All = new double[Valid.Length];
         Fill(day.Levels);
@@ -58,9 +56,55 @@ internal sealed class DayTable
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is no number.</exception>
     public static DayTable Of(MeasuredDay day) => new(day);
 
+    /// <summary>Whether a class takes in every segment there is.</summary>
+    public bool IsAll(MeasureClass measureClass) => Array.TrueForAll(Segments, segment => segment.Class == measureClass);
+
+    /// <summary>Whether a class (null: any) has spoilt readings that make a difference.</summary>
+    public bool HasSpoilt(MeasureClass? measureClass)
+    {
+        foreach (int segment in SegmentsOf(measureClass))
+        {
+            for (int at = segment; at < Valid.Length; at += Segments.Length)
+            {
+                if (!Valid[at].Equals(All[at]))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Places of the segments of a class; null: of all.</summary>
     public int[] SegmentsOf(MeasureClass? measureClass) =>
         [.. Enumerable.Range(0, Segments.Length).Where(s => measureClass is null || Segments[s].Class == measureClass)];
+
+    private static MeasuredLevel[] FirstOfRun(IReadOnlyList<MeasuredLevel> levels)
+    {
+        Dictionary<int, MeasuredLevel> first = [];
+        foreach (MeasuredLevel level in levels)
+        {
+            first.TryAdd(level.Run, level);
+        }
+
+        return [.. first.Values.OrderBy(level => level.Run)];
+    }
+
+    private static PlannedSegment[] SegmentsIn(MeasuredDay day)
+    {
+        List<PlannedSegment> segments = [.. (day.Planned ?? []).DistinctBy(segment => segment.Segment)];
+        HashSet<string> known = [.. segments.Select(segment => segment.Segment)];
+        foreach (MeasuredLevel level in day.Levels)
+        {
+            if (known.Add(level.Segment))
+            {
+                segments.Add(new PlannedSegment(level.Segment, level.Kind, level.Class));
+            }
+        }
+
+        return [.. segments];
+    }
 
     private void Fill(IReadOnlyList<MeasuredLevel> levels)
     {

@@ -5,9 +5,9 @@ namespace FieldSession.Reviewing;
 /// <summary>How many clean readings stand behind each code on each segment.</summary>
 public sealed class SegmentCounts
 {
-    private readonly Dictionary<(string Segment, string Code), int> clean;
+    private readonly Dictionary<(string Segment, string Code), int> _clean;
 
-    private SegmentCounts(Dictionary<(string Segment, string Code), int> clean) => this.clean = clean;
+    private SegmentCounts(Dictionary<(string Segment, string Code), int> clean) => _clean = clean;
 
     /// <summary>Counts a day.</summary>
     public static SegmentCounts Of(MeasuredDay day)
@@ -27,5 +27,5 @@ public sealed class SegmentCounts
     }
 
     /// <summary>Clean readings of a code on a segment.</summary>
-    public int Clean(string segment, string code) => clean.GetValueOrDefault((segment, code));
+    public int Clean(string segment, string code) => _clean.GetValueOrDefault((segment, code));
 }

@@ -143,11 +143,47 @@ public class ReadingsCsvRefusalTests
     }
 
     [Theory]
-    [InlineData("{0},417,A,smooth,58,60,", 2001, "line 2002, column 'run': more than 2000 runs")]
-    [InlineData("1,417,S{0},smooth,58,60,", 2001, "line 2002, column 'segment': more than 2000 segments")]
+    [InlineData("{0},417,A,smooth,58,60,", 100_001, "line 100002, column 'run': more than 100000 runs")]
+    [InlineData("1,417,S{0},smooth,58,60,", 100_001, "line 100002, column 'segment': more than 100000 segments")]
     [InlineData("{0},{0},A,smooth,58,60,", 51, "line 52, column 'code': more than 50 codes")]
     public void A_column_that_holds_something_else_is_found_by_its_many_values(string row, int rows, string expected) =>
         Assert.Contains(expected, CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, rows).Select(i => string.Format(row, i))]));
+
+    [Theory]
+    [InlineData("car")]
+    [InlineData("session")]
+    public void More_than_fifty_cars_or_sessions_are_a_clear_no(string column) =>
+        Assert.Contains(
+            $"line 52, column '{column}': more than 50 {column}s",
+            CsvText.Problem([CsvText.Header + "," + column, .. Enumerable.Range(1, 51).Select(i => $"{i},417,A,smooth,58,60,,x{i}")]));
+
+    [Theory]
+    [InlineData("slot")]
+    [InlineData("minutes")]
+    public void More_than_a_thousand_runs_side_by_side_are_a_clear_no(string column) =>
+        Assert.Contains(
+            "1002 runs, some of them side by side",
+            CsvText.Problem([CsvText.Header + "," + column, .. Enumerable.Range(1, 1002).Select(i => $"{i},{i % 2},A,smooth,58,60,,{i / 2}")]));
+
+    [Fact]
+    public void A_thousand_runs_one_after_the_other_are_read() =>
+        Assert.Equal(1500, CsvText.Day([CsvText.Header + ",minutes", .. Enumerable.Range(1, 1500).Select(i => $"{i},417,A,smooth,58,60,,{i}")]).Levels.Count);
+
+    [Fact]
+    public void Many_runs_on_many_segments_are_a_clear_no()
+    {
+        string[] rows = [.. Enumerable.Range(1, 2500).Select(run => $"{run},417,A,smooth,58,60,"), .. Enumerable.Range(1, 2000).Select(i => $"1,417,S{i},smooth,58,60,")];
+
+        Assert.Contains("line 4501, column 'segment': more than 5000000 runs times segments", CsvText.Problem([CsvText.Header, .. rows]));
+    }
+
+    [Fact]
+    public void Many_codes_on_many_segments_are_a_clear_no()
+    {
+        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 10_000).Select(i => $"1,1,S{i},smooth,58,60,")];
+
+        Assert.Contains("column 'segment': more than 500000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
+    }
 
     [Fact]
     public void Twenty_problems_are_told_and_the_rest_counted()

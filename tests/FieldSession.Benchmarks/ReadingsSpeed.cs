@@ -1,0 +1,36 @@
+using System.Text;
+using BenchmarkDotNet.Attributes;
+using FieldSession.Comparing;
+using FieldSession.Store.Exports;
+using FieldSession.Store.Readings;
+
+namespace FieldSession.Benchmarks;
+
+/// <summary>A readings CSV of a million rows, from its bytes to the comparison as JSON, in shapes from few long runs to many short ones.</summary>
+[MemoryDiagnoser]
+[SimpleJob(launchCount: 1, warmupCount: 1, iterationCount: 5)]
+public class ReadingsSpeed
+{
+    private byte[] _csv = [];
+
+    [Params(20, 1000, 50_000)]
+    public int Runs { get; set; }
+
+    [GlobalSetup]
+    public void Write()
+    {
+        InventedDay invented = new(string.Concat(Enumerable.Repeat("ABBA", Runs / 4)), 1_000_000 / Runs) { SpoiltShare = 0.1 };
+        StringBuilder text = new("run,code,segment,kind,low,high,spoilt,minutes\n");
+        foreach (MeasuredLevel level in invented.Draw(new SeededLot(1)).Day.Levels)
+        {
+            text.Append(FormattableString.Invariant(
+                $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb:0.0},{level.HighDb:0.0},{(level.Spoilt ? "t" : "")},{level.Minutes}\n"));
+        }
+
+        _csv = Encoding.UTF8.GetBytes(text.ToString());
+    }
+
+    [Benchmark]
+    public int ReadCompareWrite() =>
+        ComparisonJson.Of(Comparison.Of(ReadingsCsv.Read(new MemoryStream(_csv), "day.csv").Content!, new ComparisonTerms())).Length;
+}
