@@ -26,6 +26,7 @@ internal static class ClassJson
         json.Part("prior", one.Prior, prior => Prior(json, prior));
         NotCounted(json, one);
         json.Texts("remarks", one.Remarks);
+        ClassExtrasJson.Write(json, one);
     }
 
     /// <summary>Writes a difference and its errors into an open object.</summary>

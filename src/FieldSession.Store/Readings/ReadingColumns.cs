@@ -15,11 +15,12 @@ internal static class ReadingColumns
     public const int Car = 9;
     public const int Slot = 10;
     public const int Session = 11;
+    public const int Seconds = 12;
 
     /// <summary>How many of the names have to be in the header.</summary>
     public const int Required = 7;
 
     /// <summary>The names, in the order of the places.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        Array.AsReadOnly(["run", "code", "segment", "kind", "low", "high", "spoilt", "minutes", "class", "car", "slot", "session"]);
+        Array.AsReadOnly(["run", "code", "segment", "kind", "low", "high", "spoilt", "minutes", "class", "car", "slot", "session", "seconds"]);
 }

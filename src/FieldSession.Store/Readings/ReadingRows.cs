@@ -10,8 +10,13 @@ internal sealed class ReadingRows(CsvSheet sheet)
 {
     private const string LevelAllowed = "a level in dB from 0 to 140, with a point";
 
+    private const string MinutesAllowed = "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
+    private const string SecondsAllowed = "seconds that a run stays on the segment, 0.001 to 100000, with a point; or empty";
+
     // 190 years: a larger number is no time from the first run
     private const double LongestMinutes = 1e8;
+    private const double LeastSeconds = 0.001;
+    private const double LongestSeconds = 1e5;
 
     private readonly RowsSoFar _before = new(sheet);
     private readonly Dictionary<string, string?> _causes = new(StringComparer.Ordinal);
@@ -34,7 +39,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         int? number = RunNumber();
         string? code = Name(ReadingColumns.Code, isNeeded: true);
         PlannedSegment? said = Segment();
-        bool timed = TryMinutes(out double? minutes);
+        bool timed = TryNumber(ReadingColumns.Minutes, 0, LongestMinutes, MinutesAllowed, out double? minutes);
         bool measured = TryLevels(out LevelRange? range);
         bool flagged = TrySpoilt(out SpoiltText spoilt);
         if (number is null || code is null || said is null || !(timed && measured && flagged))
@@ -113,23 +118,21 @@ internal sealed class ReadingRows(CsvSheet sheet)
                 "steady, impact, or empty: then the kind says it");
         }
 
-        return name is null || measureClass is null ? null : new PlannedSegment(name, kind.Word, measureClass.Value);
+        bool isTimed = TryNumber(ReadingColumns.Seconds, LeastSeconds, LongestSeconds, SecondsAllowed, out double? seconds);
+        return name is null || measureClass is null || !isTimed ? null : new PlannedSegment(name, kind.Word, measureClass.Value, seconds);
     }
 
-    private bool TryMinutes(out double? minutes)
+    /// <summary>A number that may be missing.</summary>
+    private bool TryNumber(int column, double least, double most, string allowed, out double? number)
     {
-        string text = sheet[ReadingColumns.Minutes];
-        minutes = text.Length == 0 ? null : CsvNumbers.Number(text);
-        if (text.Length == 0 || minutes is >= 0 and <= LongestMinutes)
+        string text = sheet[column];
+        number = text.Length == 0 ? null : CsvNumbers.Number(text);
+        if (text.Length == 0 || (number >= least && number <= most))
         {
             return true;
         }
 
-        sheet.Problem(
-            ReadingColumns.Minutes,
-            text,
-            minutes is null ? CsvNumbers.WhatIsWrong(text) : "out of range",
-            "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty");
+        sheet.Problem(column, text, number is null ? CsvNumbers.WhatIsWrong(text) : "out of range", allowed);
         return false;
     }
 

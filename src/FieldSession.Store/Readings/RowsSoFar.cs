@@ -88,6 +88,12 @@ internal sealed class RowsSoFar(CsvSheet sheet)
             return null;
         }
 
+        if (first.Segment.Seconds != said.Seconds)
+        {
+            sheet.Problem(ReadingColumns.Seconds, $"{said.Seconds}", $"segment {FileProblem.Shown(said.Segment)} has '{first.Segment.Seconds}' here on line {first.Line}", "one duration a segment");
+            return null;
+        }
+
         return first.Segment;
     }
 

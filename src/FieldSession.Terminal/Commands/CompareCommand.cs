@@ -62,40 +62,58 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
     /// <returns>An exit code.</returns>
     public int Run(TextWriter output, TextWriter error, CompareWords words)
     {
+        if (Asked(words, error) is not { } asked)
+        {
+            return ExitCode.Wrong;
+        }
+
+        (int code, DayOfStudy? source) = Opened(words.Source, error, () => Read(words.Source, error));
+        if (source is null)
+        {
+            return code;
+        }
+
+        (code, IReadOnlyList<ArchiveLine>? archive) = words.Archive is { } path
+            ? Opened(path, error, () => Content(ArchiveCsv.Read(path), error))
+            : (ExitCode.Done, []);
+        return archive is null ? code : Compare(output, error, words, asked, source, archive);
+    }
+
+    /// <summary>What a file holds, or the exit code that says why it gives nothing.</summary>
+    private static (int Code, T? Content) Opened<T>(string path, TextWriter error, Func<T?> open)
+        where T : class
+    {
+        if (Directory.Exists(path))
+        {
+            error.WriteLine($"{path}: this is a folder; give a file");
+            return (ExitCode.Wrong, null);
+        }
+
         try
         {
-            return Compare(output, error, words);
+            T? content = open();
+            return (content is null ? ExitCode.Wrong : ExitCode.Done, content);
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            error.WriteLine($"{FileOf(words, missing)}: there is no such file; give a study file or a readings CSV that exists");
-            return ExitCode.Wrong;
+            error.WriteLine($"{path}: there is no such file; give one that exists");
+            return (ExitCode.Wrong, null);
         }
         catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
         {
-            error.WriteLine($"{words.Source}: can't be read: {unreadable.Message}; nothing was changed");
-            return ExitCode.Damaged;
+            error.WriteLine($"{path}: can't be read: {unreadable.Message}; nothing was changed");
+            return (ExitCode.Damaged, null);
         }
     }
 
-    private static string FileOf(CompareWords words, Exception missing) =>
-        missing is FileNotFoundException { FileName: { } name } && words.Archive is { } archive && name.EndsWith(Path.GetFileName(archive), StringComparison.Ordinal)
-            ? archive
-            : words.Source;
-
-    private int Compare(TextWriter output, TextWriter error, CompareWords words)
+    private static int Compare(
+        TextWriter output,
+        TextWriter error,
+        CompareWords words,
+        (double? MarginDb, double? ImpactMarginDb) asked,
+        DayOfStudy source,
+        IReadOnlyList<ArchiveLine> archive)
     {
-        if (Directory.Exists(words.Source))
-        {
-            error.WriteLine($"{words.Source}: this is a folder; give a study file or a readings CSV");
-            return ExitCode.Wrong;
-        }
-
-        if (Asked(words, error) is not { } asked || Read(words, error) is not { } source || Archive(words, error) is not { } archive)
-        {
-            return ExitCode.Wrong;
-        }
-
         ComparisonTerms terms = source.Terms with
         {
             Reference = words.Reference ?? source.Terms.Reference,
@@ -108,7 +126,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Comparison.Of(source.Day, terms), source.Day, words.Json);
+        Print(output, Sensitivity.AddedTo(Comparison.Of(source.Day, terms), source.Day, terms), source.Day, words.Json);
         return ExitCode.Done;
     }
 
@@ -126,18 +144,15 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
     }
 
-    private DayOfStudy? Read(CompareWords words, TextWriter error)
+    private DayOfStudy? Read(string path, TextWriter error)
     {
-        if (!ReadingsSource.IsCsv(words.Source))
+        if (!ReadingsSource.IsCsv(path))
         {
-            return openStudy(words.Source);
+            return openStudy(path);
         }
 
-        return Content(ReadingsCsv.Read(words.Source), error) is { } day ? new DayOfStudy(day, new ComparisonTerms()) : null;
+        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms()) : null;
     }
-
-    private static IReadOnlyList<ArchiveLine>? Archive(CompareWords words, TextWriter error) =>
-        words.Archive is null ? [] : Content(ArchiveCsv.Read(words.Archive), error);
 
     private static T? Content<T>(FileRead<T> read, TextWriter error)
         where T : class

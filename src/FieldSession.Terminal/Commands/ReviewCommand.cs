@@ -25,7 +25,8 @@ internal static class ReviewCommand
     public static void Print(Logbook logbook, Surroundings outside)
     {
         MeasuredDay day = StudyReadings.Of(logbook.Study);
-        foreach (string line in ComparisonWords.Of(Comparison.Of(day, StudyTerms.Of(logbook.Study)), day))
+        ComparisonTerms terms = StudyTerms.Of(logbook.Study);
+        foreach (string line in ComparisonWords.Of(Sensitivity.AddedTo(Comparison.Of(day, terms), day, terms), day))
         {
             outside.Output.WriteLine(line);
         }

@@ -75,6 +75,18 @@ public sealed record ClassComparison
     /// <summary>The difference by segment, in the order of the route; empty for all segments together.</summary>
     public IReadOnlyList<SegmentEstimate> Segments { get; init; } = [];
 
+    /// <summary>The overall line under an assumed repeatability, for days without an archive; never behind the verdict. Steady segments only.</summary>
+    public Estimate? Assumed { get; init; }
+
+    /// <summary>The exact randomisation test beside the verdict; null below 8 runs of the pair.</summary>
+    public OrderTest? OrderTest { get; init; }
+
+    /// <summary>The level of exposure; steady segments only.</summary>
+    public RouteEnergy? RouteEnergy { get; init; }
+
+    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="Comparing.Sensitivity.AddedTo"/>).</summary>
+    public Sensitivity? Sensitivity { get; init; }
+
     /// <summary>Runs that lie outside because too few of their segments have a valid level.</summary>
     public IReadOnlyList<int> RunsNotCounted { get; init; } = [];
 

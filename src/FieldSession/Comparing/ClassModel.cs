@@ -11,7 +11,6 @@ internal sealed class ClassModel
     private readonly AdditiveErrors[] _errors;
     private readonly int[] _starts;
     private readonly double[] _ofAllColumns;
-    private readonly StudentLimits _limits = new();
 
     private ClassModel(DayTable table, Counted counted, ArchivePrior? prior, bool? drift)
     {
@@ -30,8 +29,8 @@ internal sealed class ClassModel
     private ClassModel(ClassModel other, ArchivePrior? prior)
     {
         (Counted, Runs, Fits, AllColumns, RunMeans, Design) = (other.Counted, other.Runs, other.Fits, other.AllColumns, other.RunMeans, other.Design);
-        (_errors, _starts, _ofAllColumns) = (other._errors, other._starts, other._ofAllColumns);
-        Scatter = Weigh(prior);
+        (_errors, _starts, _ofAllColumns, Limits) = (other._errors, other._starts, other._ofAllColumns, other.Limits);
+        Scatter = other.Scatter.Under(prior);
     }
 
     /// <summary>What entered.</summary>
@@ -57,6 +56,9 @@ internal sealed class ClassModel
 
     /// <summary>The errors of the fits.</summary>
     public IReadOnlyList<AdditiveErrors> Errors => _errors;
+
+    /// <summary>The limits of intervals.</summary>
+    public StudentLimits Limits { get; } = new();
 
     /// <summary>Fits what counts.</summary>
     /// <param name="table">The day.</param>
@@ -91,6 +93,9 @@ internal sealed class ClassModel
     /// <summary>Counted runs of an analysed code.</summary>
     public int RunsOf(int place) => Counted.RunsByCode[place].Length;
 
+    /// <summary>Run means of an analysed code.</summary>
+    public ReadOnlySpan<double> RunMeansOf(int place) => RunMeans.AsSpan(_starts[place], RunsOf(place));
+
     /// <summary>"First minus second", ready to be taken over any segments.</summary>
     public ModelContrast Contrast(int first, int second)
     {
@@ -118,7 +123,7 @@ internal sealed class ClassModel
             square += rows.SumOfSquares;
         }
 
-        return Lines.Estimate(difference, square, readingShare, Scatter, marginDb, _limits);
+        return Lines.Estimate(difference, square, readingShare, Scatter, marginDb, Limits);
     }
 
     /// <summary>The runs' weights, fit by fit; a fit without any is left out.</summary>

@@ -35,7 +35,12 @@ internal static class DayComparing
     {
         ClassComparisons counting = valid.Findings(table, code, reference, terms);
         ClassComparisons withSpoilt = all == valid ? counting : all.Findings(table, code, reference, terms);
-        return new CodeComparison(table.Codes[code], table.Codes[reference], counting, withSpoilt);
+        ClassComparison? Remarked(ClassComparison? clean) => LeftOutOfTheQuieter.Remarked(clean, table, code, reference, terms);
+        return new CodeComparison(
+            table.Codes[code],
+            table.Codes[reference],
+            new ClassComparisons(Remarked(counting.All), Remarked(counting.Steady), Remarked(counting.Impact)),
+            withSpoilt);
     }
 
     private static void CheckTerms(ComparisonTerms terms)

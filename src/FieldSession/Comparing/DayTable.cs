@@ -31,6 +31,7 @@ internal sealed class DayTable
         Segments = SegmentsIn(day);
         Valid = new double[Runs.Length * Segments.Length];
         All = new double[Valid.Length];
+        MeanDb = day.Levels.Count == 0 ? 0 : day.Levels.Average(level => level.LevelDb);
         Fill(day.Levels);
     }
 
@@ -45,6 +46,9 @@ internal sealed class DayTable
 
     /// <summary>Whether every run has a time.</summary>
     public bool TimesKnown { get; }
+
+    /// <summary>The mean of all levels, which the table is centred on, dB.</summary>
+    public double MeanDb { get; }
 
     /// <summary>Levels from valid readings, row by row.</summary>
     public double[] Valid { get; }
@@ -110,7 +114,6 @@ internal sealed class DayTable
     {
         Dictionary<int, int> rowOf = Runs.Select((run, row) => (run.Number, row)).ToDictionary(x => x.Number, x => x.row);
         Dictionary<string, int> columnOf = Segments.Select((segment, s) => (segment.Segment, s)).ToDictionary(x => x.Segment, x => x.s);
-        double mean = levels.Count == 0 ? 0 : levels.Average(level => level.LevelDb);
         int[] validCount = new int[Valid.Length];
         int[] allCount = new int[Valid.Length];
         foreach (MeasuredLevel level in levels)
@@ -118,9 +121,9 @@ internal sealed class DayTable
             (int row, int column) = (rowOf[level.Run], columnOf[level.Segment]);
             Check(level, Codes[Runs[row].Code], Segments[column].Class);
             int at = row * Segments.Length + column;
-            All[at] += level.LevelDb - mean;
+            All[at] += level.LevelDb - MeanDb;
             allCount[at]++;
-            Valid[at] += level.Spoilt ? 0 : level.LevelDb - mean;
+            Valid[at] += level.Spoilt ? 0 : level.LevelDb - MeanDb;
             validCount[at] += level.Spoilt ? 0 : 1;
         }
 

@@ -32,14 +32,17 @@ internal static class Lines
         double runPart = square * run;
         double readingPart = (scatter.ReadingVarianceUsed ?? 0) * bracket;
         double standardError = Math.Sqrt(Math.Max(0, runPart + readingPart));
-        return standardError < NoScatterDb
-            ? new Estimate(differenceDb, 0)
-            : Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb, limits);
+        return Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb, limits);
     }
 
-    /// <summary>Intervals and p from a difference, its standard error above 0 and its degrees of freedom.</summary>
-    private static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb, StudentLimits limits)
+    /// <summary>Intervals and p from a difference, its standard error and its degrees of freedom; a standard error of 0 gives no interval.</summary>
+    public static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb, StudentLimits limits)
     {
+        if (standardErrorDb < NoScatterDb)
+        {
+            return new Estimate(differenceDb, 0);
+        }
+
         (double t95, double t90) = limits.Of(df);
         (t95, t90) = (t95 * standardErrorDb, t90 * standardErrorDb);
         return new Estimate(

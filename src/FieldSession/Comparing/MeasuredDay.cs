@@ -4,7 +4,8 @@ namespace FieldSession.Comparing;
 /// <param name="Segment">Its name.</param>
 /// <param name="Kind">Its kind.</param>
 /// <param name="Class">How it is read.</param>
-public sealed record PlannedSegment(string Segment, string Kind, MeasureClass Class);
+/// <param name="Seconds">How long a run stays on it, above 0; null: not known.</param>
+public sealed record PlannedSegment(string Segment, string Kind, MeasureClass Class, double? Seconds = null);
 
 /// <summary>Everything read on one study, ready to be compared: readings by code, no identity behind a code.</summary>
 /// <param name="Levels">All readings, spoilt ones included; several of one run and segment are several readings of it.</param>

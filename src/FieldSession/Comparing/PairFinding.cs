@@ -57,6 +57,9 @@ internal static class PairFinding
         MoreRunsAsSeen = MoreRuns.Of(pair, cautious: false),
         MoreRunsCautious = MoreRuns.Of(pair, cautious: true),
         Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
+        OrderTest = OrderTest.Of(pair),
+        Assumed = AssumedRepeatability.Of(pair, comparison.Class),
+        RouteEnergy = comparison.Class == MeasureClass.Steady ? RouteEnergyFinding.Of(pair, table) : null,
         OrderLeverHours = table.TimesKnown ? DriftFinding.OrderLeverHours(pair) : null,
     };
 

@@ -11,6 +11,12 @@ internal sealed record Scatter
     private const double ConflictLevel = 0.95;
     private const double LeastArchiveDf = 3;
 
+    /// <summary>Residual sum of squares of the run means.</summary>
+    public required double Rss { get; init; }
+
+    /// <summary>Residual sum of squares of the readings.</summary>
+    public required double Sse { get; init; }
+
     /// <summary>Degrees of freedom of the runs.</summary>
     public required int NuRun { get; init; }
 
@@ -60,6 +66,8 @@ internal sealed record Scatter
         double? reading = nuE > 0 ? sse / nuE : null;
         Scatter strict = new()
         {
+            Rss = rss,
+            Sse = sse,
             NuRun = nuRun,
             RunVariance = run,
             NuE = nuE,
@@ -70,10 +78,13 @@ internal sealed record Scatter
             NuUsed = nuRun,
             ReadingVarianceUsed = reading,
         };
-        return strict.WithPrior(rss).WithFloor(sse);
+        return strict.WithPrior().WithFloor();
     }
 
-    private Scatter WithPrior(double rss)
+    /// <summary>The same sums of squares under another offer of the archive.</summary>
+    public Scatter Under(ArchivePrior? prior) => Of(Rss, NuRun, Sse, NuE, Kbar, prior);
+
+    private Scatter WithPrior()
     {
         if (Prior is null || Prior.NuArchive < LeastArchiveDf)
         {
@@ -87,17 +98,17 @@ internal sealed record Scatter
         }
 
         double nu = Prior.Nu0 + NuRun;
-        return this with { PriorUsed = true, RunVarianceUsed = (Prior.Nu0 * s0Squared + rss) / nu, NuUsed = nu };
+        return this with { PriorUsed = true, RunVarianceUsed = (Prior.Nu0 * s0Squared + Rss) / nu, NuUsed = nu };
     }
 
-    private Scatter WithFloor(double sse)
+    private Scatter WithFloor()
     {
         if (ReadingVarianceUsed is not double reading || RunVarianceUsed is not double run || run >= Kbar * reading)
         {
             return this;
         }
 
-        double pooled = (sse + NuUsed * run / Kbar) / (NuE + NuUsed);
+        double pooled = (Sse + NuUsed * run / Kbar) / (NuE + NuUsed);
         return this with { FloorApplied = true, ReadingVarianceUsed = pooled, RunVarianceUsed = Kbar * pooled };
     }
 }

@@ -1,70 +1,77 @@
 namespace FieldSession.Comparing;
 
 /// <summary>Tries the changes of the sensitivity one by one: the same function with other input (docs/method.md, "Sensitivity").</summary>
-internal sealed class SensitivityFinding
+/// <param name="table">The day.</param>
+/// <param name="terms">Reference, margins, archive.</param>
+internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
 {
-    private readonly DayTable _table;
-    private readonly ComparisonTerms _terms;
-    private readonly MeasureClass? _class;
-    private readonly int _code;
-    private readonly int _reference;
-    private readonly int[] _runs;
-    private readonly int[] _segments;
+    private readonly int _reference = terms.Reference is null ? 0 : Array.IndexOf(table.Codes, terms.Reference);
+    private readonly int[] _runs = [.. Enumerable.Range(0, table.Runs.Length)];
 
-    private SensitivityFinding(DayTable table, ComparisonTerms terms, string code, MeasureClass? measureClass)
+    /// <summary>What the changes do to every code that the class compares with the reference.</summary>
+    public Dictionary<string, Sensitivity> OfClass(MeasureClass? measureClass)
     {
-        _table = table;
-        _terms = terms;
-        _class = measureClass;
-        _code = Array.IndexOf(table.Codes, code);
-        _reference = terms.Reference is null ? 0 : Array.IndexOf(table.Codes, terms.Reference);
-        _runs = [.. Enumerable.Range(0, table.Runs.Length)];
-        _segments = table.SegmentsOf(measureClass);
+        int[] segments = table.SegmentsOf(measureClass);
+        ClassView? View(double[] cells, int[] runs, int[] chosen, bool? drift) =>
+            ClassView.Of(table, cells, measureClass, terms, runs, chosen, drift);
+
+        ClassView? plain = View(table.Valid, _runs, segments, null);
+        Dictionary<string, Sensitivity> found = [];
+        if (plain?.Model is null || _reference < 0)
+        {
+            return found;
+        }
+
+        Changed[] changes =
+        [
+            new(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null)),
+            .. _runs.Select(run => new Changed(
+                SensitivityChange.RunLeftOut, $"{table.Runs[run].Number}", View(table.Valid, [.. _runs.Where(r => r != run)], segments, null))),
+            .. segments.Select(segment => new Changed(
+                SensitivityChange.SegmentLeftOut, table.Segments[segment].Segment, View(table.Valid, _runs, [.. segments.Where(s => s != segment)], null))),
+            .. Switched(plain.Model, drift => View(table.Valid, _runs, segments, drift)),
+        ];
+        foreach (int code in plain.Counted.Codes)
+        {
+            if (code != _reference && PairLine.Of(plain, code, _reference, terms) is PairLine pair)
+            {
+                found[table.Codes[code]] = OfPair(pair, code, changes);
+            }
+        }
+
+        return found;
     }
 
-    /// <summary>Tries every change.</summary>
-    public static Sensitivity Of(MeasuredDay day, ComparisonTerms terms, string code, MeasureClass? measureClass)
+    private static IEnumerable<Changed> Switched(ClassModel plain, Func<bool, ClassView?> view)
     {
-        SensitivityFinding finding = new(DayTable.Of(day), terms, code, measureClass);
-        PairLine? plain = finding.Line(finding._table.Valid, finding._runs, finding._segments, null);
-        SensitivityLine[] lines = [.. finding.Changes(plain).OfType<SensitivityLine>()];
+        if (plain.Design.Parallel)
+        {
+            yield break;
+        }
+
+        Changed switched = new(SensitivityChange.DriftSwitched, "", view(plain.Design.DriftColumn is null));
+        if (switched.View?.Model is { Scatter.NuRun: > 0 })
+        {
+            yield return switched;
+        }
+    }
+
+    private Sensitivity OfPair(PairLine plain, int code, Changed[] changes)
+    {
+        SensitivityLine[] lines = [.. changes.Select(change => Line(change, code)).OfType<SensitivityLine>()];
+        double[] differences = [plain.Overall.DifferenceDb, .. lines.Select(line => line.Overall.DifferenceDb)];
+        string verdict = VerdictWords.Of(plain, terms);
         return new Sensitivity(
             lines,
-            lines.Length == 0 ? null : lines.Min(line => line.Overall.DifferenceDb),
-            lines.Length == 0 ? null : lines.Max(line => line.Overall.DifferenceDb),
-            plain is not null && lines.Any(line => line.Verdict != VerdictWords.Of(plain, terms)));
+            differences.Min(),
+            differences.Max(),
+            lines.Any(line => line.HasVerdict && line.Verdict != verdict));
     }
 
-    private IEnumerable<SensitivityLine?> Changes(PairLine? plain)
-    {
-        double[] valid = _table.Valid;
-        yield return Change(SensitivityChange.SpoiltPutBack, "", Line(_table.All, _runs, _segments, null));
-        foreach (int run in _runs)
-        {
-            yield return Change(
-                SensitivityChange.RunLeftOut, $"{_table.Runs[run].Number}", Line(valid, [.. _runs.Where(r => r != run)], _segments, null));
-        }
+    private SensitivityLine? Line(Changed change, int code) => PairLine.Of(change.View, code, _reference, terms) is PairLine pair
+        ? new SensitivityLine(change.Change, change.Name, pair.Overall, VerdictWords.Of(pair, terms), VerdictWords.HasVerdict(pair, terms))
+        : null;
 
-        foreach (int segment in _segments)
-        {
-            yield return Change(
-                SensitivityChange.SegmentLeftOut,
-                _table.Segments[segment].Segment,
-                Line(valid, _runs, [.. _segments.Where(s => s != segment)], null));
-        }
-
-        if (plain is { Model.Design.Parallel: false })
-        {
-            bool drift = plain.Model.Design.DriftColumn is not null;
-            PairLine? switched = Line(valid, _runs, _segments, !drift);
-            yield return switched is { Model.Scatter.NuRun: > 0 } ? Change(SensitivityChange.DriftSwitched, "", switched) : null;
-        }
-    }
-
-    private PairLine? Line(double[] cells, int[] runs, int[] segments, bool? drift) => _code < 0 || _reference < 0
-        ? null
-        : PairLine.Of(ClassView.Of(_table, cells, _class, _terms, runs, segments, drift), _code, _reference, _terms);
-
-    private SensitivityLine? Change(SensitivityChange change, string name, PairLine? line) =>
-        line is null ? null : new SensitivityLine(change, name, line.Overall, VerdictWords.Of(line, _terms));
+    /// <summary>A view after a change.</summary>
+    private sealed record Changed(SensitivityChange Change, string Name, ClassView? View);
 }

@@ -20,6 +20,9 @@ internal static class VerdictWords
         return reason is null ? Words(pair, terms.VerdictAlpha) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
     }
 
+    /// <summary>Whether the words are a verdict, and not the reason for there being none.</summary>
+    public static bool HasVerdict(PairLine pair, ComparisonTerms terms) => WhyNone(pair, terms) is null;
+
     /// <summary>Why these runs carry no verdict; null: they do.</summary>
     private static string? WhyNone(PairLine pair, ComparisonTerms terms)
     {

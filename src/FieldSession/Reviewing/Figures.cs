@@ -21,6 +21,9 @@ public static class Figures
     /// <summary>A scatter or a rate, of which tenths say too little: "0.25".</summary>
     public static string FineDb(double? db) => db is { } known ? Text(known, "0.00") : Unknown;
 
+    /// <summary>A difference without an error of its own: "+0.7".</summary>
+    public static string SignedDb(double db) => Text(db, "+0.0;-0.0;0.0");
+
     /// <summary>A rate with its sign: "-0.06".</summary>
     public static string SignedFineDb(double db) => Text(db, "+0.00;-0.00;0.00");
 

@@ -45,9 +45,26 @@ internal static class PairWords
             Line("run to run, reading SD", one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
             Line("drift per hour", Drift),
             Line("more runs a code", MoreRuns),
+            .. Extras(clean, all),
             .. Verdicts(clean, all),
+            .. ExtraWords.Of(clean),
             .. clean.Remarks.SelectMany(remark => PlainLines.Wrapped("    - ", remark)),
         ];
+    }
+
+    /// <summary>Lines that only some days have.</summary>
+    private static IEnumerable<string> Extras(ClassComparison clean, ClassComparison? all)
+    {
+        string Line(string label, Func<ClassComparison, string> cell) => Row($"    {label}", cell(clean), all is null ? "" : cell(all));
+        if (clean.OrderTest is not null)
+        {
+            yield return Line("p of the driven order", one => Figures.Probability(one.OrderTest?.P));
+        }
+
+        if (clean.RouteEnergy is not null)
+        {
+            yield return Line("level of exposure, d", one => Figures.Difference(one.RouteEnergy?.Overall));
+        }
     }
 
     private static IEnumerable<string> Verdicts(ClassComparison clean, ClassComparison? all) => all is null || all.Verdict == clean.Verdict

@@ -21,7 +21,7 @@ public class ComparisonAgainstReferenceTests
         MeasuredDay day = CaseDay.Of(reference);
         Comparison comparison = Comparison.Of(day, Terms);
         Dictionary<string, object?> found = FoundNumbers.Of(comparison.Comparisons.Single().Classes);
-        foreach (SensitivityLine line in Sensitivity.Of(day, Terms, "A", MeasureClass.Steady).Lines)
+        foreach (SensitivityLine line in Lines(day))
         {
             string name = line.Change switch
             {
@@ -55,7 +55,7 @@ public class ComparisonAgainstReferenceTests
         ClassComparisons classes = Comparison.Of(day, Terms).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         AddRunMeans(found, classes.Steady!);
-        SensitivityLine switched = Sensitivity.Of(day, Terms, "A", MeasureClass.Steady).Lines.Single(line => line.Change == SensitivityChange.DriftSwitched);
+        SensitivityLine switched = Lines(day).Single(line => line.Change == SensitivityChange.DriftSwitched);
         FoundNumbers.Add(found, "no_drift.steady.overall", switched.Overall);
         reference.Check(found);
     }
@@ -172,6 +172,9 @@ public class ComparisonAgainstReferenceTests
 
         reference.Check(found);
     }
+
+    private static IReadOnlyList<SensitivityLine> Lines(MeasuredDay day) =>
+        Sensitivity.AddedTo(Comparison.Of(day, Terms), day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
 
     private static int Check(string name, ComparisonTerms terms)
     {

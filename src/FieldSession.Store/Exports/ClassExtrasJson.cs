@@ -1,0 +1,60 @@
+using System.Text.Json;
+using FieldSession.Comparing;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>What stands beside the verdict of a class: the end of a class object in <see cref="ComparisonJson"/>.</summary>
+internal static class ClassExtrasJson
+{
+    /// <summary>Writes the fields into an open object.</summary>
+    public static void Write(Utf8JsonWriter json, ClassComparison one)
+    {
+        json.Part("assumed", one.Assumed, assumed => ClassJson.Estimate(json, assumed));
+        json.Part("order_test", one.OrderTest, test => OrderTest(json, test));
+        json.Part("route_energy", one.RouteEnergy, energy => Energy(json, energy));
+        json.Part("sensitivity", one.Sensitivity, sensitivity => Sensitivity(json, sensitivity));
+    }
+
+    private static void OrderTest(Utf8JsonWriter json, OrderTest test)
+    {
+        json.Figure("p", test.P);
+        json.WriteNumber("orders", test.Orders);
+    }
+
+    private static void Energy(Utf8JsonWriter json, RouteEnergy energy)
+    {
+        ClassJson.Estimate(json, energy.Overall);
+        json.WriteBoolean("by_time", energy.ByTime);
+        json.Parts("runs", energy.Runs, run =>
+        {
+            json.WriteNumber("run", run.Run);
+            json.WriteString("code", run.Code);
+            json.Figure("level", run.LevelDb);
+        });
+    }
+
+    private static void Sensitivity(Utf8JsonWriter json, Sensitivity sensitivity)
+    {
+        json.Figure("lowest_d", sensitivity.LowestDb);
+        json.Figure("highest_d", sensitivity.HighestDb);
+        json.WriteBoolean("verdict_changes", sensitivity.VerdictChanges);
+        json.Parts("lines", sensitivity.Lines, line => Line(json, line));
+    }
+
+    private static void Line(Utf8JsonWriter json, SensitivityLine line)
+    {
+        json.WriteString("change", Word(line.Change));
+        json.WriteString("name", line.Name);
+        ClassJson.Estimate(json, line.Overall);
+        json.WriteString("verdict", line.Verdict);
+        json.WriteBoolean("has_verdict", line.HasVerdict);
+    }
+
+    private static string Word(SensitivityChange change) => change switch
+    {
+        SensitivityChange.SpoiltPutBack => "spoilt put back",
+        SensitivityChange.RunLeftOut => "run left out",
+        SensitivityChange.SegmentLeftOut => "segment left out",
+        _ => "drift switched",
+    };
+}

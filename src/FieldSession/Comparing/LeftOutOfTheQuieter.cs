@@ -1,0 +1,51 @@
+namespace FieldSession.Comparing;
+
+/// <summary>
+/// Traffic and its like only raise levels. If a difference is shown only because readings of the quieter code were left out, that has to be said:
+/// put back the quieter code's spoilt readings alone, and look whether the difference still stands.
+/// </summary>
+internal static class LeftOutOfTheQuieter
+{
+    /// <summary>The comparison, with a remark in front where the difference hangs on what was left out of the quieter code.</summary>
+    public static ClassComparison? Remarked(ClassComparison? clean, DayTable table, int code, int reference, ComparisonTerms terms)
+    {
+        if (clean?.Overall is not { P: double p, DifferenceDb: double difference } || p >= terms.VerdictAlpha)
+        {
+            return clean;
+        }
+
+        int quieter = difference < 0 ? code : reference;
+        if (PutBack(table, clean.Class, quieter) is not double[] cells)
+        {
+            return clean;
+        }
+
+        PairLine? pair = PairLine.Of(ClassView.Of(table, cells, clean.Class, terms), code, reference, terms);
+        bool stands = pair?.Overall.P < terms.VerdictAlpha && Math.Sign(pair.Overall.DifferenceDb) == Math.Sign(difference);
+        return stands ? clean : clean with { Remarks = [Words(table.Codes[quieter]), .. clean.Remarks] };
+    }
+
+    private static string Words(string quieter) =>
+        $"the difference hangs on readings left out of {quieter}, the quieter code: with them it is not shown; traffic only raises levels, so look at those flags first";
+
+    /// <summary>The valid levels, but the code's own spoilt ones put back; null: it has none in the class.</summary>
+    private static double[]? PutBack(DayTable table, MeasureClass? measureClass, int code)
+    {
+        double[]? cells = null;
+        int[] segments = table.SegmentsOf(measureClass);
+        for (int run = 0; run < table.Runs.Length; run++)
+        {
+            foreach (int segment in table.Runs[run].Code == code ? segments : [])
+            {
+                int at = run * table.Segments.Length + segment;
+                if (!table.Valid[at].Equals(table.All[at]))
+                {
+                    cells ??= [.. table.Valid];
+                    cells[at] = table.All[at];
+                }
+            }
+        }
+
+        return cells;
+    }
+}
