@@ -8,9 +8,9 @@ namespace FieldSession.Tests.Commands;
 
 public sealed class CompareCommandTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory().FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory().FullName;
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void A_csv_is_compared_as_text_of_80_columns()
@@ -41,7 +41,7 @@ public sealed class CompareCommandTests : IDisposable
     [Fact]
     public void Margins_of_a_study_hold_unless_others_are_typed()
     {
-        string study = Path.Combine(folder, "day.study");
+        string study = Path.Combine(_folder, "day.study");
         File.WriteAllBytes(study, [0]);
         DayOfStudy day = new(CsvText.Day(ADay), new ComparisonTerms("862", 0.7, 1.7));
 
@@ -120,9 +120,9 @@ public sealed class CompareCommandTests : IDisposable
     [Fact]
     public void A_file_that_is_not_there_and_a_folder_are_refused()
     {
-        (int missing, _, string missingWords) = Run(new CompareWords(Path.Combine(folder, "nothing.csv")));
-        (int missingArchive, _, string archiveWords) = Run(new CompareWords(Csv(ADay), Archive: Path.Combine(folder, "old.csv")));
-        (int isFolder, _, string folderWords) = Run(new CompareWords(folder));
+        (int missing, _, string missingWords) = Run(new CompareWords(Path.Combine(_folder, "nothing.csv")));
+        (int missingArchive, _, string archiveWords) = Run(new CompareWords(Csv(ADay), Archive: Path.Combine(_folder, "old.csv")));
+        (int isFolder, _, string folderWords) = Run(new CompareWords(_folder));
 
         Assert.Equal((ExitCode.Wrong, ExitCode.Wrong, ExitCode.Wrong), (missing, missingArchive, isFolder));
         Assert.Contains("nothing.csv: there is no such file", missingWords);
@@ -133,13 +133,36 @@ public sealed class CompareCommandTests : IDisposable
     [Fact]
     public void A_file_that_can_not_be_read_says_so()
     {
-        string study = Path.Combine(folder, "day.study");
+        string study = Path.Combine(_folder, "day.study");
         File.WriteAllBytes(study, [0]);
 
         (int code, _, string error) = Run(new CompareWords(study), _ => throw new IOException("locked by another program"));
 
         Assert.Equal(ExitCode.Damaged, code);
         Assert.Contains("locked by another program; nothing was changed", error);
+    }
+
+    [Fact]
+    public void An_archive_that_can_not_be_read_is_the_file_that_is_named()
+    {
+        string tooLong = Path.Combine(_folder, new string('a', 5000));
+
+        (int code, string output, string error) = Run(new CompareWords(Csv(ADay), Archive: tooLong));
+        (int isFolder, _, string folderWords) = Run(new CompareWords(Csv(ADay), Archive: _folder));
+
+        Assert.Equal((ExitCode.Damaged, "", ExitCode.Wrong), (code, output, isFolder));
+        Assert.StartsWith($"{tooLong}: can't be read", error);
+        Assert.StartsWith($"{_folder}: this is a folder", folderWords);
+    }
+
+    [Fact]
+    public void The_text_says_what_the_result_hangs_on()
+    {
+        (_, string output, _) = Run(new CompareWords(Csv(ADay), "417"));
+
+        Assert.Contains("hangs on: d from ", output);
+        Assert.Contains("no archive: if runs repeat with 0.5 dB, which is assumed", output);
+        Assert.Contains("level of exposure, d", output);
     }
 
     private static string[] ADay =>
@@ -151,7 +174,7 @@ public sealed class CompareCommandTests : IDisposable
 
     private string Csv(params string[] lines)
     {
-        string path = Path.Combine(folder, "day.csv");
+        string path = Path.Combine(_folder, "day.csv");
         File.WriteAllLines(path, lines);
         return path;
     }

@@ -57,6 +57,43 @@ public class ComparisonJsonTests
         Assert.Equal(1, json.RootElement.GetProperty("readings").GetProperty("by_cause").GetProperty("traffic").GetInt32());
     }
 
+    [Fact]
+    public void A_number_that_is_none_is_null_never_text()
+    {
+        Comparison comparison = Comparison.Of(CaseDay.Of(ReferenceCase.Open("22-quillmere")), new ComparisonTerms("417"));
+        CodeComparison pair = comparison.Comparisons[0];
+        ClassComparison broken = pair.Classes.Steady! with
+        {
+            Overall = new Estimate(double.NaN, double.PositiveInfinity, double.NegativeInfinity),
+            Mdd80Db = double.NaN,
+            NuE = double.NaN,
+        };
+
+        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(comparison with { Comparisons = [pair with { Classes = pair.Classes with { Steady = broken } }] }));
+
+        JsonElement steady = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady");
+        Assert.All(["d", "se", "df"], name => Assert.Equal(JsonValueKind.Null, steady.GetProperty("overall").GetProperty(name).ValueKind));
+        Assert.All(["mdd80", "nu_e"], name => Assert.Equal(JsonValueKind.Null, steady.GetProperty(name).ValueKind));
+    }
+
+    [Fact]
+    public void What_stands_beside_the_verdict_comes_last()
+    {
+        MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
+        ComparisonTerms terms = new("417");
+        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(Sensitivity.AddedTo(Comparison.Of(day, terms), day, terms)));
+        JsonElement classes = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes");
+        JsonElement steady = classes.GetProperty("steady");
+
+        Assert.Equal(["assumed", "order_test", "route_energy", "sensitivity"], steady.EnumerateObject().Select(property => property.Name).TakeLast(4));
+        StartsWith(steady.GetProperty("sensitivity"), "lowest_d highest_d verdict_changes lines");
+        StartsWith(steady.GetProperty("sensitivity").GetProperty("lines")[1], "change name d se df lo95 hi95 p lo90 hi90 p_tost verdict has_verdict");
+        Assert.Equal(JsonValueKind.Null, classes.GetProperty("all").GetProperty("route_energy").ValueKind);
+        JsonElement run = steady.GetProperty("route_energy").GetProperty("runs")[0];
+        Assert.Equal(1, run.GetProperty("run").GetInt32());
+        Assert.InRange(run.GetProperty("level").GetDouble(), 40, 90);
+    }
+
     private static JsonDocument Json(MeasuredDay day, string reference) =>
         JsonDocument.Parse(ComparisonJson.Of(Comparison.Of(day, new ComparisonTerms(reference))));
 

@@ -1,4 +1,6 @@
+using System.Text;
 using FieldSession.Comparing;
+using FieldSession.Store.Readings;
 
 namespace FieldSession.Tests.References;
 
@@ -7,10 +9,32 @@ internal static class CaseDay
 {
     public static MeasuredDay Of(ReferenceCase reference) => new([.. reference.Table("data.csv").Select(Level)]);
 
+    /// <summary>The day as it stands in the table, or read from it by the program's own reader.</summary>
+    public static MeasuredDay Of(ReferenceCase reference, bool throughCsv) => throughCsv ? ThroughCsv(reference) : Of(reference);
+
+    public static MeasuredDay ThroughCsv(ReferenceCase reference)
+    {
+        string[] lines = File.ReadAllLines(reference.PathOf("data.csv"));
+        string header = string.Join(',', lines[0].Split(',').Select(column => column.Trim('"') switch
+        {
+            "t" => "minutes",
+            "cls" => "class",
+            "excluded" => "spoilt",
+            _ => column,
+        }));
+        byte[] bytes = Encoding.UTF8.GetBytes(string.Join('\n', [header, .. lines.Skip(1)]));
+        FileRead<MeasuredDay> read = ReadingsCsv.Read(new MemoryStream(bytes), "data.csv");
+        Assert.True(read.Content is not null, string.Join('\n', read.ProblemLines()));
+        return read.Content;
+    }
+
     public static MeasuredDay FirstRuns(MeasuredDay day, int runs) => day with { Levels = [.. day.Levels.Where(level => level.Run <= runs)] };
 
     public static IReadOnlyList<ArchiveLine> Archive(ReferenceCase reference) => [.. reference.Table("archive.csv").Select(row => new ArchiveLine(
         row["day"], row["cls"] == "all" ? null : Class(row["cls"]), Get(row, "nu_run"), Get(row, "s_run"), Get(row, "kbar"), Get(row, "nu_e"), Get(row, "s_e")))];
+
+    public static IReadOnlyList<ArchiveLine> Archive(ReferenceCase reference, bool throughCsv) =>
+        throughCsv ? ArchiveCsv.Read(reference.PathOf("archive.csv")).Content! : Archive(reference);
 
     public static MeasureClass Class(string word) => word == "impact" ? MeasureClass.Impact : MeasureClass.Steady;
 

@@ -14,10 +14,12 @@ internal sealed class ReferenceCase
     public static IEnumerable<string> Names() =>
         Directory.GetDirectories(Path.Combine(AppContext.BaseDirectory, "References", "cases")).Select(x => Path.GetFileName(x)).Order();
 
+    public string PathOf(string file) => Path.Combine(_folder, file);
+
     /// <summary>Rows of a table as header to cell.</summary>
     public IReadOnlyList<Dictionary<string, string>> Table(string file)
     {
-        string[] lines = File.ReadAllLines(Path.Combine(_folder, file));
+        string[] lines = File.ReadAllLines(PathOf(file));
         string[] header = Cells(lines[0]);
         return [.. lines.Skip(1).Where(line => line != "").Select(line => header.Zip(Cells(line)).ToDictionary(x => x.First, x => x.Second))];
     }

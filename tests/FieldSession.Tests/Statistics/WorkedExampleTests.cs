@@ -184,6 +184,17 @@ public class WorkedExampleTests
         Assert.Equal([0.5, 0.5, -0.5, -0.5], design.Weights([1, -1]).Select(w => Math.Round(w, 12)));
     }
 
+    // by hand: of the 20 ways to take three of six, only the true one and its mirror part the means that far
+    [Fact]
+    public void Two_groups_wholly_apart_are_two_orders_of_twenty()
+    {
+        Assert.Equal(new OrderRandomisation.Result(0.1, 20), OrderRandomisation.Of([1, 2, 3], [4, 5, 6])!.Value);
+        Assert.Equal(1, OrderRandomisation.Of([1, 4], [2, 3])!.Value.P);
+        Assert.Equal(12_870, OrderRandomisation.Of(new double[8], new double[8])!.Value.Orders);
+        Assert.Null(OrderRandomisation.Of(new double[9], new double[9]));
+        Assert.Null(OrderRandomisation.Of([], [1]));
+    }
+
     [Fact]
     public void Drawn_patterns_come_near_the_enumeration()
     {
