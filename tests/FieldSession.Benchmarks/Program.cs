@@ -1,4 +1,7 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
 using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using FieldSession.Benchmarks;
 
 switch (args)
@@ -10,6 +13,9 @@ switch (args)
         RealisticDays.Print(Console.Out, days, seed);
         break;
     default:
-        BenchmarkSwitcher.FromAssembly(typeof(ComparisonSpeed).Assembly).Run(args);
+        BenchmarkSwitcher.FromAssembly(typeof(ComparisonSpeed).Assembly).Run(
+            args,
+            // in this process: nothing is built anew, so that it runs wherever the project was built
+            DefaultConfig.Instance.AddJob(Job.Default.WithWarmupCount(3).WithIterationCount(9).WithToolchain(InProcessEmitToolchain.Instance)));
         break;
 }

@@ -8,7 +8,6 @@ namespace FieldSession.Benchmarks;
 
 /// <summary>A readings CSV of a million rows, from its bytes to the comparison as JSON, in shapes from few long runs to many short ones.</summary>
 [MemoryDiagnoser]
-[SimpleJob(launchCount: 1, warmupCount: 1, iterationCount: 5)]
 public class ReadingsSpeed
 {
     private byte[] _csv = [];

@@ -9,10 +9,13 @@ internal static class AssumedRepeatability
     private const double S0Db = 0.5;
     private const double Nu0 = 3;
 
-    /// <summary>The overall line; null where an archive speaks, for other classes, or if today is plainly rougher than assumed.</summary>
+    // with more, the day's own scatter says more than an assumption
+    private const int MostOwnDf = 2;
+
+    /// <summary>The overall line; null where an archive or three degrees of freedom of the day speak, for other classes, or if today is plainly rougher than assumed.</summary>
     public static Estimate? Of(PairLine pair, MeasureClass? measureClass)
     {
-        if (measureClass != MeasureClass.Steady || pair.Model.Scatter.Prior is not null)
+        if (measureClass != MeasureClass.Steady || pair.Model.Scatter is not { Prior: null, NuRun: <= MostOwnDf })
         {
             return null;
         }
