@@ -6,6 +6,16 @@ using FieldSession.Benchmarks;
 
 switch (args)
 {
+    case ["acts"]:
+        BenchmarkRunner.Run<ActCosts>();
+        break;
+    case ["speed", .. string[] filter]:
+        // nothing is built a second time; nine rounds, because a million rows take seconds each
+        ManualConfig config = ManualConfig.Create(DefaultConfig.Instance)
+            .AddJob(Job.Default.WithWarmupCount(3).WithIterationCount(9).WithToolchain(InProcessEmitToolchain.Instance))
+            .WithArtifactsPath(Path.Combine(".artifacts", "benchmarks"));
+        BenchmarkSwitcher.FromAssembly(typeof(ComparisonSpeed).Assembly).Run(["--filter", filter.Length > 0 ? filter[0] : "*Speed*"], config);
+        break;
     case ["simulate", .. string[] rest]:
         int days = rest.Length > 0 ? int.Parse(rest[0]) : 20_000;
         int seed = rest.Length > 1 ? int.Parse(rest[1]) : 1;
@@ -13,9 +23,6 @@ switch (args)
         RealisticDays.Print(Console.Out, days, seed);
         break;
     default:
-        BenchmarkSwitcher.FromAssembly(typeof(ComparisonSpeed).Assembly).Run(
-            args,
-            // in this process: nothing is built anew, so that it runs wherever the project was built
-            DefaultConfig.Instance.AddJob(Job.Default.WithWarmupCount(3).WithIterationCount(9).WithToolchain(InProcessEmitToolchain.Instance)));
+        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed]");
         break;
 }

@@ -24,7 +24,7 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     public MeasuredDay Day { get; } = StudyReadings.Of(study);
 
     /// <summary>The comparison on the terms that the plan fixed.</summary>
-    public Comparison Comparison => field ??= Comparison.Of(Day, StudyTerms.Of(Study));
+    public Comparison Comparison => field ??= Comparison.InFull(Day, StudyTerms.Of(Study));
 
     /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
     public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()

@@ -11,12 +11,12 @@ internal sealed class ReadingRows(CsvSheet sheet)
     private const string LevelAllowed = "a level in dB from 0 to 140, with a point";
 
     private const string MinutesAllowed = "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
-    private const string SecondsAllowed = "seconds that a run stays on the segment, 0.001 to 100000, with a point; or empty";
+    private const string SecondsAllowed = "seconds that a run stays on the segment, above 0 and up to 1000000000, with a point; or empty";
 
     // 190 years: a larger number is no time from the first run
     private const double LongestMinutes = 1e8;
-    private const double LeastSeconds = 0.001;
-    private const double LongestSeconds = 1e5;
+    private const double LeastSeconds = 1e-9;
+    private const double LongestSeconds = 1e9;
 
     private readonly RowsSoFar _before = new(sheet);
     private readonly Dictionary<string, string?> _causes = new(StringComparer.Ordinal);
@@ -37,23 +37,29 @@ internal sealed class ReadingRows(CsvSheet sheet)
     public void Take()
     {
         int? number = RunNumber();
-        string? code = Name(ReadingColumns.Code, isNeeded: true);
-        PlannedSegment? said = Segment();
-        bool timed = TryNumber(ReadingColumns.Minutes, 0, LongestMinutes, MinutesAllowed, out double? minutes);
-        bool measured = TryLevels(out LevelRange? range);
-        bool flagged = TrySpoilt(out SpoiltText spoilt);
-        if (number is null || code is null || said is null || !(timed && measured && flagged))
+        RunSoFar? saidOfRun = Run();
+        PlannedSegment? saidOfSegment = Segment();
+        bool measured = TryLevels(out LevelRange? range) & TrySpoilt(out SpoiltText spoilt);
+        if (number is null || saidOfRun is null || saidOfSegment is null || !measured)
         {
             return;
         }
 
-        RunSoFar? run = _before.Run(number.Value, new RunSoFar(
-            sheet.Line, code, minutes, Optional(ReadingColumns.Car), Optional(ReadingColumns.Slot), Optional(ReadingColumns.Session)));
-        PlannedSegment? segment = _before.Segment(said);
+        RunSoFar? run = _before.Run(number.Value, saidOfRun);
+        PlannedSegment? segment = _before.Segment(saidOfSegment);
         if (run is not null && segment is not null)
         {
             Keep(number.Value, run, segment, range, spoilt);
         }
+    }
+
+    private RunSoFar? Run()
+    {
+        string? code = Name(ReadingColumns.Code, isNeeded: true);
+        bool isTimed = TryNumber(ReadingColumns.Minutes, 0, LongestMinutes, MinutesAllowed, out double? minutes);
+        return code is null || !isTimed
+            ? null
+            : new RunSoFar(sheet.Line, code, minutes, Optional(ReadingColumns.Car), Optional(ReadingColumns.Slot), Optional(ReadingColumns.Session));
     }
 
     private void Keep(int number, RunSoFar run, PlannedSegment segment, LevelRange? range, SpoiltText spoilt)

@@ -126,7 +126,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Sensitivity.AddedTo(Comparison.Of(source.Day, terms), source.Day, terms), source.Day, words.Json);
+        Print(output, Comparison.InFull(source.Day, terms), source.Day, words.Json);
         return ExitCode.Done;
     }
 

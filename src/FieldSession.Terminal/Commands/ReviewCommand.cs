@@ -25,8 +25,7 @@ internal static class ReviewCommand
     public static void Print(Logbook logbook, Surroundings outside)
     {
         MeasuredDay day = StudyReadings.Of(logbook.Study);
-        ComparisonTerms terms = StudyTerms.Of(logbook.Study);
-        foreach (string line in ComparisonWords.Of(Sensitivity.AddedTo(Comparison.Of(day, terms), day, terms), day))
+        foreach (string line in ComparisonWords.Of(Comparison.InFull(day, StudyTerms.Of(logbook.Study)), day))
         {
             outside.Output.WriteLine(line);
         }

@@ -84,7 +84,7 @@ public sealed record ClassComparison
     /// <summary>The level of exposure; steady segments only.</summary>
     public RouteEnergy? RouteEnergy { get; init; }
 
-    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="Comparing.Sensitivity.AddedTo"/>).</summary>
+    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="Comparison.InFull"/>).</summary>
     public Sensitivity? Sensitivity { get; init; }
 
     /// <summary>Runs that lie outside because too few of their segments have a valid level.</summary>

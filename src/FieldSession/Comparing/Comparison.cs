@@ -35,6 +35,15 @@ public sealed record Comparison
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
     public static Comparison Of(MeasuredDay day, ComparisonTerms terms) => DayComparing.Of(day, terms);
+
+    /// <summary>
+    /// The comparison, and for every class what it hangs on (<see cref="Sensitivity"/>). Dearer, once more for every run and segment: for the evening
+    /// and for 'compare', not for every reading.
+    /// </summary>
+    /// <param name="day">The readings.</param>
+    /// <param name="terms">Reference, margins, archive.</param>
+    /// <exception cref="ArgumentException">As for <see cref="Of"/>.</exception>
+    public static Comparison InFull(MeasuredDay day, ComparisonTerms terms) => Sensitivity.AddedTo(Of(day, terms), day, terms);
 }
 
 /// <summary>How many readings there are.</summary>

@@ -41,7 +41,7 @@ public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double Lo
     /// <param name="comparison">The comparison of the day.</param>
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
-    public static Comparison AddedTo(Comparison comparison, MeasuredDay day, ComparisonTerms terms)
+    internal static Comparison AddedTo(Comparison comparison, MeasuredDay day, ComparisonTerms terms)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(day);

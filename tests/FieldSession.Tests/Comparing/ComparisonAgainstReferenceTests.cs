@@ -201,7 +201,7 @@ public class ComparisonAgainstReferenceTests
     }
 
     private static IReadOnlyList<SensitivityLine> Lines(MeasuredDay day) =>
-        Sensitivity.AddedTo(Comparison.Of(day, Terms), day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
+        Comparison.InFull(day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
 
     /// <summary>Complete days: the floor scales the standard error, so dividing it out gives that of the plain regression of run means.</summary>
     private static void AddRunMeans(Dictionary<string, object?> found, ClassComparison c)

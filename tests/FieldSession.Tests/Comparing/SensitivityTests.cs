@@ -75,9 +75,5 @@ public class SensitivityTests
 
     private static Sensitivity Steady(MeasuredDay day) => With(day).Comparisons.Single().Classes.Steady!.Sensitivity!;
 
-    private static Comparison With(MeasuredDay day)
-    {
-        ComparisonTerms terms = new("A");
-        return Sensitivity.AddedTo(Comparison.Of(day, terms), day, terms);
-    }
+    private static Comparison With(MeasuredDay day) => Comparison.InFull(day, new ComparisonTerms("A"));
 }

@@ -81,7 +81,7 @@ public class ComparisonJsonTests
     {
         MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
         ComparisonTerms terms = new("417");
-        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(Sensitivity.AddedTo(Comparison.Of(day, terms), day, terms)));
+        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(Comparison.InFull(day, terms)));
         JsonElement classes = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes");
         JsonElement steady = classes.GetProperty("steady");
 

@@ -41,7 +41,7 @@ internal sealed class ExportedDay : IDisposable
     }
 
     /// <summary>What 'compare STUDY --json' prints.</summary>
-    public string StudyCompared() => ComparisonJson.Of(Comparison.Of(StudyReadings.Of(Day.Study), StudyTerms.Of(Day.Study))) + Environment.NewLine;
+    public string StudyCompared() => ComparisonJson.Of(Comparison.InFull(StudyReadings.Of(Day.Study), StudyTerms.Of(Day.Study))) + Environment.NewLine;
 
     /// <summary>What 'compare readings.csv --json' prints, with the study's reference and margins.</summary>
     public string CsvCompared()

@@ -29,7 +29,7 @@ public sealed class ExportedReadingsCompareTheSameTests
     public void The_columns_that_compare_reads_stand_first()
     {
         using ExportedDay exported = new(ExportedDay.Demo());
-        Assert.StartsWith("run,code,segment,kind,low,high,spoilt,minutes,class,session,note,", exported.Text("readings.csv"), StringComparison.Ordinal);
+        Assert.StartsWith("run,code,segment,kind,low,high,spoilt,minutes,seconds,class,session,note,", exported.Text("readings.csv"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -21,6 +21,7 @@ internal static class ReadingsTable
             Column.Number<ReadingRow>("high", "dB", "highest level seen, or the peak; empty: missed", r => r.Reading?.Levels.HighDb),
             Column.Text<ReadingRow>("spoilt", "why the reading is left out: traffic, wind, speed, road, noise, entry, or void session; empty: it counts", r => r.Level is { Spoilt: true } level ? level.Cause : null),
             Column.Number<ReadingRow>("minutes", "min", "from the first run's start to the middle of this run; empty: the times are not believed", r => r.Minutes),
+            Column.Number<ReadingRow>("seconds", "s", "how long a run stays on the segment at its planned speed", r => r.Segment.Seconds).Always,
             Column.Text<ReadingRow>("class", "how the segment is read: steady or impact", r => SegmentsTable.ClassWord(r.Segment)).Always.OneOf("steady", "impact"),
             Column.Count<ReadingRow>("session", "session of the run", r => r.Run.Session).Always,
             Column.Text<ReadingRow>("note", "what was said on this segment of this run, cut by ' / '; one by one in notes.csv", r => r.Note),
