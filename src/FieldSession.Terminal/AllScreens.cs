@@ -1,5 +1,9 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
+using FieldSession.Terminal.Screens.Predicting;
+using FieldSession.Terminal.Screens.Reporting;
+using FieldSession.Terminal.Screens.Revealing;
+using FieldSession.Terminal.Screens.Reviewing;
 
 namespace FieldSession.Terminal;
 
@@ -12,7 +16,11 @@ internal static class AllScreens
     /// <summary>Every screen.</summary>
     public static ImmutableArray<ScreenRow> Rows { get; } =
     [
-        new("drive", "readings, flags and notes while the car is driven", (desk, pen) => new DriveScreen(desk, pen)),
+        new(KeyTable.Drive, "readings, flags and notes while the car is driven", (desk, pen) => new DriveScreen(desk, pen)),
+        new(KeyTable.Review, "the blind summary by code, when parked", (desk, pen) => new ReviewScreen(desk, pen)),
+        new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
+        new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),
+        new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
     ];
 }
 

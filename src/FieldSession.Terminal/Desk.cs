@@ -1,5 +1,5 @@
 using FieldSession.Comparing;
-using FieldSession.Store.Sealing;
+using FieldSession.Revealing;
 using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal;
@@ -19,8 +19,14 @@ internal sealed record Desk
     /// <summary>The keys.</summary>
     public KeyTable Keys { get; init; } = KeyTable.Standard;
 
+    /// <summary>Whether the car is parked, as the crew has said.</summary>
+    public Parking Parking { get; init; } = new();
+
     /// <summary>Opens the custodian's key file at a path with a passphrase; it says nothing of the specs where that fails.</summary>
-    public Func<string, string, KeyOpening>? OpenKey { get; init; }
+    public Func<string, string, KeyTried>? OpenKey { get; init; }
+
+    /// <summary>Version of the program, which stands in the report.</summary>
+    public string Version { get; init; } = "0";
 
     /// <summary>Writes the report and gives its path.</summary>
     public Func<string>? WriteReport { get; init; }

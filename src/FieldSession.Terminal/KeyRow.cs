@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
+using FieldSession.Revealing;
 using FieldSession.State;
+using Terminal.Gui.Input;
 
 namespace FieldSession.Terminal;
 
@@ -31,6 +33,39 @@ internal enum KeyDeed
     /// <summary>Brings the next look: day, night, plain.</summary>
     Look,
 
+    /// <summary>Takes what stands in the box as the answer that a screen of the evening waits for.</summary>
+    Answer,
+
+    /// <summary>Goes back a step.</summary>
+    Back,
+
+    /// <summary>Scrolls up by a row.</summary>
+    Up,
+
+    /// <summary>Scrolls down by a row.</summary>
+    Down,
+
+    /// <summary>Scrolls up by a page.</summary>
+    PageUp,
+
+    /// <summary>Scrolls down by a page.</summary>
+    PageDown,
+
+    /// <summary>Scrolls to the first row.</summary>
+    Top,
+
+    /// <summary>Scrolls to the last row.</summary>
+    Bottom,
+
+    /// <summary>Chooses the one before.</summary>
+    Previous,
+
+    /// <summary>Chooses the one after.</summary>
+    Next,
+
+    /// <summary>Writes a file.</summary>
+    Save,
+
     /// <summary>Shows another screen.</summary>
     Screen,
 
@@ -52,11 +87,15 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
     {
         KeyDeed.Write => ObjectionTo(Line, study),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
+        KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
         _ => null,
     };
 
     /// <summary>Whether a typed character is one of the keys; letter case does not count.</summary>
     public bool Has(char typed) => Keys.Any(key => key.Length == 1 && char.ToLowerInvariant(key[0]) == char.ToLowerInvariant(typed));
+
+    /// <summary>Whether a key as the terminal tells it is one of the keys.</summary>
+    public bool Has(Key pressed) => Keys.Any(name => Key.TryParse(name, out Key? known) && known == pressed);
 
     private static Objection? ObjectionTo(string line, Study study)
     {

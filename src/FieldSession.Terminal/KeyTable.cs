@@ -18,6 +18,8 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
+        .. EveningKeys.Rows,
+        .. StartKeys.Rows,
         new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
         new(Everywhere, ["F9", "Alt+9"], "look", "the next look: day, night, no colour", KeyDeed.Look),
@@ -30,11 +32,29 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The drive screen's name.</summary>
     public const string Drive = "drive";
 
+    /// <summary>The review screen's name.</summary>
+    public const string Review = "review";
+
+    /// <summary>The name of the screen on which predictions are locked.</summary>
+    public const string Predict = "predict";
+
+    /// <summary>The name of the screen on which the key is opened.</summary>
+    public const string Reveal = "reveal";
+
+    /// <summary>The report screen's name.</summary>
+    public const string Report = "report";
+
+    /// <summary>The name of the screen that comes before any study.</summary>
+    public const string Start = "start";
+
     /// <summary>The rows that work on a screen, its own first.</summary>
     public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == Everywhere));
 
     /// <summary>The row of a screen that writes a line on a typed character; null: none.</summary>
     public KeyRow? ActOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Write && row.Where == screen && row.Has(typed));
+
+    /// <summary>The key that goes to a screen, such as "F3".</summary>
+    public string KeyTo(string screen) => Rows.First(row => row.Deed == KeyDeed.Screen && row.Line == screen).Keys[0];
 
     private static KeyRow Flag((SpoiltCause Cause, char Letter, string Word, string Meaning) cause) => new(
         Drive,

@@ -53,7 +53,7 @@ internal static class KeysPage
             text.Append($"\n## {(place.Key.Length == 0 ? "On every screen" : $"On {place.Key}")}\n\n| key | does | writes |\n|---|---|---|\n");
             foreach (KeyRow row in place)
             {
-                string keys = string.Join(" or ", row.Keys.Select(key => $"`{key}`"));
+                string keys = string.Join(" or ", row.Keys.Select(key => $"`{Shown(key)}`"));
                 string line = row.Deed == KeyDeed.Write ? $"`{row.Line}`" : "";
                 text.Append($"| {keys} | {row.Words} | {line} |\n");
             }
@@ -62,11 +62,23 @@ internal static class KeysPage
         return text.ToString();
     }
 
-    private static string Together(IEnumerable<KeyRow> rows) => string.Join(' ', rows.Select(row => row.Keys[0]));
+    // As it stands on the key.
+    private static string Shown(string key) => key switch
+    {
+        "CursorUp" => "Up",
+        "CursorDown" => "Down",
+        "CursorLeft" => "Left",
+        "CursorRight" => "Right",
+        "PageUp" => "PgUp",
+        "PageDown" => "PgDn",
+        _ => key,
+    };
+
+    private static string Together(IEnumerable<KeyRow> rows) => string.Join(' ', rows.Select(row => Shown(row.Keys[0])));
 
     private static IEnumerable<PageRow> HelpOf(KeyRow key, Study study, int columns)
     {
-        string keys = Columns.Left(" " + string.Join(' ', key.Keys), KeyColumns);
+        string keys = Columns.Left(" " + string.Join(' ', key.Keys.Select(Shown)), KeyColumns);
         string indent = new(' ', KeyColumns);
         Objection? objection = key.ObjectionIn(study);
         string words = objection is null ? key.Words : $"{key.Words} (not now: {objection.Why})";

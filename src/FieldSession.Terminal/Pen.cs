@@ -13,9 +13,13 @@ internal sealed class Pen(Logbook logbook)
     public event EventHandler? Tried;
 
     /// <summary>Writes a typed line.</summary>
-    public Outcome Write(string line)
+    public Outcome Write(string line) => Noted(logbook.Write(line));
+
+    /// <summary>Writes a fact that was put together from several answers.</summary>
+    public Outcome Write(Entry fact) => Noted(logbook.Write(fact));
+
+    private Outcome Noted(Outcome outcome)
     {
-        Outcome outcome = logbook.Write(line);
         if (outcome.Objection is null)
         {
             NotSavedBecause = outcome.NotSavedBecause;

@@ -7,7 +7,7 @@ using Terminal.Gui.Views;
 namespace FieldSession.Terminal;
 
 /// <summary>The frame around all screens: header, the screen that is shown, footer, help. Only it listens to the logbook.</summary>
-internal sealed class Shell : Runnable
+internal sealed class Shell : Runnable, IToldOfFaults
 {
     private readonly Desk _desk;
     private readonly Pen _pen;
@@ -41,7 +41,7 @@ internal sealed class Shell : Runnable
         _pen.Tried += OnTried;
     }
 
-    /// <summary>Says that a handler failed and that what was stored is safe.</summary>
+    /// <inheritdoc/>
     public void Tell(Exception fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
@@ -77,7 +77,7 @@ internal sealed class Shell : Runnable
         ArgumentNullException.ThrowIfNull(key);
         foreach (KeyRow row in _desk.Keys.On(KeyTable.Everywhere))
         {
-            if (IsOneOf(row, key))
+            if (row.Has(key))
             {
                 Do(row.Deed, row.Line);
                 return true;
@@ -142,13 +142,19 @@ internal sealed class Shell : Runnable
     // The key that opens help also closes it.
     private bool TakenByHelp(Key key)
     {
-        bool closes = _help.Visible && _desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Help && IsOneOf(row, key));
+        bool closes = _help.Visible && _desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Help && row.Has(key));
         return _help.Take(key) || closes;
     }
 
-    private static bool IsOneOf(KeyRow row, Key key) => row.Keys.Any(name => Key.TryParse(name, out Key? known) && known == key);
+    private void OnChanged(object? sender, EventArgs change)
+    {
+        if (_desk.Logbook.Study.RunOn is not null)
+        {
+            _desk.Parking.MoveOff();
+        }
 
-    private void OnChanged(object? sender, EventArgs change) => Refresh();
+        Refresh();
+    }
 
     private void OnTried(object? sender, EventArgs tried) => RefreshBars();
 

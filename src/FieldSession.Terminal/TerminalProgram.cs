@@ -1,6 +1,7 @@
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
+using Terminal.Gui.Views;
 
 namespace FieldSession.Terminal;
 
@@ -16,7 +17,12 @@ internal static class TerminalProgram
     /// <param name="desk">What the screens may use.</param>
     /// <param name="startScreen">Name of the screen to begin with, such as "drive".</param>
     /// <returns>0; 2 where there is no terminal that can show a screen; 128 and the signal's number where one ended it.</returns>
-    public static int Run(Desk desk, string startScreen)
+    public static int Run(Desk desk, string startScreen) => Run(() => new Shell(desk, startScreen));
+
+    /// <summary>The same with another shell.</summary>
+    /// <param name="make">Makes what is shown, once the terminal is ready.</param>
+    public static int Run<T>(Func<T> make)
+        where T : Runnable, IToldOfFaults
     {
         if (TerminalGuard.WhyNot() is { } why)
         {
@@ -35,12 +41,12 @@ internal static class TerminalProgram
         // A slip of the finger must not suspend the program while the car moves.
         app.Keyboard.KeyBindings.Remove(Key.Z.WithCtrl);
         app.Driver!.WriteRaw(MouseOff);
-        using Shell shell = new(desk, startScreen);
+        using T shell = make();
         app.Run(shell, fault => Survive(fault, guard, shell));
         return guard.ExitCode;
     }
 
-    private static bool Survive(Exception fault, TerminalGuard guard, Shell shell)
+    private static bool Survive(Exception fault, TerminalGuard guard, IToldOfFaults shell)
     {
         guard.NoteFault();
         shell.Tell(fault);

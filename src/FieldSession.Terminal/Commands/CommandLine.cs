@@ -10,6 +10,11 @@ internal static class CommandLine
     /// <returns>An exit code.</returns>
     public static int Run(string[] words, Surroundings outside)
     {
+        if (words.Length == 0)
+        {
+            return WithoutWords(outside);
+        }
+
         ParseResult typed = Make(outside).Parse(words);
         if (typed.Errors.Count == 0)
         {
@@ -27,6 +32,18 @@ internal static class CommandLine
         }
 
         outside.Error.WriteLine("fieldsession: 'fieldsession --help' lists the commands, 'fieldsession COMMAND --help' its words");
+        return ExitCode.Wrong;
+    }
+
+    // Without words a person at a terminal gets the start screen; a script is told what words there are.
+    private static int WithoutWords(Surroundings outside)
+    {
+        if (outside.HasTerminal && TerminalGuard.WhyNot() is null)
+        {
+            return StartScreen.Run(outside);
+        }
+
+        Make(outside).Parse(["--help"]).Invoke(new InvocationConfiguration { Output = outside.Error, Error = outside.Error });
         return ExitCode.Wrong;
     }
 

@@ -23,6 +23,10 @@ internal static class DemoCommand
         return command;
     }
 
+    /// <summary>Lays the demo in a new folder and opens it.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Open(Surroundings outside) => Open(DemoFolder.At(null, outside), outside);
+
     private static int Open(DemoFolder files, Surroundings outside)
     {
         DemoClock clock = new();

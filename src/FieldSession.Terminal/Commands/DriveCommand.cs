@@ -1,6 +1,9 @@
 using System.CommandLine;
+using FieldSession.Revealing;
+using FieldSession.State;
 using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Look;
+using FieldSession.Terminal.Starting;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -15,6 +18,7 @@ internal static class DriveCommand
         command.SetAction(typed =>
         {
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
             return OpenScreens(opened, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
         });
         return command;
@@ -24,16 +28,26 @@ internal static class DriveCommand
     /// <param name="opened">The study.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>
+    /// <param name="screen">Name of the screen to begin with.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder) => TerminalProgram.Run(
+    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => TerminalProgram.Run(
         new Desk
         {
             Logbook = opened.Logbook,
             Clock = outside.Clock,
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-            OpenKey = (path, passphrase) => new KeyFile(outside.Lot).Open(
-                path, opened.Logbook.Study.Plan!.StudyName, opened.Logbook.Study.Fitting?.Commitment, passphrase),
+            OpenKey = (path, passphrase) => Tried(path, passphrase, opened.Logbook.Study, new KeyFile(outside.Lot)),
             WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
+            Version = ReportCommand.ProgramVersion,
         },
-        "drive");
+        screen);
+
+    /// <summary>Tries a key file on a study.</summary>
+    public static KeyTried Tried(string path, string passphrase, Study study, KeyFile file)
+    {
+        KeyOpening opening = file.Open(path, study.Plan!.StudyName, study.Fitting?.Commitment, passphrase);
+        return opening.Key is { } key
+            ? new KeyTried(new KeyInHand(key), "", AskAgain: false)
+            : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged);
+    }
 }

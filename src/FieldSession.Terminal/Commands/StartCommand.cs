@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FieldSession.Journal;
 using FieldSession.Planning;
+using FieldSession.State;
 using FieldSession.Store.Planning;
 
 namespace FieldSession.Terminal.Commands;
@@ -22,24 +23,51 @@ internal static class StartCommand
     /// <returns>An exit code.</returns>
     public static int Run(string folder, string path, Surroundings outside)
     {
+        if (PlanIn(folder, outside) is not { } plan)
+        {
+            return ExitCode.Wrong;
+        }
+
+        using OpenedStudy opened = OpenedStudy.New(path, outside);
+        Outcome outcome = opened.Logbook.Write(new PlanMade(plan));
+        return Answer.To(outcome, outside);
+    }
+
+    /// <summary>Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.</summary>
+    public static OpenedStudy? Made(string folder, Surroundings outside)
+    {
+        if (PlanIn(folder, outside) is not { } plan)
+        {
+            return null;
+        }
+
+        OpenedStudy opened = OpenedStudy.New(PathIn(folder, plan), outside);
+        if (Answer.To(opened.Logbook.Write(new PlanMade(plan)), outside) == ExitCode.Done)
+        {
+            return opened;
+        }
+
+        opened.Dispose();
+        return null;
+    }
+
+    /// <summary>The study file that is made of a plan folder where nobody names one: the study's name, letters and figures of it, beside the plan.</summary>
+    public static string PathIn(string folder, Plan plan) =>
+        Path.Combine(folder, string.Concat(plan.StudyName.Select(c => char.IsLetterOrDigit(c) || c == '-' ? c : '_')) + ".study");
+
+    private static Plan? PlanIn(string folder, Surroundings outside)
+    {
         PlanReading reading = PlanFolder.Read(folder);
         foreach (PlanProblem problem in reading.Problems)
         {
             outside.Error.WriteLine(problem);
         }
 
-        if (reading.Plan is not { } plan)
-        {
-            return ExitCode.Wrong;
-        }
-
-        foreach (PlanProblem warning in reading.Warnings)
+        foreach (PlanProblem warning in reading.Plan is null ? [] : reading.Warnings)
         {
             outside.Error.WriteLine($"look out: {warning}");
         }
 
-        using OpenedStudy opened = OpenedStudy.New(path, outside);
-        Outcome outcome = opened.Logbook.Write(new PlanMade(plan));
-        return Answer.To(outcome, outside);
+        return reading.Plan;
     }
 }

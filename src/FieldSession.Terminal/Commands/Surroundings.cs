@@ -1,5 +1,6 @@
 using FieldSession.Measures;
 using FieldSession.Store.Sealing;
+using FieldSession.Terminal.Starting;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -27,6 +28,9 @@ internal sealed record Surroundings
     /// <summary>Whether a person sits at a terminal that can show the screens.</summary>
     public bool HasTerminal { get; init; }
 
+    /// <summary>The folder that remembers which studies were opened last; null: nothing is remembered.</summary>
+    public string? StateFolder { get; init; }
+
     /// <summary>The world of the running process.</summary>
     public static Surroundings OfThisProcess() => new()
     {
@@ -36,6 +40,7 @@ internal sealed record Surroundings
         Clock = TimeProvider.System,
         Lot = new SystemLot(),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
+        StateFolder = RecentFile.StandardFolder(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
     };
 

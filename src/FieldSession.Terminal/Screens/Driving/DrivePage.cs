@@ -36,14 +36,14 @@ internal static class DrivePage
 
     private static DriveWords Wide(DriveSight sight, int columns, int rows)
     {
-        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, 5)];
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, sight.Keys, columns - 2, 5)];
         ImmutableArray<PageRow> all = [.. top, PageRow.Blank, .. Beside(sight, columns - 2, rows - top.Length - 3)];
         return new DriveWords(Indented(all, rows), Box(top.Length + 1, LeftColumns + CountsColumns));
     }
 
     private static DriveWords Narrow(DriveSight sight, int columns, int rows)
     {
-        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, columns - 2, 3)];
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, sight.Keys, columns - 2, 3)];
         ImmutableArray<PageRow> all =
         [
             .. top,

@@ -50,7 +50,7 @@ internal sealed class DriveScreen : Screen
 
     private void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _message);
+        DriveSight sight = new(Study, _acts, Compared(), _message, _desk.Keys);
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         _page.Show(words.Rows, _palette);
         (_box.Y, _box.X, _box.Width) = words.Box;

@@ -9,7 +9,8 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <param name="Acts">The last acts.</param>
 /// <param name="Comparison">The running comparison, covered where it must be.</param>
 /// <param name="Message">Words about the last key or line, such as why it was refused; null: none.</param>
-internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message);
+/// <param name="Keys">The keys.</param>
+internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys);
 
 /// <summary>The drive screen's words, and where the entry box stands among them.</summary>
 /// <param name="Rows">The rows.</param>

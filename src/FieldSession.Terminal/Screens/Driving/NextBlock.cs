@@ -9,11 +9,12 @@ internal static class NextBlock
 {
     /// <summary>The rows.</summary>
     /// <param name="study">The study.</param>
+    /// <param name="keys">The keys, for what to do at a stop.</param>
     /// <param name="columns">Columns to fill.</param>
     /// <param name="letterRows">Rows that large letters may take.</param>
-    public static IEnumerable<PageRow> Rows(Study study, int columns, int letterRows) => study.NextSegment is { } segment
+    public static IEnumerable<PageRow> Rows(Study study, KeyTable keys, int columns, int letterRows) => study.NextSegment is { } segment
         ? OnTheRoad(segment, study.Plan!, columns, letterRows)
-        : AtAStop(study, columns, letterRows);
+        : AtAStop(study, keys, columns, letterRows);
 
     private static IEnumerable<PageRow> OnTheRoad(Segment segment, Plan plan, int columns, int letterRows)
     {
@@ -25,11 +26,11 @@ internal static class NextBlock
         return [head, .. Letters(segment.Name, columns, letterRows)];
     }
 
-    private static IEnumerable<PageRow> AtAStop(Study study, int columns, int letterRows) =>
+    private static IEnumerable<PageRow> AtAStop(Study study, KeyTable keys, int columns, int letterRows) =>
     [
         PageRow.Of("STOP   next:", Ink.Quiet),
         .. Letters(WhatNext.Headline(study), columns, Math.Min(3, letterRows)),
-        .. WhatNext.Rows(study, columns),
+        .. WhatNext.Rows(study, keys, columns),
     ];
 
     // Always the same number of rows, so that nothing below jumps when a name is too long for large letters.

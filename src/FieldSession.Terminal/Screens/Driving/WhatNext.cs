@@ -20,8 +20,8 @@ internal static class WhatNext
     };
 
     /// <summary>What to do, each thing on rows of its own.</summary>
-    public static IEnumerable<PageRow> Rows(Study study, int columns) =>
-        Doubts(study).Concat(Todo(study)).SelectMany(todo => Rows(todo, columns));
+    public static IEnumerable<PageRow> Rows(Study study, KeyTable keys, int columns) =>
+        Doubts(study).Concat(Todo(study, keys)).SelectMany(todo => Rows(todo, columns));
 
     private static IEnumerable<PageRow> Rows((string Key, string Words) todo, int columns)
     {
@@ -34,16 +34,21 @@ internal static class WhatNext
         }
     }
 
-    private static IEnumerable<(string Key, string Words)> Todo(Study study)
+    private static IEnumerable<(string Key, string Words)> Todo(Study study, KeyTable keys)
     {
-        if (study.Plan is null || study.DataFrozen)
+        if (study.Plan is null)
         {
-            return [("", study.Plan is null ? "make a plan with 'start' first" : "readings can't be added or changed any more; notes can: '; your words'")];
+            return [("", "make a plan with 'start' first")];
+        }
+
+        if (study.DataFrozen)
+        {
+            return [("", "readings can't be added or changed any more; notes can: '; your words'"), Evening(study, keys)];
         }
 
         if (study.OrderDriven)
         {
-            return [("", Evening(study))];
+            return [Evening(study, keys)];
         }
 
         Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
@@ -52,9 +57,17 @@ internal static class WhatNext
             : Start(study);
     }
 
-    private static string Evening(Study study) => RunChecks.AgainstPredicting(study) is { } open
-        ? $"the order is driven; {open.Instead}, then go to the evening's screens"
-        : "the order is driven and the meter checked: go to the evening's screens";
+    private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
+        ? (":", $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review")
+        : Due(study, keys);
+
+    private static (string Key, string Words) Due(Study study, KeyTable keys)
+    {
+        string screen = NextStep.Screen(study);
+        return (keys.KeyTo(screen), screen == KeyTable.Review
+            ? "the order is driven and the meter checked: go to the blind review, when parked"
+            : $"goes on with the evening: {screen}");
+    }
 
     private static IEnumerable<(string Key, string Words)> Start(Study study)
     {

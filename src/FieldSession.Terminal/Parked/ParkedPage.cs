@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Parked;
+
+/// <summary>What a screen says when parked: rows that scroll, what comes next, and what the box asks for.</summary>
+/// <param name="Rows">The rows.</param>
+/// <param name="Hint">What to do next, in words; it stays in sight.</param>
+/// <param name="Prompt">What stands before the box.</param>
+internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, string Prompt = ">")
+{
+    /// <summary>Whether what is typed is hidden.</summary>
+    public bool Secret { get; init; }
+
+    /// <summary>A row that must stay in sight; null: none.</summary>
+    public int? Marked { get; init; }
+
+    /// <summary>What is shown while the screen is shut: a run is on, or nobody has said that the car is parked.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="keys">The keys.</param>
+    /// <param name="columns">Columns to fill.</param>
+    public static ParkedPage Shut(Study study, KeyTable keys, int columns)
+    {
+        string[] words = study.RunOn is { } run
+            ? [$"Shut: run {run.Number} is on.", "This screen opens when the run is over and the car is parked."]
+            : ["Shut until the car is parked.", $"Type '{Parking.Word}' and press Enter: review only when stopped and parked."];
+        return new ParkedPage(
+            [
+                PageRow.Blank,
+                .. words.SelectMany((line, place) => Wrapped.Lines(line, columns).Select(row => PageRow.Of(row, place == 0 ? Ink.Strong : Ink.Plain))),
+                PageRow.Blank,
+                .. Wrapped.Lines("The driver never reads or types; the screen does not face the driver.", columns).Select(row => PageRow.Of(row)),
+            ],
+            study.RunOn is null ? $"type '{Parking.Word}' and press Enter" : $"{keys.KeyTo(KeyTable.Drive)}: back to driving");
+    }
+}

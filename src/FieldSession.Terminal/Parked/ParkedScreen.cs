@@ -1,0 +1,214 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace FieldSession.Terminal.Parked;
+
+/// <summary>
+/// A screen that is shut until the car is parked: a page that scrolls, what comes next, words about the last act, and a
+/// box. What stands on the page and what an answer does, each screen says itself.
+/// </summary>
+internal abstract class ParkedScreen : Screen
+{
+    private readonly string _name;
+    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly LineBox _box;
+    private int _from;
+    private int _room = 1;
+    private int? _marked;
+    private string? _message;
+    private Palette _palette;
+
+    /// <summary>The screen, shut.</summary>
+    /// <param name="name">Its name in the key table.</param>
+    /// <param name="desk">What it may use.</param>
+    /// <param name="pen">The hand that writes.</param>
+    protected ParkedScreen(string name, Desk desk, Pen pen)
+    {
+        _name = name;
+        Desk = desk;
+        Pen = pen;
+        _palette = desk.Palette;
+        _box = new LineBox { Pressed = OnPressed };
+        Add(_page, _box);
+    }
+
+    /// <summary>What the screen may use.</summary>
+    protected Desk Desk { get; }
+
+    /// <summary>The hand that writes.</summary>
+    protected Pen Pen { get; }
+
+    /// <summary>The study as it is now.</summary>
+    protected Study Study => Desk.Logbook.Study;
+
+    private bool IsOpen => Desk.Parking.IsParked && Study.RunOn is null;
+
+    /// <inheritdoc/>
+    public override void Enter() => _box.SetFocus();
+
+    /// <inheritdoc/>
+    public override void Refresh(Palette palette)
+    {
+        _palette = palette;
+        _box.SetScheme(palette.SchemeOf(Ink.Strong));
+        Draw();
+    }
+
+    /// <summary>The page in so many columns; asked only when parked.</summary>
+    protected abstract ParkedPage Page(int columns);
+
+    /// <summary>Takes an answer; it may be empty.</summary>
+    protected abstract void Take(string answer);
+
+    /// <summary>Does what a key of the screen's own asks for.</summary>
+    protected virtual void Do(KeyDeed deed)
+    {
+    }
+
+    /// <summary>Says words about the last act; null: takes them away.</summary>
+    protected void Say(string? message) => _message = message;
+
+    /// <summary>Begins the page at its first row.</summary>
+    protected void ToTop() => (_from, _marked) = (0, null);
+
+    /// <summary>Writes a typed line and says what came of it.</summary>
+    protected void Write(string line) => Told(Pen.Write(line));
+
+    /// <summary>Says what came of an act.</summary>
+    /// <returns>Whether it is written.</returns>
+    protected bool Told(Outcome outcome)
+    {
+        Say(outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? $"not saved: {because}; make room, then try again" : outcome.Echo!.Words));
+        return outcome.IsWritten;
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
+    {
+        base.OnFrameChanged(in frame);
+
+        // Terminal.Gui calls this before the constructor has run.
+        if (_box is not null)
+        {
+            Draw();
+        }
+    }
+
+    private void Draw()
+    {
+        int columns = Math.Max(4, Frame.Width - 2);
+        ParkedPage page = IsOpen ? Page(columns) : ParkedPage.Shut(Study, Desk.Keys, columns);
+        PageRow[] below = [.. Below(page, columns)];
+        _room = Math.Max(1, Frame.Height - below.Length);
+        KeepInSight(page);
+        _from = Math.Clamp(_from, 0, Math.Max(0, page.Rows.Length - _room));
+        IEnumerable<PageRow> shown = page.Rows.Skip(_from).Take(_room);
+        ImmutableArray<PageRow> all = [.. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room), .. below];
+        _page.Show([.. all.Select(row => PageRow.Of(" ").And(row))], _palette);
+        (_box.Y, _box.X, _box.Width) = (all.Length - 1, Columns.Of(page.Prompt) + 2, Dim.Fill(1));
+        _box.Secret = page.Secret;
+    }
+
+    private IEnumerable<PageRow> Below(ParkedPage page, int columns)
+    {
+        foreach (string line in _message is null ? [] : Wrapped.Lines(_message, columns - 2).Take(3))
+        {
+            yield return PageRow.Of($" {line} ", Ink.Alarm);
+        }
+
+        int room = Frame.Height - 4;
+        string place = page.Rows.Length > room ? $"rows {_from + 1}-{Math.Min(page.Rows.Length, _from + _room)} of {page.Rows.Length}" : "";
+        string[] hint = [.. Wrapped.Lines(page.Hint, columns - place.Length - 2).Take(2)];
+        for (int i = 0; i < hint.Length; i++)
+        {
+            yield return PageRow.Of(hint[i], Ink.Strong).WithRight(PageRow.Of(i == 0 ? place : "", Ink.Quiet), columns);
+        }
+
+        yield return PageRow.Of(page.Prompt, Ink.Strong);
+    }
+
+    // The mark pulls the page along only when it moves, so that one can scroll away from it.
+    private void KeepInSight(ParkedPage page)
+    {
+        if (page.Marked is { } row && _marked is not null && _marked != row)
+        {
+            _from = row < _from ? row : row >= _from + _room ? row - _room + 1 : _from;
+        }
+
+        _marked = page.Marked;
+    }
+
+    private bool OnPressed(Key key, bool isEmpty)
+    {
+        KeyRow? row = Desk.Keys.On(_name).FirstOrDefault(known => known.Has(key));
+        if (row is null || (!isEmpty && LineBox.Wants(key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
+        {
+            return false;
+        }
+
+        if (row.Deed == KeyDeed.Help)
+        {
+            Ask(KeyDeed.Help);
+            return true;
+        }
+
+        Press(row.Deed, isEmpty);
+        Draw();
+        return true;
+    }
+
+    private void Press(KeyDeed deed, bool isEmpty)
+    {
+        switch (deed)
+        {
+            case KeyDeed.Answer:
+                Commit();
+                break;
+            case KeyDeed.Back when !isEmpty:
+                _box.Forget();
+                break;
+            case KeyDeed.Up or KeyDeed.Down or KeyDeed.PageUp or KeyDeed.PageDown or KeyDeed.Top or KeyDeed.Bottom:
+                _from = Scrolled(deed);
+                break;
+            default:
+                if (IsOpen)
+                {
+                    Say(null);
+                    Do(deed);
+                }
+
+                break;
+        }
+    }
+
+    private int Scrolled(KeyDeed deed) => deed switch
+    {
+        KeyDeed.Up => _from - 1,
+        KeyDeed.Down => _from + 1,
+        KeyDeed.PageUp => _from - _room,
+        KeyDeed.PageDown => _from + _room,
+        KeyDeed.Top => 0,
+        _ => int.MaxValue / 2,
+    };
+
+    private void Commit()
+    {
+        string typed = _box.Text.Trim();
+        bool wasOpen = IsOpen;
+        Say(null);
+        _box.Forget();
+        if (wasOpen)
+        {
+            Take(typed);
+        }
+        else if (Study.RunOn is null)
+        {
+            Say(Desk.Parking.Take(typed) ? null : $"'{Columns.Cut(typed, 20)}' is not '{Parking.Word}'");
+            ToTop();
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Predicting;
+
+/// <summary>The predictions in words: one person's questions, or who has locked; what was said only once all have.</summary>
+internal static class PredictPage
+{
+    private const int NameColumns = 12;
+    private const int QuestionColumns = 28;
+
+    /// <summary>Who has locked and who is still open, or why nobody can yet.</summary>
+    public static ImmutableArray<PageRow> Crew(Study study, Objection? bar, int columns)
+    {
+        string[] open = [.. study.StillToPredict.Select(member => member.Name)];
+        return
+        [
+            PageRow.Of("Predictions", Ink.Strong),
+            .. Text("Each alone, the others look away. A locked prediction can't be changed and stays hidden until all are locked; with the first one the readings freeze.", columns),
+            PageRow.Blank,
+            .. bar is null ? [] : Wrapped.Lines($"not now: {bar.Why}; {bar.Instead}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
+            .. open.Select((name, place) => PageRow.Of($"{place + 1}  ", Ink.Strong).And(Columns.Left(name, NameColumns)).And("open")),
+            .. study.Predictions.Select(p => PageRow.Of("   ").And(Columns.Left(p.Person, NameColumns)).And("locked, hidden")),
+        ];
+    }
+
+    /// <summary>What was said, once all have locked.</summary>
+    public static ImmutableArray<PageRow> Told(Study study, int columns) =>
+    [
+        PageRow.Of("Predictions, all locked", Ink.Strong),
+        PageRow.Blank,
+        .. study.Predictions.SelectMany(prediction => Told(prediction, columns).Append(PageRow.Blank)),
+    ];
+
+    /// <summary>One person's questions, the answers so far, and the question that is open.</summary>
+    public static ImmutableArray<PageRow> Asking(Telling telling, ImmutableArray<Question> questions, int columns) =>
+    [
+        PageRow.Of($"{telling.Person}, alone; the others look away", Ink.Strong),
+        PageRow.Blank,
+        .. questions.Zip(telling.Answers).SelectMany(pair => Answered(pair.First, pair.Second, columns)),
+        .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
+    ];
+
+    private static IEnumerable<PageRow> Told(Prediction told, int columns)
+    {
+        string pay = told.WouldPay switch { true => "would pay", false => "would not pay", null => "no opinion on paying" };
+        string quieter = told.Quieter is { } code ? $"{code} is quieter" : "no opinion on which is quieter";
+        string words = $"{told.Feature} has the feature, sure {told.Sure} of 5; {quieter}; {pay}; from: {told.Basis.ToString().ToLowerInvariant()}{(told.Words is { } more ? $"; \"{more}\"" : "")}";
+        return Wrapped.Lines(words, columns - NameColumns)
+            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? told.Person : "", NameColumns), Ink.Strong).And(line));
+    }
+
+    private static IEnumerable<PageRow> Answered(Question question, string value, int columns) => Wrapped
+        .Lines(question.Shown(value), columns - QuestionColumns)
+        .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? question.Words : "", QuestionColumns), Ink.Quiet).And(line));
+
+    private static IEnumerable<PageRow> Question(Question open) =>
+    [
+        PageRow.Blank,
+        PageRow.Of(open.Words, Ink.Strong),
+        .. open.Choices.Select(choice => PageRow.Of($"  {choice.Key}  ", Ink.Strong).And(choice.Words)),
+        .. open.MayBeEmpty ? [PageRow.Of("  Enter alone: no opinion", Ink.Quiet)] : Array.Empty<PageRow>(),
+    ];
+
+    private static IEnumerable<PageRow> Last(int columns) => [PageRow.Blank, .. Text("Enter locks this for good; Esc goes back a question.", columns)];
+
+    private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
+}

@@ -1,0 +1,118 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Parked;
+
+namespace FieldSession.Terminal.Screens.Predicting;
+
+/// <summary>The screen on which the crew locks its predictions, one person at a time.</summary>
+internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Predict, desk, pen)
+{
+    private Telling _telling = Telling.Nobody;
+
+    /// <inheritdoc/>
+    public override void Enter()
+    {
+        // What somebody has half told is not for whoever comes to this screen next.
+        _telling = Telling.Nobody;
+        Say(null);
+        base.Enter();
+    }
+
+    /// <inheritdoc/>
+    protected override ParkedPage Page(int columns)
+    {
+        if (Study.Plan is not null && !Study.StillToPredict.Any() && Study.Predictions.Count > 0)
+        {
+            return new ParkedPage(PredictPage.Told(Study, columns), NextStep.Words(Study, Desk.Keys, KeyTable.Predict));
+        }
+
+        Objection? bar = Telling.Bar(Study);
+        if (bar is not null || _telling.Person is null)
+        {
+            string[] open = [.. Study.StillToPredict.Select((member, place) => $"{place + 1} {member.Name}")];
+            return bar is null
+                ? new ParkedPage(PredictPage.Crew(Study, null, columns), $"who is it, alone? type the number, then Enter: {string.Join(", ", open)}", "who")
+                : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(KeyTable.Drive)}: {bar.Instead}");
+        }
+
+        ImmutableArray<Question> questions = Question.Of(Study);
+        return new ParkedPage(
+            PredictPage.Asking(_telling, questions, columns),
+            _telling.Open(questions) is { } question ? HintOf(question) : "Enter: locks it for good; Esc: back a question",
+            _telling.Open(questions) is null ? "lock" : "answer");
+    }
+
+    /// <inheritdoc/>
+    protected override void Take(string answer)
+    {
+        if (Telling.Bar(Study) is { } bar)
+        {
+            Say(Study.StillToPredict.Any() ? bar.ToString() : null);
+        }
+        else if (_telling.Person is null)
+        {
+            Begin(answer);
+        }
+        else if (_telling.Open(Question.Of(Study)) is { } question)
+        {
+            Answer(question, answer);
+        }
+        else if (answer.Length == 0)
+        {
+            Lock();
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void Do(KeyDeed deed)
+    {
+        if (deed == KeyDeed.Back)
+        {
+            _telling = _telling.Back();
+        }
+    }
+
+    private static string HintOf(Question question) => question.Choices.IsEmpty
+        ? "type your words, or Enter alone; Esc: back a question"
+        : $"type {string.Join(" or ", question.Choices.Select(choice => choice.Key))}, then Enter; Esc: back a question";
+
+    private void Begin(string answer)
+    {
+        if (Telling.PersonIn(answer, Study) is { } person)
+        {
+            _telling = new Telling(person, []);
+            ToTop();
+        }
+        else if (answer.Length > 0)
+        {
+            Say($"'{answer}' is nobody whose prediction is open");
+        }
+    }
+
+    private void Answer(Question question, string answer)
+    {
+        if (question.ValueOf(answer) is { } value)
+        {
+            _telling = _telling with { Answers = _telling.Answers.Add(value) };
+        }
+        else
+        {
+            Say(answer.Length == 0 ? "this one needs an answer" : $"'{answer}' is no answer here: type {string.Join(", ", question.Choices.Select(choice => choice.Key))}");
+        }
+    }
+
+    private void Lock()
+    {
+        Parsed parsed = _telling.Fact(Question.Of(Study));
+        if (parsed.Entry is not { } fact)
+        {
+            Say(parsed.Objection!.ToString());
+        }
+        else if (Told(Pen.Write(fact)))
+        {
+            _telling = Telling.Nobody;
+            ToTop();
+        }
+    }
+}

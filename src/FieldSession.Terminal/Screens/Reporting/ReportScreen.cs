@@ -1,0 +1,64 @@
+using System.Collections.Immutable;
+using FieldSession.Reporting;
+using FieldSession.Revealing;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+using FieldSession.Terminal.Parked;
+
+namespace FieldSession.Terminal.Screens.Reporting;
+
+/// <summary>The report on the screen; one key writes it to its file.</summary>
+internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Report, desk, pen)
+{
+    private (Study Study, Report? Report) _made = (Study.Empty, null);
+
+    /// <inheritdoc/>
+    protected override ParkedPage Page(int columns)
+    {
+        string next = NextStep.Words(Study, Desk.Keys, KeyTable.Report);
+        ImmutableArray<PageRow> rows = ReportRows.Of(Report(), columns);
+        return new ParkedPage(rows, $"w: writes it to its file{(next.Length == 0 ? "; a note: '; words'" : $"; {next}")}");
+    }
+
+    /// <inheritdoc/>
+    protected override void Take(string answer)
+    {
+        if (answer.Length > 0)
+        {
+            Write(answer);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void Do(KeyDeed deed)
+    {
+        if (deed == KeyDeed.Save)
+        {
+            Save();
+        }
+    }
+
+    private void Save()
+    {
+        try
+        {
+            Say(Desk.WriteReport is { } write ? $"written: {write()}" : "the report can't be written here; use 'report' from the shell");
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            Say($"not written: {refused.Message}; nothing was overwritten, make room or free the file, then try again");
+        }
+    }
+
+    // Made anew only for a new study: it compares the day.
+    private Report Report()
+    {
+        if (_made.Report is null || !ReferenceEquals(_made.Study, Study))
+        {
+            Provenance provenance = new(Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash, Desk.Version);
+            _made = (Study, DayReport.Of(Study, OpenedKey.In(Desk.Logbook.Entries), provenance));
+        }
+
+        return _made.Report!;
+    }
+}

@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using FieldSession.Revealing;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Revealing;
+
+/// <summary>The opening of the key in words. A name stands on it only after the key is open.</summary>
+internal static class RevealPage
+{
+    private const int CodeColumns = 7;
+    private const int LabelColumns = 34;
+
+    /// <summary>Why the key can't be opened yet.</summary>
+    public static ImmutableArray<PageRow> Barred(string why, int columns) =>
+    [
+        PageRow.Of("The key stays shut", Ink.Strong),
+        PageRow.Blank,
+        .. Wrapped.Lines($"not now: {why}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
+    ];
+
+    /// <summary>The way to the opened key, step by step.</summary>
+    public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
+    [
+        PageRow.Of("Opening the key, by the custodian", Ink.Strong),
+        .. Text("Two people take the tape off the tyres of each code and read the mark aloud; a name is shown only after that.", columns),
+        PageRow.Blank,
+        Row("key file", unlocking.Path ?? "", unlocking.Path is not null),
+        Row("passphrase", unlocking.Key is null ? "" : "it fits", unlocking.Key is not null),
+        .. study.Codes.Select((code, place) => Row($"mark on the tyres of {code}", place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
+        Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
+        Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
+    ];
+
+    /// <summary>How the checks came out, and then who is who.</summary>
+    public static ImmutableArray<PageRow> Opened(Study study, OpenedKey key, int columns)
+    {
+        Opening opening = study.Opening!;
+        return
+        [
+            PageRow.Of("The key is open", Ink.Strong),
+            PageRow.Blank,
+            .. Check(opening.CommitmentHolds, "it gives the published commitment", "it does NOT give the published commitment", "there was no commitment to check", columns),
+            .. Check(opening.MarksAgree, $"the marks read by {string.Join(" and ", opening.Readers)} agree", "the marks do NOT agree with the key, or two people did not read them", "", columns),
+            .. key.NamesAllowed ? [] : Text("The report's headline withholds the names.", columns),
+            PageRow.Blank,
+            PageRow.Of(Columns.Left("code", CodeColumns) + "by the key; read on the tyres", Ink.Quiet),
+            .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
+            PageRow.Blank,
+            .. key.NotesThatName(study).SelectMany(note => Text($"! the note of line {note.Mark.Number}, written before, names a spec: {note.Words}", columns)),
+        ];
+    }
+
+    private static IEnumerable<PageRow> Coded(CodedSpec coded, OpenedKey key, int columns)
+    {
+        string[] marks = [.. key.Marks.Where(mark => mark.Code == coded.Code).Select(mark => mark.Spec).Distinct()];
+        string words = $"{coded.Spec}{(coded.Spec == key.Control ? " (control)" : "")}; {(marks.Length == 0 ? "not read" : string.Join(" / ", marks))}";
+        return Wrapped.Lines(words, columns - CodeColumns)
+            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? $"{coded.Code}" : "", CodeColumns), Ink.Strong).And(line, Ink.Strong));
+    }
+
+    private static IEnumerable<PageRow> Check(bool? holds, string yes, string no, string unknown, int columns) => Wrapped
+        .Lines(holds switch { true => $"ok  {yes}", false => $"NO  {no}", null => $"--  {unknown}" }, columns - 2)
+        .Select(line => holds == false ? PageRow.Of($" {line} ", Ink.Alarm) : PageRow.Of(line));
+
+    private static PageRow Row(string label, string said, bool isSaid) =>
+        PageRow.Of(isSaid ? "+ " : ". ").And(Columns.Left(label, LabelColumns - 2), Ink.Quiet).And(said);
+
+    private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
+}

@@ -1,0 +1,110 @@
+using FieldSession.Journal;
+using FieldSession.Revealing;
+using FieldSession.State;
+using FieldSession.Terminal.Parked;
+
+namespace FieldSession.Terminal.Screens.Revealing;
+
+/// <summary>The screen on which the custodian opens the key, after all predictions are locked.</summary>
+internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Reveal, desk, pen)
+{
+    private Unlocking _unlocking = Unlocking.Begun;
+
+    private OpenedKey? Opened => Study.Opening is null ? null : OpenedKey.In(Desk.Logbook.Entries);
+
+    /// <inheritdoc/>
+    protected override ParkedPage Page(int columns)
+    {
+        if (Opened is { } key)
+        {
+            return new ParkedPage(RevealPage.Opened(Study, key, columns), NextStep.Words(Study, Desk.Keys, KeyTable.Reveal));
+        }
+
+        if (KeyGate.ObjectionIn(Study) is { } bar)
+        {
+            return new ParkedPage(RevealPage.Barred(bar.ToString(), columns), NextStep.Words(Study, Desk.Keys, KeyTable.Reveal));
+        }
+
+        UnlockingStep step = _unlocking.Step(Study);
+        (string hint, string prompt) = step switch
+        {
+            UnlockingStep.Path => ("where the custodian's key file is: type its path, then Enter", "key file"),
+            UnlockingStep.Passphrase => ("the custodian types the passphrase, hidden, then Enter; it takes a moment. Esc begins again", "passphrase"),
+            UnlockingStep.Mark => ($"the mark under the tape of the tyres driven as {_unlocking.CodeDue(Study)}, then Enter", $"mark {_unlocking.CodeDue(Study)}"),
+            UnlockingStep.Reader => ("who read the marks? two people, a name and Enter each", _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
+            _ => ("Enter: opens the key for good; Esc begins again", "open"),
+        };
+        return new ParkedPage(RevealPage.Opening(_unlocking, Study, columns), hint, prompt) { Secret = step == UnlockingStep.Passphrase };
+    }
+
+    /// <inheritdoc/>
+    protected override void Take(string answer)
+    {
+        if (KeyGate.ObjectionIn(Study) is not null)
+        {
+            return;
+        }
+
+        UnlockingStep step = _unlocking.Step(Study);
+        if (step == UnlockingStep.Confirm)
+        {
+            Open();
+        }
+        else if (answer.Length > 0)
+        {
+            Take(step, answer);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void Do(KeyDeed deed)
+    {
+        if (deed == KeyDeed.Back)
+        {
+            _unlocking = Unlocking.Begun;
+        }
+    }
+
+    private void Take(UnlockingStep step, string answer)
+    {
+        switch (step)
+        {
+            case UnlockingStep.Path:
+                _unlocking = _unlocking with { Path = answer };
+                break;
+            case UnlockingStep.Passphrase:
+                Try(answer);
+                break;
+            case UnlockingStep.Mark:
+                (MarkRead? mark, Objection? objection) = Opener.Mark($"{_unlocking.CodeDue(Study)}={answer}", Study);
+                _unlocking = mark is null ? _unlocking : _unlocking with { Marks = _unlocking.Marks.Add(mark) };
+                Say(objection?.ToString());
+                break;
+            default:
+                _unlocking = _unlocking with { Readers = _unlocking.Readers.Add(answer) };
+                break;
+        }
+    }
+
+    private void Try(string passphrase)
+    {
+        if (Desk.OpenKey is not { } open)
+        {
+            Say("key files can't be opened here; use 'reveal' from the shell");
+            return;
+        }
+
+        KeyTried tried = open(_unlocking.Path!, passphrase);
+        _unlocking = _unlocking with { Path = tried.Key is null && !tried.AskAgain ? null : _unlocking.Path, Key = tried.Key };
+        Say(tried.Key is null ? tried.Words : null);
+    }
+
+    private void Open()
+    {
+        if (Told(Pen.Write(_unlocking.Key!.With(Study, _unlocking.Marks, _unlocking.Readers))))
+        {
+            _unlocking = Unlocking.Begun;
+            ToTop();
+        }
+    }
+}

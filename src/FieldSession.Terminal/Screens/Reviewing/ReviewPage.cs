@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using FieldSession.Comparing;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Reviewing;
+
+/// <summary>The blind summary: warnings first, then the main measure, then what is explored beyond it. Codes only.</summary>
+internal static class ReviewPage
+{
+    private const int HashColumns = 16;
+
+    /// <summary>The rows.</summary>
+    public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
+    [
+        .. Text($"Blind summary, by code only; {sight.Comparison.Reference ?? "no code"} is the reference. Differences are code minus reference in dB: + is louder.", columns),
+        .. Cautions(sight, columns),
+        .. MainMeasure(sight, columns),
+        .. Codes(sight, columns),
+        .. Explored(sight, columns),
+        PageRow.Blank,
+        .. Text($"journal: {sight.Journal.Lines} lines, head {sight.Journal.HeadHash[..HashColumns]}; note it on paper, it pins every line before it", columns),
+    ];
+
+    private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
+
+    private static IEnumerable<PageRow> Head(string words) => [PageRow.Blank, PageRow.Of(words, Ink.Strong)];
+
+    private static IEnumerable<PageRow> Cautions(ReviewSight sight, int columns)
+    {
+        string[] warnings = [.. Warnings.Of(sight)];
+        return warnings.Length == 0
+            ? []
+            : [.. Head("LOOK OUT"), .. warnings.SelectMany(words => Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "! " : "  ", Ink.Strong).And(line)))];
+    }
+
+    private static IEnumerable<PageRow> MainMeasure(ReviewSight sight, int columns) =>
+    [
+        .. Head($"MAIN MEASURE: {Name(sight.MainClass)}"),
+        .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
+        .. sight.Comparison.Comparisons.Count == 0 ? Text("nothing can be compared yet: fewer than two codes are driven", columns) : [],
+    ];
+
+    private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
+    {
+        const string Columns = "code  runs  readings  spoilt  late  missed";
+        return
+        [
+            PageRow.Blank,
+            PageRow.Of(Columns, Ink.Quiet),
+            .. sight.Study.Codes.Select(code => Code(sight.Study, code)),
+            .. Text($"{sight.Comparison.Readings.Total} readings, {sight.Comparison.Readings.Spoilt} spoilt{Causes(sight.Comparison.Readings)}, {sight.Comparison.Readings.Missed} missed", columns),
+        ];
+    }
+
+    private static PageRow Code(Study study, SpecCode code)
+    {
+        Run[] runs = [.. study.Runs.Where(run => run.Code == code)];
+        Reading[] readings = [.. runs.SelectMany(run => run.Readings)];
+        int missed = runs.Sum(run => (study.Plan?.Route.Count ?? 0) - run.Readings.Select(r => r.Segment).Distinct().Count());
+        return PageRow.Of($"{code,-4}{runs.Length,6}{readings.Length,10}{readings.Count(r => r.LeftOut),8}{readings.Count(r => r.Spoilt is { Late: true }),6}{missed,8}");
+    }
+
+    private static string Causes(ReadingCounts counts) =>
+        counts.Spoilt == 0 ? "" : $" ({string.Join(", ", counts.ByCause.Select(cause => $"{cause.Key} {cause.Value}"))})";
+
+    private static IEnumerable<PageRow> Explored(ReviewSight sight, int columns)
+    {
+        if (sight.Comparison.Comparisons.Count == 0)
+        {
+            return [];
+        }
+
+        MeasureClass?[] others = [.. new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact }.Where(one => one != sight.MainClass)];
+        return
+        [
+            .. others.SelectMany(one => (IEnumerable<PageRow>)
+            [
+                .. Head($"explored: {Name(one)}"),
+                .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, one, whole: false, columns)),
+            ]),
+            .. Head("explored: kinds of surface"),
+            .. SegmentBlock.Kinds(sight, columns),
+            .. Head("explored: segments, each interval for its segment alone"),
+            .. SegmentBlock.Segments(sight, columns),
+            .. Text("n: clean readings on the code / on the reference. Of many segments some differ by chance alone: they say where, the main measure says whether.", columns),
+        ];
+    }
+
+    private static string Name(MeasureClass? measureClass) => measureClass switch
+    {
+        null => "all segments together",
+        MeasureClass.Steady => "the steady segments",
+        _ => "the impacts",
+    };
+}

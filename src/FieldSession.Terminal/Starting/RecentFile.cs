@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.Terminal.Starting;
+
+/// <summary>
+/// The file that remembers which studies were opened last: one path a line, newest first, nothing of what stands in
+/// them. It is a convenience: where it can't be read or written, nothing is remembered and nothing fails.
+/// </summary>
+/// <param name="folder">The folder for such files, made when needed; null: nothing is remembered.</param>
+internal sealed class RecentFile(string? folder)
+{
+    private const int Kept = 5;
+    private const string Name = "recent";
+
+    /// <summary>The paths, newest first.</summary>
+    public ImmutableArray<string> Paths
+    {
+        get
+        {
+            try
+            {
+                return folder is null ? [] : [.. File.ReadAllLines(Path.Combine(folder, Name)).Where(line => line.Length > 0).Distinct().Take(Kept)];
+            }
+            catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
+            {
+                return [];
+            }
+        }
+    }
+
+    /// <summary>The folder in which a program of this user keeps such files: XDG_STATE_HOME, else .local/state below the home folder.</summary>
+    public static string? StandardFolder()
+    {
+        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+        string? state = Environment.GetEnvironmentVariable("XDG_STATE_HOME") is { Length: > 0 } given ? given
+            : home.Length > 0 ? Path.Combine(home, ".local", "state") : null;
+        return state is null ? null : Path.Combine(state, "fieldsession");
+    }
+
+    /// <summary>Puts a study first.</summary>
+    public void Remember(string study)
+    {
+        if (folder is null || study.Contains('\n', StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        string path = Path.GetFullPath(study);
+        try
+        {
+            string[] lines = [path, .. Paths.Where(known => known != path).Take(Kept - 1)];
+            Directory.CreateDirectory(folder);
+            string beside = Path.Combine(folder, $"{Name}.part");
+            File.WriteAllLines(beside, lines);
+            File.Move(beside, Path.Combine(folder, Name), overwrite: true);
+        }
+        catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
+        {
+            // Only a convenience is lost; the study is open and safe.
+            return;
+        }
+    }
+}

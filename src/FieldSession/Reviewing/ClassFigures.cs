@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using FieldSession.Comparing;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>What is told of a code against the reference over one class of segments, line by line, wherever it is shown.</summary>
+public static class ClassFigures
+{
+    private static ImmutableArray<ClassFigure> Always { get; } =
+    [
+        new("difference", one => Figures.Difference(one.Overall)),
+        new("95 % interval", one => Figures.Interval95(one.Overall)),
+        new("90 % interval", one => Figures.Interval90(one.Overall)),
+        new("standard error, df", one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
+        new("p of no difference", one => Figures.Probability(one.Overall?.P)),
+        new("p of beyond the margin", one => Figures.Probability(one.Overall?.PTost)),
+        new("could have shown (80 %)", one => one.Mdd80Db is null ? Figures.Unknown : $"{Figures.Db(one.Mdd80Db)} dB"),
+        new("runs, segments", one => $"{one.RunsCounted}, {one.SegmentsCompared}"),
+        new("run to run, reading SD", one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
+        new("drift per hour", Drift),
+        new("more runs a code", MoreRuns),
+    ];
+
+    /// <summary>The lines for a class, the difference first; some days have some more.</summary>
+    public static ImmutableArray<ClassFigure> Of(ClassComparison clean)
+    {
+        ArgumentNullException.ThrowIfNull(clean);
+        return
+        [
+            .. Always,
+            .. clean.OrderTest is null ? [] : new[] { new ClassFigure("p of the driven order", one => Figures.Probability(one.OrderTest?.P)) },
+            .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure("level of exposure, d", one => Figures.Difference(one.RouteEnergy?.Overall)) },
+        ];
+    }
+
+    private static string Drift(ClassComparison one) => one.Drift switch
+    {
+        null => Figures.Unknown,
+        { StandardErrorDbPerHour: null } => Figures.SignedFineDb(one.Drift.BDbPerHour),
+        { StandardErrorDbPerHour: { } error } => $"{Figures.SignedFineDb(one.Drift.BDbPerHour)} (SE {Figures.FineDb(error)})",
+    };
+
+    /// <summary>Unknown and 'not within 10' differ: without an interval nothing can be said at all.</summary>
+    private static string MoreRuns(ClassComparison one) => one.Overall?.StandardErrorDb is null
+        ? Figures.Unknown
+        : $"{Figures.Count(one.MoreRunsAsSeen, "over 10")}, cautious {Figures.Count(one.MoreRunsCautious, "over 10")}";
+}
+
+/// <summary>One line of a class.</summary>
+/// <param name="Label">What it tells.</param>
+/// <param name="Cell">The figure in words; unknown is said.</param>
+public sealed record ClassFigure(string Label, Func<ClassComparison, string> Cell);
