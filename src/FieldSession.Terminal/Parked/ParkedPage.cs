@@ -7,8 +7,8 @@ namespace FieldSession.Terminal.Parked;
 /// <summary>What a screen says when parked: rows that scroll, what comes next, and what the box asks for.</summary>
 /// <param name="Rows">The rows.</param>
 /// <param name="Hint">What to do next, in words; it stays in sight.</param>
-/// <param name="Prompt">What stands before the box.</param>
-internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, string Prompt = ">")
+/// <param name="Prompt">The box's name; empty: none.</param>
+internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, string Prompt = "")
 {
     /// <summary>Whether what is typed is hidden.</summary>
     public bool Secret { get; init; }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
@@ -13,12 +12,15 @@ namespace FieldSession.Terminal.Parked;
 /// </summary>
 internal abstract class ParkedScreen : Screen
 {
+    private const int LeastPageColumns = 56;
+    private const int PlaceColumns = 18;
+
     private readonly string _name;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly LineBox _box;
     private int _from;
     private int _room = 1;
-    private int? _marked;
+    private bool _markMoved;
     private string? _message;
     private Palette _palette;
 
@@ -48,7 +50,11 @@ internal abstract class ParkedScreen : Screen
     private bool IsOpen => Desk.Parking.IsParked && Study.RunOn is null;
 
     /// <inheritdoc/>
-    public override void Enter() => _box.SetFocus();
+    public override void Enter()
+    {
+        _box.SetFocus();
+        Draw();
+    }
 
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
@@ -72,8 +78,11 @@ internal abstract class ParkedScreen : Screen
     /// <summary>Says words about the last act; null: takes them away.</summary>
     protected void Say(string? message) => _message = message;
 
+    /// <summary>Empties the box of what somebody has begun to type.</summary>
+    protected void ForgetBox() => _box.Forget();
+
     /// <summary>Begins the page at its first row.</summary>
-    protected void ToTop() => (_from, _marked) = (0, null);
+    protected void ToTop() => _from = 0;
 
     /// <summary>Writes a typed line and says what came of it.</summary>
     protected void Write(string line) => Told(Pen.Write(line));
@@ -101,45 +110,63 @@ internal abstract class ParkedScreen : Screen
     private void Draw()
     {
         int columns = Math.Max(4, Frame.Width - 2);
-        ParkedPage page = IsOpen ? Page(columns) : ParkedPage.Shut(Study, Desk.Keys, columns);
-        PageRow[] below = [.. Below(page, columns)];
-        _room = Math.Max(1, Frame.Height - below.Length);
-        KeepInSight(page);
-        _from = Math.Clamp(_from, 0, Math.Max(0, page.Rows.Length - _room));
+        ParkedPage page = IsOpen ? Page(Math.Max(LeastPageColumns, columns)) : ParkedPage.Shut(Study, Desk.Keys, columns);
+        string prompt = page.Prompt.Length == 0 ? ">" : $"{page.Prompt} >";
+        int below = Scroll(page, columns);
         IEnumerable<PageRow> shown = page.Rows.Skip(_from).Take(_room);
-        ImmutableArray<PageRow> all = [.. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room), .. below];
-        _page.Show([.. all.Select(row => PageRow.Of(" ").And(row))], _palette);
-        (_box.Y, _box.X, _box.Width) = (all.Length - 1, Columns.Of(page.Prompt) + 2, Dim.Fill(1));
+        _page.Show(
+            [
+                .. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room).Select(row => PageRow.Of(" ").And(row)),
+                .. Below(page.Hint, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
+                PageRow.Of($" {prompt}", Ink.Strong),
+            ],
+            _palette);
+        (_box.Y, _box.X, _box.Width) = (_room + below, Columns.Of(prompt) + 2, Dim.Fill(1));
         _box.Secret = page.Secret;
     }
 
-    private IEnumerable<PageRow> Below(ParkedPage page, int columns)
+    // How many rows stand below the page depends on whether its place must be told, and the other way round.
+    private int Scroll(ParkedPage page, int columns)
+    {
+        int below = Below(page.Hint, "", columns).Count();
+        _room = Math.Max(1, Frame.Height - below - 1);
+        if (page.Rows.Length > _room)
+        {
+            below = Below(page.Hint, Place(page.Rows.Length), columns).Count();
+            _room = Math.Max(1, Frame.Height - below - 1);
+        }
+
+        KeepInSight(page);
+        _from = Math.Clamp(_from, 0, Math.Max(0, page.Rows.Length - _room));
+        return below;
+    }
+
+    // Always as wide, so that the hint is not broken anew while one scrolls.
+    private string Place(int rows) => rows <= _room ? "" : $"rows {_from + 1}-{Math.Min(rows, _from + _room)} of {rows}".PadLeft(PlaceColumns);
+
+    private IEnumerable<PageRow> Below(string hint, string place, int columns)
     {
         foreach (string line in _message is null ? [] : Wrapped.Lines(_message, columns - 2).Take(3))
         {
             yield return PageRow.Of($" {line} ", Ink.Alarm);
         }
 
-        int room = Frame.Height - 4;
-        string place = page.Rows.Length > room ? $"rows {_from + 1}-{Math.Min(page.Rows.Length, _from + _room)} of {page.Rows.Length}" : "";
-        string[] hint = [.. Wrapped.Lines(page.Hint, columns - place.Length - 2).Take(2)];
-        for (int i = 0; i < hint.Length; i++)
+        string[] hints = [.. Wrapped.Lines(hint, columns - (place.Length == 0 ? 0 : PlaceColumns + 1)).Take(2)];
+        for (int i = 0; i < hints.Length; i++)
         {
-            yield return PageRow.Of(hint[i], Ink.Strong).WithRight(PageRow.Of(i == 0 ? place : "", Ink.Quiet), columns);
+            yield return PageRow.Of(hints[i], Ink.Strong).WithRight(PageRow.Of(i == 0 ? place : "", Ink.Quiet), columns);
         }
-
-        yield return PageRow.Of(page.Prompt, Ink.Strong);
     }
 
-    // The mark pulls the page along only when it moves, so that one can scroll away from it.
+    // The mark pulls the page along only when it was moved, so that one can scroll away from it.
     private void KeepInSight(ParkedPage page)
     {
-        if (page.Marked is { } row && _marked is not null && _marked != row)
+        if (_markMoved && page.Marked is { } row)
         {
             _from = row < _from ? row : row >= _from + _room ? row - _room + 1 : _from;
         }
 
-        _marked = page.Marked;
+        _markMoved = false;
     }
 
     private bool OnPressed(Key key, bool isEmpty)
@@ -179,6 +206,7 @@ internal abstract class ParkedScreen : Screen
                 {
                     Say(null);
                     Do(deed);
+                    _markMoved = deed is KeyDeed.Previous or KeyDeed.Next;
                 }
 
                 break;

@@ -15,6 +15,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
     {
         // What somebody has half told is not for whoever comes to this screen next.
         _telling = Telling.Nobody;
+        ForgetBox();
         Say(null);
         base.Enter();
     }

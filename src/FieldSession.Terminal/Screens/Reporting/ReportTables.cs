@@ -13,8 +13,11 @@ internal static class ReportTables
     /// <summary>The rows.</summary>
     public static IEnumerable<PageRow> Rows(ReportTable table, int columns)
     {
-        int[] natural = [.. table.Columns.Select((head, i) => table.Rows.Select(row => Columns.Of(row[i])).Append(Columns.Of(head)).Max())];
-        ImmutableArray<int> widths = Fitted([.. natural.Select(width => Math.Max(1, width))], columns - (Gap * (natural.Length - 1)));
+        IEnumerable<string> Column(int i) => table.Rows.Select(row => row[i]).Append(table.Columns[i]);
+        int[] places = [.. Enumerable.Range(0, table.Columns.Count)];
+        int[] natural = [.. places.Select(i => Math.Max(1, Column(i).Max(Columns.Of)))];
+        int[] words = [.. places.Select(i => Column(i).SelectMany(cell => cell.Split(' ')).Max(Columns.Of))];
+        ImmutableArray<int> widths = Fitted(natural, words, columns - (Gap * (natural.Length - 1)));
         return
         [
             .. Row(table.Columns, widths, Ink.Quiet),
@@ -22,12 +25,15 @@ internal static class ReportTables
         ];
     }
 
-    // The widest column gives way first, column by column, down to a least width.
-    private static ImmutableArray<int> Fitted(int[] widths, int room)
+    // The widest column gives way first, as far as its words stay whole; only then are words broken.
+    private static ImmutableArray<int> Fitted(int[] widths, int[] words, int room)
     {
-        while (widths.Sum() > room && widths.Max() > LeastColumns)
+        foreach (Func<int, int> least in new Func<int, int>[] { i => Math.Max(LeastColumns, words[i]), _ => LeastColumns })
         {
-            widths[Array.IndexOf(widths, widths.Max())]--;
+            while (widths.Sum() > room && Enumerable.Range(0, widths.Length).Where(i => widths[i] > least(i)).ToArray() is { Length: > 0 } wide)
+            {
+                widths[wide.MaxBy(i => widths[i])]--;
+            }
         }
 
         return [.. widths];

@@ -1,0 +1,106 @@
+using Terminal.Gui.App;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.Testing;
+using Terminal.Gui.Time;
+
+namespace FieldSession.Tests.Making;
+
+/// <summary>A program without a terminal: keys in, screen out as text. One thread, a clock of its own.</summary>
+internal abstract class HeadlessTerminal : IDisposable
+{
+    private readonly VirtualTimeProvider _time = new();
+    private readonly IApplication _app;
+    private readonly StoppedClock _clock;
+    private IRunnable? _shell;
+
+    protected HeadlessTerminal(StoppedClock clock, int columns, int rows)
+    {
+        _clock = clock;
+        _app = Application.Create(_time);
+        _app.Init(DriverRegistry.Names.ANSI);
+        _app.Driver!.SetScreenSize(columns, rows);
+    }
+
+    /// <summary>The screen as text, blanks at the ends of rows cut. A wide character takes one place here but two on the screen.</summary>
+    public string Screen => string.Join('\n', _app.Driver!.ToString()!.Split(Environment.NewLine).Select(row => row.TrimEnd())).TrimEnd('\n');
+
+    /// <summary>Its rows.</summary>
+    public string[] Rows => Screen.Split('\n');
+
+    /// <summary>What stands in the entry box.</summary>
+    public string Box => Rows.Select(row => row.TrimStart()).First(row => row.StartsWith('>'))[1..].Split("   ")[0].Trim();
+
+    /// <summary>Whether the program has been left.</summary>
+    public bool HasEnded => _shell!.StopRequested;
+
+    /// <summary>Is told of the screen after every key.</summary>
+    public Action<string>? Watcher { get; set; }
+
+    /// <summary>The attribute of a cell, as drawn.</summary>
+    public string ColourAt(int row, int column) => _app.Driver!.Contents![row, column].Attribute.ToString()!;
+
+    /// <summary>Presses keys: characters as they are, others by name in angle brackets. Half a second passes before Enter.</summary>
+    public void Press(string keys)
+    {
+        foreach (Key key in Parsed(keys))
+        {
+            if (key == Key.Enter)
+            {
+                _clock.Advance(TimeSpan.FromMilliseconds(500));
+            }
+
+            Press(key);
+        }
+    }
+
+    public virtual void Dispose() => _app.Dispose();
+
+    protected void Begin(IRunnable shell)
+    {
+        _shell = shell;
+        _app.Begin(shell);
+        Settle();
+    }
+
+    protected void Resized(int columns, int rows)
+    {
+        _app.Driver!.SetScreenSize(columns, rows);
+        Settle();
+    }
+
+    protected void Press(Key key)
+    {
+        _app.InjectKey(key);
+        Settle();
+        Watcher?.Invoke(Screen);
+    }
+
+    private void Settle()
+    {
+        _app.TimedEvents!.RunTimers();
+        _app.LayoutAndDraw();
+    }
+
+    private static IEnumerable<Key> Parsed(string keys)
+    {
+        for (int i = 0; i < keys.Length; i++)
+        {
+            int end = keys[i] == '<' ? keys.IndexOf('>', i) : -1;
+            if (end > i + 1)
+            {
+                Assert.True(Key.TryParse(keys[(i + 1)..end], out Key? named), $"no key {keys[i..(end + 1)]}");
+                yield return named!;
+                i = end;
+            }
+            else if (char.IsSurrogatePair(keys, i))
+            {
+                yield return new Key(char.ConvertToUtf32(keys, i++));
+            }
+            else
+            {
+                yield return new Key(keys[i]);
+            }
+        }
+    }
+}
