@@ -38,7 +38,7 @@ internal static class PredictPage
     public static ImmutableArray<PageRow> Asking(Telling telling, ImmutableArray<Question> questions, int columns) =>
     [
         PageRow.Of($"{telling.Person}, alone; the others look away", Ink.Strong),
-        PageRow.Blank,
+        .. telling.Answers.IsEmpty ? [] : ImmutableArray.Create(PageRow.Blank),
         .. questions.Zip(telling.Answers).SelectMany(pair => Answered(pair.First, pair.Second, columns)),
         .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
     ];
