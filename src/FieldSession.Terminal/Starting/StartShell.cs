@@ -115,8 +115,11 @@ internal sealed class StartShell : Runnable, IToldOfFaults
             case KeyDeed.Answer:
                 Choose();
                 break;
-            case KeyDeed.Previous or KeyDeed.Next when !_desk.Recent.IsEmpty:
-                _marked = (_marked + (deed == KeyDeed.Next ? 1 : _desk.Recent.Length - 1)) % _desk.Recent.Length;
+            case KeyDeed.Previous:
+                Mark(_marked - 1);
+                break;
+            case KeyDeed.Next:
+                Mark(_marked + 1);
                 break;
             case KeyDeed.Back:
                 _box.Forget();
@@ -134,6 +137,13 @@ internal sealed class StartShell : Runnable, IToldOfFaults
         }
 
         Draw();
+    }
+
+    // Beyond the last comes the first.
+    private void Mark(int place)
+    {
+        int studies = Math.Max(1, _desk.Recent.Length);
+        _marked = (place + studies) % studies;
     }
 
     private void Choose()

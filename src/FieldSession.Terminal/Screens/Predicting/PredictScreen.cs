@@ -29,19 +29,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         }
 
         Objection? bar = Telling.Bar(Study);
-        if (bar is not null || _telling.Person is null)
-        {
-            string[] open = [.. Study.StillToPredict.Select((member, place) => $"{place + 1} {member.Name}")];
-            return bar is null
-                ? new ParkedPage(PredictPage.Crew(Study, null, columns), $"who is it, alone? type the number, then Enter: {string.Join(", ", open)}", "who")
-                : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(KeyTable.Drive)}: {bar.Instead}");
-        }
-
-        ImmutableArray<Question> questions = Question.Of(Study);
-        return new ParkedPage(
-            PredictPage.Asking(_telling, questions, columns),
-            _telling.Open(questions) is { } question ? HintOf(question) : "Enter: locks it for good; Esc: back a question",
-            _telling.Open(questions) is null ? "lock" : "answer");
+        return bar is null && _telling.Person is not null ? Asking(columns) : Crew(bar, columns);
     }
 
     /// <inheritdoc/>
@@ -72,6 +60,23 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         {
             _telling = _telling.Back();
         }
+    }
+
+    private ParkedPage Crew(Objection? bar, int columns)
+    {
+        IEnumerable<string> open = Study.StillToPredict.Select((member, place) => $"{place + 1} {member.Name}");
+        return bar is null
+            ? new ParkedPage(PredictPage.Crew(Study, null, columns), $"who is it, alone? type the number, then Enter: {string.Join(", ", open)}", "who")
+            : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(KeyTable.Drive)}: {bar.Instead}");
+    }
+
+    private ParkedPage Asking(int columns)
+    {
+        ImmutableArray<Question> questions = Question.Of(Study);
+        return new ParkedPage(
+            PredictPage.Asking(_telling, questions, columns),
+            _telling.Open(questions) is { } question ? HintOf(question) : "Enter: locks it for good; Esc: back a question",
+            _telling.Open(questions) is null ? "lock" : "answer");
     }
 
     private static string HintOf(Question question) => question.Choices.IsEmpty

@@ -29,7 +29,7 @@ internal static class ClassBlock
         PageRow Row(string label, string left, string right, Ink ink = Ink.Plain) =>
             PageRow.Of(Columns.Left(label, LabelColumns)).And(Columns.Left(left, cell), ink).And(Columns.Left(right, cell), ink);
         ImmutableArray<ClassFigure> figures = whole ? ClassFigures.All : ClassFigures.All[..ShortFigures];
-        int plot = cell - 3 - ((cell - 3) % 2 == 0 ? 1 : 0);
+        int plot = (cell - 4) | 1;
         double marginDb = sight.MarginDb(measureClass);
         return
         [
@@ -37,13 +37,16 @@ internal static class ClassBlock
             .. figures.Select((figure, place) => Row(figure.Label, figure.Cell(clean), figure.Cell(all), place == 0 ? Ink.Strong : Ink.Plain)),
             Row($"margin {Figures.MarginDb(marginDb)} dB", Plot(clean, marginDb, sight.SpanDb, plot), Plot(all, marginDb, sight.SpanDb, plot)),
             .. whole ? [Row("", IntervalPlot.Scale(sight.SpanDb, plot), IntervalPlot.Scale(sight.SpanDb, plot), Ink.Quiet)] : Array.Empty<PageRow>(),
-            .. Verdict(all.Verdict == clean.Verdict ? "verdict" : "verdict, clean", clean.Verdict, columns),
-            .. all.Verdict == clean.Verdict ? [] : Verdict("verdict, all", all.Verdict, columns),
+            .. Verdicts(clean, all, columns),
         ];
     }
 
     private static string Plot(ClassComparison one, double marginDb, double spanDb, int columns) =>
         one.Overall is { } overall ? IntervalPlot.Of(overall, marginDb, spanDb, columns) : "";
+
+    private static IEnumerable<PageRow> Verdicts(ClassComparison clean, ClassComparison all, int columns) => all.Verdict == clean.Verdict
+        ? Verdict("verdict", clean.Verdict, columns)
+        : [.. Verdict("verdict, clean", clean.Verdict, columns), .. Verdict("verdict, all", all.Verdict, columns)];
 
     private static IEnumerable<PageRow> Verdict(string label, string words, int columns) => Wrapped
         .Lines(words, columns - LabelColumns)
