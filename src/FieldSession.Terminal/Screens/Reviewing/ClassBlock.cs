@@ -28,7 +28,7 @@ internal static class ClassBlock
         int cell = Math.Min(MostCellColumns, (columns - LabelColumns) / 2);
         PageRow Row(string label, string left, string right, Ink ink = Ink.Plain) =>
             PageRow.Of(Columns.Left(label, LabelColumns)).And(Columns.Left(left, cell), ink).And(Columns.Left(right, cell), ink);
-        ImmutableArray<ClassFigure> figures = whole ? ClassFigures.All : ClassFigures.All[..ShortFigures];
+        ImmutableArray<ClassFigure> figures = whole ? ClassFigures.Of(clean) : ClassFigures.Of(clean)[..ShortFigures];
         int plot = (cell - 4) | 1;
         double marginDb = sight.MarginDb(measureClass);
         return
