@@ -1,4 +1,5 @@
 using FieldSession.Revealing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -10,8 +11,8 @@ public static class CodesSection
     public static ReportSection Of(Study study, OpenedKey? key)
     {
         ArgumentNullException.ThrowIfNull(study);
-        List<string> points = [.. study.Fittings.Select(Published)];
-        if (study.Fittings.Count == 0)
+        List<string> points = [.. study.Fittings.Select(Published), .. key is null ? BlindWords.Remarks(study) : []];
+        if (key is not null && study.Fittings.Count == 0)
         {
             points.Add("No codes were sealed: the study was NOT BLIND.");
         }
@@ -26,14 +27,14 @@ public static class CodesSection
         points.Add($"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.");
         points.Add(opening.CommitmentHolds switch
         {
-            true => "The key gives the published commitment.",
-            false => "The key does NOT give the published commitment.",
-            null => "There was no commitment to check.",
+            true => study.Commitments.Count() > 1 ? "The keys give the published commitments." : "The key gives the published commitment.",
+            false => "A key does NOT give its published commitment.",
+            null => "There was no commitment to check: the key is a paper key, typed in at the reveal, and nothing proves that it was not chosen afterwards.",
         });
         points.Add($"Marks read on the tyres by {string.Join(" and ", opening.Readers)}: {(opening.MarksAgree ? "they agree with the key" : "they do NOT agree with the key, or were not read by two people")}.");
         ReportTable table = new(
             ["Code", "Spec by the key", "Mark read on the tyres", "Control"],
-            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), k.Spec == key.Control ? "control" : ""])]);
+            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);
         points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Number}, written before the reveal, names a spec: look whether the blind leaked."));
         return new ReportSection("Codes and key", [new Points(points), table]);
     }
