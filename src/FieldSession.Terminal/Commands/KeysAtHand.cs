@@ -16,7 +16,20 @@ internal static class KeysAtHand
     public static int Gather(Study study, RevealWords words, Surroundings outside, out KeyRing ring)
     {
         ring = KeyRing.Empty;
-        foreach (string path in words.Keys)
+        bool isNoneGiven = words.Keys.Count == 0 && words.Paper.Count == 0;
+        if (isNoneGiven && study.Commitments.Any())
+        {
+            outside.Error.WriteLine("reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file");
+            return ExitCode.Wrong;
+        }
+
+        int code = AddFiles(study, words.Keys, outside, ref ring);
+        return code != ExitCode.Done ? code : AddPaper(study, isNoneGiven ? Asked(study, words, outside) : words, outside, ref ring);
+    }
+
+    private static int AddFiles(Study study, IReadOnlyList<string> paths, Surroundings outside, ref KeyRing ring)
+    {
+        foreach (string path in paths)
         {
             KeyOpening opening = Opened(study, path, outside);
             if (opening.Key is null)
@@ -28,6 +41,11 @@ internal static class KeysAtHand
             ring = ring.With(opening.Key);
         }
 
+        return ExitCode.Done;
+    }
+
+    private static int AddPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)
+    {
         if (!TryPaper(study, words, outside, ref ring))
         {
             return ExitCode.Wrong;
@@ -59,6 +77,13 @@ internal static class KeysAtHand
             outside.Error.WriteLine(opening.Words);
         }
     }
+
+    // What stands on paper is typed unseen: the marks are read before a name is shown.
+    private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
+    {
+        Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
+        Control = outside.AskSecret("which spec is the control (Enter: not told)? ") is { Length: > 0 } control ? control.Trim() : null,
+    };
 
     private static bool TryPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)
     {

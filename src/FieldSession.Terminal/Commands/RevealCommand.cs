@@ -29,7 +29,7 @@ internal static class RevealCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string[]> keys = new("--key") { Description = "the custodian's key file; once for every fitting", HelpName = "KEYFILE" };
-        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
+        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code; without a key of either sort its lines are asked for", HelpName = "CODE=NAME" };
         Option<string?> control = new("--control") { Description = "the control spec of a paper key", HelpName = "NAME" };
         Option<string[]> marks = new("--mark") { Description = "what stands on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
         Option<string[]> readers = new("--reader") { Description = "who read the marks; two people", HelpName = "NAME" };
@@ -42,12 +42,6 @@ internal static class RevealCommand
                 Paper = typed.GetValue(paper) ?? [],
                 Control = typed.GetValue(control),
             };
-            if (words.Keys.Count == 0 && words.Paper.Count == 0)
-            {
-                outside.Error.WriteLine("reveal: give '--key KEYFILE' for every fitting, or a paper key by '--paper CODE=NAME' for every code");
-                return ExitCode.Wrong;
-            }
-
             using OpenedStudy opened = OpenedStudy.At(words.Study, outside);
             return Run(opened.Logbook, words, outside);
         });

@@ -67,6 +67,11 @@ public static class PredictionsSection
             return "key not open";
         }
 
+        if (!key.NamesAllowed)
+        {
+            return "not sure: commitment or marks do not agree with the key";
+        }
+
         return key.IsControl(prediction.Feature) switch
         {
             null => $"it was {spec}",

@@ -25,11 +25,11 @@ public sealed record ScoredPrediction(bool Hit, double Chance, double Stated);
 public sealed record PredictionScores(
     int Count, int Hits, double ExpectedHits, double PAtLeast, double PAllRight, double Brier, double BrierOfChance)
 {
-    /// <summary>The predictions of a study, scored; empty while the key is closed or does not tell the control.</summary>
+    /// <summary>The predictions of a study, scored; empty while the key is closed, does not tell the control, or does not agree with commitment and marks.</summary>
     public static IEnumerable<ScoredPrediction> In(Study study, OpenedKey? key)
     {
         ArgumentNullException.ThrowIfNull(study);
-        if (key is null || study.Plan is not { } plan)
+        if (key is not { NamesAllowed: true } || study.Plan is not { } plan)
         {
             yield break;
         }
