@@ -14,6 +14,7 @@ public static class EntryKinds
     public static ImmutableArray<EntryKind> All { get; } =
     [
         EntryKind.Of("plan", EntryShapes.Default.PlanMade),
+        EntryKind.Of("amended", EntryShapes.Default.PlanAmended),
         EntryKind.Of("sealed", EntryShapes.Default.SpecsSealed),
         EntryKind.Of("calibration", EntryShapes.Default.CalibrationChecked),
         EntryKind.Of("weather", EntryShapes.Default.WeatherNoted),

@@ -16,6 +16,7 @@ namespace FieldSession;
     IgnoreReadOnlyProperties = true,
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(PlanMade))]
+[JsonSerializable(typeof(PlanAmended))]
 [JsonSerializable(typeof(SpecsSealed))]
 [JsonSerializable(typeof(CalibrationChecked))]
 [JsonSerializable(typeof(WeatherNoted))]

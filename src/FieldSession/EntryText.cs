@@ -3,6 +3,7 @@ using FieldSession.Driving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
+using FieldSession.Planning;
 using FieldSession.Predicting;
 using FieldSession.State;
 
@@ -40,6 +41,7 @@ public static class EntryText
             ?? CalibrationText.Parse(text)
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? OverrideText.Parse(text)
+            ?? AmendText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }

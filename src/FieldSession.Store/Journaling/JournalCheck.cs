@@ -13,6 +13,9 @@ namespace FieldSession.Store.Journaling;
 /// <param name="UnfinishedBytes">Length of a line at the end of the text that is being written or was torn; it was never acknowledged.</param>
 public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDifference, int UnfinishedBytes)
 {
+    /// <summary>The lines that hold up to the first that fails, from the text, or from the LiteDB file where there is no text.</summary>
+    public IReadOnlyList<Line> LinesToFirstFailing { get; init; } = [];
+
     /// <summary>Whether both copies are there, hold, and tell the same. A LiteDB file that is merely behind holds.</summary>
     public bool Holds => Text.Holds && Store.Holds && FirstDifference is null && Store.LinesHolding <= Text.LinesHolding;
 
@@ -45,12 +48,16 @@ public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDif
         // the store first: the text, which is always ahead, then holds at least as much
         StoreCopy store = StoreCopy.Read(disk, paths, []);
         TextCopy text = TextCopy.Read(isTextThere ? disk.ReadAll(paths.Journal) : []);
-        return new JournalCheck(
-            CopyCheck.OfText(paths.Journal, isTextThere, text),
-            CopyCheck.OfStore(paths.Study, disk.Exists(paths.Study), store),
-            DifferenceOf(text.Lines, store),
-            text.Tail.Length);
+        CopyCheck ofText = CopyCheck.OfText(paths.Journal, isTextThere, text);
+        CopyCheck ofStore = CopyCheck.OfStore(paths.Study, disk.Exists(paths.Study), store);
+        return new JournalCheck(ofText, ofStore, DifferenceOf(text.Lines, store), text.Tail.Length)
+        {
+            LinesToFirstFailing = isTextThere ? Holding(text.Lines, ofText) : Holding(store.Lines, ofStore),
+        };
     }
+
+    private static IReadOnlyList<Line> Holding(IEnumerable<Line?> lines, CopyCheck check) =>
+        [.. lines.Take((check.FirstFailing ?? int.MaxValue) - 1).OfType<Line>()];
 
     private static int? DifferenceOf(IReadOnlyList<Line?> text, StoreCopy store)
     {

@@ -84,8 +84,17 @@ public sealed class KeyFile
     /// <param name="studyName">The study whose key it should be.</param>
     /// <param name="commitment">The commitment that stands in the study; null: the study holds none.</param>
     /// <param name="passphrase">What the custodian types.</param>
-    public KeyOpening Open(string path, string studyName, string? commitment, string passphrase)
+    public KeyOpening Open(string path, string studyName, string? commitment, string passphrase) =>
+        OpenOneOf(path, studyName, commitment is null ? [] : [commitment], passphrase);
+
+    /// <summary>Opens the key file of one of a study's fittings.</summary>
+    /// <param name="path">The custodian's file.</param>
+    /// <param name="studyName">The study whose key it should be.</param>
+    /// <param name="commitments">The commitments that stand in the study, one of which the file must be of; empty: the study holds none.</param>
+    /// <param name="passphrase">What the custodian types.</param>
+    public KeyOpening OpenOneOf(string path, string studyName, IReadOnlyCollection<string> commitments, string passphrase)
     {
+        ArgumentNullException.ThrowIfNull(commitments);
         ArgumentNullException.ThrowIfNull(passphrase);
         byte[]? bytes = Read(path, out KeyOpening? refusal);
         KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
@@ -94,10 +103,10 @@ public sealed class KeyFile
             return refusal ?? KeyEnvelopeText.Damaged("it is empty");
         }
 
-        if (envelope.Study != studyName || (commitment is not null && envelope.Commitment != commitment))
+        if (envelope.Study != studyName || (commitments.Count > 0 && !commitments.Contains(envelope.Commitment)))
         {
             return KeyOpening.Refused(KeyFault.AnotherStudy, envelope.Study == studyName
-                ? "the key file belongs to another sealing of this study: its commitment is not the study's; take the file written with these codes"
+                ? "the key file belongs to another sealing of this study: its commitment is none of the study's; take the file written with these codes"
                 : $"the key file of another study, {envelope.Study}; take the one of {studyName}");
         }
 
@@ -112,7 +121,7 @@ public sealed class KeyFile
         if (text is null)
         {
             return KeyOpening.Refused(
-                KeyFault.WrongPassphraseOrChanged, "wrong passphrase, or the file was changed; type it again, or take the custodian's own copy");
+                KeyFault.WrongPassphraseOrChanged, "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy");
         }
 
         KeySheet? key = KeyPlaintext.Parse(text);

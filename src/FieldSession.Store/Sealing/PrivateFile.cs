@@ -1,9 +1,11 @@
+using FieldSession.Store.Journaling;
+
 namespace FieldSession.Store.Sealing;
 
 /// <summary>Writes a private file that is there whole or not at all.</summary>
 internal static class PrivateFile
 {
-    /// <summary>Writes beside the file, forces it to disk, then gives it its name; a file already there is never replaced.</summary>
+    /// <summary>Writes beside the file, forces it to disk, then gives it its name and forces the folder too; a file already there is never replaced.</summary>
     /// <exception cref="IOException">It could not be written, or a file of that name is there; nothing was left behind.</exception>
     public static void Write(string path, byte[] bytes)
     {
@@ -23,6 +25,7 @@ internal static class PrivateFile
             }
 
             File.Move(beside, path, overwrite: false);
+            new Disk().SyncFolderOf(path);
         }
         finally
         {

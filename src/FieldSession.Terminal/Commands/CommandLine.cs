@@ -1,5 +1,6 @@
 using System.CommandLine;
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -59,6 +60,7 @@ internal static class CommandLine
         RevealCommand.Make(outside),
         ReportCommand.Make(outside),
         ExportCommand.Make(outside),
+        ScoreCommand.Make(outside),
         VerifyCommand.Make(outside),
         SizeCommand.Make(),
         DemoCommand.Make(outside),
@@ -67,6 +69,7 @@ internal static class CommandLine
     private static DayOfStudy DayIn(string path, Surroundings outside)
     {
         using OpenedStudy opened = OpenedStudy.At(path, outside);
-        return new DayOfStudy(StudyReadings.Of(opened.Logbook.Study), StudyTerms.Of(opened.Logbook.Study));
+        return new DayOfStudy(
+            StudyReadings.Of(opened.Logbook.Study), StudyTerms.Of(opened.Logbook.Study), [.. BlindWords.Remarks(opened.Logbook.Study)]);
     }
 }

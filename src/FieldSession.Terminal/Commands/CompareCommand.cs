@@ -25,7 +25,8 @@ internal sealed record CompareWords(
 /// <summary>A study's readings with the terms that its plan fixed.</summary>
 /// <param name="Day">The readings.</param>
 /// <param name="Terms">Reference, margins, and where the plan stands.</param>
-internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms);
+/// <param name="Remarks">How blind the study is, and what cannot be told yet.</param>
+internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks);
 
 /// <summary>The command 'compare': the blind comparison of a study or of a readings CSV, as text or JSON.</summary>
 /// <param name="openStudy">Opens a study file and takes its readings.</param>
@@ -126,11 +127,11 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Comparison.InFull(source.Day, terms), source.Day, words.Json);
+        Print(output, Comparison.InFull(source.Day, terms), source, words.Json);
         return ExitCode.Done;
     }
 
-    private static void Print(TextWriter output, Comparison comparison, MeasuredDay day, bool json)
+    private static void Print(TextWriter output, Comparison comparison, DayOfStudy source, bool json)
     {
         if (json)
         {
@@ -138,7 +139,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return;
         }
 
-        foreach (string line in ComparisonWords.Of(comparison, day))
+        foreach (string line in source.Remarks.Concat(ComparisonWords.Of(comparison, source.Day)))
         {
             output.WriteLine(line);
         }
@@ -151,7 +152,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return openStudy(path);
         }
 
-        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms()) : null;
+        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms(), []) : null;
     }
 
     private static T? Content<T>(FileRead<T> read, TextWriter error)

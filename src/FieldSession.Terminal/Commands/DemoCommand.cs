@@ -12,12 +12,23 @@ internal static class DemoCommand
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
+        Argument<string> name = new("NAME")
+        {
+            Description = $"which demo: {string.Join(", ", DemoStudy.All.Select(demo => demo.Name))}",
+            DefaultValueFactory = _ => DemoStudy.All[0].Name,
+        };
         Option<bool> replay = new("--replay") { Description = "plays the demo day and prints summary, reveal and report" };
         Option<string?> folder = new("--out") { Description = "where to lay the demo's files", HelpName = "DIR" };
-        Command command = new("demo", "lays the demo study and opens it") { replay, folder };
+        Command command = new("demo", "lays a demo study and opens it") { name, replay, folder };
         command.SetAction(typed =>
         {
-            DemoFolder files = DemoFolder.At(typed.GetValue(folder), outside);
+            if (DemoStudy.Named(typed.GetRequiredValue(name)) is not { } demo)
+            {
+                outside.Error.WriteLine($"demo: there is no demo '{typed.GetRequiredValue(name)}'; there are {string.Join(", ", DemoStudy.All.Select(one => one.Name))}");
+                return ExitCode.Wrong;
+            }
+
+            DemoFolder files = DemoFolder.At(demo, typed.GetValue(folder), outside);
             return typed.GetValue(replay) || !outside.HasTerminal ? Replay(files, outside) : Open(files, outside);
         });
         return command;
@@ -32,19 +43,19 @@ internal static class DemoCommand
         DemoClock clock = new();
         using (OpenedStudy laid = OpenedStudy.New(files.Study, outside with { Clock = clock, Output = TextWriter.Null, Error = TextWriter.Null }))
         {
-            int code = DemoDay.Lay(laid.Logbook, files.Key, outside with { Output = TextWriter.Null, Error = TextWriter.Null });
+            int code = DemoDay.Lay(files.Demo, laid.Logbook, files.Key, outside with { Output = TextWriter.Null, Error = TextWriter.Null });
             if (code != ExitCode.Done)
             {
                 return code;
             }
 
-            DemoDay.Type(laid.Logbook, "quillmere/day.txt", clock, DemoDay.RunsDriven);
+            DemoDay.Type(laid.Logbook, files.Demo.Lines("day.txt"), clock, files.Demo.RunsDriven);
         }
 
         Surroundings later = outside with { Clock = new LaterClock(outside.Clock, clock.GetUtcNow()) };
         using OpenedStudy opened = OpenedStudy.At(files.Study, later);
         int ended = DriveCommand.OpenScreens(opened, later, files.Folder);
-        outside.Error.WriteLine($"the demo lies in {files.Folder}; its key file opens with the passphrase '{DemoDay.Passphrase}'");
+        outside.Error.WriteLine($"the demo lies in {files.Folder}; its key file opens with the passphrase '{files.Demo.Passphrase}'");
         return ended;
     }
 
@@ -64,19 +75,19 @@ internal static class DemoCommand
 
     private static int Play(Logbook logbook, DemoFolder files, DemoClock clock, Surroundings outside)
     {
-        int code = DemoDay.Lay(logbook, files.Key, outside);
+        int code = DemoDay.Lay(files.Demo, logbook, files.Key, outside);
         if (code != ExitCode.Done)
         {
             return code;
         }
 
-        DemoDay.Type(logbook, "quillmere/day.txt", clock, int.MaxValue);
+        DemoDay.Type(logbook, files.Demo.Lines("day.txt"), clock, int.MaxValue);
         outside.Output.WriteLine();
         ReviewCommand.Print(logbook, outside);
-        DemoDay.Type(logbook, "quillmere/evening.txt", clock, int.MaxValue);
+        DemoDay.Type(logbook, files.Demo.Lines("evening.txt"), clock, int.MaxValue);
         outside.Output.WriteLine();
-        RevealWords words = new(files.Study, files.Key, ["417=STANDARD", "862=STIFFENED"], ["Ro", "Ilse"]);
-        code = RevealCommand.Run(logbook, words, outside with { Passphrase = DemoDay.Passphrase });
+        RevealWords words = new(files.Study, [files.Key], DemoDay.Marks(files.Demo), files.Demo.MarkReaders);
+        code = RevealCommand.Run(logbook, words, outside with { Passphrase = files.Demo.Passphrase });
         outside.Output.WriteLine();
         outside.Output.Write(ReportCommand.Markdown(logbook));
         if (files.IsKept)

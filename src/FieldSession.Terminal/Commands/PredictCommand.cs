@@ -62,7 +62,7 @@ internal static class PredictCommand
         (string Word, string Question)[] questions =
         [
             ("feature", "which code has the feature? "),
-            ("sure", "how sure, 1 (a guess) to 5 (certain)? "),
+            ("sure", "how sure, 1 (a guess) to 5 (certain), or per cent such as 80%? "),
             ("quieter", "which is quieter (Enter: no opinion)? "),
             ("pay", "would you pay for it, yes or no (Enter: no opinion)? "),
             ("because", "from the sound, from something seen, or a guess (sound, seen, guess)? "),

@@ -1,17 +1,22 @@
 using System.CommandLine;
-using FieldSession.Journal;
 using FieldSession.Revealing;
 using FieldSession.State;
-using FieldSession.Store.Sealing;
 
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>What was typed behind 'reveal'.</summary>
 /// <param name="Study">The study file.</param>
-/// <param name="Key">The custodian's key file.</param>
+/// <param name="Keys">The custodian's key files, one for each fitting; empty: a paper key.</param>
 /// <param name="Marks">Marks read on the tyres, CODE=NAME; empty: they are asked for.</param>
 /// <param name="Readers">Who read the marks; empty: they are asked for.</param>
-internal sealed record RevealWords(string Study, string Key, IReadOnlyList<string> Marks, IReadOnlyList<string> Readers);
+internal sealed record RevealWords(string Study, IReadOnlyList<string> Keys, IReadOnlyList<string> Marks, IReadOnlyList<string> Readers)
+{
+    /// <summary>Lines of a paper key, CODE=NAME.</summary>
+    public IReadOnlyList<string> Paper { get; init; } = [];
+
+    /// <summary>The control spec of a paper key; null: not told.</summary>
+    public string? Control { get; init; }
+}
 
 /// <summary>
 /// The command 'reveal': opens the key after all predictions are locked, checks it against the commitment and against the
@@ -23,13 +28,20 @@ internal static class RevealCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Option<string> key = new("--key") { Description = "the custodian's key file", Required = true, HelpName = "KEYFILE" };
+        Option<string[]> keys = new("--key") { Description = "the custodian's key file; once for every fitting", HelpName = "KEYFILE" };
+        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code; without a key of either sort its lines are asked for", HelpName = "CODE=NAME" };
+        Option<string?> control = new("--control") { Description = "the control spec of a paper key", HelpName = "NAME" };
         Option<string[]> marks = new("--mark") { Description = "what stands on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
         Option<string[]> readers = new("--reader") { Description = "who read the marks; two people", HelpName = "NAME" };
-        Command command = new("reveal", "opens the key, after all predictions are locked") { study, key, marks, readers };
+        Command command = new("reveal", "opens the key, after all predictions are locked") { study, keys, paper, control, marks, readers };
         command.SetAction(typed =>
         {
-            RevealWords words = new(typed.GetRequiredValue(study), typed.GetRequiredValue(key), typed.GetValue(marks) ?? [], typed.GetValue(readers) ?? []);
+            RevealWords words = new(
+                typed.GetRequiredValue(study), typed.GetValue(keys) ?? [], typed.GetValue(marks) ?? [], typed.GetValue(readers) ?? [])
+            {
+                Paper = typed.GetValue(paper) ?? [],
+                Control = typed.GetValue(control),
+            };
             using OpenedStudy opened = OpenedStudy.At(words.Study, outside);
             return Run(opened.Logbook, words, outside);
         });
@@ -47,16 +59,14 @@ internal static class RevealCommand
             return ExitCode.No;
         }
 
-        string passphrase = outside.Passphrase ?? outside.Ask("passphrase of the key file: ") ?? "";
-        KeyOpening opening = new KeyFile(outside.Lot).Open(words.Key, study.Plan!.StudyName, study.Fitting?.Commitment, passphrase);
-        if (opening.Key is not { } key)
+        int code = KeysAtHand.Gather(study, words, outside, out KeyRing ring);
+        if (code != ExitCode.Done)
         {
-            outside.Error.WriteLine(opening.Words);
-            return CodeOf(opening.Fault);
+            return code;
         }
 
         return Marks(study, words, outside) is { } marks
-            ? Write(logbook, Opener.Fact(study, key, marks, Readers(words, outside)), outside)
+            ? Write(logbook, ring.Fact(study, marks, Readers(words, outside)), outside)
             : ExitCode.Wrong;
     }
 
@@ -71,7 +81,7 @@ internal static class RevealCommand
 
         foreach (CodedSpec coded in key.Key)
         {
-            outside.Output.WriteLine($"{coded.Code} {coded.Spec}{(coded.Spec == key.Control ? " (control)" : "")}");
+            outside.Output.WriteLine($"{coded.Code} {coded.Spec}{(key.IsControl(coded.Code) == true ? " (control)" : "")}");
         }
 
         foreach (Note note in key.NotesThatName(logbook.Study))
@@ -86,11 +96,11 @@ internal static class RevealCommand
     {
         IEnumerable<string> typed = words.Marks.Count > 0
             ? words.Marks
-            : study.Codes.ToArray().Select(code => $"{code}={outside.Ask($"mark under the tape of the tyres driven as {code}: ")}");
+            : study.DrivenCodes.ToArray().Select(code => $"{code}={outside.Ask($"mark under the tape of the tyres driven as {code}: ")}");
         List<MarkRead> marks = [];
         foreach (string one in typed)
         {
-            (MarkRead? mark, Objection? objection) = Opener.Mark(one, study);
+            (MarkRead? mark, Journal.Objection? objection) = Opener.Mark(one, study);
             if (mark is null)
             {
                 outside.Error.WriteLine($"--mark {one.Split('=')[0]}: {objection}");
@@ -111,11 +121,4 @@ internal static class RevealCommand
             .ToArray();
 
     private static string[] ReaderPlaces => ["first", "second"];
-
-    private static int CodeOf(KeyFault? fault) => fault switch
-    {
-        KeyFault.NoSuchFile => ExitCode.Wrong,
-        KeyFault.Unreadable or KeyFault.Damaged => ExitCode.Damaged,
-        _ => ExitCode.No,
-    };
 }

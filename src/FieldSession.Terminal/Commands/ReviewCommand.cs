@@ -25,6 +25,11 @@ internal static class ReviewCommand
     public static void Print(Logbook logbook, Surroundings outside)
     {
         MeasuredDay day = StudyReadings.Of(logbook.Study);
+        foreach (string remark in BlindWords.Remarks(logbook.Study))
+        {
+            outside.Output.WriteLine(remark);
+        }
+
         foreach (string line in ComparisonWords.Of(Comparison.InFull(day, StudyTerms.Of(logbook.Study)), day))
         {
             outside.Output.WriteLine(line);
@@ -32,5 +37,6 @@ internal static class ReviewCommand
 
         outside.Output.WriteLine();
         outside.Output.WriteLine($"journal: {logbook.Lines.Count} lines, head {logbook.HeadHash}");
+        outside.Output.WriteLine("noted on paper, the head hash pins every line before it: 'verify STUDY --head HASH'");
     }
 }

@@ -25,6 +25,9 @@ internal sealed record Surroundings
     /// <summary>The passphrase given by the environment; null: it is asked for.</summary>
     public string? Passphrase { get; init; }
 
+    /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
+    public Func<ConsoleKeyInfo>? ReadKeyUnseen { get; init; }
+
     /// <summary>Whether a person sits at a terminal that can show the screens.</summary>
     public bool HasTerminal { get; init; }
 
@@ -39,6 +42,7 @@ internal sealed record Surroundings
         Error = Console.Error,
         Clock = TimeProvider.System,
         Lot = new SystemLot(),
+        ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
         StateFolder = RecentFile.StandardFolder(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
@@ -50,5 +54,18 @@ internal sealed record Surroundings
         Error.Write(question);
         Error.Flush();
         return Input.ReadLine();
+    }
+
+    /// <summary>Asks for a secret: what is typed at a keyboard is not shown. Null: the input has ended.</summary>
+    public string? AskSecret(string question)
+    {
+        if (ReadKeyUnseen is null)
+        {
+            return Ask(question);
+        }
+
+        Error.Write(question);
+        Error.Flush();
+        return HiddenLine.Read(ReadKeyUnseen, Error);
     }
 }

@@ -1,24 +1,43 @@
 using System.CommandLine;
+using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The command 'verify': checks every hash of both copies without changing anything, and prints the head hash.</summary>
+/// <summary>
+/// The command 'verify': checks every hash of both copies and the rules of the blind without changing anything, prints the
+/// head hash, and proves that a line whose hash was noted on paper still stands.
+/// </summary>
 internal static class VerifyCommand
 {
+    /// <summary>Fewest digits of a noted hash that are taken: 64 bit, beyond what anybody could hit on purpose.</summary>
+    public const int FewestDigits = 16;
+
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Command command = new("verify", "checks every hash of the journal and prints its head hash") { study };
-        command.SetAction(typed => Run(typed.GetRequiredValue(study), outside));
+        Option<string?> head = new("--head")
+        {
+            Description = "a head hash noted earlier, or at least its first 16 digits: says whether its line still stands, and where",
+            HelpName = "HASH",
+        };
+        Command command = new("verify", "checks every hash of the journal, commitment and freeze, and prints the head hash") { study, head };
+        command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetValue(head), outside));
         return command;
     }
 
     /// <summary>Checks both copies of the journal.</summary>
-    /// <returns>0 where both hold; 1 where one does not.</returns>
-    public static int Run(string path, Surroundings outside)
+    /// <returns>0 where all holds; 1 where something does not; 2 where the hash is none.</returns>
+    public static int Run(string path, string? head, Surroundings outside)
     {
+        string? noted = head?.Trim().ToLowerInvariant();
+        if (noted is not null && !IsHash(noted))
+        {
+            outside.Error.WriteLine($"--head {head}: no hash; give the 64 hex digits that were noted, or at least the first {FewestDigits}");
+            return ExitCode.Wrong;
+        }
+
         JournalCheck check = JournalCheck.Of(path);
         Say(check.Text, outside);
         Say(check.Store, outside);
@@ -28,8 +47,35 @@ internal static class VerifyCommand
         }
 
         outside.Output.WriteLine(check.Holds ? "the journal holds" : "the journal does NOT hold");
-        return check.Holds ? ExitCode.Done : ExitCode.No;
+        bool all = check.Holds & KeepsRules(check.LinesToFirstFailing, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
+        return all ? ExitCode.Done : ExitCode.No;
     }
+
+    private static bool KeepsRules(IReadOnlyList<Line> lines, Surroundings outside)
+    {
+        RuleBroken[] broken = [.. JournalRules.BrokenIn(lines)];
+        foreach (RuleBroken one in broken)
+        {
+            outside.Output.WriteLine($"line {one.Line}: {one.Why}");
+        }
+
+        outside.Output.WriteLine(broken.Length == 0
+            ? "entries, commitment and freeze hold"
+            : $"entries, commitment and freeze do NOT hold; line {broken[0].Line} fails first");
+        return broken.Length == 0;
+    }
+
+    private static bool Stands(string noted, IReadOnlyList<Line> lines, Surroundings outside)
+    {
+        int place = 1 + lines.Index().FirstOrDefault(line => line.Item.Hash.StartsWith(noted, StringComparison.Ordinal), (-1, null!)).Index;
+        string words = place == 0
+            ? "the noted hash is that of NO line: what it pinned was changed or cut off, or it belongs to another study"
+            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd HH:mm} UTC: this line and all before it stand as they were";
+        outside.Output.WriteLine(words);
+        return place > 0;
+    }
+
+    private static bool IsHash(string text) => text.Length is >= FewestDigits and <= 64 && text.All(char.IsAsciiHexDigit);
 
     private static void Say(CopyCheck copy, Surroundings outside)
     {

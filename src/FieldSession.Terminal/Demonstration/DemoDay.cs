@@ -7,43 +7,36 @@ using FieldSession.Terminal.Commands;
 
 namespace FieldSession.Terminal.Demonstration;
 
-/// <summary>The demo study: planned, sealed with the codes of its day, and driven by the lines that its co-driver typed.</summary>
+/// <summary>The day of a demo study: planned, sealed with the codes of its day, and driven by the lines that its co-driver typed.</summary>
 internal static class DemoDay
 {
-    /// <summary>The passphrase of the demo's key file; a real one is known to the custodian only.</summary>
-    public const string Passphrase = "quillmere custodian";
-
-    /// <summary>How many runs the interactive demo finds driven; the last one is left to whoever tries it.</summary>
-    public const int RunsDriven = 5;
-
-    /// <summary>The code of each spec of the demo, the reference place first.</summary>
-    private static string[] Codes => ["417", "862"];
-
     /// <summary>Writes the plan into an empty logbook and seals it.</summary>
     /// <returns>An exit code.</returns>
-    public static int Lay(Logbook logbook, string keyPath, Surroundings outside)
+    public static int Lay(DemoStudy demo, Logbook logbook, string keyPath, Surroundings outside)
     {
-        PlanReading reading = PlanFolder.Parse(DemoFiles.Text("quillmere/plan.toml"), DemoFiles.Text("quillmere/route.csv"), "quillmere");
+        PlanReading reading = PlanFolder.Parse(demo.Text("plan.toml"), demo.Text("route.csv"), demo.Name);
         Plan plan = reading.Plan ?? throw new InvalidDataException($"the demo's plan is wrong: {string.Join("; ", reading.Problems)}");
         int planned = Answer.To(logbook.Write(new PlanMade(plan)), outside);
-        SpecList specs = SpecList.Parse(DemoFiles.Text("quillmere/specs.txt"), plan.SpecCount, out Objection? refusal)
-            ?? throw new InvalidDataException($"the demo's spec list is wrong: {refusal}");
+        SpecList specs = Specs(demo);
         KeySheet key = new(
             plan.StudyName,
-            Codes.Zip(specs.Names, (code, spec) => new KeyLine(new SpecCode(code), spec)),
+            demo.Codes.Zip(specs.Names, (code, spec) => new KeyLine(new SpecCode(code), spec)),
             specs.Control,
             Convert.ToHexStringLower(outside.Lot.Bytes(KeySheet.NonceBytes)));
-        return Math.Max(planned, SealCommand.Seal(logbook, key, keyPath, Passphrase, outside));
+        return Math.Max(planned, SealCommand.Seal(logbook, key, keyPath, demo.Passphrase, outside));
     }
+
+    /// <summary>What is read on the tyres at the reveal, CODE=NAME.</summary>
+    public static string[] Marks(DemoStudy demo) => [.. demo.Codes.Zip(Specs(demo).Names, (code, spec) => $"{code}={spec}")];
 
     /// <summary>Types the day's lines, at the times the day says; every line must be taken.</summary>
     /// <param name="logbook">The sealed study.</param>
-    /// <param name="file">The demo file with the lines.</param>
+    /// <param name="lines">The lines.</param>
     /// <param name="clock">The clock that follows the day.</param>
     /// <param name="runs">After how many runs to stop.</param>
-    public static void Type(Logbook logbook, string file, DemoClock clock, int runs)
+    public static void Type(Logbook logbook, IEnumerable<string> lines, DemoClock clock, int runs)
     {
-        foreach (string line in DemoFiles.Lines(file))
+        foreach (string line in lines)
         {
             clock.Follow(line);
             if (EntryText.IsPassedOver(line))
@@ -64,4 +57,7 @@ internal static class DemoDay
             }
         }
     }
+
+    private static SpecList Specs(DemoStudy demo) => SpecList.Parse(demo.Text("specs.txt"), demo.Codes.Length, out Objection? refusal)
+        ?? throw new InvalidDataException($"the demo's spec list is wrong: {refusal}");
 }

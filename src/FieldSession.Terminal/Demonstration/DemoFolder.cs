@@ -3,22 +3,23 @@ using FieldSession.Terminal.Commands;
 namespace FieldSession.Terminal.Demonstration;
 
 /// <summary>Where a demo's files lie: in the folder that was asked for, or in a new one of its own.</summary>
+/// <param name="Demo">The demo.</param>
 /// <param name="Folder">The folder.</param>
 /// <param name="IsKept">Whether it stays when a replay is over.</param>
-internal sealed record DemoFolder(string Folder, bool IsKept)
+internal sealed record DemoFolder(DemoStudy Demo, string Folder, bool IsKept)
 {
     /// <summary>The demo's study file.</summary>
-    public string Study => Path.Combine(Folder, "quillmere.study");
+    public string Study => Path.Combine(Folder, $"{Demo.Name}.study");
 
     /// <summary>The demo custodian's key file.</summary>
-    public string Key => Path.Combine(Folder, "quillmere.key");
+    public string Key => Path.Combine(Folder, $"{Demo.Name}.key");
 
     /// <summary>The folder asked for, or a new one under the machine's folder for temporary files.</summary>
-    public static DemoFolder At(string? asked, Surroundings outside)
+    public static DemoFolder At(DemoStudy demo, string? asked, Surroundings outside)
     {
         string folder = asked ?? Path.Combine(Path.GetTempPath(), $"fieldsession-demo-{Convert.ToHexStringLower(outside.Lot.Bytes(6))}");
         Directory.CreateDirectory(folder);
-        return new DemoFolder(folder, asked is not null);
+        return new DemoFolder(demo, folder, asked is not null);
     }
 
     /// <summary>Takes away a folder that nobody asked for.</summary>

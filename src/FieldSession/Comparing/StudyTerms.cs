@@ -5,11 +5,19 @@ namespace FieldSession.Comparing;
 /// <summary>The terms that a study's plan fixed for its comparison.</summary>
 public static class StudyTerms
 {
-    /// <summary>Reference, margins, and whether the order is driven to its end.</summary>
+    /// <summary>
+    /// Reference, margins, whether the order is driven to its end, and which verdict this is: every time the order was
+    /// lengthened after it had been driven to its end, the crew had seen a verdict before.
+    /// </summary>
     public static ComparisonTerms Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        ComparisonTerms terms = new() { Reference = study.ReferenceCode?.Digits, PlanComplete = study.OrderDriven };
+        ComparisonTerms terms = new()
+        {
+            Reference = study.ReferenceCode?.Digits,
+            PlanComplete = study.OrderDriven,
+            VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
+        };
         return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb } : terms;
     }
 }

@@ -13,7 +13,7 @@ public sealed record PlanMade(Plan Plan) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study.Stage is Stage.Empty or Stage.Planned
             ? null
-            : new Objection("the plan is frozen once codes are sealed", "start a new study for a new plan");
+            : new Objection("the plan is frozen once codes are sealed", "change a part of it with 'amend WHAT=VALUE because WHY', or start a new study");
     }
 
     /// <inheritdoc/>

@@ -12,8 +12,16 @@ namespace FieldSession.Predicting;
 /// <param name="WouldPay">Whether they would pay for the feature; null: no opinion.</param>
 /// <param name="Basis">What it rests on.</param>
 /// <param name="Words">More in their own words; null: none.</param>
+/// <param name="SurePercent">How sure as it was said in per cent, 1..100; null: it was said in steps.</param>
 public sealed record PredictionLocked(
-    string Person, SpecCode Feature, int Sure, SpecCode? Quieter, bool? WouldPay, PredictionBasis Basis, string? Words) : Entry
+    string Person,
+    SpecCode Feature,
+    int Sure,
+    SpecCode? Quieter,
+    bool? WouldPay,
+    PredictionBasis Basis,
+    string? Words,
+    int? SurePercent = null) : Entry
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
@@ -33,7 +41,7 @@ public sealed record PredictionLocked(
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        Prediction prediction = new(Person, Feature, Sure, Quieter, WouldPay, Basis, Words, mark);
+        Prediction prediction = new(Person, Feature, Sure, Quieter, WouldPay, Basis, Words, mark) { SurePercent = SurePercent };
         return study with { Predictions = study.Predictions.Add(prediction), Undoables = [] };
     }
 
@@ -49,12 +57,21 @@ public sealed record PredictionLocked(
 
     private static Objection? ObjectionToDay(Study study)
     {
-        SpecCode[] undriven = [.. study.Codes.Where(code => !study.Runs.Any(r => r.Code == code))];
+        SpecCode[] undriven = [.. UndrivenIn(study)];
         return study.Runs.Count == 0 || undriven.Length > 0
             ? new Objection(
                 study.Runs.Count == 0 ? "nothing has been driven" : $"{string.Join(", ", undriven)} has not been driven",
                 "drive every code before predicting")
             : RunChecks.AgainstPredicting(study);
+    }
+
+    // After a re-fit the day may end before each of the new codes was driven: one whole fitting is enough.
+    private static IEnumerable<SpecCode> UndrivenIn(Study study)
+    {
+        HashSet<SpecCode> driven = [.. study.DrivenCodes];
+        return study.Fittings.Any(fitting => fitting.Codes.All(driven.Contains))
+            ? []
+            : study.Codes.Where(code => !driven.Contains(code));
     }
 
     private Objection? ObjectionToPerson(Study study)
@@ -71,15 +88,15 @@ public sealed record PredictionLocked(
 
     private Objection? ObjectionToCodes(Study study)
     {
-        if (Sure is < 1 or > 5)
+        if (Sure is < 1 or > PredictionScale.Steps || SurePercent is < 1 or > 100)
         {
-            return new Objection($"{Sure} does not say how sure", "give 1 (a guess) to 5 (certain)");
+            return new Objection($"{(SurePercent is { } percent ? $"{percent} %" : Sure)} does not say how sure", "give 1 (a guess) to 5 (certain), or 1% to 100%");
         }
 
-        SpecCode[] codes = [.. study.Codes];
+        SpecCode[] codes = [.. study.DrivenCodes];
         SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
         return stranger is { } code
-            ? new Objection($"{code} is no code of this study", $"the codes are {string.Join(", ", codes)}")
+            ? new Objection($"{code} is no code that was driven", $"the codes are {string.Join(", ", codes)}")
             : null;
     }
 }

@@ -4,8 +4,8 @@ using FieldSession.State;
 namespace FieldSession.Predicting;
 
 /// <summary>
-/// Reads <c>predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words to the end</c>. Only person, feature and
-/// sure must be given.
+/// Reads <c>predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words to the end</c>, or <c>sure=80%</c>. Only
+/// person, feature and sure must be given.
 /// </summary>
 public static class PredictionText
 {
@@ -56,9 +56,9 @@ public static class PredictionText
             return Parsed.No("the code with the feature is missing or no three-digit code", Form);
         }
 
-        if (Typed.Count(answers.GetValueOrDefault("sure", "")) is not { } sure)
+        if (PredictionScale.Read(answers.GetValueOrDefault("sure", "")) is not { } sure)
         {
-            return Parsed.No("how sure is 1 (a guess) to 5 (certain)", Form);
+            return Parsed.No("how sure is 1 (a guess) to 5 (certain), or per cent such as 80%", Form);
         }
 
         SpecCode? quieter = SpecCode.Parse(answers.GetValueOrDefault("quieter", ""));
@@ -73,7 +73,7 @@ public static class PredictionText
         {
             (false, _) => Parsed.No("'pay' is yes or no", Form),
             (_, null) => Parsed.No("'because' is sound, seen or guess", Form),
-            _ => Parsed.As(new PredictionLocked(person, feature, sure, quieter, pay.Value, basis.Value, words)),
+            _ => Parsed.As(new PredictionLocked(person, feature, sure.Step, quieter, pay.Value, basis.Value, words, sure.Percent)),
         };
     }
 

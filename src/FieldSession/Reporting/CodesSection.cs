@@ -1,4 +1,5 @@
 using FieldSession.Revealing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -10,32 +11,40 @@ public static class CodesSection
     public static ReportSection Of(Study study, OpenedKey? key)
     {
         ArgumentNullException.ThrowIfNull(study);
-        List<string> points = [.. study.Fittings.Select(Published)];
-        if (study.Fittings.Count == 0)
-        {
-            points.Add("No codes were sealed: the study was NOT BLIND.");
-        }
-
-        points.AddRange(study.Overrides.Select(o => $"Check '{o.Check}' was overridden before run {o.BeforeRun}: {o.Reason}"));
+        List<string> points =
+        [
+            .. study.Fittings.Select(Published),
+            .. key is null ? BlindWords.Remarks(study) : OpenedRemarks(study),
+            .. study.Overrides.Select(o => $"Check '{o.Check}' was overridden before run {o.BeforeRun}: {o.Reason}"),
+        ];
         if (study.Opening is not { } opening || key is null)
         {
-            points.Add("The key is not open.");
-            return new ReportSection("Codes and key", [new Points(points)]);
+            return new ReportSection("Codes and key", [new Points([.. points, "The key is not open."])]);
         }
 
-        points.Add($"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.");
-        points.Add(opening.CommitmentHolds switch
-        {
-            true => "The key gives the published commitment.",
-            false => "The key does NOT give the published commitment.",
-            null => "There was no commitment to check.",
-        });
-        points.Add($"Marks read on the tyres by {string.Join(" and ", opening.Readers)}: {(opening.MarksAgree ? "they agree with the key" : "they do NOT agree with the key, or were not read by two people")}.");
+        points.AddRange(Opened(study, opening));
+        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Number}, written before the reveal, names a spec: look whether the blind leaked."));
         ReportTable table = new(
             ["Code", "Spec by the key", "Mark read on the tyres", "Control"],
-            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), k.Spec == key.Control ? "control" : ""])]);
-        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Number}, written before the reveal, names a spec: look whether the blind leaked."));
+            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);
         return new ReportSection("Codes and key", [new Points(points), table]);
+    }
+
+    // After the reveal the keys tell which codes belong together.
+    private static IEnumerable<string> OpenedRemarks(Study study) => BlindWords.Remarks(study).Take(1);
+
+    private static IEnumerable<string> Opened(Study study, Opening opening)
+    {
+        yield return $"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.";
+        yield return opening.CommitmentHolds switch
+        {
+            true when study.Commitments.Count() > 1 => "The keys give the published commitments.",
+            true => "The key gives the published commitment.",
+            false => "A key does NOT give its published commitment.",
+            null => "There was no commitment to check: the key is a paper key, typed in at the reveal, and nothing proves that it was not chosen afterwards.",
+        };
+        string marks = opening.MarksAgree ? "they agree with the key" : "they do NOT agree with the key, or were not read by two people";
+        yield return $"Marks read on the tyres by {string.Join(" and ", opening.Readers)}: {marks}.";
     }
 
     private static string Published(Fitting fitting)

@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.Revealing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -15,7 +16,7 @@ public static class DayReport
     {
         ArgumentNullException.ThrowIfNull(study);
         SpecNames names = new(key);
-        MeasuredDay day = StudyReadings.Of(study);
+        MeasuredDay day = SpecsMerged.Of(StudyReadings.Of(study), key);
         Comparison comparison = Comparison.Of(day, StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits });
         ReportDay reported = new(study, names, day, comparison);
         return new Report(Title(study, key),
@@ -37,8 +38,7 @@ public static class DayReport
     private static string Title(Study study, OpenedKey? key)
     {
         string name = study.Plan?.StudyName ?? "study";
-        bool blind = study.Fittings.Count > 0;
-        return $"{name}: {(blind ? "blind" : "NOT BLIND")} comparison of tyre specs{(key is null ? ", key not opened" : "")}";
+        return $"{name}: {BlindWords.Of(study)} comparison of tyre specs{(key is null ? ", key not opened" : "")}";
     }
 }
 

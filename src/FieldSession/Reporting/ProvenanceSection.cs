@@ -16,8 +16,8 @@ public static class ProvenanceSection
             [
                 $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.",
                 $"Program: fieldsession {provenance.Version}.",
-                .. study.Fitting?.Commitment is { } commitment ? [$"Commitment: {commitment}."] : Array.Empty<string>(),
-                "'fieldsession verify STUDY' checks every line of the journal.",
+                .. study.Commitments.Select(commitment => $"Commitment: {commitment}."),
+                "'fieldsession verify STUDY' checks every line of the journal; with '--head HASH' it proves that the line that bore a hash on paper still stands, and every line before it.",
             ]),
         ]);
     }

@@ -27,8 +27,16 @@ public static class QuestionSection
                 $"Order planned: {string.Join(' ', plan.Order)} (R is the reference place, drawn by lot). Runs driven: {string.Join(' ', study.Runs.Select(r => r.Code))}.",
                 $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
                 $"Protocol: {plan.Protocol}.",
+                .. study.Amendments.Select(Amended),
             ]),
         ]);
+    }
+
+    private static string Amended(Amendment amendment)
+    {
+        string when = $"{amendment.Mark.At:yyyy-MM-dd HH:mm} UTC";
+        string kind = amendment.AfterRun == 0 ? $"Changed before run 1, {when}" : $"AMENDED after run {amendment.AfterRun} had been driven, {when}";
+        return $"{kind}: {amendment.What} from {amendment.From} to {amendment.To}, because {amendment.Reason}.";
     }
 
     /// <summary>The main measure in words.</summary>

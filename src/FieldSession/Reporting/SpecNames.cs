@@ -7,8 +7,10 @@ namespace FieldSession.Reporting;
 /// <param name="Key">The opened key; null: not open.</param>
 public sealed record SpecNames(OpenedKey? Key)
 {
-    /// <summary>"STIFFENED (862)", or "862" while the name is withheld.</summary>
-    public string Of(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec ? $"{spec} ({code})" : code;
+    /// <summary>"STIFFENED (862)", with all codes of the spec where it was fitted several times; "862" while the name is withheld.</summary>
+    public string Of(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec
+        ? $"{spec} ({string.Join(", ", key.CodesLike(new SpecCode(code)))})"
+        : code;
 
     /// <summary>The code that the report compares with: the control where it may be named, else the reference of the order.</summary>
     public SpecCode? ReferenceIn(Study study)

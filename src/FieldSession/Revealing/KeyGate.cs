@@ -23,4 +23,16 @@ public static class KeyGate
             _ => null,
         };
     }
+
+    /// <summary>What stands against opening with keys that name some codes: a code that was driven and that none of them names; null: nothing.</summary>
+    public static Objection? ObjectionToMissing(Study study, IEnumerable<SpecCode> named)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        SpecCode[] missing = [.. study.DrivenCodes.Except(named)];
+        return missing.Length == 0
+            ? null
+            : new Objection(
+                $"the key does not name {string.Join(", ", missing)}",
+                study.Fittings.Count > 1 ? "every fitting has a key of its own: 'reveal --key FIRST --key SECOND'" : "give the key of this study");
+    }
 }

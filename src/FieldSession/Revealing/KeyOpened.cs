@@ -10,17 +10,19 @@ namespace FieldSession.Revealing;
 /// </summary>
 /// <param name="Key">Which spec each code stood for.</param>
 /// <param name="Control">The control spec; null: not told.</param>
-/// <param name="Nonce">The nonce of the commitment; null: a paper key.</param>
-/// <param name="CommitmentHolds">Whether the key gave the published commitment; null: there was none.</param>
+/// <param name="Nonce">The nonce of the first fitting's commitment; null: a paper key.</param>
+/// <param name="CommitmentHolds">Whether the keys gave all published commitments; null: there was none.</param>
 /// <param name="Marks">What was read on the tyres.</param>
 /// <param name="Readers">The two people who read it.</param>
+/// <param name="LaterNonces">The nonces of the later fittings, in order; null: there was one fitting.</param>
 public sealed record KeyOpened(
     ImmutableList<CodedSpec> Key,
     string? Control,
     string? Nonce,
     bool? CommitmentHolds,
     ImmutableList<MarkRead> Marks,
-    ImmutableList<string> Readers) : Entry
+    ImmutableList<string> Readers,
+    ImmutableList<string?>? LaterNonces = null) : Entry
 {
     /// <summary>Whether every code's mark was read by two different people and agrees with the key.</summary>
     public bool MarksAgree =>
@@ -29,7 +31,8 @@ public sealed record KeyOpened(
             Marks.Where(m => m.Code == k.Code).All(m => Study.SamePerson(m.Spec, k.Spec)));
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => KeyGate.ObjectionIn(study);
+    public override Objection? ObjectionIn(Study study) =>
+        KeyGate.ObjectionIn(study) ?? KeyGate.ObjectionToMissing(study, Key.Select(line => line.Code));
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)

@@ -22,8 +22,16 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     /// <summary>The spec behind a code; null: the key does not name the code.</summary>
     public string? SpecOf(SpecCode code) => Key.FirstOrDefault(k => k.Code == code)?.Spec;
 
-    /// <summary>The code of the control spec; null: not told.</summary>
-    public SpecCode? ControlCode => Key.FirstOrDefault(k => k.Spec == Control)?.Code;
+    /// <summary>The first code of the control spec; null: not told.</summary>
+    public SpecCode? ControlCode => Control is { } control ? Key.FirstOrDefault(k => Study.SamePerson(k.Spec, control))?.Code : null;
+
+    /// <summary>Whether a code stood for the control spec; null: the control was not told, or the key does not name the code.</summary>
+    public bool? IsControl(SpecCode code) => Control is { } control && SpecOf(code) is { } spec ? Study.SamePerson(spec, control) : null;
+
+    /// <summary>Every code that stood for the same spec, fitting by fitting; the code alone where the key does not name it.</summary>
+    public IReadOnlyList<SpecCode> CodesLike(SpecCode code) => SpecOf(code) is { } spec
+        ? [.. Key.Where(k => Study.SamePerson(k.Spec, spec)).Select(k => k.Code)]
+        : [code];
 
     /// <summary>Notes written before the reveal that hold the name of a spec: the sign of a leak that only a person can judge.</summary>
     public IEnumerable<Note> NotesThatName(Study study)

@@ -5,37 +5,38 @@ using FieldSession.State;
 
 namespace FieldSession.Revealing;
 
-/// <summary>Makes the fact of the reveal from the custodian's key and the marks that were read on the tyres.</summary>
+/// <summary>Reads what is typed at the reveal: marks on the tyres and lines of a paper key.</summary>
 public static class Opener
 {
-    /// <summary>The fact: who is who, and how commitment and marks came out.</summary>
+    /// <summary>The fact of a reveal by one key file: who is who, and how commitment and marks came out.</summary>
     /// <param name="study">The study, all predictions locked.</param>
     /// <param name="key">The custodian's key.</param>
     /// <param name="marks">What was read on the tyres, code by code.</param>
     /// <param name="readers">Who read it.</param>
-    public static KeyOpened Fact(Study study, KeySheet key, IEnumerable<MarkRead> marks, IEnumerable<string> readers)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        ArgumentNullException.ThrowIfNull(key);
-        bool? holds = study.Fitting?.Commitment is { } published ? Commitment.Of(key) == published : null;
-        return new KeyOpened(
-            [.. key.Places.Select(place => new CodedSpec(place.Code, place.Spec))],
-            key.ControlSpec,
-            key.Nonce,
-            holds,
-            [.. marks],
-            [.. readers]);
-    }
+    public static KeyOpened Fact(Study study, KeySheet key, IEnumerable<MarkRead> marks, IEnumerable<string> readers) =>
+        KeyRing.Empty.With(key).Fact(study, marks, readers);
 
     /// <summary>Reads a mark typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
-    public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study)
+    public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study) => Halves(typed, study) is { } halves
+        ? (new MarkRead(halves.Code, halves.Spec), null)
+        : (null, new Objection("a mark names a code and what stands on its tyres", $"give 'CODE=NAME' for each of {Codes(study)}"));
+
+    /// <summary>Reads a line of a paper key typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
+    public static (CodedSpec? Line, Objection? Objection) PaperLine(string typed, Study study) =>
+        Halves(typed, study) is { } halves && SealableText.FaultIn(halves.Spec) is null
+            ? (new CodedSpec(halves.Code, halves.Spec), null)
+            : (null, new Objection("a line of the paper key names a code and its spec", $"give 'CODE=NAME' for each of {Codes(study)}"));
+
+    private static (SpecCode Code, string Spec)? Halves(string typed, Study study)
     {
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(study);
         string[] halves = typed.Split('=', 2, StringSplitOptions.TrimEntries);
         ImmutableArray<SpecCode> codes = [.. study.Codes];
         return halves.Length == 2 && halves[1].Length > 0 && SpecCode.Parse(halves[0]) is { } code && codes.Contains(code)
-            ? (new MarkRead(code, halves[1]), null)
-            : (null, new Objection("a mark names a code and what stands on its tyres", $"give 'CODE=NAME' for each of {string.Join(", ", codes)}"));
+            ? (code, halves[1])
+            : null;
     }
+
+    private static string Codes(Study study) => string.Join(", ", study.Codes);
 }

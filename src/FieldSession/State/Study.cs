@@ -20,6 +20,9 @@ public sealed record Study
     /// <summary>The fittings, each with its own codes; the last is the one on the cars.</summary>
     public ImmutableList<Fitting> Fittings { get; init; } = [];
 
+    /// <summary>What was changed of the plan after it was written down, in order.</summary>
+    public ImmutableList<Amendment> Amendments { get; init; } = [];
+
     /// <summary>The sessions, in order.</summary>
     public ImmutableList<Session> Sessions { get; init; } = [];
 
@@ -70,8 +73,19 @@ public sealed record Study
     /// <summary>The code that the order asks for next; null: none, or not sealed.</summary>
     public SpecCode? CodeAsked => NextPlace is { } place ? Fitting?.At(place) : null;
 
-    /// <summary>The reference code: the one at place R, or in a study without sealing the first one driven; null: not known yet.</summary>
-    public SpecCode? ReferenceCode => Fitting?.At(Place.Reference) ?? (Runs.Count > 0 ? Runs[0].Code : null);
+    /// <summary>
+    /// The reference code: the one at place R of the first fitting, or in a study without sealing the first one driven; null:
+    /// not known yet. It stays when new codes are drawn, because nobody can tell which of them is the same spec.
+    /// </summary>
+    public SpecCode? ReferenceCode => Fittings.Count > 0
+        ? Fittings[0].At(Place.Reference)
+        : Runs.Count > 0 ? Runs[0].Code : null;
+
+    /// <summary>The commitments that the custodian published, one for every fitting that has one, in order.</summary>
+    public IEnumerable<string> Commitments => Fittings.Select(fitting => fitting.Commitment).OfType<string>();
+
+    /// <summary>The codes that were driven, in the order of their first run.</summary>
+    public IEnumerable<SpecCode> DrivenCodes => Runs.Select(run => run.Code).Distinct();
 
     /// <summary>Every code of the study in the order of its places, then codes driven besides.</summary>
     public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();

@@ -43,7 +43,7 @@ public sealed class CompareCommandTests : IDisposable
     {
         string study = Path.Combine(_folder, "day.study");
         File.WriteAllBytes(study, [0]);
-        DayOfStudy day = new(CsvText.Day(ADay), new ComparisonTerms("862", 0.7, 1.7));
+        DayOfStudy day = new(CsvText.Day(ADay), new ComparisonTerms("862", 0.7, 1.7), []);
 
         (_, string output, _) = Run(new CompareWords(study, ImpactMargin: "3", Json: true), _ => day);
 

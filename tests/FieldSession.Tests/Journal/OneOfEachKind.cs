@@ -51,6 +51,7 @@ internal static class OneOfEachKind
     public static IEnumerable<Entry> All =>
     [
         new PlanMade(FullPlan),
+        new PlanAmended("margin_db", "1.0", "1.5", "the owner asks for less"),
         new SpecsSealed([One, Other], new string('a', 64)),
         new CalibrationChecked(false, 94.1),
         new WeatherNoted(

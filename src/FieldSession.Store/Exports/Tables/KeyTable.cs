@@ -35,7 +35,7 @@ internal static class KeyTable
         string[] marks = [.. key.Marks.Where(mark => mark.Code == coded.Code).Select(mark => mark.Spec).Distinct()];
         return new RevealedCode(
             coded,
-            key.Control is { } control ? coded.Spec == control : null,
+            key.IsControl(coded.Code),
             marks.Length == 0 ? null : string.Join(" / ", marks),
             key.NamesAllowed);
     }

@@ -1,0 +1,113 @@
+using FieldSession.Journal;
+using FieldSession.Revealing;
+using FieldSession.State;
+using FieldSession.Store.Sealing;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>Gathers what opens a study: key files with their passphrases, lines of a paper key. Nothing of them is shown.</summary>
+internal static class KeysAtHand
+{
+    /// <summary>How often a passphrase may be typed.</summary>
+    public const int Tries = 3;
+
+    /// <summary>Puts every key that was given on a ring that opens the study.</summary>
+    /// <returns>An exit code; where it is not 0 the ring is of no use, and what is wrong has been said.</returns>
+    public static int Gather(Study study, RevealWords words, Surroundings outside, out KeyRing ring)
+    {
+        ring = KeyRing.Empty;
+        bool isNoneGiven = words.Keys.Count == 0 && words.Paper.Count == 0;
+        if (isNoneGiven && study.Commitments.Any())
+        {
+            outside.Error.WriteLine("reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file");
+            return ExitCode.Wrong;
+        }
+
+        int code = AddFiles(study, words.Keys, outside, ref ring);
+        return code != ExitCode.Done ? code : AddPaper(study, isNoneGiven ? Asked(study, words, outside) : words, outside, ref ring);
+    }
+
+    private static int AddFiles(Study study, IReadOnlyList<string> paths, Surroundings outside, ref KeyRing ring)
+    {
+        foreach (string path in paths)
+        {
+            KeyOpening opening = Opened(study, path, outside);
+            if (opening.Key is null)
+            {
+                outside.Error.WriteLine($"{path}: {opening.Words}");
+                return CodeOf(opening.Fault);
+            }
+
+            ring = ring.With(opening.Key);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static int AddPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)
+    {
+        if (!TryPaper(study, words, outside, ref ring))
+        {
+            return ExitCode.Wrong;
+        }
+
+        if (ring.ObjectionIn(study) is { } against)
+        {
+            outside.Error.WriteLine(against);
+            return ExitCode.No;
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static KeyOpening Opened(Study study, string path, Surroundings outside)
+    {
+        KeyFile file = new(outside.Lot);
+        string[] commitments = [.. study.Commitments];
+        for (int attempt = 1; ; attempt++)
+        {
+            string passphrase = outside.Passphrase ?? outside.AskSecret($"passphrase of {Path.GetFileName(path)}: ") ?? "";
+            KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, commitments, passphrase);
+            bool isAskedAgain = opening.Fault == KeyFault.WrongPassphraseOrChanged && outside.ReadKeyUnseen is not null && outside.Passphrase is null;
+            if (!isAskedAgain || attempt == Tries)
+            {
+                return opening;
+            }
+
+            outside.Error.WriteLine(opening.Words);
+        }
+    }
+
+    // What stands on paper is typed unseen: the marks are read before a name is shown.
+    private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
+    {
+        Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
+        Control = outside.AskSecret("which spec is the control (Enter: not told)? ") is { Length: > 0 } control ? control.Trim() : null,
+    };
+
+    private static bool TryPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)
+    {
+        List<CodedSpec> lines = [];
+        foreach (string typed in words.Paper)
+        {
+            (CodedSpec? line, Objection? objection) = Opener.PaperLine(typed, study);
+            if (line is null)
+            {
+                outside.Error.WriteLine($"--paper {typed.Split('=')[0]}: {objection}");
+                return false;
+            }
+
+            lines.Add(line);
+        }
+
+        ring = lines.Count > 0 ? ring.WithPaper(lines, words.Control) : ring;
+        return true;
+    }
+
+    private static int CodeOf(KeyFault? fault) => fault switch
+    {
+        KeyFault.NoSuchFile => ExitCode.Wrong,
+        KeyFault.Unreadable or KeyFault.Damaged => ExitCode.Damaged,
+        _ => ExitCode.No,
+    };
+}

@@ -1,0 +1,82 @@
+using System.Text.Json;
+using FieldSession.Journal;
+using FieldSession.Predicting;
+using FieldSession.Revealing;
+using FieldSession.Sealing;
+using FieldSession.State;
+
+namespace FieldSession;
+
+/// <summary>A line of the journal that breaks a rule of the blind although its hash holds.</summary>
+/// <param name="Line">Place in the journal, from 1.</param>
+/// <param name="Why">Which rule it breaks.</param>
+public sealed record RuleBroken(int Line, string Why);
+
+/// <summary>
+/// What a journal must hold to beyond its hashes, told again from its lines alone: every entry can be read, a commitment is
+/// a hash, nothing but predictions, the reveal and notes follows the first locked prediction, nothing but notes follows the
+/// reveal, and the opened key gives the commitments as it says. A program that follows the rules never writes a line that
+/// breaks one; whoever writes a whole new chain by hand can.
+/// </summary>
+public static class JournalRules
+{
+    /// <summary>The lines that break a rule, in order; empty: none does.</summary>
+    public static IEnumerable<RuleBroken> BrokenIn(IReadOnlyList<Line> lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        Study study = Study.Empty;
+        for (int place = 1; place <= lines.Count; place++)
+        {
+            Line line = lines[place - 1];
+            if (Applied(line, study) is not { } applied)
+            {
+                yield return new RuleBroken(place, $"the entry '{line.Kind}' can't be read");
+                continue;
+            }
+
+            if (WhyBroken(applied.Entry, study, applied.After) is { } why)
+            {
+                yield return new RuleBroken(place, why);
+            }
+
+            study = applied.After;
+        }
+    }
+
+    private static (Entry Entry, Study After)? Applied(Line line, Study before)
+    {
+        try
+        {
+            Entry entry = EntryKinds.EntryIn(line);
+            return (entry, entry.ApplyTo(before, new LineMark(line.Number, line.At)));
+        }
+        catch (Exception unreadable) when (unreadable is JsonException or KeyNotFoundException or ArgumentException or InvalidOperationException)
+        {
+            return null;
+        }
+    }
+
+    private static string? WhyBroken(Entry entry, Study before, Study after) => entry switch
+    {
+        EntryByNewerProgram newer => $"the entry '{newer.Kind}' version {newer.Version} is by a newer program; verify with that one",
+        SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => "the commitment is not 64 hex digits",
+        _ when before.Opening is not null => IsNoteAdded(before, after) ? null : "something other than a note follows the reveal",
+        PredictionLocked prediction => WhyBroken(prediction, before),
+        KeyOpened opened => WhyBroken(opened, before),
+        _ => before.DataFrozen && !IsNoteAdded(before, after) ? "data follow the first locked prediction" : null,
+    };
+
+    private static string? WhyBroken(PredictionLocked prediction, Study before) =>
+        before.Predictions.Any(p => Study.SamePerson(p.Person, prediction.Person)) ? $"a second prediction of {prediction.Person}" : null;
+
+    private static string? WhyBroken(KeyOpened opened, Study before) =>
+        before.StillToPredict.Any() ? "the key was opened before all predictions were locked"
+        : CommitmentProof.Of(before, opened) != opened.CommitmentHolds ? "whether the key gives the published commitment is not as the line says"
+        : null;
+
+    private static bool IsHash(string text) => text.Length == 64 && text.All(c => char.IsAsciiHexDigitLower(c) || char.IsAsciiDigit(c));
+
+    private static bool IsNoteAdded(Study before, Study after) =>
+        after with { Notes = before.Notes } == before && after.Notes.Count > before.Notes.Count &&
+        after.Notes.Take(before.Notes.Count).SequenceEqual(before.Notes);
+}

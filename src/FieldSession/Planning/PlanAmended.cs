@@ -1,0 +1,50 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Planning;
+
+/// <summary>
+/// A part of the plan is changed after it was written down. Before run 1 that is a change of plan; afterwards it is an
+/// amendment that the report shows beside what was planned. Once a prediction is locked the plan stands.
+/// </summary>
+/// <param name="What">The part, a word of <see cref="PlanParts"/>.</param>
+/// <param name="From">What it was.</param>
+/// <param name="To">What it becomes, as typed.</param>
+/// <param name="Reason">Why, in the crew's words.</param>
+public sealed record PlanAmended(string What, string From, string To, string Reason) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (Gate.WhileDataAreOpen(study) is { } shut)
+        {
+            return shut;
+        }
+
+        return study.RunOn is { } run
+            ? new Objection($"run {run.Number} is on", "amend the plan at the next stop")
+            : PlanParts.Change(study.Plan!, What, To, study.Runs.Count > 0).Objection;
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.Plan is not { } plan || PlanParts.Change(plan, What, To, isAppendOnly: false).Plan is not { } changed)
+        {
+            return study;
+        }
+
+        Amendment amendment = new(What, From, To, Reason, study.Runs.Count, study.OrderDriven, mark);
+        return study with { Plan = changed, Amendments = study.Amendments.Add(amendment), Undoables = [] };
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        string kind = before.Runs.Count == 0 ? "plan changed before run 1" : $"plan amended after run {before.Runs.Count}";
+        return new Echo($"{kind}: {What} from {From} to {To}, because {Reason}; it stands in the report");
+    }
+}

@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Planning;
+
+/// <summary>The parts of a plan that may be amended on the way, by the words that the plan folder calls them.</summary>
+public static class PlanParts
+{
+    /// <summary>Largest margin, dB: beyond it no two specs differ, and a margin there is a slip of the point.</summary>
+    public const double LargestMarginDb = 20;
+
+    private const int LongestQuestion = 400;
+
+    /// <summary>The words.</summary>
+    public static ImmutableArray<string> Words { get; } = ["question", "main_measure", "margin_db", "impact_margin_db", "order"];
+
+    /// <summary>What a part of the plan is now, as it would be typed; null: no such part.</summary>
+    public static string? Now(Plan plan, string what)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return what switch
+        {
+            "question" => plan.Question,
+            "main_measure" => plan.MainMeasure.ToString().ToLowerInvariant(),
+            "margin_db" => InWords(plan.MarginDb),
+            "impact_margin_db" => InWords(plan.ImpactMarginDb),
+            "order" => string.Join(' ', plan.Order),
+            _ => null,
+        };
+    }
+
+    /// <summary>The plan with one part changed, or why not.</summary>
+    /// <param name="plan">The plan as it is.</param>
+    /// <param name="what">The part.</param>
+    /// <param name="to">What it is to be, as typed.</param>
+    /// <param name="isAppendOnly">Whether runs have been driven, so that the order can only grow at its end.</param>
+    public static (Plan? Plan, Objection? Objection) Change(Plan plan, string what, string to, bool isAppendOnly)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(to);
+        return what switch
+        {
+            "question" when to.Length is > 0 and <= LongestQuestion => (plan with { Question = to }, null),
+            "question" => No("the question is empty or too long", $"write it in 1 to {LongestQuestion} characters"),
+            "main_measure" => Measure(plan, to),
+            "margin_db" => Margin(to, margin => plan with { MarginDb = margin }),
+            "impact_margin_db" => Margin(to, margin => plan with { ImpactMarginDb = margin }),
+            "order" => Order(plan, to, isAppendOnly),
+            _ => No($"'{what}' is no part of the plan that can be amended", $"the parts are {string.Join(", ", Words)}"),
+        };
+    }
+
+    private static (Plan? Plan, Objection? Objection) Measure(Plan plan, string to) =>
+        Enum.TryParse(to, ignoreCase: true, out MainMeasure measure) && Enum.IsDefined(measure) && !char.IsAsciiDigit(to[0])
+            ? (plan with { MainMeasure = measure }, null)
+            : No($"'{to}' is no main measure", "it is steady, impact or all");
+
+    private static (Plan? Plan, Objection? Objection) Margin(string to, Func<double, Plan> changed) =>
+        Typed.Number(to) is > 0 and <= LargestMarginDb and var margin
+            ? (changed(margin), null)
+            : No($"'{to}' is no margin", $"give dB above 0 and up to {LargestMarginDb}, such as 1.5");
+
+    private static (Plan? Plan, Objection? Objection) Order(Plan plan, string to, bool isAppendOnly)
+    {
+        if (OrderText.Parse(to, plan.SpecCount, out Objection? wrong) is not { } order)
+        {
+            return (null, wrong);
+        }
+
+        bool isAppended = order.Count > plan.Order.Count && order.Take(plan.Order.Count).SequenceEqual(plan.Order);
+        return isAppendOnly && !isAppended
+            ? No("runs have been driven by the order: it can only grow at its end", $"type the whole order, beginning with '{Now(plan, "order")}'")
+            : (plan with { Order = order }, null);
+    }
+
+    private static (Plan? Plan, Objection? Objection) No(string why, string instead) => (null, new Objection(why, instead));
+
+    private static string InWords(double number) => number.ToString("0.0###", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,21 @@
+using FieldSession.Comparing;
+using FieldSession.Revealing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>
+/// The readings of a day after the reveal: codes of different fittings that stood for one spec become one, called by the
+/// spec's first code, and are compared together.
+/// </summary>
+public static class SpecsMerged
+{
+    /// <summary>The day by spec; unchanged while the names are withheld, because then nobody knows which codes belong together.</summary>
+    public static MeasuredDay Of(MeasuredDay day, OpenedKey? key)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        return key is not { NamesAllowed: true }
+            ? day
+            : day with { Levels = [.. day.Levels.Select(level => level with { Code = key.CodesLike(new SpecCode(level.Code))[0].Digits })] };
+    }
+}

@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.Sealing;
+using FieldSession.State;
+
+namespace FieldSession.Revealing;
+
+/// <summary>
+/// The custodian's keys of a study, one for each fitting: unlocked key files, or a paper key as it was typed in. Whoever
+/// holds the ring can make the fact of the reveal with it and can't look into it before.
+/// </summary>
+public sealed class KeyRing
+{
+    private readonly ImmutableList<KeySheet> _sheets;
+    private readonly ImmutableList<CodedSpec> _paper;
+    private readonly string? _paperControl;
+
+    private KeyRing(ImmutableList<KeySheet> sheets, ImmutableList<CodedSpec> paper, string? paperControl)
+    {
+        _sheets = sheets;
+        _paper = paper;
+        _paperControl = paperControl;
+    }
+
+    /// <summary>A ring without keys.</summary>
+    public static KeyRing Empty { get; } = new([], [], null);
+
+    /// <summary>The ring with the key of one more file.</summary>
+    public KeyRing With(KeySheet key) => new(_sheets.Add(key), _paper, _paperControl);
+
+    /// <summary>The ring with a paper key.</summary>
+    /// <param name="lines">Which spec each code stands for.</param>
+    /// <param name="control">The control spec; null: not told.</param>
+    public KeyRing WithPaper(IEnumerable<CodedSpec> lines, string? control) => new(_sheets, _paper.AddRange(lines), control ?? _paperControl);
+
+    /// <summary>What stands against opening a study with these keys; null: nothing. No spec is named.</summary>
+    public Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        SpecCode[] named = [.. _sheets.SelectMany(sheet => sheet.Codes), .. _paper.Select(line => line.Code)];
+        SpecCode[] twice = [.. named.CountBy(code => code).Where(code => code.Value > 1).Select(code => code.Key)];
+        if (twice.Length > 0)
+        {
+            return new Objection($"{InWords(twice)} stands in two keys", "give the key of each fitting once");
+        }
+
+        return ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, named);
+    }
+
+    /// <summary>The fact of the reveal.</summary>
+    /// <param name="study">The study, all predictions locked.</param>
+    /// <param name="marks">What was read on the tyres, code by code.</param>
+    /// <param name="readers">Who read it.</param>
+    public KeyOpened Fact(Study study, IEnumerable<MarkRead> marks, IEnumerable<string> readers)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        KeySheet?[] byFitting = [.. study.Fittings.Select(fitting => _sheets.Find(sheet => sheet.Codes.Any(fitting.Codes.Contains)))];
+        string?[] nonces = [.. byFitting.Select(sheet => sheet?.Nonce)];
+        KeyOpened fact = new(
+            [.. byFitting.OfType<KeySheet>().Concat(_sheets).Distinct().SelectMany(LinesOf), .. _paper],
+            _sheets.Select(sheet => sheet.ControlSpec).FirstOrDefault() ?? _paperControl,
+            nonces.FirstOrDefault(),
+            null,
+            [.. marks],
+            [.. readers],
+            nonces.Length > 1 ? [.. nonces.Skip(1)] : null);
+        return fact with { CommitmentHolds = CommitmentProof.Of(study, fact) };
+    }
+
+    /// <summary>How many keys hang on it, never what stands in them.</summary>
+    public override string ToString() => $"{_sheets.Count + (_paper.IsEmpty ? 0 : 1)} keys";
+
+    private Objection? ObjectionToControl()
+    {
+        string[] controls = [.. _sheets.Select(sheet => sheet.ControlSpec).Concat(_paperControl is null ? [] : [_paperControl])];
+        if (controls.Skip(1).Any(other => !Study.SamePerson(controls[0], other)))
+        {
+            return new Objection("the keys do not name the same control spec", "look whether all of them belong to this study's fittings");
+        }
+
+        bool isNamed = _paperControl is null || _sheets.Count > 0 || _paper.Any(line => Study.SamePerson(line.Spec, _paperControl));
+        return isNamed ? null : new Objection("the control is none of the specs of the paper key", "write it as the key writes it");
+    }
+
+    private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) => sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec));
+
+    private static string InWords(SpecCode[] codes) => string.Join(", ", codes);
+}

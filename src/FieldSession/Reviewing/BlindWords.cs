@@ -1,0 +1,43 @@
+using System.Globalization;
+using FieldSession.State;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>How blind a study is, and what cannot be told before the reveal, in plain words.</summary>
+public static class BlindWords
+{
+    /// <summary>What stands in the title of a study whose codes were never sealed.</summary>
+    public const string NotBlind = "NOT BLIND";
+
+    /// <summary>"blind", or "NOT BLIND" where no codes were sealed.</summary>
+    public static string Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Fittings.Count > 0 ? "blind" : NotBlind;
+    }
+
+    /// <summary>Sentences for the blind summary; empty for a study of one sealed fitting.</summary>
+    public static IEnumerable<string> Remarks(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.Fittings.Count == 0)
+        {
+            yield return $"{NotBlind}: no codes were sealed; whoever drove may have known what was on the car.";
+        }
+
+        if (study.Fittings.Count > 1)
+        {
+            yield return $"{string.Join("; ", study.Fittings.Select((fitting, index) => Fitted(study, fitting, index + 1)))}.";
+            yield return "Which codes of different fittings are the same spec only the keys can tell: until the reveal they are compared as different codes, "
+                + "and a difference between codes of two fittings may be that of the specs or of what changed in between.";
+        }
+    }
+
+    private static string Fitted(Study study, Fitting fitting, int number)
+    {
+        int[] runs = [.. study.Runs.Where(run => fitting.Codes.Contains(run.Code)).Select(run => run.Number)];
+        string driven = runs.Length == 0 ? "not driven" : runs.Length == 1 ? $"run {runs[0]}" : $"runs {runs[0]} to {runs[^1]}";
+        string codes = string.Join(", ", fitting.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal));
+        return string.Create(CultureInfo.InvariantCulture, $"Fitting {number}: codes {codes}, {driven}");
+    }
+}
