@@ -34,9 +34,9 @@ internal static class DemoCommand
         return command;
     }
 
-    /// <summary>Lays the demo in a new folder and opens it.</summary>
+    /// <summary>Lays the first demo in a new folder and opens it.</summary>
     /// <returns>An exit code.</returns>
-    public static int Open(Surroundings outside) => Open(DemoFolder.At(null, outside), outside);
+    public static int Open(Surroundings outside) => Open(DemoFolder.At(DemoStudy.All[0], null, outside), outside);
 
     private static int Open(DemoFolder files, Surroundings outside)
     {

@@ -1,6 +1,5 @@
 using FieldSession.State;
 using FieldSession.Terminal.Commands;
-using FieldSession.Terminal.Demonstration;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
@@ -85,7 +84,7 @@ public sealed class TheWholeDayByKeys
         tui.Keys($"<F5>{day.KeyPath}<Enter>not the passphrase<Enter>");
         Assert.Contains("wrong passphrase", tui.Screen, StringComparison.Ordinal);
         blind.Add(tui.Screen);
-        tui.Keys($"{DemoDay.Passphrase}");
+        tui.Keys($"{ADemoDay.Demo.Passphrase}");
         Assert.DoesNotContain("quillmere custodian", tui.Screen, StringComparison.Ordinal);
         blind.Add(tui.Screen);
         tui.Keys("<Enter>");
