@@ -30,7 +30,7 @@ internal static class HeaderPage
 
     private static string Place(Study study)
     {
-        int planned = study.Plan?.Order.Count ?? 0;
+        int planned = study.RunsToDrive;
         return study switch
         {
             { RunOn: { } run } => $"run {run.Number} of {planned}  {run.Code}{(run.Doubt is null ? "" : "?")}",

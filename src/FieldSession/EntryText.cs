@@ -40,6 +40,8 @@ public static class EntryText
             ?? RunText.Parse(text)
             ?? CalibrationText.Parse(text)
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
+            ?? CheckText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
+            ?? RerunText.Parse(text)
             ?? OverrideText.Parse(text)
             ?? AmendText.Parse(text, study)
             ?? PredictionText.Parse(text)

@@ -28,6 +28,7 @@ internal static class PlanDraft
             Custodian = PlanCrew.CustodianOf(words, crew, troubles),
             Limits = PlanLimits.Of(words, troubles),
         };
+        plan = PlanTyres.With(PlanOrder.With(plan, words, troubles), words, troubles);
         return WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles);
     }
 

@@ -1,7 +1,9 @@
 using System.Globalization;
+using System.Text;
 using FieldSession.Measures;
 using FieldSession.Planning;
 using FieldSession.State;
+using FieldSession.Store.Journaling;
 
 namespace FieldSession.Store.Planning;
 
@@ -32,6 +34,20 @@ public static class PlanFolder
     /// <param name="routeCsv">Text of <c>route.csv</c>.</param>
     /// <param name="folderName">The study's name where the plan names none.</param>
     public static PlanReading Parse(string planToml, string routeCsv, string folderName) => Of(planToml, routeCsv, folderName, new Troubles());
+
+    /// <summary>Writes an order, with its cars and drivers, into the plan of a folder; the rest of the text stays as it is.</summary>
+    /// <param name="folder">A folder that can be read.</param>
+    /// <param name="proposal">The order.</param>
+    /// <exception cref="IOException">The file can't be written; the old one is whole.</exception>
+    public static void WriteOrder(string folder, OrderProposal proposal)
+    {
+        ArgumentNullException.ThrowIfNull(proposal);
+        string path = Path.Combine(folder, PlanFile.Plan);
+        string text = PlanText.With(File.ReadAllText(path), "order", PlanText.Quoted(proposal.ToString()));
+        text = PlanText.With(text, "car_order", proposal.Cars is { } cars ? PlanText.Listed(cars) : null);
+        text = PlanText.With(text, "driver_order", proposal.Drivers is { } drivers ? PlanText.Listed(drivers) : null);
+        WholeFile.Write(new Disk(), path, Encoding.UTF8.GetBytes(text));
+    }
 
     private static PlanReading Of(string? planToml, string? routeCsv, string folderName, Troubles troubles)
     {

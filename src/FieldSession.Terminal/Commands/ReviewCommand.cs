@@ -35,6 +35,11 @@ internal static class ReviewCommand
             outside.Output.WriteLine(line);
         }
 
+        foreach (string line in StillMissing.In(logbook.Study).SelectMany(words => PlainLines.Wrapped("- ", words)))
+        {
+            outside.Output.WriteLine(line);
+        }
+
         outside.Output.WriteLine();
         outside.Output.WriteLine($"journal: {logbook.Lines.Count} lines, head {logbook.HeadHash}");
         outside.Output.WriteLine("noted on paper, the head hash pins every line before it: 'verify STUDY --head HASH'");

@@ -44,7 +44,7 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
             { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => $"; it drifted {d:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline",
             { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => $"; it drifted {d:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, look after the meter",
             { } d => $"; it drifted {d:+0.0#;-0.0#;0.0} dB",
-            null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > 0.5 =>
+            null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > limits.Of(FurtherLimits.CalibratorDistance) + 1e-9 =>
                 $"; the calibrator gives {after.Plan?.CalibratorDb:0.0#} dB: adjust the meter and check again",
             null => "",
         };

@@ -8,7 +8,7 @@ namespace FieldSession.Checking;
 public static class RunChecks
 {
     /// <summary>The names of the checks that can stand against a run, or against locking predictions.</summary>
-    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter];
+    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, .. CheckKinds.All.Select(kind => kind.Name)];
 
     /// <summary>Sealed codes and their commitment are there before run 1.</summary>
     public const string Commitment = "commitment";
@@ -24,6 +24,9 @@ public static class RunChecks
 
     /// <summary>The mean wind is within the limit.</summary>
     public const string Wind = "wind";
+
+    /// <summary>What to do about a check that stands.</summary>
+    public static string InsteadOf(string check) => $"mend it and type the check again, or go on with 'override {check} WHY'";
 
     /// <summary>The checks that stand against the next run now and are not overridden.</summary>
     public static IEnumerable<Objection> AgainstNextRun(Study study)
@@ -68,7 +71,33 @@ public static class RunChecks
                 $"the mean wind of {wind.In(Units(study))} is above {new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))}",
                 "wait, then type 'weather wind=...' again");
         }
+
+        foreach (Objection typed in OfTypedChecks(study))
+        {
+            yield return typed;
+        }
     }
+
+    private static IEnumerable<Objection> OfTypedChecks(Study study)
+    {
+        foreach (CheckKind kind in CheckKinds.All)
+        {
+            CheckRecord? last = SessionChecks.In(study, kind.Name).LastOrDefault();
+            if (last is { Answer: CheckAnswer.Blocks })
+            {
+                yield return new Objection(last.Words, InsteadOf(kind.Name), kind.Name);
+            }
+            else if (last is null && study.Plan?.RequiredChecks?.Contains(kind.Name) == true)
+            {
+                yield return new Objection("the plan asks for it in every session", $"type '{kind.Form}', or go on with 'override {kind.Name} WHY'", kind.Name);
+            }
+        }
+    }
+
+    /// <summary>The checks of the plan's list of all that were not made in this session and do not block it, by name.</summary>
+    public static IEnumerable<string> NotMade(Study study) => CheckKinds.All
+        .Where(kind => kind is not SpeedCheck && !SessionChecks.In(study, kind.Name).Any())
+        .Select(kind => kind.Name);
 
     /// <summary>What the newest weather warns of.</summary>
     public static IEnumerable<string> WeatherWarnings(Study study)
@@ -108,8 +137,11 @@ public static class RunChecks
         Wind => Latest(study, w => w.Wind)?.Mark.Number ?? 0,
         CalibrationBefore => study.Sessions.Count == 0 ? 0 : study.Sessions[^1].After?.Mark.Number ?? 0,
         CalibrationAfter => study.LastRun?.Started.Number ?? 0,
+        _ when CheckKinds.Of(check) is not null => Math.Max(SessionChecks.In(study, check).LastOrDefault()?.Mark.Number ?? 0, Closed(study)),
         _ => 0,
     };
+
+    private static int Closed(Study study) => study.Sessions.LastOrDefault(session => session.After is not null)?.After?.Mark.Number ?? 0;
 
     private static Weather? Latest(Study study, Func<Weather, object?> part) => study.Weather.LastOrDefault(w => part(w) is not null);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.State;
 
 namespace FieldSession.Comparing;
@@ -7,6 +8,9 @@ public static class StudyReadings
 {
     /// <summary>The cause that stands on every reading of a session whose calibration drifted too far.</summary>
     public const string VoidSession = "void session";
+
+    /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
+    public const string DrivenAgain = "bracket driven again";
 
     /// <summary>
     /// Two runs whose middles lie closer than this were not driven at the times of their lines, but typed in afterwards.
@@ -23,12 +27,13 @@ public static class StudyReadings
             return new MeasuredDay([]);
         }
 
+        ImmutableHashSet<int> drivenAgain = Rerun.NotCounted(study);
         Run[] driven = [.. study.Runs.Where(run => run.Readings.Any())];
         double?[] minutes = Minutes(driven);
         List<MeasuredLevel> levels = [];
         for (int i = 0; i < driven.Length; i++)
         {
-            levels.AddRange(LevelsOf(study, plan, driven[i], minutes[i]));
+            levels.AddRange(LevelsOf(study, plan, driven[i], minutes[i], drivenAgain.Contains(driven[i].Number)));
         }
 
         return new MeasuredDay(
@@ -54,10 +59,11 @@ public static class StudyReadings
         return segment.Kind.IsImpact ? MeasureClass.Impact : MeasureClass.Steady;
     }
 
-    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, double? minutes)
+    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, double? minutes, bool isDrivenAgain)
     {
         Session session = study.Sessions[run.Session - 1];
         bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
+        string? runCause = isDrivenAgain ? DrivenAgain : isVoid ? VoidSession : null;
         string? sessionName = study.Sessions.Count > 1 ? $"{run.Session}" : null;
         foreach (Reading reading in InRouteOrder(run))
         {
@@ -70,9 +76,10 @@ public static class StudyReadings
                 ClassOf(segment),
                 reading.Levels.LowDb,
                 reading.Levels.HighDb,
-                reading.LeftOut || isVoid,
-                reading.LeftOut ? reading.Spoilt!.Cause.Word() : isVoid ? VoidSession : null,
+                reading.LeftOut || runCause is not null,
+                reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause,
                 minutes,
+                Car: run.Car,
                 Session: sessionName);
         }
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Checking;
 using FieldSession.Journal;
 using FieldSession.State;
@@ -6,12 +7,13 @@ namespace FieldSession.Driving;
 
 /// <summary>The next run begins; starting it confirms the protocol sheet of the plan.</summary>
 /// <param name="Code">The code on the car.</param>
-/// <param name="Driver">Who drives; null: the plan's seats say it.</param>
-public sealed record RunStarted(SpecCode Code, string? Driver) : Entry
+/// <param name="Driver">Who drives; null: the plan says it, for this run or by its seats.</param>
+/// <param name="Car">The car; null: the plan says it, or there is one car.</param>
+public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = null) : Entry
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        Gate.WhileDataAreOpen(study) ?? ObjectionToRun(study) ?? ObjectionToDriver(study) ?? RunChecks.AgainstNextRun(study).FirstOrDefault();
+        Gate.WhileDataAreOpen(study) ?? ObjectionToRun(study) ?? ObjectionToDriver(study) ?? ObjectionToCar(study) ?? RunChecks.AgainstNextRun(study).FirstOrDefault();
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
@@ -22,7 +24,8 @@ public sealed record RunStarted(SpecCode Code, string? Driver) : Entry
             : study;
         Run run = new(study.Runs.Count + 1, Code, inSession.Sessions.Count, mark)
         {
-            Driver = Driver ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
+            Driver = Driver ?? PlannedFor(study, study.Plan?.DriverOrder) ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
+            Car = Car ?? PlannedFor(study, study.Plan?.CarOrder),
             Doubt = DoubtIn(study),
         };
         return (inSession with { Runs = study.Runs.Add(run) }).Undoably(study, mark, $"run {Code}");
@@ -33,8 +36,12 @@ public sealed record RunStarted(SpecCode Code, string? Driver) : Entry
     {
         ArgumentNullException.ThrowIfNull(after);
         string first = after.NextSegment is { } segment ? $"; first segment {segment.Number} {segment.Name}" : "";
-        return new Echo($"run {after.Runs.Count} on {Code}{first}", after.LastRun?.Doubt);
+        string car = after.LastRun?.Car is { } driven ? $", car {driven}" : "";
+        return new Echo($"run {after.Runs.Count} on {Code}{car}{first}", after.LastRun?.Doubt);
     }
+
+    private static string? PlannedFor(Study study, ImmutableList<string>? shared) =>
+        study.NextStep is { } step && step < (shared?.Count ?? 0) ? shared![step] : null;
 
     private string? DoubtIn(Study study) => study switch
     {
@@ -62,4 +69,9 @@ public sealed record RunStarted(SpecCode Code, string? Driver) : Entry
         Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => Study.SamePerson(m.Name, Driver))
             ? null
             : new Objection($"'{Driver}' is not in the crew", $"the crew is {string.Join(", ", plan.Crew.Select(m => m.Name))}");
+
+    private Objection? ObjectionToCar(Study study) =>
+        Car is null || study.Plan?.Cars is not { } cars || cars.Contains(Car, StringComparer.OrdinalIgnoreCase)
+            ? null
+            : new Objection($"'{Car}' is no car of the plan", $"the cars are {string.Join(", ", cars)}");
 }

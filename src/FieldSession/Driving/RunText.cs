@@ -3,11 +3,12 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>Reads <c>run 417</c>, <c>run 417 driver=Ro</c> and <c>end</c>.</summary>
+/// <summary>Reads <c>run 417</c>, <c>run 417 driver=Ro</c>, <c>run 417 car=NAME</c> and <c>end</c>.</summary>
 public static class RunText
 {
     private const string Driver = "driver=";
-    private const string Form = "type 'run 417' or 'run 417 driver=Ro'";
+    private const string Car = "car=";
+    private const string Form = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -23,18 +24,25 @@ public static class RunText
 
     private static Parsed Start(string[] words)
     {
-        if (words.Length is < 2 or > 3 || SpecCode.Parse(words[1]) is not { } code)
+        if (words.Length < 2 || SpecCode.Parse(words[1]) is not { } code)
         {
             return Parsed.No("a run is started on a three-digit code", Form);
         }
 
-        if (words.Length == 2)
+        RunStarted run = new(code, null);
+        foreach (string word in words.Skip(2))
         {
-            return Parsed.As(new RunStarted(code, null));
+            if (ValueOf(word, Driver) is null && ValueOf(word, Car) is null)
+            {
+                return Parsed.No($"'{word}' says neither who drives nor which car", Form);
+            }
+
+            run = run with { Driver = ValueOf(word, Driver) ?? run.Driver, Car = ValueOf(word, Car) ?? run.Car };
         }
 
-        return words[2].StartsWith(Driver, StringComparison.OrdinalIgnoreCase) && words[2].Length > Driver.Length
-            ? Parsed.As(new RunStarted(code, words[2][Driver.Length..]))
-            : Parsed.No($"'{words[2]}' does not say who drives", Form);
+        return Parsed.As(run);
     }
+
+    private static string? ValueOf(string word, string name) =>
+        word.StartsWith(name, StringComparison.OrdinalIgnoreCase) && word.Length > name.Length ? word[name.Length..] : null;
 }

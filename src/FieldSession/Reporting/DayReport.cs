@@ -28,6 +28,7 @@ public static class DayReport
             ExploredSection.Of(reported),
             ReadingsSection.Of(reported),
             ConditionsSection.Of(study),
+            ChecksSection.Of(study),
             PredictionsSection.Of(study, key),
             NotesSection.Of(study),
             LimitsSection.Of(study),

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace FieldSession.State;
 
 /// <summary>The limits that checks hold the day against; each can be set in the plan. Defaults are common practice, no source, where nothing else is said.</summary>
@@ -41,4 +43,17 @@ public sealed record Limits
 
     /// <summary>Shortest steady segment without a warning, seconds.</summary>
     public double SegmentShortestSeconds { get; init; } = 5;
+
+    /// <summary>The limits of <see cref="FurtherLimits"/> that the plan changes, by name; null: none.</summary>
+    public ImmutableSortedDictionary<string, double>? Further { get; init; }
+
+    /// <summary>Why a limit was changed, by name; null: no reason was given for any.</summary>
+    public ImmutableSortedDictionary<string, string>? Reasons { get; init; }
+
+    /// <summary>What holds for a limit: the plan's value, or its default.</summary>
+    public double Of(Limit limit)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        return Further?.GetValueOrDefault(limit.Name, limit.Default) ?? limit.Default;
+    }
 }

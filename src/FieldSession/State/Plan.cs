@@ -36,6 +36,15 @@ public sealed record Plan
     /// <summary>The people in the car; the first drives, the second types.</summary>
     public ImmutableList<CrewMember> Crew { get; init; } = [];
 
+    /// <summary>The cars by name, where there is more than one; null: one car.</summary>
+    public ImmutableList<string>? Cars { get; init; }
+
+    /// <summary>The car of each run of the order; null: one car, or not planned.</summary>
+    public ImmutableList<string>? CarOrder { get; init; }
+
+    /// <summary>Who drives each run of the order; null: the seats say it.</summary>
+    public ImmutableList<string>? DriverOrder { get; init; }
+
     /// <summary>Who keeps the key, fits the tyres and does not ride; null: not named.</summary>
     public string? Custodian { get; init; }
 
@@ -62,6 +71,21 @@ public sealed record Plan
 
     /// <summary>Life of a set, km; null: not told.</summary>
     public double? SetLifeKm { get; init; }
+
+    /// <summary>Pressure of the cold front tyres at 20 degC, kPa above the air's; null: not planned.</summary>
+    public double? PressureFrontKpa { get; init; }
+
+    /// <summary>Pressure of the cold rear tyres at 20 degC, kPa above the air's; null: not planned.</summary>
+    public double? PressureRearKpa { get; init; }
+
+    /// <summary>Size of the tyres, such as "225/45R18"; null: not told.</summary>
+    public string? TyreSize { get; init; }
+
+    /// <summary>Names of the checks without which no run of a session starts; null: none beyond those that always hold.</summary>
+    public ImmutableList<string>? RequiredChecks { get; init; }
+
+    /// <summary>Which runs count where a bracket was driven twice; null: the re-run.</summary>
+    public RerunRule? RerunRule { get; init; }
 
     /// <summary>The limits that checks are held against.</summary>
     public Limits Limits { get; init; } = new();

@@ -12,6 +12,9 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>Who drives; null: not noted.</summary>
     public string? Driver { get; init; }
 
+    /// <summary>The car that is driven; null: there is one car.</summary>
+    public string? Car { get; init; }
+
     /// <summary>Why the run's code is doubtful; null: the order asks for it.</summary>
     public string? Doubt { get; init; }
 

@@ -32,6 +32,15 @@ public sealed record Study
     /// <summary>The conditions noted, in order.</summary>
     public ImmutableList<Weather> Weather { get; init; } = [];
 
+    /// <summary>The checks made with typed values, in order.</summary>
+    public ImmutableList<CheckRecord> Checks { get; init; } = [];
+
+    /// <summary>The brackets that are driven again, in order.</summary>
+    public ImmutableList<Rerun> Reruns { get; init; } = [];
+
+    /// <summary>For each run its place in the plan's order, from 0; longer than the order where brackets are driven again. Null: run by run.</summary>
+    public ImmutableList<int>? Steps { get; init; }
+
     /// <summary>The overrides, in order.</summary>
     public ImmutableList<Override> Overrides { get; init; } = [];
 
@@ -68,7 +77,13 @@ public sealed record Study
         : null;
 
     /// <summary>The place in the order that the next run takes; null: the order is driven to its end, or there is no plan.</summary>
-    public Place? NextPlace => Plan is { } plan && Runs.Count < plan.Order.Count ? plan.Order[Runs.Count] : null;
+    public Place? NextPlace => NextStep is { } step ? Plan!.Order[step] : null;
+
+    /// <summary>How many runs are to be driven, re-runs among them.</summary>
+    public int RunsToDrive => Steps?.Count ?? Plan?.Order.Count ?? 0;
+
+    /// <summary>The place of the next run in the plan's order, from 0; null: the order is driven to its end, or there is no plan.</summary>
+    public int? NextStep => Plan is null || Runs.Count >= RunsToDrive ? null : Steps?[Runs.Count] ?? Runs.Count;
 
     /// <summary>The code that the order asks for next; null: none, or not sealed.</summary>
     public SpecCode? CodeAsked => NextPlace is { } place ? Fitting?.At(place) : null;
@@ -91,7 +106,7 @@ public sealed record Study
     public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();
 
     /// <summary>Whether the order of the plan is driven to its end and no run is on.</summary>
-    public bool OrderDriven => Plan is { } plan && Runs.Count >= plan.Order.Count && RunOn is null;
+    public bool OrderDriven => Plan is not null && Runs.Count >= RunsToDrive && RunOn is null;
 
     /// <summary>The members of the crew whose prediction is still open.</summary>
     public IEnumerable<CrewMember> StillToPredict => Plan is null

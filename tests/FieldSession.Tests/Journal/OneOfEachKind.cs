@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Checking;
 using FieldSession.Driving;
 using FieldSession.Flagging;
@@ -56,6 +57,7 @@ internal static class OneOfEachKind
         new CalibrationChecked(false, 94.1),
         new WeatherNoted(
             Temperature.FromCelsius(6.1), Temperature.FromCelsius(5), WindSpeed.FromMetresPerSecond(2.5), WindSpeed.FromMetresPerSecond(4), "dry"),
+        new CheckTyped("pressure", ImmutableSortedDictionary<string, string>.Empty.Add("fl", "230").Add("fr", "231").Add("rl", "250").Add("rr", "249").Add("at", "12")),
         new CheckOverridden("wind", "gusts only at the bridge, \u00fc\"<"),
         new RunStarted(One, "Ro"),
         new ReadingTaken(LevelRange.FromDb(58.4, 60.1), true, SpoiltCause.Traffic, "van alongside"),
@@ -68,6 +70,7 @@ internal static class OneOfEachKind
         new ReadingConfirmed(1, 2),
         new ReadingCorrected(1, 1, LevelRange.FromDb(58, 60)),
         new RunShifted(1, 2, -1),
+        new BracketRerun(1, "lorry ahead all the way"),
         new ReadingSpoilt(7, SpoiltCause.EntryDoubt, "58 or 68"),
         new FlagTakenBack(7),
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),

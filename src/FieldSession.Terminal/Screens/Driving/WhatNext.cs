@@ -1,5 +1,7 @@
 using FieldSession.Checking;
+using FieldSession.Comparing;
 using FieldSession.Journal;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -48,7 +50,7 @@ internal static class WhatNext
 
         if (study.OrderDriven)
         {
-            return [Evening(study, keys)];
+            return [Evening(study, keys), .. Missing(study)];
         }
 
         Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
@@ -56,6 +58,8 @@ internal static class WhatNext
             ? standing.Select(objection => (":", $"{objection}"))
             : Start(study);
     }
+
+    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Select(words => ("!", words));
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
         ? (":", $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review")
@@ -79,6 +83,16 @@ internal static class WhatNext
         foreach (string warning in RunChecks.WeatherWarnings(study))
         {
             yield return ("!", warning);
+        }
+
+        foreach (string warning in BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits)))
+        {
+            yield return ("!", warning);
+        }
+
+        if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
+        {
+            yield return (":", $"not checked with values yet: {string.Join(", ", unmade)}; such as '{CheckKinds.Of(unmade[0])!.Form}'");
         }
 
         yield return ("Enter", $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");

@@ -1,0 +1,106 @@
+using System.CommandLine;
+using FieldSession.Planning;
+using FieldSession.Reviewing;
+using FieldSession.State;
+using FieldSession.Store.Planning;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>What was typed behind 'orders'; null: not given.</summary>
+/// <param name="Runs">How many runs are wanted.</param>
+/// <param name="Take">Number of the order that is written into the plan.</param>
+/// <param name="Drivers">Names of those who take turns at the wheel, cut by commas.</param>
+internal sealed record AskedOrders(int? Runs = null, int? Take = null, string? Drivers = null);
+
+/// <summary>The command 'orders': proposes orders of runs for a plan folder, judges its own, and writes the chosen one into it.</summary>
+internal static class OrdersCommand
+{
+    /// <summary>The command as the command line takes it.</summary>
+    public static Command Make(Surroundings outside)
+    {
+        Argument<string> folder = new("PLAN_DIR") { Description = "folder with plan.toml and route.csv" };
+        Option<int?> runs = new("--runs") { Description = "how many runs; else the usual lengths", HelpName = "N" };
+        Option<int?> take = new("--take") { Description = "writes the order of this number into plan.toml", HelpName = "K" };
+        Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; else 10, assumed", HelpName = "MIN" };
+        Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; else 60, assumed", HelpName = "MIN" };
+        Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; else the plan's seats", HelpName = "NAME,NAME" };
+        Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit };
+        command.SetAction(typed => Run(
+            typed.GetRequiredValue(folder),
+            new AskedOrders(typed.GetValue(runs), typed.GetValue(take), typed.GetValue(drivers)),
+            new TurnRound(typed.GetValue(turn) ?? new TurnRound().TurnRoundMinutes, typed.GetValue(refit) ?? new TurnRound().RefitMinutes),
+            outside));
+        return command;
+    }
+
+    /// <summary>Prints the plan's own order and the proposals, or writes one.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Run(string folder, AskedOrders asked, TurnRound between, Surroundings outside)
+    {
+        PlanReading reading = PlanFolder.Read(folder);
+        if (reading.Plan is not { } plan)
+        {
+            foreach (PlanProblem problem in reading.Problems)
+            {
+                outside.Error.WriteLine(problem);
+            }
+
+            return ExitCode.Wrong;
+        }
+
+        if (WrongIn(asked, plan) is { } wrong)
+        {
+            outside.Error.WriteLine(wrong);
+            return ExitCode.Wrong;
+        }
+
+        string[] drivers = asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
+        OrderProposal[] proposals = [.. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
+        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, outside);
+    }
+
+    private static string? WrongIn(AskedOrders asked, Plan plan)
+    {
+        int fewest = OrderProposals.FewestRuns(plan.SpecCount);
+        if (asked.Runs is { } wanted && (wanted < fewest || wanted > OrderProposals.MostRuns))
+        {
+            return $"--runs {wanted}: orders of {plan.SpecCount} specs that cancel a drift have {fewest} to {OrderProposals.MostRuns} runs";
+        }
+
+        string? stranger = asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .FirstOrDefault(name => !plan.Crew.Any(member => Study.SamePerson(member.Name, name)));
+        return stranger is null ? null : $"--drivers: '{stranger}' is not in the crew; the crew is {string.Join(", ", plan.Crew.Select(member => member.Name))}";
+    }
+
+    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, Surroundings outside)
+    {
+        string[] lines =
+        [
+            .. OrderWords.Of("own", OrderJudgement.Of(plan, OrderProposal.In(plan), between)),
+            "",
+            .. proposals.SelectMany((proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between)).Append("")),
+            .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between)),
+            .. PlainLines.Wrapped("", $"On the next day: {string.Join(' ', OrderProposals.NextDay(plan.Order))} (the plan's own order backwards; where it reads the same, the candidates change places)."),
+            .. PlainLines.Wrapped("", "'orders PLAN_DIR --take K' writes order K into plan.toml."),
+        ];
+        foreach (string line in lines)
+        {
+            outside.Output.WriteLine(line);
+        }
+
+        return ExitCode.Done;
+    }
+
+    private static int Take(string folder, OrderProposal[] proposals, int chosen, Surroundings outside)
+    {
+        if (chosen < 1 || chosen > proposals.Length)
+        {
+            outside.Error.WriteLine($"--take {chosen}: there are orders 1 to {proposals.Length}; 'orders PLAN_DIR' shows them");
+            return ExitCode.Wrong;
+        }
+
+        PlanFolder.WriteOrder(folder, proposals[chosen - 1]);
+        outside.Output.WriteLine($"plan.toml now has order {proposals[chosen - 1]}");
+        return ExitCode.Done;
+    }
+}

@@ -1,0 +1,78 @@
+using FieldSession.State;
+using FieldSession.Statistics;
+
+namespace FieldSession.Comparing;
+
+/// <summary>What an order of runs can and cannot tell of one place against R, before a run is driven.</summary>
+/// <param name="Place">The place compared with R.</param>
+/// <param name="Runs">Runs of it.</param>
+/// <param name="MeanRun">Mean number of its runs in the order, from 1.</param>
+/// <param name="ReferenceMeanRun">Mean number of the runs of R.</param>
+/// <param name="DriftShift">What a steady drift of 1 dB over the whole order shifts the difference by, dB; 0: it cancels.</param>
+/// <param name="BentShift">The same for a drift of 1 dB that runs as the square of time, slow at first; dB.</param>
+/// <param name="SmallestDb">The smallest true difference that is shown with the wanted chance, dB; null: no spread is left to judge by.</param>
+/// <param name="Df">Degrees of freedom left.</param>
+/// <param name="DriftInModel">Whether the comparison takes a steady drift out besides (docs/method.md, "Run model").</param>
+/// <param name="ConfoundedWith">What cannot be told apart from the code, such as "car"; null: nothing of what the order holds.</param>
+public sealed record OrderSize(
+    Place Place,
+    int Runs,
+    double MeanRun,
+    double ReferenceMeanRun,
+    double DriftShift,
+    double BentShift,
+    double? SmallestDb,
+    int Df,
+    bool DriftInModel,
+    string? ConfoundedWith)
+{
+    private const double Nothing = 1e-9;
+
+    /// <summary>Whether a steady drift over the order leaves the difference as it is.</summary>
+    public bool DriftCancels => Math.Abs(DriftShift) < Nothing;
+
+    /// <summary>Every place of an order against R, in the design that the comparison will use; empty where the order lacks R.</summary>
+    /// <param name="order">The runs by place.</param>
+    /// <param name="cars">The car of each run; null: one car.</param>
+    /// <param name="terms">How well runs and readings repeat.</param>
+    public static IReadOnlyList<OrderSize> Of(IReadOnlyList<Place> order, IReadOnlyList<string>? cars, SizeTerms terms)
+    {
+        ArgumentNullException.ThrowIfNull(order);
+        ArgumentNullException.ThrowIfNull(terms);
+        if (!order.Contains(Place.Reference))
+        {
+            return [];
+        }
+
+        DrivenRun[] runs = [.. order.Select((place, run) => new DrivenRun(run + 1, place.Index, run, cars?[run], null, null)).OrderBy(run => run.Code)];
+        int[] codes = [.. runs.Select(run => run.Code).Distinct()];
+        RunDesign design = RunDesign.Of(runs, codes.Length, false, null);
+        RunDesign withoutDrift = RunDesign.Of(runs, codes.Length, false, false);
+        return [.. codes.Skip(1).Select((code, i) => Of(code, Contrast(codes.Length, i + 1), runs, design, withoutDrift, terms))];
+    }
+
+    private static OrderSize Of(int code, double[] contrast, DrivenRun[] runs, RunDesign design, RunDesign withoutDrift, SizeTerms terms)
+    {
+        double[] weights = design.Columns.Weights(contrast);
+        double[] plain = withoutDrift.Columns.Weights(contrast);
+        double standardError = terms.RunMeanSdDb * Math.Sqrt(Dot(weights, weights));
+        double[] time = [.. runs.Select(run => run.Hours / Math.Max(1, runs.Length - 1))];
+        return new OrderSize(
+            new Place(code),
+            runs.Count(run => run.Code == code),
+            MeanRunOf(runs, code),
+            MeanRunOf(runs, 0),
+            Dot(plain, time),
+            Dot(plain, [.. time.Select(t => t * t)]),
+            design.Df < 1 ? null : NoncentralT.NoncentralityForPower(terms.Power, design.Df, terms.Alpha) * standardError,
+            design.Df,
+            design.DriftColumn is not null,
+            design.ConfoundedWith(weights));
+    }
+
+    private static double[] Contrast(int codes, int code) => [.. Enumerable.Range(0, codes).Select(i => i == code ? 1.0 : i == 0 ? -1.0 : 0)];
+
+    private static double MeanRunOf(DrivenRun[] runs, int code) => runs.Where(run => run.Code == code).Average(run => run.Number);
+
+    private static double Dot(double[] one, double[] other) => one.Zip(other, (x, y) => x * y).Sum();
+}

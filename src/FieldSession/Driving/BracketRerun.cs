@@ -1,0 +1,67 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Driving;
+
+/// <summary>
+/// A whole bracket is driven again, next, for a reason that is written down. Never a single run or reading: whoever repeats
+/// only what looks odd makes the day look as he expects it. Both drives are kept; which counts, the plan said beforehand.
+/// </summary>
+/// <param name="Bracket">Number of the bracket among those driven, from 1.</param>
+/// <param name="Reason">Why, in the crew's words.</param>
+public sealed record BracketRerun(int Bracket, string Reason) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToBracket(study);
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (Brackets.Of(study).ElementAtOrDefault(Bracket - 1) is not { } bracket)
+        {
+            return study;
+        }
+
+        int driven = study.Runs.Count;
+        Rerun rerun = new(Bracket, [.. bracket.Runs.Select(run => run.Number)], driven + 1, Reason, mark);
+        int[] steps = [.. study.Steps ?? [.. Enumerable.Range(0, study.Plan!.Order.Count)]];
+        int[] again = [.. rerun.Runs.Select(run => steps[run - 1])];
+        return (study with
+        {
+            Reruns = study.Reruns.Add(rerun),
+            Steps = [.. steps[..driven], .. again, .. steps[driven..]],
+        }).Undoably(study, mark, $"rerun bracket {Bracket}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        Rerun rerun = after.Reruns[^1];
+        return new Echo($"bracket {Bracket} (runs {string.Join(", ", rerun.Runs)}) is driven again as runs {rerun.FirstRun} to {rerun.LastRun}: {Reason}; both are kept, {Words(after.Plan?.RerunRule)}");
+    }
+
+    /// <summary>What the rule says, in words.</summary>
+    public static string Words(RerunRule? rule) => rule switch
+    {
+        RerunRule.First => "the first counts",
+        RerunRule.Both => "both count",
+        _ => "the re-run counts",
+    };
+
+    private Objection? ObjectionToBracket(Study study)
+    {
+        const string Form = "type 'rerun bracket 2 WHY'";
+        IReadOnlyList<Bracket> brackets = Brackets.Of(study);
+        return study switch
+        {
+            _ when Bracket > brackets.Count => new Objection(
+                brackets.Count == 0 ? "no bracket from control to control has been driven yet" : $"there is no bracket {Bracket}; driven are 1 to {brackets.Count}", Form),
+            _ when brackets[Bracket - 1].Closing.Number > (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
+                $"bracket {Bracket} is beyond the order of the plan", "drive it again by hand: 'run CODE'"),
+            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection("a bracket is being driven again", "drive it to its end first"),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using FieldSession.Comparing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>What was checked with which values, what warned, what was overridden and why, and which limits the plan had changed.</summary>
+public static class ChecksSection
+{
+    /// <summary>The section.</summary>
+    public static ReportSection Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        Limits limits = study.Plan?.Limits ?? new Limits();
+        string[] warnings = [.. BracketCheck.Of(study).SelectMany(check => check.Warnings(limits)), .. SpoiltBalance.Warnings(study)];
+        string[] rest =
+        [
+            .. warnings,
+            .. study.Overrides.Select(one => $"Overridden before run {one.BeforeRun}: {one.Check}: {one.Reason}"),
+            .. study.Reruns.Select(one => $"Bracket {one.Bracket} (runs {string.Join(", ", one.Runs)}) was driven again from run {one.FirstRun} on: {one.Reason}"),
+            .. Changed(limits),
+        ];
+        ReportBlock checks = study.Checks.Count == 0
+            ? new Paragraph("No check was made with typed values beside calibration and weather.")
+            : new ReportTable(["When, UTC", "Before run", "Check", "Answer", "Found"], [.. study.Checks.Select(Row)]);
+        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? ["Nothing warned, nothing was overridden, no limit was changed."] : rest)]);
+    }
+
+    private static IReadOnlyList<string> Row(CheckRecord check) =>
+        [$"{check.Mark.At:yyyy-MM-dd HH:mm}", $"{check.Run + 1}", check.Name, Word(check.Answer), check.Words];
+
+    private static string Word(CheckAnswer answer) => answer switch
+    {
+        CheckAnswer.Blocks => "stands against a run",
+        CheckAnswer.Warns => "look out",
+        _ => "recorded",
+    };
+
+    private static IEnumerable<string> Changed(Limits limits) =>
+        FurtherLimits.All.Where(limit => limits.Further?.ContainsKey(limit.Name) == true)
+            .Select(limit => $"Limit {limit.Name} was set to {limits.Of(limit):0.###} instead of {limit.Default:0.###}: {Reason(limits, limit.Name)}")
+            .Concat((limits.Reasons ?? ImmutableSortedDictionary<string, string>.Empty).Where(reason => FurtherLimits.All.All(limit => limit.Name != reason.Key))
+                .Select(reason => $"Limit {reason.Key} was changed: {reason.Value}"));
+
+    private static string Reason(Limits limits, string name) => limits.Reasons?.GetValueOrDefault(name) ?? "no reason was written down";
+}

@@ -1,0 +1,71 @@
+using FieldSession.Comparing;
+using FieldSession.State;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>What the study still lacks, and what the next session or day should drive. Nothing in it depends on a result.</summary>
+public static class StillMissing
+{
+    private const int BracketsWanted = 2;
+    private const int BracketsForAClaim = 4;
+
+    /// <summary>The lines for the stop and the review; empty before the first run, and where nothing is missing.</summary>
+    public static IReadOnlyList<string> In(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.Plan is not { } plan || study.Runs.Count == 0 || study.DataFrozen)
+        {
+            return [];
+        }
+
+        return [.. NotDriven(study, plan), .. VoidSessions(study, plan), .. VoidBrackets(study, plan), .. FewBrackets(study), .. FewCars(study, plan)];
+    }
+
+    private static IEnumerable<string> NotDriven(Study study, Plan plan)
+    {
+        int[] steps = [.. (study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]).Skip(study.Runs.Count)];
+        if (steps.Length > 0 && study.RunOn is null)
+        {
+            string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));
+            string first = study.SessionOn is null ? "; begin the next session with 'calibration before'" : "";
+            yield return $"still to drive: {codes}{first}";
+        }
+    }
+
+    private static IEnumerable<string> VoidSessions(Study study, Plan plan) =>
+        from session in study.Sessions
+        where Math.Abs(session.DriftDb ?? 0) > plan.Limits.CalibrationDriftVoidDb
+        let runs = study.Runs.Where(run => run.Session == session.Number).Select(run => run.Number).ToArray()
+        where runs.Length > 0
+        select $"session {session.Number} is void (meter drift {session.DriftDb:+0.0#;-0.0#} dB): drive its brackets again on the next day, 'rerun bracket N WHY'";
+
+    private static IEnumerable<string> VoidBrackets(Study study, Plan plan) => BracketCheck.Of(study)
+        .Where(check => check.IsVoid(plan.Limits) && study.Reruns.All(rerun => rerun.Bracket != check.Bracket.Number))
+        .Select(check => $"bracket {check.Bracket.Number} is void: 'rerun bracket {check.Bracket.Number} WHY'");
+
+    private static IEnumerable<string> FewBrackets(Study study)
+    {
+        if (!study.OrderDriven)
+        {
+            yield break;
+        }
+
+        IReadOnlyList<Bracket> brackets = Brackets.Of(study);
+        foreach (SpecCode code in study.Codes.Where(code => code != study.ReferenceCode))
+        {
+            int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
+            if (driven < BracketsForAClaim)
+            {
+                string wanted = driven < BracketsWanted ? $"{BracketsWanted} are the least" : $"{BracketsForAClaim} bear a claim";
+                yield return $"{code} stands in {driven} bracket{(driven == 1 ? "" : "s")}, {wanted}: another day in the reverse order would add to it";
+            }
+        }
+    }
+
+    private static IEnumerable<string> FewCars(Study study, Plan plan)
+    {
+        bool isSplit = plan.Cars is not null && study.OrderDriven && study.Runs.Where(run => run.Car is not null).GroupBy(run => run.Code)
+            .Any(runs => runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
+        return isSplit ? ["car and tyre are not separated: change the tyres between the cars on the next day"] : [];
+    }
+}

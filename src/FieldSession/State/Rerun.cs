@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.State;
+
+/// <summary>Which runs of a bracket count when it was driven twice; fixed in the plan, so that no result can decide it.</summary>
+public enum RerunRule
+{
+    /// <summary>The re-run counts, once it is driven to its end.</summary>
+    Rerun,
+
+    /// <summary>The first drive counts.</summary>
+    First,
+
+    /// <summary>Both count.</summary>
+    Both,
+}
+
+/// <summary>A whole bracket that is driven again.</summary>
+/// <param name="Bracket">Number of the bracket.</param>
+/// <param name="Runs">Numbers of its runs.</param>
+/// <param name="FirstRun">Number of the first run of the re-run.</param>
+/// <param name="Reason">Why, in the crew's words.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, string Reason, LineMark Mark)
+{
+    /// <summary>Number of the last run of the re-run.</summary>
+    public int LastRun => FirstRun + Runs.Count - 1;
+
+    /// <summary>Whether the re-run is driven to its end.</summary>
+    public bool IsDriven(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Runs.Count >= LastRun && !study.Runs[LastRun - 1].IsOn;
+    }
+
+    /// <summary>
+    /// The runs that do not count, by the plan's rule. A run of the control that also stands in a neighbouring bracket
+    /// goes on counting.
+    /// </summary>
+    public static ImmutableHashSet<int> NotCounted(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        RerunRule rule = study.Plan?.RerunRule ?? RerunRule.Rerun;
+        Rerun[] driven = [.. study.Reruns.Where(rerun => rerun.IsDriven(study))];
+        ImmutableHashSet<int> all = rule switch
+        {
+            RerunRule.Rerun => [.. driven.SelectMany(rerun => rerun.Runs)],
+            RerunRule.First => [.. driven.SelectMany(rerun => Enumerable.Range(rerun.FirstRun, rerun.Runs.Count))],
+            _ => [],
+        };
+        IEnumerable<int> shared = Brackets.Of(study).Where(bracket => bracket.Candidates.Any(run => !all.Contains(run.Number)))
+            .SelectMany(bracket => new[] { bracket.Opening.Number, bracket.Closing.Number });
+        return all.Except(shared);
+    }
+}
