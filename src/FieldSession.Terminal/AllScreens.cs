@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
+using FieldSession.Terminal.Screens.Planning;
 using FieldSession.Terminal.Screens.Predicting;
 using FieldSession.Terminal.Screens.Reporting;
 using FieldSession.Terminal.Screens.Revealing;
@@ -8,7 +9,7 @@ using FieldSession.Terminal.Screens.Reviewing;
 namespace FieldSession.Terminal;
 
 /// <summary>
-/// Contents page 4: every screen in the order of the job. The first is called by F2 or Alt+2, the next by F3 or Alt+3,
+/// Contents page 4: every screen in the order of the day, and last the plan, which is made before it. The first is called by F2 or Alt+2, the next by F3 or Alt+3,
 /// and so on.
 /// </summary>
 internal static class AllScreens
@@ -21,6 +22,7 @@ internal static class AllScreens
         new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
         new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),
         new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
+        new(KeyTable.Plan, "question, order, crew and route, before the day", (desk, _) => new PlanScreen(desk)),
     ];
 }
 

@@ -22,6 +22,9 @@ internal sealed record Desk
     /// <summary>Whether the car is parked, as the crew has said.</summary>
     public Parking Parking { get; init; } = new();
 
+    /// <summary>The plan folder that is being made; null: a study has begun, its plan stands.</summary>
+    public IPlanTable? PlanTable { get; init; }
+
     /// <summary>Opens the custodian's key file at a path with a passphrase; it says nothing of the specs where that fails.</summary>
     public Func<string, string, KeyTried>? OpenKey { get; init; }
 

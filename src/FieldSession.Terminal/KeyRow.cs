@@ -27,6 +27,9 @@ internal enum KeyDeed
     /// <summary>Begins words in the box.</summary>
     Words,
 
+    /// <summary>Changes the plan sheet, or moves on it; the row's line says how.</summary>
+    Plan,
+
     /// <summary>Shows or hides the help.</summary>
     Help,
 

@@ -19,6 +19,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
         .. EveningKeys.Rows,
+        .. PlanKeys.Rows,
         .. StartKeys.Rows,
         new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
@@ -46,6 +47,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The name of the screen that comes before any study.</summary>
     public const string Start = "start";
+
+    /// <summary>The plan screen's name.</summary>
+    public const string Plan = "plan";
 
     /// <summary>The rows that work on a screen, its own first.</summary>
     public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == Everywhere));

@@ -50,6 +50,9 @@ internal static class CommandLine
 
     private static RootCommand Make(Surroundings outside) => new("Blind comparison of tyre specs on the road, from the question to the report.")
     {
+        PlanCommand.Make(outside),
+        OrdersCommand.Make(outside),
+        TyreCommand.Make(outside),
         StartCommand.Make(outside),
         SealCommand.Make(outside),
         DriveCommand.Make(outside),

@@ -1,0 +1,25 @@
+using System.CommandLine;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>The command 'plan': opens the plan screen on a folder, which may still be empty.</summary>
+internal static class PlanCommand
+{
+    /// <summary>The command as the command line takes it.</summary>
+    public static Command Make(Surroundings outside)
+    {
+        Argument<string> folder = new("PLAN_DIR") { Description = "the plan folder; made where there is none" };
+        Command command = new("plan", "opens the plan screen on a plan folder") { folder };
+        command.SetAction(typed => TerminalProgram.Run(
+            new Desk
+            {
+                Logbook = Logbook.Open(new NoJournal(), outside.Clock, new string('0', 16)),
+                Clock = outside.Clock,
+                Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
+                PlanTable = new EditedPlan(typed.GetRequiredValue(folder)),
+            },
+            KeyTable.Plan));
+        return command;
+    }
+}

@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.Terminal;
+
+/// <summary>The keys of the plan screen.</summary>
+internal static class PlanKeys
+{
+    /// <summary>The rows.</summary>
+    public static ImmutableArray<KeyRow> Rows =>
+    [
+        Sheet(["Enter"], "set", "sets the cell to what stands in the box and goes on; a lone - empties it", "store"),
+        Sheet(["Ctrl+S"], "write", "writes plan.toml and route.csv", "save"),
+        Sheet(["Ctrl+N"], "new", "adds a segment behind the cursor", "add"),
+        Sheet(["Ctrl+K"], "copy", "copies the segment", "copy"),
+        Sheet(["Ctrl+D"], "delete", "deletes the segment", "delete"),
+        Sheet(["Ctrl+U", "Alt+CursorUp"], "move", "moves the segment up", "raise"),
+        Sheet(["Ctrl+L", "Alt+CursorDown"], "move", "moves the segment down", "lower"),
+        Sheet(["Tab"], "edit", "brings the cell's text into the box", "edit"),
+        Sheet(["CursorUp"], "", "one row up", "up"),
+        Sheet(["CursorDown"], "", "one row down", "down"),
+        Sheet(["CursorLeft"], "", "one cell to the left, while the box is empty", "left"),
+        Sheet(["CursorRight"], "", "one cell to the right, while the box is empty", "right"),
+        Sheet(["Esc"], "", "empties the box, or closes the help", "clear"),
+    ];
+
+    private static KeyRow Sheet(ImmutableArray<string> keys, string label, string words, string act) => new(KeyTable.Plan, keys, label, words, KeyDeed.Plan, act);
+}

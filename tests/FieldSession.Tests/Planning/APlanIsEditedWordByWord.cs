@@ -1,0 +1,106 @@
+using System.Collections.Immutable;
+using FieldSession.Measures;
+using FieldSession.State;
+using FieldSession.Store.Planning;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Planning;
+
+public sealed class APlanIsEditedWordByWord : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("fieldsession-pages").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void The_demo_plan_written_back_is_the_same_plan_and_the_same_text()
+    {
+        string demo = Path.Combine(Repository.Root, "demo", "quillmere");
+        PlanPages pages = PlanPages.Open(demo);
+        pages.Write(_folder);
+        Assert.Equal(File.ReadAllText(Path.Combine(demo, "plan.toml")), File.ReadAllText(Path.Combine(_folder, "plan.toml")));
+        AssertSame(PlanFolder.Read(demo).Plan!, PlanFolder.Read(_folder).Plan!);
+    }
+
+    [Fact]
+    public void Every_field_set_to_its_own_text_gives_the_same_plan()
+    {
+        PlanPages pages = PlanPages.Open(Path.Combine(Repository.Root, "demo", "quillmere"));
+        PlanPages again = PlanField.All.Aggregate(pages, (now, field) => now.With(field, now.TextOf(field)));
+        AssertSame(pages.Judged().Plan!, again.Judged().Plan!);
+        Assert.StartsWith("# The demo study", again.Toml);
+    }
+
+    [Fact]
+    public void A_folder_without_a_plan_begins_with_one_that_lacks_only_its_route()
+    {
+        PlanPages pages = PlanPages.Open(Path.Combine(_folder, "new"));
+        PlanProblem problem = Assert.Single(pages.Judged().Problems);
+        Assert.Equal("the route has no segment", problem.What);
+        PlanPages whole = pages with { Rows = [Row("Mill lane", "smooth", "80", "900")] };
+        whole.Write(Path.Combine(_folder, "new"));
+        Assert.Equal(40.5, PlanFolder.Read(Path.Combine(_folder, "new")).Plan!.Route[0].Seconds, 1e-9);
+    }
+
+    [Fact]
+    public void An_imperial_plan_is_edited_in_miles()
+    {
+        PlanPages pages = PlanPages.Open(_folder).With(Field("units"), "imperial");
+        Assert.Contains("speed_mph", pages.Columns);
+        Plan plan = (pages with { Rows = [Row("Main", "smooth", "45", "0.6")] }).Judged().Plan!;
+        Assert.Equal(UnitSystem.Imperial, plan.Units);
+        Assert.Equal(48, plan.Route[0].Seconds, 1e-9);
+        Assert.Equal(45, plan.Route[0].Speed.Mph, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("a \"quoted\" name, with a comma")]
+    [InlineData("back\\slash")]
+    [InlineData("Ådal ü 漢")]
+    public void Hard_letters_come_back_as_they_were_typed(string text)
+    {
+        PlanPages pages = PlanPages.Open(_folder).With(Field("question"), text);
+        Plan plan = (pages with { Rows = [Row(text, "smooth", "80", "900")] }).Judged().Plan!;
+        Assert.Equal((text, text), (plan.Question, plan.Route[0].Name));
+    }
+
+    [Theory]
+    [InlineData("margin_db", "loud", "'margin_db' is text")]
+    [InlineData("specs", "two", "'specs' is text")]
+    [InlineData("order", "R 7 R", "unknown place '7'")]
+    [InlineData("tyre_size", "round", "'tyre_size' is 'round'")]
+    [InlineData("required_checks", "oil", "'required_checks' names 'oil'")]
+    [InlineData("rerun_counts", "best", "'rerun_counts' is 'best'")]
+    [InlineData("car_order", "X; Y", "'car_order' names 'X'")]
+    [InlineData("driver_order", "Ro; Ro", "'driver_order' names 'Ro'")]
+    public void What_can_not_be_is_kept_on_the_page_and_refused_by_name(string field, string text, string said)
+    {
+        PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Mill lane", "smooth", "80", "900")] }).With(Field(field), text);
+        Assert.Equal(text, pages.TextOf(Field(field)));
+        Assert.Contains(pages.Judged().Problems, problem => problem.What.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_word_is_taken_away_with_its_line_and_comes_before_the_first_table()
+    {
+        const string Toml = "specs = 2\nquestion = \"a\"  # remark\norder = \"R 1 R\"\n[limits]\nwidth_warn_db = 5\n";
+        string without = PlanText.With(Toml, "question", null);
+        Assert.Equal("specs = 2\norder = \"R 1 R\"\n[limits]\nwidth_warn_db = 5\n", without);
+        Assert.Equal("specs = 2\norder = \"R 1 R\"\nquestion = \"b\"\n[limits]\nwidth_warn_db = 5\n", PlanText.With(without, "question", "\"b\""));
+    }
+
+    private static PlanField Field(string name) => PlanField.All.Single(field => field.Name == name);
+
+    private static ImmutableArray<string> Row(string name, string kind, string speed, string length) => [name, kind, speed, length, "", "", "", "", ""];
+
+    private static void AssertSame(Plan one, Plan other)
+    {
+        Assert.Equal(one.Route, other.Route);
+        Assert.Equal(one.Order, other.Order);
+        Assert.Equal(one.Phrases, other.Phrases);
+        Assert.Equal(one.Crew, other.Crew);
+        Assert.Equal(
+            (one.StudyName, one.Question, one.SpecCount, one.MarginDb, one.ImpactMarginDb, one.Custodian, one.Protocol, one.CalibratorDb, one.PricePremium),
+            (other.StudyName, other.Question, other.SpecCount, other.MarginDb, other.ImpactMarginDb, other.Custodian, other.Protocol, other.CalibratorDb, other.PricePremium));
+    }
+}
