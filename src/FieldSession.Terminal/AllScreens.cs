@@ -9,8 +9,8 @@ using FieldSession.Terminal.Screens.Reviewing;
 namespace FieldSession.Terminal;
 
 /// <summary>
-/// Contents page 4: every screen in the order of the day, and last the plan, which is made before it. The first is called by F2 or Alt+2, the next by F3 or Alt+3,
-/// and so on.
+/// Contents page 4: every screen in the order of the day, and last the plan, which is made before it. The first is called by F2
+/// or Alt+2, the next by F3 or Alt+3, and so on.
 /// </summary>
 internal static class AllScreens
 {
