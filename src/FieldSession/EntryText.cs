@@ -1,5 +1,6 @@
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
@@ -40,6 +41,7 @@ public static class EntryText
             ?? CalibrationText.Parse(text)
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? OverrideText.Parse(text)
+            ?? LegText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }

@@ -41,4 +41,16 @@ public sealed record Limits
 
     /// <summary>Shortest steady segment without a warning, seconds.</summary>
     public double SegmentShortestSeconds { get; init; } = 5;
+
+    /// <summary>Shortest way of one car on one code of an energy day without a warning, km.</summary>
+    public double EnergyDistanceShortKm { get; init; } = 100;
+
+    /// <summary>Least state of charge used, where the energy comes from it, without a warning, percent.</summary>
+    public double EnergyChargeLeastPercent { get; init; } = 40;
+
+    /// <summary>Lowest consumption that is believed without asking, kWh or litres per 100 km.</summary>
+    public double ConsumptionLowest { get; init; } = 2;
+
+    /// <summary>Highest consumption that is believed without asking, kWh or litres per 100 km.</summary>
+    public double ConsumptionHighest { get; init; } = 60;
 }

@@ -63,6 +63,15 @@ public sealed record Plan
     /// <summary>Life of a set, km; null: not told.</summary>
     public double? SetLifeKm { get; init; }
 
+    /// <summary>Largest difference of consumption that does not matter, percent; 2 by default (common practice, no source).</summary>
+    public double EnergyMarginPercent { get; init; } = 2;
+
+    /// <summary>Usable capacity of the cars' battery or tank; null: not told.</summary>
+    public Energy? Usable { get; init; }
+
+    /// <summary>The planned energy days, with the swaps of tyres between cars; empty: none planned.</summary>
+    public ImmutableList<EnergyDay> EnergyDays { get; init; } = [];
+
     /// <summary>The limits that checks are held against.</summary>
     public Limits Limits { get; init; } = new();
 }
