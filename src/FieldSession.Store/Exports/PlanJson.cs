@@ -27,6 +27,7 @@ internal static class PlanJson
             Question(json, plan);
             Crew(json, plan);
             Worth(json, plan);
+            EnergyDays(json, plan);
             json.Part("limits", plan.Limits, limits => Limits(json, limits));
             json.WriteEndObject();
         }
@@ -68,6 +69,14 @@ internal static class PlanJson
         json.Figure("set_life_km", plan.SetLifeKm);
     }
 
+    private static void EnergyDays(Utf8JsonWriter json, Plan plan)
+    {
+        json.Figure("energy_margin_percent", plan.EnergyMarginPercent);
+        json.Figure("usable_kwh", plan.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.Reckoned : null);
+        json.Figure("tank_l", plan.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.Reckoned : null);
+        json.Texts("energy_days", plan.EnergyDays.Select(day => day.ToString()));
+    }
+
     private static void Limits(Utf8JsonWriter json, Limits limits)
     {
         json.Figure("calibration_drift_warn_db", limits.CalibrationDriftWarnDb);
@@ -83,5 +92,9 @@ internal static class PlanJson
         json.Figure("width_warn_db", limits.WidthWarnDb);
         json.Figure("width_doubt_db", limits.WidthDoubtDb);
         json.Figure("segment_shortest_s", limits.SegmentShortestSeconds);
+        json.Figure("energy_distance_short_km", limits.EnergyDistanceShortKm);
+        json.Figure("energy_charge_least_percent", limits.EnergyChargeLeastPercent);
+        json.Figure("consumption_lowest", limits.ConsumptionLowest);
+        json.Figure("consumption_highest", limits.ConsumptionHighest);
     }
 }

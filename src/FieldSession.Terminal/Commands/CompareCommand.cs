@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Readings;
@@ -25,7 +26,14 @@ internal sealed record CompareWords(
 /// <summary>A study's readings with the terms that its plan fixed.</summary>
 /// <param name="Day">The readings.</param>
 /// <param name="Terms">Reference, margins, and where the plan stands.</param>
-internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms);
+internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms)
+{
+    /// <summary>Compares the energy days, against a code or the plan's reference, and the units to say it in; null: a file of readings alone.</summary>
+    public Func<string?, EnergyComparison?>? Energy { get; init; }
+
+    /// <summary>The crew's units.</summary>
+    public UnitSystem Units { get; init; }
+}
 
 /// <summary>The command 'compare': the blind comparison of a study or of a readings CSV, as text or JSON.</summary>
 /// <param name="openStudy">Opens a study file and takes its readings.</param>
@@ -126,19 +134,21 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Comparison.InFull(source.Day, terms), source.Day, words.Json);
+        Print(output, Comparison.InFull(source.Day, terms), source, words);
         return ExitCode.Done;
     }
 
-    private static void Print(TextWriter output, Comparison comparison, MeasuredDay day, bool json)
+    private static void Print(TextWriter output, Comparison comparison, DayOfStudy source, CompareWords words)
     {
-        if (json)
+        EnergyComparison? energy = source.Energy?.Invoke(words.Reference);
+        if (words.Json)
         {
-            output.WriteLine(ComparisonJson.Of(comparison));
+            output.WriteLine(ComparisonJson.Of(comparison, energy));
             return;
         }
 
-        foreach (string line in ComparisonWords.Of(comparison, day))
+        IEnumerable<string> energyDays = energy is null ? [] : EnergyWords.Of(energy, source.Units).Prepend("");
+        foreach (string line in ComparisonWords.Of(comparison, source.Day).Concat(energyDays))
         {
             output.WriteLine(line);
         }

@@ -27,6 +27,9 @@ public sealed record LegDraft
     /// <summary>Smallest step of the typed energy, in its unit.</summary>
     public double EnergyStep { get; init; }
 
+    /// <summary>That step, where it was said; null: told by the figures typed.</summary>
+    public double? EnergyStepSaid { get; init; }
+
     /// <summary>State of charge before.</summary>
     public StateOfCharge? ChargeAtStart { get; init; }
 

@@ -36,7 +36,7 @@ public static class LegMaking
             Distance = draft.Distance!.Value,
             Energy = draft.Energy ?? charge!.Value.Of(usable!.Value),
             FromCharge = draft.Energy is null,
-            EnergyStep = draft.Energy is null ? 0 : draft.EnergyStep,
+            EnergyStep = draft.Energy is null ? 0 : draft.EnergyStepSaid ?? draft.EnergyStep,
             Charge = charge,
             Usable = usable,
             Driver = draft.Driver,

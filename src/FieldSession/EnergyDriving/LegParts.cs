@@ -6,12 +6,11 @@ using FieldSession.State;
 
 namespace FieldSession.EnergyDriving;
 
-/// <summary>One part of a leg, such as km=212.4: how it is named in a line and in a file, and how its value is read.</summary>
+/// <summary>One part of a leg, such as km=212.4: how it is named in a line, and how its value is read.</summary>
 /// <param name="Name">Its name in an entry line.</param>
-/// <param name="Column">The column of a legs CSV that holds it.</param>
 /// <param name="Allowed">What its value may be.</param>
 /// <param name="Read">The draft with the value; null: the value is none. A value outside its range throws <see cref="ArgumentOutOfRangeException"/>.</param>
-public sealed record LegPart(string Name, string Column, string Allowed, Func<LegDraft, string, UnitSystem, LegDraft?> Read);
+public sealed record LegPart(string Name, string Allowed, Func<LegDraft, string, UnitSystem, LegDraft?> Read);
 
 /// <summary>Every part that a leg can have, in the order in which help and documents name them.</summary>
 public static class LegParts
@@ -22,27 +21,28 @@ public static class LegParts
     /// <summary>The parts.</summary>
     public static ImmutableArray<LegPart> All { get; } =
     [
-        new("day", "day", "a whole number from 1", (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
-        new("car", "car", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
-        new("code", "code", "a three-digit code", (leg, text, _) => SpecCode.Parse(text) is { } code ? leg with { Code = code } : null),
-        new("driver", "driver", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
-        Number("km", "distance_km", "kilometres above 0, at most 1000", (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
-        Number("mi", "distance_mi", "miles above 0, at most 621", (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
-        Amount("kwh", "energy_kwh", EnergyUnit.KilowattHour),
-        Amount("l", "fuel_l", EnergyUnit.Litre),
-        Amount("gal", "fuel_us_gal", EnergyUnit.UsGallon),
-        Amount("impgal", "fuel_imp_gal", EnergyUnit.ImperialGallon),
-        new("soc", "soc_percent", "percent at the start and the end, such as 80-31", (leg, text, _) => Charge(leg, text)),
-        Number("step", "soc_step_percent", "the step of the display in percent, above 0, at most 10", (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
-        Number("usable", "usable_kwh", "usable capacity in kWh, above 0", (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
-        Number("tank", "tank_l", "usable litres of the tank, above 0", (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
-        new("t0", "air_start", "air at the start, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
-        new("t1", "air_end", "air at the end, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
-        new("wind", "wind", "mean wind, in the plan's units", (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
-        Number("kmh", "speed_kmh", "mean speed in km/h, above 0, at most 300", (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
-        Number("mph", "speed_mph", "mean speed in mph, above 0, at most 186", (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
-        new("at", "start", "the time it began, such as 09:10", (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
-        Number("min", "minutes", "minutes it took, above 0, at most 1440", (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
+        new("day", "a whole number from 1", (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
+        new("car", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
+        new("code", "a three-digit code", (leg, text, _) => SpecCode.Parse(text) is { } code ? leg with { Code = code } : null),
+        new("driver", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
+        Number("km", "kilometres above 0, at most 1000", (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
+        Number("mi", "miles above 0, at most 621", (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
+        Amount("kwh", EnergyUnit.KilowattHour),
+        Amount("l", EnergyUnit.Litre),
+        Amount("gal", EnergyUnit.UsGallon),
+        Amount("impgal", EnergyUnit.ImperialGallon),
+        Number("read", "the step of the energy's display in its unit, such as 0.1", (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
+        new("soc", "percent at the start and the end, such as 80-31", (leg, text, _) => Charge(leg, text)),
+        Number("step", "the step of the display in percent, above 0, at most 10", (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
+        Number("usable", "usable capacity in kWh, above 0", (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
+        Number("tank", "usable litres of the tank, above 0", (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
+        new("t0", "air at the start, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
+        new("t1", "air at the end, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
+        new("wind", "mean wind, in the plan's units", (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
+        Number("kmh", "mean speed in km/h, above 0, at most 300", (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
+        Number("mph", "mean speed in mph, above 0, at most 186", (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
+        new("at", "the time it began, such as 09:10", (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
+        Number("min", "minutes it took, above 0, at most 1440", (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
     ];
 
     /// <summary>The part of a name in an entry line; null: none.</summary>
@@ -62,12 +62,11 @@ public static class LegParts
         }
     }
 
-    private static LegPart Number(string name, string column, string allowed, Func<LegDraft, double, LegDraft?> with) =>
-        new(name, column, allowed, (leg, text, _) => Typed.Number(text) is { } number ? with(leg, number) : null);
+    private static LegPart Number(string name, string allowed, Func<LegDraft, double, LegDraft?> with) =>
+        new(name, allowed, (leg, text, _) => Typed.Number(text) is { } number ? with(leg, number) : null);
 
-    private static LegPart Amount(string name, string column, EnergyUnit unit) => new(
+    private static LegPart Amount(string name, EnergyUnit unit) => new(
         name,
-        column,
         "an amount above 0",
         (leg, text, _) => Typed.Number(text) is { } amount ? leg with { Energy = Energy.Of(amount, unit), EnergyStep = StepOf(text) } : null);
 

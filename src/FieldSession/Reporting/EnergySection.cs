@@ -82,10 +82,11 @@ public static class EnergySection
 
     private static IEnumerable<string> Spoilt(Study study) =>
         from leg in study.Legs
-        where leg.Spoilt is not null
-        let words = leg.Spoilt.Words is { } said ? $" ({said})" : ""
-        let late = leg.Spoilt.Late ? ", flagged late, kept in the clean result" : ""
-        select $"Leg {leg.Number}, day {leg.Figures.Day}, car {leg.Figures.Car}: {leg.Spoilt.Cause.Word()}{words}{late}";
+        let spoilt = leg.Spoilt
+        where spoilt is not null
+        let words = spoilt.Words is { } said ? $" ({said})" : ""
+        let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
+        select $"Leg {leg.Number}, day {leg.Figures.Day}, car {leg.Figures.Car}: {spoilt.Cause.Word()}{words}{late}";
 
     private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 }
