@@ -67,6 +67,7 @@ internal static class DemoCommand
         }
 
         DemoDay.Type(logbook, "quillmere/day.txt", clock, int.MaxValue);
+        DemoDay.Type(logbook, "quillmere/energy.txt", clock, int.MaxValue);
         outside.Output.WriteLine();
         ReviewCommand.Print(logbook, outside);
         DemoDay.Type(logbook, "quillmere/evening.txt", clock, int.MaxValue);
