@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
+using FieldSession.Terminal.Screens.EnergyDriving;
 
 namespace FieldSession.Terminal;
 
@@ -13,6 +14,7 @@ internal static class AllScreens
     public static ImmutableArray<ScreenRow> Rows { get; } =
     [
         new("drive", "readings, flags and notes while the car is driven", (desk, pen) => new DriveScreen(desk, pen)),
+        new("legs", "the legs of an energy day, typed at a charging stop", (desk, pen) => new LegsScreen(desk, pen)),
     ];
 }
 

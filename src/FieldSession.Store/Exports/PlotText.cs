@@ -33,7 +33,7 @@ internal static class PlotText
         }
 
         cells[column(one.Value)] = 'o';
-        return new string(cells);
+        return new string(cells).TrimEnd();
     }
 
     private static string Name(string name) => (name.Length > LongestName ? name[..LongestName] : name).PadRight(LongestName + 1);
