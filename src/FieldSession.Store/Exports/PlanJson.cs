@@ -71,10 +71,14 @@ internal static class PlanJson
 
     private static void EnergyDays(Utf8JsonWriter json, Plan plan)
     {
-        json.Figure("energy_margin_percent", plan.EnergyMarginPercent);
-        json.Figure("usable_kwh", plan.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.Reckoned : null);
-        json.Figure("tank_l", plan.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.Reckoned : null);
-        json.Texts("energy_days", plan.EnergyDays.Select(day => day.ToString()));
+        json.Figure("energy_margin_percent", plan.Energy.MarginPercent);
+        json.Figure("usable_kwh", plan.Energy.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.Reckoned : null);
+        json.Figure("tank_l", plan.Energy.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.Reckoned : null);
+        json.Figure("energy_distance_short_km", plan.Energy.DistanceShortKm);
+        json.Figure("energy_charge_least_percent", plan.Energy.ChargeLeastPercent);
+        json.Figure("consumption_lowest", plan.Energy.ConsumptionLowest);
+        json.Figure("consumption_highest", plan.Energy.ConsumptionHighest);
+        json.Texts("energy_days", plan.Energy.Days.Select(day => day.ToString()));
     }
 
     private static void Limits(Utf8JsonWriter json, Limits limits)
@@ -92,9 +96,5 @@ internal static class PlanJson
         json.Figure("width_warn_db", limits.WidthWarnDb);
         json.Figure("width_doubt_db", limits.WidthDoubtDb);
         json.Figure("segment_shortest_s", limits.SegmentShortestSeconds);
-        json.Figure("energy_distance_short_km", limits.EnergyDistanceShortKm);
-        json.Figure("energy_charge_least_percent", limits.EnergyChargeLeastPercent);
-        json.Figure("consumption_lowest", limits.ConsumptionLowest);
-        json.Figure("consumption_highest", limits.ConsumptionHighest);
     }
 }

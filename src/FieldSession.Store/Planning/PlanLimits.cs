@@ -22,10 +22,6 @@ internal static class PlanLimits
         new("limits.width_warn_db", 0, 140, (limits, number) => limits with { WidthWarnDb = number }),
         new("limits.width_doubt_db", 0, 140, (limits, number) => limits with { WidthDoubtDb = number }),
         new("limits.segment_shortest_s", 0, 600, (limits, number) => limits with { SegmentShortestSeconds = number }),
-        new("limits.energy_distance_short_km", 1, 1000, (limits, number) => limits with { EnergyDistanceShortKm = number }),
-        new("limits.energy_charge_least_percent", 1, 100, (limits, number) => limits with { EnergyChargeLeastPercent = number }),
-        new("limits.consumption_lowest", 0.1, 1000, (limits, number) => limits with { ConsumptionLowest = number }),
-        new("limits.consumption_highest", 0.1, 1000, (limits, number) => limits with { ConsumptionHighest = number }),
     ];
 
     /// <summary>The names of all limits, with their table.</summary>

@@ -24,13 +24,13 @@ public static class StudyLegs
     {
         ArgumentNullException.ThrowIfNull(study);
         Plan? plan = study.Plan;
-        Limits limits = plan?.Limits ?? new Limits();
+        EnergyPlan energy = plan?.Energy ?? new EnergyPlan();
         EnergyCarrier carrier = study.Legs.FirstOrDefault()?.Figures.Energy.Carrier ?? EnergyCarrier.Electricity;
-        return new EnergyTerms(study.Fitting?.At(Place.Reference)?.Digits, plan?.EnergyMarginPercent ?? 2, carrier, UsableOf(study, carrier), IsComplete(study))
+        return new EnergyTerms(study.Fitting?.At(Place.Reference)?.Digits, energy.MarginPercent, carrier, UsableOf(study, carrier), IsComplete(study))
         {
-            DistanceShortKm = limits.EnergyDistanceShortKm,
-            ChargeLeastPercent = limits.EnergyChargeLeastPercent,
-            WindWarnMetresPerSecond = limits.WindWarnMetresPerSecond,
+            DistanceShortKm = energy.DistanceShortKm,
+            ChargeLeastPercent = energy.ChargeLeastPercent,
+            WindWarnMetresPerSecond = (plan?.Limits ?? new Limits()).WindWarnMetresPerSecond,
         };
     }
 
@@ -65,7 +65,7 @@ public static class StudyLegs
     // One capacity for all cars, or none: a range on two batteries says nothing about tyres.
     private static double? UsableOf(Study study, EnergyCarrier carrier)
     {
-        if (study.Plan?.Usable is { } planned && planned.Carrier == carrier)
+        if (study.Plan?.Energy.Usable is { } planned && planned.Carrier == carrier)
         {
             return planned.Reckoned;
         }
@@ -74,6 +74,6 @@ public static class StudyLegs
         return said is [var only] ? only : null;
     }
 
-    private static bool IsComplete(Study study) => study.Plan is not { EnergyDays: { Count: > 0 } days } || Enumerable.Range(1, days.Count)
+    private static bool IsComplete(Study study) => study.Plan?.Energy.Days is not { Count: > 0 } days || Enumerable.Range(1, days.Count)
         .All(day => days[day - 1].Fits.All(fit => study.Legs.Any(leg => leg.Figures.Day == day && Study.SamePerson(leg.Figures.Car, fit.Car))));
 }

@@ -20,7 +20,7 @@ public static class LegDoubt
 
     private static string? OfConsumption(LegFigures leg, Study study)
     {
-        Limits limits = study.Plan?.Limits ?? new Limits();
+        EnergyPlan limits = study.Plan?.Energy ?? new EnergyPlan();
         double perHundredKm = leg.Consumption.PerHundredKm;
         return perHundredKm >= limits.ConsumptionLowest && perHundredKm <= limits.ConsumptionHighest
             ? null
@@ -41,7 +41,7 @@ public static class LegDoubt
 
     private static string? OfPlan(LegFigures leg, Study study)
     {
-        if (study.Plan is not { EnergyDays: { Count: > 0 } days })
+        if (study.Plan?.Energy.Days is not { Count: > 0 } days)
         {
             return null;
         }

@@ -20,7 +20,7 @@ public static class LegMaking
     public static LegFigures? Of(LegDraft draft, Plan? plan, string typed, out Objection? objection)
     {
         ArgumentNullException.ThrowIfNull(draft);
-        Energy? usable = draft.Usable ?? plan?.Usable;
+        Energy? usable = draft.Usable ?? plan?.Energy.Usable;
         objection = ObjectionToParts(draft) ?? ObjectionToCharge(draft, usable) ?? ObjectionToCapacity(draft, usable);
         return objection is null ? Made(draft, usable, typed) : null;
     }

@@ -41,18 +41,4 @@ public sealed record Limits
 
     /// <summary>Shortest steady segment without a warning, seconds.</summary>
     public double SegmentShortestSeconds { get; init; } = 5;
-
-    // A journal of before the energy days does not name these four, and then reads them as 0.
-
-    /// <summary>Shortest way of one car on one code of an energy day without a warning, km.</summary>
-    public double EnergyDistanceShortKm { get; init => field = value > 0 ? value : 100; } = 100;
-
-    /// <summary>Least state of charge used, where the energy comes from it, without a warning, percent.</summary>
-    public double EnergyChargeLeastPercent { get; init => field = value > 0 ? value : 40; } = 40;
-
-    /// <summary>Lowest consumption that is believed without asking, kWh or litres per 100 km.</summary>
-    public double ConsumptionLowest { get; init => field = value > 0 ? value : 2; } = 2;
-
-    /// <summary>Highest consumption that is believed without asking, kWh or litres per 100 km.</summary>
-    public double ConsumptionHighest { get; init => field = value > 0 ? value : 60; } = 60;
 }

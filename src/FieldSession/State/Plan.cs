@@ -63,16 +63,11 @@ public sealed record Plan
     /// <summary>Life of a set, km; null: not told.</summary>
     public double? SetLifeKm { get; init; }
 
-    // A journal of before the energy days names none of these three; its plan has the defaults nevertheless.
+    /// <summary>What was decided of the energy days; null: nothing, the defaults hold.</summary>
+    public EnergyPlan? EnergyTold { get; init; }
 
-    /// <summary>Largest difference of consumption that does not matter, percent; 2 by default (common practice, no source).</summary>
-    public double EnergyMarginPercent { get; init => field = value > 0 ? value : 2; } = 2;
-
-    /// <summary>Usable capacity of the cars' battery or tank; null: not told.</summary>
-    public Energy? Usable { get; init; }
-
-    /// <summary>The planned energy days, with the swaps of tyres between cars; empty: none planned.</summary>
-    public ImmutableList<EnergyDay> EnergyDays { get; init => field = value ?? []; } = [];
+    /// <summary>What holds for the energy days: what was decided, or the defaults.</summary>
+    public EnergyPlan Energy => EnergyTold ?? new EnergyPlan();
 
     /// <summary>The limits that checks are held against.</summary>
     public Limits Limits { get; init; } = new();

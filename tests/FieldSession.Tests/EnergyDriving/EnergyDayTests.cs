@@ -37,18 +37,12 @@ public sealed class EnergyDayTests
     }
 
     [Fact]
-    public void A_plan_of_before_the_energy_days_keeps_their_defaults()
+    public void A_plan_that_says_nothing_of_energy_days_has_their_defaults()
     {
-        ADay day = ADay.Typed(First);
-        string old = day.Journal.Lines[0].Json;
-        Assert.Contains("\"energyMarginPercent\":2", old, StringComparison.Ordinal);
-        string without = new[] { ",\"energyMarginPercent\":2", ",\"energyDays\":[]", ",\"energyDistanceShortKm\":100", ",\"energyChargeLeastPercent\":40", ",\"consumptionLowest\":2", ",\"consumptionHighest\":60" }
-            .Aggregate(old, (json, member) => json.Replace(member, "", StringComparison.Ordinal));
-        Assert.DoesNotContain("onsumption", without, StringComparison.Ordinal);
-        Plan plan = ((FieldSession.Planning.PlanMade)EntryKinds.All[0].Read(day.Journal.Lines[0] with { Json = without })).Plan;
-        Assert.Equal(2, plan.EnergyMarginPercent);
-        Assert.Empty(plan.EnergyDays);
-        Assert.Equal(new Limits(), plan.Limits);
+        Plan plan = ((FieldSession.Planning.PlanMade)EntryKinds.EntryIn(ADay.Journal.Lines[0])).Plan;
+        Assert.Null(plan.EnergyTold);
+        Assert.Equal(2, plan.Energy.MarginPercent);
+        Assert.Empty(plan.Energy.Days);
     }
 
     [Fact]
@@ -77,7 +71,7 @@ public sealed class EnergyDayTests
         Assert.Equal(36.75, leg.Energy.Amount, 1e-12);
         Assert.True(leg.FromCharge);
         Assert.Equal(1, leg.Charge!.Value.StepPercent);
-        ADay planned = new(Making.ADay.ShortPlan with { Usable = Energy.Of(60, EnergyUnit.KilowattHour) });
+        ADay planned = new(Making.ADay.ShortPlan with { EnergyTold = new EnergyPlan { Usable = Energy.Of(60, EnergyUnit.KilowattHour) } });
         Assert.Equal(30, planned.Typed("leg day=1 car=X code=417 km=200 soc=80-30").Study.Legs[0].Figures.Energy.Amount, 1e-12);
     }
 
@@ -154,7 +148,7 @@ public sealed class EnergyDayTests
     public void The_plan_of_swaps_is_held_against_each_leg()
     {
         EnergyDay[] days = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(1)), new("Y", new Place(0))])];
-        ADay day = new(Making.ADay.ShortPlan with { EnergyDays = [.. days] });
+        ADay day = new(Making.ADay.ShortPlan with { EnergyTold = new EnergyPlan { Days = [.. days] } });
         Assert.Null(day.Answer(First).Doubt);
         Assert.Equal("the plan asks for 862 on X on day 2", day.Answer("leg day=2 car=X code=417 km=212 kwh=38").Doubt);
         Assert.Equal("the plan has no car Z on day 2", day.Answer("leg day=2 car=Z code=417 km=212 kwh=38").Doubt);

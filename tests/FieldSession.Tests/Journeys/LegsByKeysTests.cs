@@ -10,8 +10,11 @@ public sealed class LegsByKeysTests
     private static ADay Planned(UnitSystem units = UnitSystem.Metric) => new(ADay.ShortPlan with
     {
         Units = units,
-        Usable = Energy.Of(75, EnergyUnit.KilowattHour),
-        EnergyDays = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(1)), new("Y", new Place(0))])],
+        EnergyTold = new EnergyPlan
+        {
+            Usable = Energy.Of(75, EnergyUnit.KilowattHour),
+            Days = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(1)), new("Y", new Place(0))])],
+        },
     });
 
     [Fact]

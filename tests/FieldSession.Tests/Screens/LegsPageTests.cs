@@ -8,12 +8,15 @@ public sealed class LegsPageTests
 {
     private static ADay Planned() => new(ARoute.Plan with
     {
-        Usable = Energy.Of(75, EnergyUnit.KilowattHour),
-        EnergyDays =
-        [
-            new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(0)), new("Y", new Place(1))]),
-            new([new("X", new Place(1)), new("Y", new Place(0))]), new([new("X", new Place(1)), new("Y", new Place(0))]),
-        ],
+        EnergyTold = new EnergyPlan
+        {
+            Usable = Energy.Of(75, EnergyUnit.KilowattHour),
+            Days =
+            [
+                new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(0)), new("Y", new Place(1))]),
+                new([new("X", new Place(1)), new("Y", new Place(0))]), new([new("X", new Place(1)), new("Y", new Place(0))]),
+            ],
+        },
     });
 
     /// <summary>Three legs of the first day, made up.</summary>

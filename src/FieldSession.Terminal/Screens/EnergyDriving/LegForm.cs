@@ -94,7 +94,7 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
             : $"{(unit.Length > 0 ? unit : "kwh")}={value[..^unit.Length]}";
     }
 
-    private static string EnergyWords(Study study) => study.Plan?.Usable is null
+    private static string EnergyWords(Study study) => study.Plan?.Energy.Usable is null
         ? "kWh by the meter (38.0), or fuel (13.2l, 3.5gal)"
         : "kWh by the meter (38.0), charge from-to in % (80-31), or fuel (13.2l, 3.5gal)";
 

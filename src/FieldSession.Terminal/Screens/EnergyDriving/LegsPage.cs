@@ -62,7 +62,7 @@ internal static class LegsPage
 
     private static IEnumerable<PageRow> DayRows(Study study, int most)
     {
-        int last = Math.Max(study.Plan?.EnergyDays.Count ?? 0, study.Legs.Count == 0 ? 0 : study.Legs.Max(leg => leg.Figures.Day));
+        int last = Math.Max(study.Plan?.Energy.Days.Count ?? 0, study.Legs.Count == 0 ? 0 : study.Legs.Max(leg => leg.Figures.Day));
         string[] cars = [.. CarsOf(study)];
         if (cars.Length == 0 || most < 2)
         {
@@ -78,7 +78,7 @@ internal static class LegsPage
         ];
     }
 
-    private static IEnumerable<string> CarsOf(Study study) => (study.Plan?.EnergyDays.SelectMany(day => day.Fits).Select(fit => fit.Car) ?? [])
+    private static IEnumerable<string> CarsOf(Study study) => (study.Plan?.Energy.Days.SelectMany(day => day.Fits).Select(fit => fit.Car) ?? [])
         .Concat(study.Legs.Select(leg => leg.Figures.Car))
         .Distinct(StringComparer.OrdinalIgnoreCase);
 
@@ -91,8 +91,7 @@ internal static class LegsPage
             return $"{codes}, {legs.Length} leg{(legs.Length == 1 ? "" : "s")}";
         }
 
-        Place? place = study.Plan is { } plan && day <= plan.EnergyDays.Count ? plan.EnergyDays[day - 1].On(car) : null;
-        return place is { } planned && study.Fitting?.At(planned) is { } code ? $"({code})" : "-";
+        return study.Plan?.Energy.Day(day)?.On(car) is { } planned && study.Fitting?.At(planned) is { } code ? $"({code})" : "-";
     }
 
     private static IEnumerable<PageRow> LegRows(Study study, int most)

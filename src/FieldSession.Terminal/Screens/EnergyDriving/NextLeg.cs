@@ -24,10 +24,10 @@ internal sealed record NextLeg(string Day, string Car, string Code, string Drive
 
     private static DateOnly DateOf(EnergyLeg leg) => DateOnly.FromDateTime(leg.Mark.At.UtcDateTime);
 
-    private static ImmutableArray<string> CarsOf(Study study, int day) => study.Plan is { } plan && day <= plan.EnergyDays.Count
-        ? [.. plan.EnergyDays[day - 1].Fits.Select(fit => fit.Car)]
+    private static ImmutableArray<string> CarsOf(Study study, int day) => study.Plan?.Energy.Day(day) is { } planned
+        ? [.. planned.Fits.Select(fit => fit.Car)]
         : [.. study.Legs.Select(leg => leg.Figures.Car).Distinct(StringComparer.OrdinalIgnoreCase)];
 
     private static SpecCode? Planned(Study study, int day, string car) =>
-        study.Plan is { } plan && day <= plan.EnergyDays.Count && plan.EnergyDays[day - 1].On(car) is { } place ? study.Fitting?.At(place) : null;
+        study.Plan?.Energy.Day(day)?.On(car) is { } place ? study.Fitting?.At(place) : null;
 }
