@@ -56,18 +56,8 @@ internal sealed class EnergyModel
             return EnergyLine.None(EnergyObstacle.NotDriven);
         }
 
-        if (Fit(code, reference, withDrivers: true) is { } whole && whole.Df >= LeastDf)
-        {
-            return whole;
-        }
-
-        if (Fit(code, reference, withDrivers: false) is { } plain)
-        {
-            bool driversDiffer = DriverColumns().Any() && Fit(code, reference, withDrivers: true) is null;
-            return driversDiffer ? plain with { Obstacle = EnergyObstacle.Driver } : plain;
-        }
-
-        return EnergyLine.None(Try(code, reference, withCars: false, withDrivers: false) is null ? EnergyObstacle.NeverTogether : EnergyObstacle.Car);
+        EnergyLine? whole = Fit(code, reference, withDrivers: true);
+        return whole is { Df: >= LeastDf } ? whole : WithoutDrivers(code, reference, driversMatter: whole is null && DriverColumns().Any());
     }
 
     /// <summary>The line of one car against another on the same code; null where car and code cannot be told apart.</summary>
@@ -81,6 +71,16 @@ internal sealed class EnergyModel
                 .Select(other => Column(stretch => stretch.Car == other)),
         ];
         return Design(others, Column(stretch => stretch.Car == car)) is { } design ? Line(design) : null;
+    }
+
+    private EnergyLine WithoutDrivers(string code, string reference, bool driversMatter)
+    {
+        if (Fit(code, reference, withDrivers: false) is { } plain)
+        {
+            return driversMatter ? plain with { Obstacle = EnergyObstacle.Driver } : plain;
+        }
+
+        return EnergyLine.None(Try(code, reference, withCars: false, withDrivers: false) is null ? EnergyObstacle.NeverTogether : EnergyObstacle.Car);
     }
 
     private EnergyLine? Fit(string code, string reference, bool withDrivers) =>

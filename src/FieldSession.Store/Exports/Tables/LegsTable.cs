@@ -15,7 +15,6 @@ internal static class LegsTable
         [.. Place, .. Amounts, .. Conditions, .. Record],
         source => source.Study.Legs)
     {
-        Is = source => source.Study.Legs.Count > 0,
         Key = ["leg"],
         Links = [new("code", "codes", "code")],
     };
