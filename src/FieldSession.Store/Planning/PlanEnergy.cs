@@ -14,7 +14,7 @@ internal static class PlanEnergy
     private const int LongestDay = 200;
 
     /// <summary>The words of the plan that are read here.</summary>
-    public static IEnumerable<string> Names => 
+    public static IEnumerable<string> Names =>
     [
         "energy_margin_percent", "usable_kwh", "tank_l", "tank_us_gal", "tank_imp_gal", "energy_days",
         "energy_distance_short_km", "energy_charge_least_percent", "consumption_lowest", "consumption_highest",

@@ -69,7 +69,14 @@ public sealed class EnergyUnitsTests
         Assert.Equal(0.85, 100 * charge.UncertaintyPercent / charge.Percent, 0.005);
         LegFigures leg = new()
         {
-            Day = 1, Car = "X", Code = new SpecCode("417"), Distance = Distance.FromKilometres(200), Energy = charge.Of(usable), FromCharge = true, Charge = charge, Usable = usable,
+            Day = 1,
+            Car = "X",
+            Code = new SpecCode("417"),
+            Distance = Distance.FromKilometres(200),
+            Energy = charge.Of(usable),
+            FromCharge = true,
+            Charge = charge,
+            Usable = usable,
         };
         Assert.Equal(0.0085, leg.EnergyUncertainty / leg.Energy.Reckoned, 0.00005);
     }

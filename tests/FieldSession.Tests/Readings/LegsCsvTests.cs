@@ -131,7 +131,11 @@ public sealed class LegsCsvTests
         using StringWriter error = new();
         Surroundings outside = new()
         {
-            Input = TextReader.Null, Output = output, Error = error, Clock = day.Clock, Lot = new Sealing.SeededLot(1),
+            Input = TextReader.Null,
+            Output = output,
+            Error = error,
+            Clock = day.Clock,
+            Lot = new Sealing.SeededLot(1),
         };
         return (LegsCommand.Run(day.Book, path, outside), output.ToString(), error.ToString());
     }
