@@ -32,6 +32,8 @@ public static class EntryKinds
         EntryKind.Of("shift", EntryShapes.Default.RunShifted),
         EntryKind.Of("spoilt", EntryShapes.Default.ReadingSpoilt),
         EntryKind.Of("clean", EntryShapes.Default.FlagTakenBack),
+        EntryKind.Of("leg", EntryShapes.Default.EnergyLegDriven),
+        EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
     ];
