@@ -178,11 +178,17 @@ public class ReadingsCsvRefusalTests
     }
 
     [Fact]
+    public void Many_runs_of_many_codes_are_a_clear_no() =>
+        Assert.Contains(
+            "line 19232, column 'segment': more than 1000000 runs times codes, cars and sessions",
+            CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, 19_231).Select(run => $"{run},{run % 50},A,smooth,58,60,")]));
+
+    [Fact]
     public void Many_codes_on_many_segments_are_a_clear_no()
     {
-        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 10_000).Select(i => $"1,1,S{i},smooth,58,60,")];
+        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 4000).Select(i => $"1,1,S{i},smooth,58,60,")];
 
-        Assert.Contains("column 'segment': more than 500000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
+        Assert.Contains("column 'segment': more than 200000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
     }
 
     [Fact]
