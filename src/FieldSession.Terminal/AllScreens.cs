@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
 using FieldSession.Terminal.Screens.Planning;
+using FieldSession.Terminal.Screens.EnergyDriving;
 using FieldSession.Terminal.Screens.Predicting;
 using FieldSession.Terminal.Screens.Reporting;
 using FieldSession.Terminal.Screens.Revealing;
@@ -22,6 +23,7 @@ internal static class AllScreens
         new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
         new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),
         new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
+        new(KeyTable.Legs, "the legs of an energy day, typed at a charging stop", (desk, pen) => new LegsScreen(desk, pen)),
         new(KeyTable.Plan, "question, order, crew and route, before the day", (desk, _) => new PlanScreen(desk)),
     ];
 }

@@ -21,9 +21,12 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         .. EveningKeys.Rows,
         .. PlanKeys.Rows,
         .. StartKeys.Rows,
+        new(Legs, ["Enter"], "next", "takes the value in the box, or the one suggested, and asks the next; the last one stores the leg", KeyDeed.Field),
+        new(Legs, ["CursorUp"], "back", "asks the field before once more", KeyDeed.Field),
+        new(Legs, ["Esc"], "", "empties the form, or closes the help; whole lines go in too: leg 3 w rain, u, ; note", KeyDeed.Clear),
         new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
-        new(Everywhere, ["F9", "Alt+9"], "look", "the next look: day, night, no colour", KeyDeed.Look),
+        new(Everywhere, ["F12", "Alt+L"], "look", "the next look: day, night, no colour", KeyDeed.Look),
         .. AllScreens.Rows.Select((screen, place) => ToScreen(screen, place + 2)),
     ]);
 
@@ -47,6 +50,8 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The name of the screen that comes before any study.</summary>
     public const string Start = "start";
+    /// <summary>The name of the screen for the legs of energy days.</summary>
+    public const string Legs = "legs";
 
     /// <summary>The plan screen's name.</summary>
     public const string Plan = "plan";

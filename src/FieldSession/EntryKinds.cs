@@ -34,6 +34,8 @@ public static class EntryKinds
         EntryKind.Of("rerun", EntryShapes.Default.BracketRerun),
         EntryKind.Of("spoilt", EntryShapes.Default.ReadingSpoilt),
         EntryKind.Of("clean", EntryShapes.Default.FlagTakenBack),
+        EntryKind.Of("leg", EntryShapes.Default.EnergyLegDriven),
+        EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
     ];

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
@@ -36,6 +37,8 @@ namespace FieldSession;
 [JsonSerializable(typeof(BracketRerun))]
 [JsonSerializable(typeof(ReadingSpoilt))]
 [JsonSerializable(typeof(FlagTakenBack))]
+[JsonSerializable(typeof(EnergyLegDriven))]
+[JsonSerializable(typeof(LegSpoilt))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]
 internal sealed partial class EntryShapes : JsonSerializerContext;

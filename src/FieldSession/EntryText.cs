@@ -1,5 +1,6 @@
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
@@ -44,6 +45,7 @@ public static class EntryText
             ?? RerunText.Parse(text)
             ?? OverrideText.Parse(text)
             ?? AmendText.Parse(text, study)
+            ?? LegText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }

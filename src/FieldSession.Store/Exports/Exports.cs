@@ -20,6 +20,7 @@ public static class Exports
         RunsTable.Table,
         ReadingsTable.Table,
         NotesTable.Table,
+        LegsTable.Table,
         PredictionsTable.Table,
         KeyTable.Table,
         ComparisonJson.File,

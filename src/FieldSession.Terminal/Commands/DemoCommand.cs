@@ -81,7 +81,11 @@ internal static class DemoCommand
             return code;
         }
 
-        DemoDay.Type(logbook, files.Demo.Lines("day.txt"), clock, int.MaxValue);
+        foreach (string file in files.Demo.DrivenFiles)
+        {
+            DemoDay.Type(logbook, files.Demo.Lines(file), clock, int.MaxValue);
+        }
+
         outside.Output.WriteLine();
         ReviewCommand.Print(logbook, outside);
         DemoDay.Type(logbook, files.Demo.Lines("evening.txt"), clock, int.MaxValue);

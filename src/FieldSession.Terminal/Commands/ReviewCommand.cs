@@ -35,6 +35,12 @@ internal static class ReviewCommand
             outside.Output.WriteLine(line);
         }
 
+        IEnumerable<string> energy = StudyLegs.ComparisonOf(logbook.Study) is { } days ? EnergyWords.Of(days, logbook.Study.Plan!.Units).Prepend("") : [];
+        foreach (string line in energy)
+        {
+            outside.Output.WriteLine(line);
+        }
+
         foreach (string line in StillMissing.In(logbook.Study).SelectMany(words => PlainLines.Wrapped("- ", words)))
         {
             outside.Output.WriteLine(line);

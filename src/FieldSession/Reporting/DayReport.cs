@@ -26,6 +26,7 @@ public static class DayReport
             CodesSection.Of(study, key),
             ResultSection.Of(reported),
             ExploredSection.Of(reported),
+            .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
             ReadingsSection.Of(reported),
             ConditionsSection.Of(study),
             ChecksSection.Of(study),

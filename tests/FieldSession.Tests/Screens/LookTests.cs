@@ -47,9 +47,9 @@ public sealed class LookTests
     {
         using Tui tui = new(ARoute.ThirdRun());
         string day = tui.ColourAt(2, 2);
-        string night = tui.Keys("<F9>").ColourAt(2, 2);
-        string plain = tui.Keys("<F9>").ColourAt(2, 2);
-        Assert.Equal(3, new[] { day, night, tui.Keys("<F9>").ColourAt(2, 2) == day ? plain + "#" : day }.Distinct().Count());
+        string night = tui.Keys("<F12>").ColourAt(2, 2);
+        string plain = tui.Keys("<F12>").ColourAt(2, 2);
+        Assert.Equal(3, new[] { day, night, tui.Keys("<F12>").ColourAt(2, 2) == day ? plain + "#" : day }.Distinct().Count());
         Assert.Contains("Yellow", night, StringComparison.OrdinalIgnoreCase);
     }
 
