@@ -32,6 +32,11 @@ public static class EntryKinds
         EntryKind.Of("shift", EntryShapes.Default.RunShifted),
         EntryKind.Of("spoilt", EntryShapes.Default.ReadingSpoilt),
         EntryKind.Of("clean", EntryShapes.Default.FlagTakenBack),
+        EntryKind.Of("extra", EntryShapes.Default.ExtraNoted),
+        EntryKind.Of("rating", EntryShapes.Default.RatingGiven),
+        EntryKind.Of("ratings-closed", EntryShapes.Default.RatingsClosed),
+        EntryKind.Of("trials", EntryShapes.Default.ChoiceTrialsPlanned),
+        EntryKind.Of("choice", EntryShapes.Default.ChoiceMade),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
     ];

@@ -4,6 +4,7 @@ using FieldSession.Driving;
 using FieldSession.Flagging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
 
@@ -34,6 +35,11 @@ namespace FieldSession;
 [JsonSerializable(typeof(RunShifted))]
 [JsonSerializable(typeof(ReadingSpoilt))]
 [JsonSerializable(typeof(FlagTakenBack))]
+[JsonSerializable(typeof(ExtraNoted))]
+[JsonSerializable(typeof(RatingGiven))]
+[JsonSerializable(typeof(RatingsClosed))]
+[JsonSerializable(typeof(ChoiceTrialsPlanned))]
+[JsonSerializable(typeof(ChoiceMade))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]
 internal sealed partial class EntryShapes : JsonSerializerContext;

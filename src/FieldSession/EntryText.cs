@@ -5,6 +5,7 @@ using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Planning;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -42,6 +43,10 @@ public static class EntryText
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? OverrideText.Parse(text)
             ?? AmendText.Parse(text, study)
+            ?? RatingText.Parse(text, study)
+            ?? TrialsText.Parse(text, study)
+            ?? ChoiceText.Parse(text, study)
+            ?? ExtraText.Parse(text)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }
