@@ -1,4 +1,5 @@
 using System.Text;
+using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Reviewing;
 
@@ -17,6 +18,7 @@ internal static class SummaryText
     private static IEnumerable<string> Lines(ExportSource source) =>
     [
         .. ComparisonWords.Of(source.Comparison, source.Day),
+        .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
         "",
         $"journal: {source.Lines.Count} lines, head {(source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash)}",
     ];

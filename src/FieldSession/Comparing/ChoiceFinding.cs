@@ -43,7 +43,7 @@ public sealed record ChoiceFinding(
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(set);
-        bool isShown = set.Choices.Count > 0 && (set.IsComplete || study.DataFrozen);
+        bool isShown = set.Choices.Count > 0 && set.IsShown(study);
         return new ChoiceFinding(
             set.Number,
             set.Terms,

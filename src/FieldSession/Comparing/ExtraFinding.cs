@@ -22,7 +22,7 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
     {
         ArgumentNullException.ThrowIfNull(study);
         MeasuredDay day = StudyReadings.Of(study);
-        Reading[] readings = [.. study.Runs.SelectMany(run => run.Readings)];
+        Reading[] readings = [.. study.Runs.SelectMany(StudyReadings.InRouteOrder)];
         foreach ((string name, Func<Extras, double?> part) in Parts)
         {
             // The day's levels stand in the order of the runs and their readings.

@@ -26,21 +26,27 @@ public static class ChoiceText
             return null;
         }
 
-        if (words.Length is < 3 or > 4)
+        int name = EarGate.WordsOfName(words[1..], study);
+        string person = string.Join(' ', words.Skip(1).Take(name));
+        return words[Math.Min(words.Length, 1 + name)..] switch
         {
-            return Parsed.No("a choice names the person and the code or place chosen", Form);
-        }
-
-        int? asked = words.Length == 4 && words[3].StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(words[3][4..]) : null;
-        return words.Length == 4 && asked is null
-            ? Parsed.No($"'{words[3]}' is no part of a choice", $"{Form}, where several sets are open with set=2")
-            : Of(words[1], words[2], asked, study);
+            [var chosen] => Of(person, chosen, null, study),
+            [var chosen, var set] when AskedSet(set) is { } asked => Of(person, chosen, asked, study),
+            [_, var stranger] => Parsed.No($"'{stranger}' is no part of a choice", $"{Form}, where several sets are open with set=2"),
+            _ => Parsed.No("a choice names the person and the code or place chosen", Form),
+        };
     }
+
+    private static int? AskedSet(string word) => word.StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(word[4..]) : null;
+
+    private static int PlaceIn(string chosen) => chosen.Length == 1
+        ? Typed.Count(chosen) ?? 0
+        : Array.FindIndex(Places, word => Typed.Is(chosen, word)) + 1;
 
     private static Parsed Of(string person, string chosen, int? asked, Study study)
     {
         SpecCode? code = SpecCode.Parse(chosen);
-        int place = Math.Max(Array.FindIndex(Places, word => Typed.Is(chosen, word)) + 1, chosen.Length == 1 ? Typed.Count(chosen) ?? 0 : 0);
+        int place = PlaceIn(chosen);
         if (code is null && place == 0)
         {
             return Parsed.No($"'{chosen}' is neither a code nor a place", Form);
@@ -51,11 +57,13 @@ public static class ChoiceText
             return Parsed.No(WhyNoSet(study, asked, code), PlanForm);
         }
 
-        if (set.IsComplete || code is null)
-        {
-            return Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, Math.Max(1, place)));
-        }
+        return set.IsComplete || code is not { } one
+            ? Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, Math.Max(1, place)))
+            : ByCode(person, one, set);
+    }
 
+    private static Parsed ByCode(string person, SpecCode code, ChoiceSet set)
+    {
         if (set.Terms.Kind == ChoiceKind.Triangle)
         {
             return Parsed.No("in a triangle the odd one is chosen by its place", $"type 'choose {person} 1', 2 or 3");

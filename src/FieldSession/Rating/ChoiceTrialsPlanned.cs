@@ -33,14 +33,8 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        string side = Terms switch
-        {
-            { Kind: ChoiceKind.Triangle } => "triangle",
-            { Expected: { } expected } => $"one-sided, {expected} expected",
-            _ => "two-sided",
-        };
         string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
-        return new Echo($"set {after.ChoiceSets.Count}: {Presentations.Count} trials, {Terms.First} or {Terms.Second}, '{Terms.Question}'{where}, {side}; {Presenting.InWords(after.ChoiceSets[^1])}");
+        return new Echo($"set {after.ChoiceSets.Count}: {Presentations.Count} trials, {Terms.First} or {Terms.Second}, '{Terms.Question}'{where}, {Terms.Side}; {Presenting.InWords(after.ChoiceSets[^1])}");
     }
 
     private Objection? ObjectionToCodes(Study study)
@@ -54,15 +48,17 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
                 $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}");
         }
 
-        if (Terms.Segment is { } segment && (segment < 1 || segment > study.Plan!.Route.Count))
-        {
-            return new Objection($"there is no segment {segment}", $"the route has segments 1 to {study.Plan!.Route.Count}");
-        }
+        return ObjectionToSegment(study) ?? ObjectionToExpected();
+    }
 
-        return Terms.Expected is { } expected && expected != Terms.First && expected != Terms.Second
+    private Objection? ObjectionToSegment(Study study) => Terms.Segment is { } segment && (segment < 1 || segment > study.Plan!.Route.Count)
+        ? new Objection($"there is no segment {segment}", $"the route has segments 1 to {study.Plan!.Route.Count}")
+        : null;
+
+    private Objection? ObjectionToExpected() =>
+        Terms.Expected is { } expected && expected != Terms.First && expected != Terms.Second
             ? new Objection($"{expected} is not one of the pair", $"expect {Terms.First} or {Terms.Second}, or say side=two")
             : null;
-    }
 
     // With too few trials not even all right reaches 5 %; such a set could only ever say "not tested enough".
     private Objection? ObjectionToNumber()

@@ -33,6 +33,18 @@ public static class EarGate
         return study.Plan?.Crew.FirstOrDefault(m => Study.SamePerson(m.Name, person));
     }
 
+    /// <summary>How many of the first words are the name of a member of the crew, the longest that fits; 1 for a stranger.</summary>
+    public static int WordsOfName(IReadOnlyList<string> words, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return (study.Plan?.Crew ?? [])
+            .Select(member => Typed.Words(member.Name))
+            .Where(name => name.Length <= words.Count && name.Zip(words).All(pair => Typed.Is(pair.First, pair.Second)))
+            .Select(name => name.Length)
+            .DefaultIfEmpty(1)
+            .Max();
+    }
+
     /// <summary>Where a member sat in a run: who drove it sat at the wheel, whoever the plan put there sits beside.</summary>
     public static string SeatIn(Run? run, CrewMember member)
     {

@@ -38,7 +38,8 @@ public static class RatingText
 
     private static Parsed Of(string[] plain, string[] named, Study study)
     {
-        string attribute = string.Join(' ', plain[1..^1]);
+        int name = Math.Min(EarGate.WordsOfName(plain, study), plain.Length - 2);
+        string attribute = string.Join(' ', plain[name..^1]);
         if (RatedAttribute.Called(attribute, study.Plan) is not { } rated)
         {
             return Parsed.No(
@@ -51,24 +52,29 @@ public static class RatingText
             return Parsed.No($"'{plain[^1]}' is off the scale", Scale);
         }
 
-        RatingGiven rating = new(plain[0], rated.Name, new Score(points));
+        RatingGiven rating = new(string.Join(' ', plain[..name]), rated.Name, new Score(points));
         foreach (string word in named)
         {
-            string value = word[(word.IndexOf('=', StringComparison.Ordinal) + 1)..];
-            if (word.StartsWith("seat=", StringComparison.OrdinalIgnoreCase) && value.Length > 0)
-            {
-                rating = rating with { Seat = value.ToLowerInvariant() };
-            }
-            else if (word.StartsWith("code=", StringComparison.OrdinalIgnoreCase) && SpecCode.Parse(value) is { } code)
-            {
-                rating = rating with { Code = code };
-            }
-            else
+            if (With(rating, word) is not { } more)
             {
                 return Parsed.No($"'{word}' is no part of a rating", $"{Form}, where it is needed with seat=rear or code=862");
             }
+
+            rating = more;
         }
 
         return Parsed.As(rating);
+    }
+
+    private static RatingGiven? With(RatingGiven rating, string word)
+    {
+        int equals = word.IndexOf('=', StringComparison.Ordinal);
+        string value = word[(equals + 1)..];
+        return word[..equals].ToLowerInvariant() switch
+        {
+            "seat" when value.Length > 0 => rating with { Seat = value.ToLowerInvariant() },
+            "code" when SpecCode.Parse(value) is { } code => rating with { Code = code },
+            _ => null,
+        };
     }
 }

@@ -31,16 +31,21 @@ public static class TrialsText
         string[] named = [.. words.Skip(3).TakeWhile(w => w.Contains('=', StringComparison.Ordinal))];
         string question = string.Join(' ', words.Skip(3 + named.Length)).TrimEnd('?');
         ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? "which is louder" : question, null, null, Subtle);
+        return Of(terms, named, study);
+    }
+
+    private static Parsed Of(ChoiceTerms terms, string[] named, Study study)
+    {
         int? trials = null;
         foreach (string word in named)
         {
-            if (Read(terms, word) is { } read)
-            {
-                terms = read;
-            }
-            else if (Value(word, "n") is { } number && Typed.Count(number) is <= ChoiceTrialsPlanned.MostTrials and { } count)
+            if (Value(word, "n") is { } number && Typed.Count(number) is <= ChoiceTrialsPlanned.MostTrials and { } count)
             {
                 trials = count;
+            }
+            else if (Read(terms, word) is { } read)
+            {
+                terms = read;
             }
             else
             {

@@ -28,19 +28,7 @@ public static class ChoiceWords
         ArgumentNullException.ThrowIfNull(choice);
         ChoiceTerms terms = choice.Terms;
         string where = choice.Segment is null ? "" : $", {choice.Segment}";
-        return $"'{terms.Question}'{where}, {terms.First} or {terms.Second}, {Side(terms)}";
-    }
-
-    /// <summary>"two-sided", "one-sided, 862 expected" or "triangle".</summary>
-    public static string Side(ChoiceTerms terms)
-    {
-        ArgumentNullException.ThrowIfNull(terms);
-        return terms switch
-        {
-            { Kind: ChoiceKind.Triangle } => "triangle",
-            { Expected: { } expected } => $"one-sided, {expected} expected",
-            _ => "two-sided",
-        };
+        return $"'{terms.Question}'{where}, {terms.First} or {terms.Second}, {terms.Side}";
     }
 
     /// <summary>"862 chosen 9 of 10, p 0.021 (95 % of 0.55 to 1.00)", or that it is covered.</summary>

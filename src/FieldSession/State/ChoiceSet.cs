@@ -26,6 +26,14 @@ public sealed record ChoiceTerms(
     /// <summary>How many places a presentation has.</summary>
     public int Places => Kind == ChoiceKind.Triangle ? 3 : 2;
 
+    /// <summary>"two-sided", "one-sided, 862 expected" or "triangle".</summary>
+    public string Side => this switch
+    {
+        { Kind: ChoiceKind.Triangle } => "triangle",
+        { Expected: { } expected } => $"one-sided, {expected} expected",
+        _ => "two-sided",
+    };
+
     /// <summary>Whether two codes are the pair, in either order.</summary>
     public bool IsPair(SpecCode one, SpecCode other) => (First == one && Second == other) || (First == other && Second == one);
 }
@@ -42,6 +50,13 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
 
     /// <summary>Whether every planned trial is made.</summary>
     public bool IsComplete => Choices.Count >= Presentations.Count;
+
+    /// <summary>Whether what was chosen may be shown: at the planned end, or once the data are frozen.</summary>
+    public bool IsShown(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return IsComplete || study.DataFrozen;
+    }
 
     /// <summary>Number of the trial that comes next, from 1; one beyond the last when the set is complete.</summary>
     public int NextTrial => Choices.Count + 1;
