@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
+using FieldSession.Terminal.Screens.EnergyDriving;
 using FieldSession.Terminal.Screens.Predicting;
 using FieldSession.Terminal.Screens.Rating;
 using FieldSession.Terminal.Screens.Reporting;
@@ -23,6 +24,7 @@ internal static class AllScreens
         new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
         new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),
         new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
+        new(KeyTable.Legs, "the legs of an energy day, typed at a charging stop", (desk, pen) => new LegsScreen(desk, pen)),
     ];
 }
 

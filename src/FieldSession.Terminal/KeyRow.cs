@@ -27,6 +27,9 @@ internal enum KeyDeed
     /// <summary>Begins words in the box.</summary>
     Words,
 
+    /// <summary>Moves through the fields of a form; the last one writes.</summary>
+    Field,
+
     /// <summary>Shows or hides the help.</summary>
     Help,
 
@@ -86,6 +89,7 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
     public Objection? ObjectionIn(Study study) => Deed switch
     {
         KeyDeed.Write => ObjectionTo(Line, study),
+        KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection($"run {run.Number} is on", "type 'end' on drive first") : null),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
         KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
         _ => null,

@@ -22,6 +22,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
         .. EveningKeys.Rows,
         .. StartKeys.Rows,
+        new(Legs, ["Enter"], "next", "takes the value in the box, or the one suggested, and asks the next; the last one stores the leg", KeyDeed.Field),
+        new(Legs, ["CursorUp"], "back", "asks the field before once more", KeyDeed.Field),
+        new(Legs, ["Esc"], "", "empties the form, or closes the help; whole lines go in too: leg 3 w rain, u, ; note", KeyDeed.Clear),
         new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
         new(Everywhere, ["F9", "Alt+9"], "look", "the next look: day, night, no colour", KeyDeed.Look),
@@ -51,6 +54,8 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The name of the screen that comes before any study.</summary>
     public const string Start = "start";
+    /// <summary>The name of the screen for the legs of energy days.</summary>
+    public const string Legs = "legs";
 
     /// <summary>The rows that work on a screen, its own first.</summary>
     public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == Everywhere));

@@ -37,6 +37,8 @@ public static class EntryKinds
         EntryKind.Of("ratings-closed", EntryShapes.Default.RatingsClosed),
         EntryKind.Of("trials", EntryShapes.Default.ChoiceTrialsPlanned),
         EntryKind.Of("choice", EntryShapes.Default.ChoiceMade),
+        EntryKind.Of("leg", EntryShapes.Default.EnergyLegDriven),
+        EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
     ];

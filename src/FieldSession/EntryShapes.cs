@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
@@ -40,6 +41,8 @@ namespace FieldSession;
 [JsonSerializable(typeof(RatingsClosed))]
 [JsonSerializable(typeof(ChoiceTrialsPlanned))]
 [JsonSerializable(typeof(ChoiceMade))]
+[JsonSerializable(typeof(EnergyLegDriven))]
+[JsonSerializable(typeof(LegSpoilt))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]
 internal sealed partial class EntryShapes : JsonSerializerContext;

@@ -1,5 +1,6 @@
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
@@ -47,6 +48,7 @@ public static class EntryText
             ?? TrialsText.Parse(text, study)
             ?? ChoiceText.Parse(text, study)
             ?? ExtraText.Parse(text)
+            ?? LegText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }

@@ -15,18 +15,20 @@ public static class ComparisonJson
         "comparison.json",
         "application/json",
         "The blind comparison: what 'compare STUDY --json' prints.",
-        source => Encoding.UTF8.GetBytes(Of(source.Comparison) + "\n"));
+        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study)) + "\n"));
 
     /// <summary>The comparison as one JSON object, indented.</summary>
-    public static string Of(Comparison comparison)
+    /// <param name="comparison">The comparison of the readings.</param>
+    /// <param name="energy">The comparison of the energy days, which adds the member 'energy'; null: none were driven.</param>
+    public static string Of(Comparison comparison, EnergyComparison? energy = null)
     {
         using MemoryStream stream = new();
-        Write(comparison, stream);
+        Write(comparison, stream, energy);
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
 
     /// <summary>Writes the comparison to a stream as UTF-8, which stays open.</summary>
-    public static void Write(Comparison comparison, Stream stream)
+    public static void Write(Comparison comparison, Stream stream, EnergyComparison? energy = null)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         using Utf8JsonWriter json = new(stream, JsonNumbers.Layout);
@@ -40,6 +42,11 @@ public static class ComparisonJson
         json.Parts("pairs", comparison.Pairs, pair => AnyPair(json, pair));
         json.Parts("suspicious", comparison.Suspicious, reading => Suspicious(json, reading));
         json.Texts("remarks", comparison.Remarks);
+        if (energy is not null)
+        {
+            json.Part("energy", energy, days => EnergyJson.Write(json, days));
+        }
+
         json.WriteEndObject();
     }
 

@@ -23,6 +23,7 @@ public static class Exports
         ExtraTable.Table,
         RatingsTable.Table,
         ChoicesTable.Table,
+        LegsTable.Table,
         PredictionsTable.Table,
         KeyTable.Table,
         ComparisonJson.File,

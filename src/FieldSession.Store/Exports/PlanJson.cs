@@ -27,6 +27,7 @@ internal static class PlanJson
             Question(json, plan);
             Crew(json, plan);
             Worth(json, plan);
+            EnergyDays(json, plan);
             json.Part("limits", plan.Limits, limits => Limits(json, limits));
             json.WriteEndObject();
         }
@@ -66,6 +67,18 @@ internal static class PlanJson
         json.Figure("price_premium", plan.PricePremium);
         json.WriteString("currency", plan.Currency.Length == 0 ? null : plan.Currency);
         json.Figure("set_life_km", plan.SetLifeKm);
+    }
+
+    private static void EnergyDays(Utf8JsonWriter json, Plan plan)
+    {
+        json.Figure("energy_margin_percent", plan.Energy.MarginPercent);
+        json.Figure("usable_kwh", plan.Energy.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.Reckoned : null);
+        json.Figure("tank_l", plan.Energy.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.Reckoned : null);
+        json.Figure("energy_distance_short_km", plan.Energy.DistanceShortKm);
+        json.Figure("energy_charge_least_percent", plan.Energy.ChargeLeastPercent);
+        json.Figure("consumption_lowest", plan.Energy.ConsumptionLowest);
+        json.Figure("consumption_highest", plan.Energy.ConsumptionHighest);
+        json.Texts("energy_days", plan.Energy.Days.Select(day => day.ToString()));
     }
 
     private static void Limits(Utf8JsonWriter json, Limits limits)

@@ -44,6 +44,10 @@ public static class ReportMarkdown
             case ReportTable { Rows.Count: > 0 } table:
                 Append(text, table);
                 break;
+            case IntervalPlot { Intervals.Count: > 0 } plot:
+                // a code block: its letters stand as they are, and hold no markup
+                text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(plot)).Append("\n```\n");
+                break;
             default:
                 break;
         }

@@ -28,7 +28,7 @@ internal static class PlanDraft
             Custodian = PlanCrew.CustodianOf(words, crew, troubles),
             Limits = PlanLimits.Of(words, troubles),
         };
-        return WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles);
+        return PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles);
     }
 
     private static Plan WithMargins(Plan plan, PlanWords words, Troubles troubles) => plan with

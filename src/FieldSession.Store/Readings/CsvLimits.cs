@@ -33,10 +33,13 @@ public static class CsvLimits
     public const int Codes = 50;
 
     /// <summary>Most codes times segments: every one of these has a line of its own in the answer.</summary>
-    public const int CodeSegments = 500_000;
+    public const int CodeSegments = 200_000;
 
     /// <summary>Most cars, and most sessions; each is a column of the run model.</summary>
     public const int Groups = 50;
+
+    /// <summary>Most runs times columns of the run model, one for every code, car and session.</summary>
+    public const int RunColumns = 1_000_000;
 
     /// <summary>Most runs where some are driven side by side; every slot is a column of the run model.</summary>
     public const int RunsSideBySide = 1000;

@@ -117,6 +117,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         (string Things, bool Fits)[] all =
         [
             ($"{CsvLimits.Cells} runs times segments", (long)runs * segments <= CsvLimits.Cells),
+            ($"{CsvLimits.RunColumns} runs times codes, cars and sessions", (long)runs * (_codes.Count + _cars.Count + _sessions.Count) <= CsvLimits.RunColumns),
             ($"{CsvLimits.CodeSegments} codes times segments", (long)_codes.Count * segments <= CsvLimits.CodeSegments),
         ];
         foreach ((string things, _) in all.Where(limit => !limit.Fits))

@@ -1,6 +1,8 @@
 using System.CommandLine;
 using FieldSession.Comparing;
+using FieldSession.Measures;
 using FieldSession.Reviewing;
+using FieldSession.State;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -54,6 +56,7 @@ internal static class CommandLine
         SealCommand.Make(outside),
         DriveCommand.Make(outside),
         EnterCommand.Make(outside),
+        LegsCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         ReviewCommand.Make(outside),
         PredictCommand.Make(outside),
@@ -69,7 +72,11 @@ internal static class CommandLine
     private static DayOfStudy DayIn(string path, Surroundings outside)
     {
         using OpenedStudy opened = OpenedStudy.At(path, outside);
-        return new DayOfStudy(
-            StudyReadings.Of(opened.Logbook.Study), StudyTerms.Of(opened.Logbook.Study), [.. BlindWords.Remarks(opened.Logbook.Study)]);
+        Study study = opened.Logbook.Study;
+        return new DayOfStudy(StudyReadings.Of(study), StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
+        {
+            Energy = reference => StudyLegs.ComparisonOf(study, reference),
+            Units = study.Plan?.Units ?? UnitSystem.Metric,
+        };
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Readings;
@@ -26,7 +27,14 @@ internal sealed record CompareWords(
 /// <param name="Day">The readings.</param>
 /// <param name="Terms">Reference, margins, and where the plan stands.</param>
 /// <param name="Remarks">How blind the study is, and what cannot be told yet.</param>
-internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks);
+internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks)
+{
+    /// <summary>Compares the energy days, against a code or the plan's reference, and the units to say it in; null: a file of readings alone.</summary>
+    public Func<string?, EnergyComparison?>? Energy { get; init; }
+
+    /// <summary>The crew's units.</summary>
+    public UnitSystem Units { get; init; }
+}
 
 /// <summary>The command 'compare': the blind comparison of a study or of a readings CSV, as text or JSON.</summary>
 /// <param name="openStudy">Opens a study file and takes its readings.</param>
@@ -127,19 +135,21 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Comparison.InFull(source.Day, terms), source, words.Json);
+        Print(output, Comparison.InFull(source.Day, terms), source, words);
         return ExitCode.Done;
     }
 
-    private static void Print(TextWriter output, Comparison comparison, DayOfStudy source, bool json)
+    private static void Print(TextWriter output, Comparison comparison, DayOfStudy source, CompareWords words)
     {
-        if (json)
+        EnergyComparison? energy = source.Energy?.Invoke(words.Reference);
+        if (words.Json)
         {
-            output.WriteLine(ComparisonJson.Of(comparison));
+            output.WriteLine(ComparisonJson.Of(comparison, energy));
             return;
         }
 
-        foreach (string line in source.Remarks.Concat(ComparisonWords.Of(comparison, source.Day)))
+        IEnumerable<string> energyDays = energy is null ? [] : EnergyWords.Of(energy, source.Units).Prepend("");
+        foreach (string line in source.Remarks.Concat(ComparisonWords.Of(comparison, source.Day)).Concat(energyDays))
         {
             output.WriteLine(line);
         }

@@ -34,9 +34,9 @@ internal static class DemoCommand
         return command;
     }
 
-    /// <summary>Lays the demo in a new folder and opens it.</summary>
+    /// <summary>Lays the first demo in a new folder and opens it.</summary>
     /// <returns>An exit code.</returns>
-    public static int Open(Surroundings outside) => Open(DemoFolder.At(null, outside), outside);
+    public static int Open(Surroundings outside) => Open(DemoFolder.At(DemoStudy.All[0], null, outside), outside);
 
     private static int Open(DemoFolder files, Surroundings outside)
     {
@@ -81,7 +81,11 @@ internal static class DemoCommand
             return code;
         }
 
-        DemoDay.Type(logbook, files.Demo.Lines("day.txt"), clock, int.MaxValue);
+        foreach (string file in files.Demo.DrivenFiles)
+        {
+            DemoDay.Type(logbook, files.Demo.Lines(file), clock, int.MaxValue);
+        }
+
         outside.Output.WriteLine();
         ReviewCommand.Print(logbook, outside);
         DemoDay.Type(logbook, files.Demo.Lines("evening.txt"), clock, int.MaxValue);

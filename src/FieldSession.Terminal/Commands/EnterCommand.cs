@@ -47,7 +47,10 @@ internal static class EnterCommand
         return worst;
     }
 
-    private static string InWords(Outcome outcome, int line) => outcome switch
+    /// <summary>The answer to one line.</summary>
+    /// <param name="outcome">What came of it.</param>
+    /// <param name="line">Its number in the input, from 1.</param>
+    public static string InWords(Outcome outcome, long line) => outcome switch
     {
         { Number: { } entry, Echo: { Doubt: { } doubt } echo } => $"ok {entry} ? {doubt}; stored: {echo.Words}",
         { Number: { } entry, Echo: { } echo } => $"ok {entry} {echo.Words}",

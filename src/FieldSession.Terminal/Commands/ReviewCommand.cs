@@ -36,6 +36,12 @@ internal static class ReviewCommand
             outside.Output.WriteLine(line);
         }
 
+        IEnumerable<string> energy = StudyLegs.ComparisonOf(logbook.Study) is { } days ? EnergyWords.Of(days, logbook.Study.Plan!.Units).Prepend("") : [];
+        foreach (string line in energy)
+        {
+            outside.Output.WriteLine(line);
+        }
+
         outside.Output.WriteLine();
         outside.Output.WriteLine($"journal: {logbook.Lines.Count} lines, head {logbook.HeadHash}");
         outside.Output.WriteLine("noted on paper, the head hash pins every line before it: 'verify STUDY --head HASH'");

@@ -8,14 +8,15 @@ namespace FieldSession.Terminal.Demonstration;
 /// <param name="RunsDriven">How many runs the interactive demo finds driven; the last one is left to whoever tries it.</param>
 /// <param name="Passphrase">Opens its key file; a real one is known to the custodian only.</param>
 /// <param name="MarkReaders">Who read the marks on the tyres.</param>
+/// <param name="DrivenFiles">Its files of entry lines, in the order they were typed, before the evening's.</param>
 internal sealed record DemoStudy(
-    string Name, ImmutableArray<string> Codes, int RunsDriven, string Passphrase, ImmutableArray<string> MarkReaders)
+    string Name, ImmutableArray<string> Codes, int RunsDriven, string Passphrase, ImmutableArray<string> MarkReaders, ImmutableArray<string> DrivenFiles)
 {
     /// <summary>Every demo; the first is the one that opens where none is named.</summary>
     public static ImmutableArray<DemoStudy> All { get; } =
     [
-        new("quillmere", ["417", "862"], 5, "quillmere custodian", ["Ro", "Ilse"]),
-        new("dunmarrow", ["158", "704", "391"], 6, "dunmarrow custodian", ["Bex", "Orla"]),
+        new("quillmere", ["417", "862"], 5, "quillmere custodian", ["Ro", "Ilse"], ["day.txt", "energy.txt"]),
+        new("dunmarrow", ["158", "704", "391"], 6, "dunmarrow custodian", ["Bex", "Orla"], ["day.txt"]),
     ];
 
     /// <summary>The demo of a name; null: there is none.</summary>

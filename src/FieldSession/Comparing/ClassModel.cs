@@ -10,7 +10,6 @@ internal sealed class ClassModel
 {
     private readonly AdditiveErrors[] _errors;
     private readonly int[] _starts;
-    private readonly double[] _ofAllColumns;
 
     private ClassModel(DayTable table, Counted counted, ArchivePrior? prior, bool? drift)
     {
@@ -20,7 +19,6 @@ internal sealed class ClassModel
         _errors = [.. Fits.Select(AdditiveErrors.Of)];
         _starts = [.. counted.RunsByCode.Select((_, k) => counted.RunsByCode.Take(k).Sum(runs => runs.Length))];
         AllColumns = [.. Enumerable.Range(0, counted.Segments.Length)];
-        _ofAllColumns = [.. _errors.Select(errors => errors.OfColumns(AllColumns))];
         RunMeans = [.. Fits.SelectMany(Means)];
         Design = RunDesign.Of(Runs, counted.Codes.Length, table.TimesKnown, drift);
         Scatter = Weigh(prior);
@@ -29,7 +27,7 @@ internal sealed class ClassModel
     private ClassModel(ClassModel other, ArchivePrior? prior)
     {
         (Counted, Runs, Fits, AllColumns, RunMeans, Design) = (other.Counted, other.Runs, other.Fits, other.AllColumns, other.RunMeans, other.Design);
-        (_errors, _starts, _ofAllColumns, Limits) = (other._errors, other._starts, other._ofAllColumns, other.Limits);
+        (_errors, _starts, Limits) = (other._errors, other._starts, other.Limits);
         Scatter = other.Scatter.Under(prior);
     }
 
@@ -116,10 +114,10 @@ internal sealed class ClassModel
         double difference = 0;
         double readingShare = 0;
         double square = 0;
-        foreach ((int fit, RowContrast rows) in contrast.InFits)
+        foreach (RowContrast rows in contrast.InFits)
         {
-            difference += rows.Value(columns);
-            readingShare += isAll ? rows.Variance(columns, _ofAllColumns[fit]) : rows.Variance(columns);
+            difference += isAll ? rows.ValueOverAll : rows.Value(columns);
+            readingShare += isAll ? rows.VarianceOverAll() : rows.Variance(columns);
             square += rows.SumOfSquares;
         }
 
@@ -127,18 +125,15 @@ internal sealed class ClassModel
     }
 
     /// <summary>The runs' weights, fit by fit; a fit without any is left out.</summary>
-    private (int Fit, RowContrast Rows)[] InFits(double[] weights) =>
+    private RowContrast[] InFits(double[] weights) =>
     [
         .. Enumerable.Range(0, _errors.Length)
             .Where(k => weights.AsSpan(_starts[k], Fits[k].Rows).ContainsAnyExcept(0.0))
-            .Select(k => (k, _errors[k].Contrast(weights.AsSpan(_starts[k], Fits[k].Rows)))),
+            .Select(k => _errors[k].Contrast(weights.AsSpan(_starts[k], Fits[k].Rows))),
     ];
 
-    private IEnumerable<double> Means(AdditiveFit fit)
-    {
-        double columnMean = fit.ColumnMean(AllColumns);
-        return Enumerable.Range(0, fit.Rows).Select(row => fit.RowEffect(row) + columnMean);
-    }
+    private static IEnumerable<double> Means(AdditiveFit fit) =>
+        Enumerable.Range(0, fit.Rows).Select(row => fit.RowEffect(row) + fit.MeanOfColumns);
 
     private Scatter Weigh(ArchivePrior? prior)
     {
@@ -160,10 +155,7 @@ internal sealed class ClassModel
         double trace = _errors.Sum(errors => errors.OfAllRowMeans());
         foreach (double[] column in Design.Columns.Basis)
         {
-            foreach ((int fit, RowContrast rows) in InFits(column))
-            {
-                trace -= rows.Variance(AllColumns, _ofAllColumns[fit]);
-            }
+            trace -= InFits(column).Sum(rows => rows.VarianceOverAll());
         }
 
         return trace;
@@ -173,4 +165,4 @@ internal sealed class ClassModel
 /// <summary>A difference of two codes before any segments are chosen.</summary>
 /// <param name="Weights">Weights of the runs.</param>
 /// <param name="InFits">The same inside each fit that has any.</param>
-internal sealed record ModelContrast(double[] Weights, (int Fit, RowContrast Rows)[] InFits);
+internal sealed record ModelContrast(double[] Weights, RowContrast[] InFits);

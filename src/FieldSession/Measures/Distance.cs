@@ -14,6 +14,13 @@ public readonly record struct Distance(double Metres)
     /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
     public static Distance FromMiles(double miles) => FromMetres(miles * Speed.KmPerMile * 1000);
 
+    /// <summary>A distance in kilometres.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    public static Distance FromKilometres(double kilometres) => FromMetres(kilometres * 1000);
+
+    /// <summary>Kilometres.</summary>
+    public double Kilometres => Metres / 1000;
+
     /// <summary>Miles.</summary>
     public double Miles => Metres / 1000 / Speed.KmPerMile;
 
@@ -22,4 +29,7 @@ public readonly record struct Distance(double Metres)
 
     /// <summary>The distance in the crew's unit, such as "900 m" or "0.6 mi".</summary>
     public string In(UnitSystem units) => units == UnitSystem.Imperial ? $"{Miles:0.##} mi" : $"{Metres:0.#} m";
+
+    /// <summary>A distance of the length of a day's leg in the crew's unit, such as "212.4 km" or "132 mi".</summary>
+    public string OnTheRoadIn(UnitSystem units) => units == UnitSystem.Imperial ? $"{Miles:0.#} mi" : $"{Kilometres:0.#} km";
 }

@@ -5,7 +5,7 @@ namespace FieldSession.Measures;
 /// <summary>
 /// What someone in the car gives for one attribute, on the trade's scale of 1 (unbearable) to 10 (nothing to be
 /// noticed), in quarter points. Common practice, no source; our own words for the steps stand in
-/// <see cref="ScoreWords"/>.
+/// <see cref="RatingSteps"/>.
 /// </summary>
 /// <param name="Points">1..10, a whole number of quarters.</param>
 public readonly record struct Score(double Points)

@@ -27,6 +27,7 @@ public static class DayReport
             ResultSection.Of(reported),
             ExploredSection.Of(reported),
             EarSection.Of(reported),
+            .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
             ReadingsSection.Of(reported),
             ConditionsSection.Of(study),
             PredictionsSection.Of(study, key),

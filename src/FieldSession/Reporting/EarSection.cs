@@ -70,7 +70,7 @@ public static class EarSection
     }
 
     private static IEnumerable<string> Scale =>
-        [$"The scale: {string.Join("; ", ScoreWords.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}"))} (what disturbs / what the car does)."];
+        [$"The scale: {string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}"))} (what disturbs / what the car does)."];
 
     private static IReadOnlyList<string> Row(RatingFinding rating, RaterDifference difference) =>
     [

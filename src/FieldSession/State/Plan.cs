@@ -63,6 +63,12 @@ public sealed record Plan
     /// <summary>Life of a set, km; null: not told.</summary>
     public double? SetLifeKm { get; init; }
 
+    /// <summary>What was decided of the energy days; null: nothing, the defaults hold.</summary>
+    public EnergyPlan? EnergyTold { get; init; }
+
+    /// <summary>What holds for the energy days: what was decided, or the defaults.</summary>
+    public EnergyPlan Energy => EnergyTold ?? new EnergyPlan();
+
     /// <summary>The limits that checks are held against.</summary>
     public Limits Limits { get; init; } = new();
 }

@@ -47,6 +47,9 @@ public sealed record Study
     /// <summary>The sets of forced-choice trials, in the order they were planned.</summary>
     public ImmutableList<ChoiceSet> ChoiceSets { get; init; } = [];
 
+    /// <summary>The legs of the energy days, in the order they were typed.</summary>
+    public ImmutableList<EnergyLeg> Legs { get; init; } = [];
+
     /// <summary>The locked predictions, in order.</summary>
     public ImmutableList<Prediction> Predictions { get; init; } = [];
 

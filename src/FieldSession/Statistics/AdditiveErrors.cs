@@ -11,6 +11,7 @@ public sealed class AdditiveErrors
     private readonly Incidence _cells;
     private readonly double[]? _inverse;
     private readonly double[] _ofLongLine;
+    private readonly double[] _allColumns;
 
     private AdditiveErrors(AdditiveFit fit)
     {
@@ -22,10 +23,15 @@ public sealed class AdditiveErrors
         {
             _ofLongLine[line] = OfLongLine(line);
         }
+
+        (_allColumns, OfAllColumns) = AllColumns();
     }
 
     /// <summary>The fit.</summary>
     public AdditiveFit Fit { get; }
+
+    /// <summary><see cref="OfColumns"/> of all columns together.</summary>
+    public double OfAllColumns { get; }
 
     /// <summary>Which cells have a value.</summary>
     internal Incidence Cells => _cells;
@@ -63,7 +69,7 @@ public sealed class AdditiveErrors
             trace += Entry(row, row);
         }
 
-        return trace - 2 + _cells.Short * OfColumns([.. Enumerable.Range(0, _cells.Long)]);
+        return trace - 2 + _cells.Short * OfAllColumns;
     }
 
     /// <summary>Variance of a fitted cell: its leverage if it has a value.</summary>
@@ -79,6 +85,9 @@ public sealed class AdditiveErrors
         double cross = (_cells.FewHaveValue(longer) ? sum : 1 - sum) / _cells.LongCount[longer];
         return Entry(shorter, shorter) - 2 * cross + _ofLongLine[longer];
     }
+
+    /// <summary>The covariance of a solved contrast with the mean over all columns.</summary>
+    internal double WithAllColumns(ReadOnlySpan<double> solved) => PositiveDefinite.Dot(_allColumns, solved);
 
     /// <summary>The inverse of the reduced system times a vector.</summary>
     internal double[] Times(ReadOnlySpan<double> x)
@@ -128,6 +137,31 @@ public sealed class AdditiveErrors
         double n = _cells.LongCount[line];
         double whole = _cells.FewHaveValue(line) ? form : _cells.Short - 2 * few.Length + form;
         return whole / (n * n) + 1 / n;
+    }
+
+    /// <summary>
+    /// All columns with the same weight, as seen from the shorter side, and their part of the variance; where the columns are the shorter side,
+    /// A^- 1 = 1 gives it.
+    /// </summary>
+    private (double[] Shares, double Own) AllColumns()
+    {
+        double[] equal = new double[_cells.RowsAreShort ? _cells.Long : _cells.Short];
+        Array.Fill(equal, 1.0 / equal.Length);
+        if (!_cells.RowsAreShort)
+        {
+            return (equal, 1.0 / equal.Length);
+        }
+
+        double own = 0;
+        for (int line = 0; line < equal.Length; line++)
+        {
+            double share = equal[line] / _cells.LongCount[line];
+            own += equal[line] * share;
+            equal[line] = share;
+        }
+
+        double[] h = _cells.Across(equal);
+        return (h, PositiveDefinite.Dot(h, Times(h)) + own);
     }
 
     private double OfLongColumns(ReadOnlySpan<int> columns, double weight)

@@ -64,6 +64,9 @@ public sealed class AdditiveFit
     /// <summary>The effect of a row; over all rows they add up to 0.</summary>
     public double RowEffect(int row) => _rowEffects[row];
 
+    /// <summary>Mean effect of all columns.</summary>
+    public double MeanOfColumns { get; private set; }
+
     /// <summary>Mean effect of some columns. A row's fitted mean over them is its row effect plus this.</summary>
     public double ColumnMean(ReadOnlySpan<int> columns)
     {
@@ -123,6 +126,8 @@ public sealed class AdditiveFit
         {
             _columnEffects[column] += mean;
         }
+
+        MeanOfColumns = _columnEffects.Average();
     }
 
     private void SumUp()

@@ -8,7 +8,7 @@ namespace FieldSession.Statistics;
 public sealed class RowContrast
 {
     private readonly AdditiveErrors _errors;
-    private readonly double[] _withColumn;
+    private readonly double[] _solved;
     private readonly double _sum;
     private readonly double _effect;
     private readonly double _ofRows;
@@ -23,7 +23,7 @@ public sealed class RowContrast
             SumOfSquares += weights[row] * weights[row];
         }
 
-        (_ofRows, _withColumn) = errors.Cells.RowsAreShort ? OfShortRows(errors, weights) : OfLongRows(errors, weights);
+        (_ofRows, _solved) = errors.Cells.RowsAreShort ? OfShortRows(errors, weights) : OfLongRows(errors, weights);
     }
 
     /// <summary>Sum of the squared weights.</summary>
@@ -37,35 +37,48 @@ public sealed class RowContrast
     /// <summary>The sum of the weighted fitted row means over some columns.</summary>
     public double Value(ReadOnlySpan<int> columns) => _effect + _sum * _errors.Fit.ColumnMean(columns);
 
-    /// <summary>Its variance.</summary>
-    public double Variance(ReadOnlySpan<int> columns) => Variance(columns, _errors.OfColumns(columns));
+    /// <summary>The same over all columns, at no cost that grows with them.</summary>
+    public double ValueOverAll => _effect + _sum * _errors.Fit.MeanOfColumns;
 
-    /// <summary>Its variance, the part of the columns (<see cref="AdditiveErrors.OfColumns"/>) being known.</summary>
-    public double Variance(ReadOnlySpan<int> columns, double ofColumns)
+    /// <summary>Its variance.</summary>
+    public double Variance(ReadOnlySpan<int> columns)
     {
         double with = 0;
         foreach (int column in columns)
         {
-            with += _withColumn[column];
+            with += WithColumns[column];
         }
 
-        return _ofRows - 2 * _sum * with / columns.Length + _sum * _sum * ofColumns;
+        return Variance(with / columns.Length, _errors.OfColumns(columns));
     }
 
-    private static (double OfRows, double[] WithColumn) OfShortRows(AdditiveErrors errors, ReadOnlySpan<double> weights)
+    /// <summary>The same over all columns, at no cost that grows with them.</summary>
+    public double VarianceOverAll() => Variance(_errors.WithAllColumns(_solved), _errors.OfAllColumns);
+
+    /// <summary>For every column the covariance with its mean.</summary>
+    private double[] WithColumns => field ??= _errors.Cells.RowsAreShort ? MeansOf(_solved) : _solved;
+
+    private double Variance(double withColumns, double ofColumns) => _ofRows - 2 * _sum * withColumns + _sum * _sum * ofColumns;
+
+    private double[] MeansOf(double[] solved)
+    {
+        double total = solved.Sum();
+        double[] means = new double[_errors.Cells.Long];
+        for (int line = 0; line < means.Length; line++)
+        {
+            means[line] = _errors.Cells.Sum(line, solved, total) / _errors.Cells.LongCount[line];
+        }
+
+        return means;
+    }
+
+    private static (double OfRows, double[] Solved) OfShortRows(AdditiveErrors errors, ReadOnlySpan<double> weights)
     {
         double[] solved = errors.Times(weights);
-        double total = solved.Sum();
-        double[] with = new double[errors.Cells.Long];
-        for (int line = 0; line < with.Length; line++)
-        {
-            with[line] = errors.Cells.Sum(line, solved, total) / errors.Cells.LongCount[line];
-        }
-
-        return (PositiveDefinite.Dot(weights, solved), with);
+        return (PositiveDefinite.Dot(weights, solved), solved);
     }
 
-    private static (double OfRows, double[] WithColumn) OfLongRows(AdditiveErrors errors, ReadOnlySpan<double> weights)
+    private static (double OfRows, double[] Solved) OfLongRows(AdditiveErrors errors, ReadOnlySpan<double> weights)
     {
         double[] shares = new double[weights.Length];
         double own = 0;

@@ -1,5 +1,6 @@
 using FieldSession.Checking;
 using FieldSession.Driving;
+using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
@@ -49,6 +50,26 @@ internal static class OneOfEachKind
         Limits = new Limits { WidthDoubtDb = 6.5 },
     };
 
+    private static LegFigures FullLeg => new()
+    {
+        Day = 1,
+        Car = "X",
+        Code = One,
+        Distance = Distance.FromMiles(132),
+        Energy = Energy.Of(38.6, EnergyUnit.KilowattHour),
+        EnergyStep = 0.1,
+        Charge = new ChargeUsed(StateOfCharge.FromPercent(80), StateOfCharge.FromPercent(31), 1),
+        Usable = Energy.Of(75, EnergyUnit.KilowattHour),
+        Driver = "Ro",
+        AirAtStart = Temperature.FromCelsius(6),
+        AirAtEnd = Temperature.FromCelsius(8),
+        Wind = WindSpeed.FromMetresPerSecond(2),
+        MeanSpeed = Speed.FromKmh(96),
+        At = new TimeOnly(9, 10),
+        Minutes = 135,
+        Typed = "leg day=1 car=X code=417 mi=132 kwh=38.6",
+    };
+
     public static IEnumerable<Entry> All =>
     [
         new PlanMade(FullPlan),
@@ -76,6 +97,8 @@ internal static class OneOfEachKind
         new RatingsClosed(),
         new ChoiceTrialsPlanned(new ChoiceTerms(ChoiceKind.Paired, Other, One, "which is louder", 1, Other, 0.9), ["AB", "BA", "BA", "AB", "AB"]),
         new ChoiceMade("Tam", 1, 2, 1),
+        new EnergyLegDriven(FullLeg, SpoiltCause.Wind, "shower"),
+        new LegSpoilt(1, SpoiltCause.Traffic, "queue"),
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),
         new KeyOpened(
             [new CodedSpec(One, "STANDARD"), new CodedSpec(Other, "STIFFENED")],

@@ -124,6 +124,7 @@ public sealed class DrivingByKeysTests
     [Theory]
     [InlineData("run 862<Enter>")]
     [InlineData("weather wind=3<Enter>run 862<Enter>")]
+    [InlineData("rate Ro roar 6<Enter>run 862<Enter>")]
     public void Words_typed_at_a_stop_without_a_colon_leave_no_flag_behind(string keys)
     {
         ADay day = OnTheRoad().Typed("5860", "6365", "714");

@@ -1,4 +1,3 @@
-using FieldSession.Terminal.Demonstration;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
@@ -144,7 +143,7 @@ public sealed class EveningByKeysTests
         using ADemoDay day = new();
         day.Typed("quillmere/day.txt").Typed("quillmere/evening.txt");
         using Tui tui = day.Screens(screen: "reveal");
-        tui.Keys($"parked<Enter>{day.KeyPath}<Enter>{DemoDay.Passphrase}<Enter>STIFFENED<Enter>STANDARD<Enter>Ro<Enter>Ilse<Enter><Enter>");
+        tui.Keys($"parked<Enter>{day.KeyPath}<Enter>{ADemoDay.Demo.Passphrase}<Enter>STIFFENED<Enter>STANDARD<Enter>Ro<Enter>Ilse<Enter><Enter>");
         Assert.Contains("NO  the marks do NOT agree", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("headline withholds the names", tui.Screen, StringComparison.Ordinal);
         Assert.False(day.Book.Study.Opening!.MarksAgree);

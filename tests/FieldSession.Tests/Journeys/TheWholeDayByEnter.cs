@@ -38,7 +38,7 @@ public sealed class TheWholeDayByEnter
         ReviewCommand.Print(day.Book, day.Outside(""));
         day.Typed("quillmere/evening.txt");
         day.Clock.Now = KeyOpenedAt;
-        RevealWords words = new("", day.KeyPath, ["417=STANDARD", "862=STIFFENED"], ["Ro", "Ilse"]);
+        RevealWords words = new("", [day.KeyPath], ["417=STANDARD", "862=STIFFENED"], ["Ro", "Ilse"]);
         Assert.Equal(ExitCode.Done, RevealCommand.Run(day.Book, words, day.Outside("")));
         return day;
     }

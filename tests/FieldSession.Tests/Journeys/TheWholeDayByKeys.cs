@@ -1,6 +1,5 @@
 using FieldSession.State;
 using FieldSession.Terminal.Commands;
-using FieldSession.Terminal.Demonstration;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
@@ -9,6 +8,8 @@ namespace FieldSession.Tests.Journeys;
 public sealed class TheWholeDayByKeys
 {
     private const string Parked = "parked<Enter>";
+
+    private static readonly string[] BehindAColon = ["weather ", "calibration ", "trials ", "rate "];
 
     [Fact]
     public void The_day_by_keys_ends_in_the_same_report_as_the_day_by_lines()
@@ -50,7 +51,7 @@ public sealed class TheWholeDayByKeys
         foreach ((DateTimeOffset at, string line) in ADemoDay.Lines("quillmere/day.txt"))
         {
             bool startsRun = line.StartsWith("run ", StringComparison.Ordinal);
-            bool isWords = line.StartsWith("weather ", StringComparison.Ordinal) || line.StartsWith("calibration ", StringComparison.Ordinal);
+            bool isWords = BehindAColon.Any(word => line.StartsWith(word, StringComparison.Ordinal));
             At(tui, day, at, startsRun ? "" : isWords ? $":{line}" : line);
         }
 
@@ -85,7 +86,7 @@ public sealed class TheWholeDayByKeys
         tui.Keys($"<F6>{day.KeyPath}<Enter>not the passphrase<Enter>");
         Assert.Contains("wrong passphrase", tui.Screen, StringComparison.Ordinal);
         blind.Add(tui.Screen);
-        tui.Keys($"{DemoDay.Passphrase}");
+        tui.Keys($"{ADemoDay.Demo.Passphrase}");
         Assert.DoesNotContain("quillmere custodian", tui.Screen, StringComparison.Ordinal);
         blind.Add(tui.Screen);
         tui.Keys("<Enter>");

@@ -14,8 +14,10 @@ internal sealed class ADemoDay : IDisposable
     {
         Book = Logbook.Open(Journal, Clock, "00000000000000aa");
         Clock.Now = new DateTimeOffset(2026, 2, 3, 8, 0, 0, TimeSpan.Zero);
-        Assert.Equal(ExitCode.Done, DemoDay.Lay(Book, KeyPath, Outside("")));
+        Assert.Equal(ExitCode.Done, DemoDay.Lay(Demo, Book, KeyPath, Outside("")));
     }
+
+    public static DemoStudy Demo => DemoStudy.All[0];
 
     public MemoryJournal Journal { get; } = new();
 
@@ -65,7 +67,7 @@ internal sealed class ADemoDay : IDisposable
         Error = _said,
         Clock = Clock,
         Lot = new SeededLot(11),
-        Passphrase = DemoDay.Passphrase,
+        Passphrase = Demo.Passphrase,
     };
 
     /// <summary>The screens on this day, with its key file and a report beside it; a path is taken from their folder.</summary>

@@ -140,5 +140,5 @@ public sealed class RatingsAtAStopTests
 
     [Fact]
     public void Every_step_of_the_scale_has_words() =>
-        Assert.Equal(Enumerable.Range(1, 10).Reverse(), ScoreWords.All.Select(step => step.Points));
+        Assert.Equal(Enumerable.Range(1, 10).Reverse(), RatingSteps.All.Select(step => step.Points));
 }

@@ -48,6 +48,8 @@ public class ReadingsCsvRefusalTests
     [InlineData("minutes", "-1", "column 'minutes': '-1': out of range")]
     [InlineData("minutes", "NaN", "column 'minutes': 'NaN': no number")]
     [InlineData("class", "loud", "column 'class': 'loud': no class")]
+    [InlineData("seconds", "0", "column 'seconds': '0': out of range")]
+    [InlineData("seconds", "long", "column 'seconds': 'long': no number")]
     public void An_optional_value_that_can_not_be_is_refused(string column, string value, string expected) =>
         Assert.Contains(expected, CsvText.Problem(CsvText.Header + "," + column, Good + "," + value));
 
@@ -67,6 +69,20 @@ public class ReadingsCsvRefusalTests
     [InlineData("2,417,A,coarse,58,60,,0,blue,1,am", "column 'kind': 'coarse': segment A has the kind smooth on line 2; one kind a segment")]
     public void A_run_and_a_segment_say_the_same_on_every_row(string row, string expected) =>
         Assert.Contains(expected, CsvText.Problem(CsvText.Header + ",minutes,car,slot,session", "1,417,A,smooth,58,60,,0,blue,1,am", row));
+
+    [Fact]
+    public void A_segment_lasts_as_long_on_every_row() =>
+        Assert.Contains(
+            "column 'seconds': '9': segment A has '8' here on line 2; one duration a segment",
+            CsvText.Problem(CsvText.Header + ",seconds", "1,417,A,smooth,58,60,,8", "2,417,A,smooth,58,60,,9"));
+
+    [Fact]
+    public void A_file_of_more_than_five_million_rows_is_a_clear_no()
+    {
+        byte[] rows = [.. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good), .. Enumerable.Repeat("\n,,,,,,", CsvLimits.Rows).SelectMany(row => Encoding.UTF8.GetBytes(row))];
+
+        Assert.Contains("line 5000002: more than 5000000 rows; split the file", Assert.Single(CsvText.ReadBytes(rows).ProblemLines()));
+    }
 
     [Fact]
     public void A_segment_has_one_class() =>
@@ -178,11 +194,17 @@ public class ReadingsCsvRefusalTests
     }
 
     [Fact]
+    public void Many_runs_of_many_codes_are_a_clear_no() =>
+        Assert.Contains(
+            "line 19232, column 'segment': more than 1000000 runs times codes, cars and sessions",
+            CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, 19_231).Select(run => $"{run},{run % 50},A,smooth,58,60,")]));
+
+    [Fact]
     public void Many_codes_on_many_segments_are_a_clear_no()
     {
-        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 10_000).Select(i => $"1,1,S{i},smooth,58,60,")];
+        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 4000).Select(i => $"1,1,S{i},smooth,58,60,")];
 
-        Assert.Contains("column 'segment': more than 500000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
+        Assert.Contains("column 'segment': more than 200000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
     }
 
     [Fact]

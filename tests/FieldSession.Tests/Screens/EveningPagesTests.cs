@@ -1,4 +1,3 @@
-using FieldSession.Terminal.Demonstration;
 using FieldSession.Terminal.Starting;
 using FieldSession.Tests.Making;
 
@@ -46,7 +45,7 @@ public sealed class EveningPagesTests
         using Tui tui = day.Screens(columns, rows, "reveal");
         Approve("reveal-barred", columns, rows, tui.Keys("parked<Enter>"));
         day.Typed("quillmere/evening.txt");
-        tui.Keys($"quillmere.key<Enter>{DemoDay.Passphrase}<Enter>STANDARD<Enter>");
+        tui.Keys($"quillmere.key<Enter>{ADemoDay.Demo.Passphrase}<Enter>STANDARD<Enter>");
         Approve("reveal-marks", columns, rows, tui);
         tui.Keys("STIFFENED<Enter>Ro<Enter>Ilse<Enter><Enter>");
         Approve("reveal-open", columns, rows, tui);

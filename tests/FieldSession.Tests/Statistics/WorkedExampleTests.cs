@@ -128,6 +128,9 @@ public class WorkedExampleTests
         double mean = Enumerable.Range(0, rows).Sum(row => errors.Contrast([.. Enumerable.Range(0, rows).Select(r => r == row ? 1.0 : 0)]).Variance(all));
         Assert.Equal(mean, errors.OfAllRowMeans(), 1e-10);
         Assert.Equal(all.Average(column => fit.Fitted(0, column)), errors.Contrast(first).Value(all), 1e-10);
+        Assert.Equal(errors.Contrast(first).Value(all), errors.Contrast(first).ValueOverAll, 1e-12);
+        Assert.Equal(errors.Contrast(first).Variance(all), errors.Contrast(first).VarianceOverAll(), 1e-12);
+        Assert.Equal(errors.OfColumns(all), errors.OfAllColumns, 1e-12);
         // degrees of freedom: the leverages of the cells add up to the number of columns of the design
         Assert.Equal(design.Count, present.Sum(at => errors.Leverage(at / columns, at % columns)), 1e-9);
     }

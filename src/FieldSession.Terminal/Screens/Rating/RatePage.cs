@@ -70,7 +70,7 @@ internal static class RatePage
     // Side by side where there is room; the quarter points between the steps need no words.
     private static IEnumerable<PageRow> Scale(RatedAttribute attribute, int columns)
     {
-        string[] steps = [.. ScoreWords.All.Select(step => $"{step.Points,4}  {(attribute.IsControl ? step.Control : step.Disturbance)}")];
+        string[] steps = [.. RatingSteps.All.Select(step => $"{step.Points,4}  {(attribute.IsControl ? step.Control : step.Disturbance)}")];
         int half = steps.Length / 2;
         return columns >= 2 * ScaleColumns - 4
             ? Enumerable.Range(0, half).Select(i => PageRow.Of(Columns.Left(steps[i], ScaleColumns) + Columns.Cut(steps[i + half], columns - ScaleColumns)))

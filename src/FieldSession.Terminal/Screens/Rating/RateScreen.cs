@@ -103,6 +103,11 @@ internal sealed class RateScreen : Screen
             return;
         }
 
+        Answer(typed);
+    }
+
+    private void Answer(string typed)
+    {
         switch (_sight)
         {
             case { Rater: null }:

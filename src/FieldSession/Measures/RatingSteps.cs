@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FieldSession.Measures;
 
 /// <summary>Our own wording of the steps from 10 to 1: for what disturbs (noise, shake) and for what the car does (steering, handling).</summary>
-public static class ScoreWords
+public static class RatingSteps
 {
     /// <summary>The steps, highest first.</summary>
     public static ImmutableArray<ScoreStep> All { get; } =

@@ -1,0 +1,140 @@
+using FieldSession.Journal;
+using FieldSession.Measures;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace FieldSession.Terminal.Screens.EnergyDriving;
+
+/// <summary>The legs screen: the page, the box, and the wires from keys to form and logbook.</summary>
+internal sealed class LegsScreen : Screen
+{
+    private readonly Desk _desk;
+    private readonly Pen _pen;
+    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly LegBox _box;
+    private LegForm _form;
+    private Study _formOf;
+    private Palette _palette;
+    private string? _message;
+    private bool _isAlarm;
+
+    /// <summary>The screen on a study.</summary>
+    public LegsScreen(Desk desk, Pen pen)
+    {
+        _desk = desk;
+        _pen = pen;
+        _palette = desk.Palette;
+        _formOf = Study;
+        _form = FormNow();
+        _box = new LegBox { Named = OnNamed, Y = LegsPage.BoxRow, X = LegsPage.BoxColumn, Width = Dim.Fill(1) };
+        Add(_page, _box);
+    }
+
+    private Study Study => _desk.Logbook.Study;
+
+    /// <inheritdoc/>
+    public override void Enter() => _box.SetFocus();
+
+    /// <inheritdoc/>
+    public override void Refresh(Palette palette)
+    {
+        _palette = palette;
+        if (_formOf.Legs != Study.Legs || _formOf.Fittings != Study.Fittings)
+        {
+            _formOf = Study;
+            _form = FormNow();
+        }
+
+        _box.SetScheme(palette.SchemeOf(Ink.Strong));
+        Draw();
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
+    {
+        base.OnFrameChanged(in frame);
+
+        // Terminal.Gui calls this before the constructor has run.
+        if (_box is not null)
+        {
+            Draw();
+        }
+    }
+
+    private LegForm FormNow() => LegForm.For(Study, DateOnly.FromDateTime(_desk.Clock.GetUtcNow().UtcDateTime));
+
+    private void Draw() => _page.Show(LegsPage.Of(new LegsSight(Study, _form, _message, _isAlarm), Frame.Width, Frame.Height), _palette);
+
+    private bool OnNamed(Key key)
+    {
+        if (key == Key.Enter)
+        {
+            Commit(_box.Text.Trim());
+            return true;
+        }
+
+        if (key == Key.CursorUp || key == Key.Esc)
+        {
+            _form = key == Key.Esc ? FormNow() : _form.Back;
+            _box.Put("");
+            Say(null, isAlarm: false);
+            return true;
+        }
+
+        if (key == new Key('?') && _box.Text.Length == 0)
+        {
+            Ask(KeyDeed.Help);
+            return true;
+        }
+
+        return false;
+    }
+
+    private void Commit(string typed)
+    {
+        if (IsLine(typed))
+        {
+            Write(typed);
+            return;
+        }
+
+        bool wasLast = _form.IsAtLast;
+        (_form, string? wrong) = _form.Take(typed, Study.Plan?.Units ?? UnitSystem.Metric);
+        if (wrong is not null)
+        {
+            Say(wrong, isAlarm: true);
+            return;
+        }
+
+        _box.Put("");
+        Say(null, isAlarm: false);
+        if (wasLast)
+        {
+            Write(_form.Line);
+        }
+    }
+
+    // Whole entry lines can be typed here as well: a leg at once, a flag on one, a note, undo.
+    private static bool IsLine(string typed) => Typed.Words(typed) is [var first, ..] && (Typed.Is(first, "leg") || Typed.Is(typed, "u") || first[0] == ';');
+
+    private void Write(string line)
+    {
+        Outcome outcome = _pen.Write(line);
+        if (outcome.Echo is { } echo)
+        {
+            _box.Put("");
+            Say(echo.Doubt is { } doubt ? $"? {doubt}; stored: {echo.Words}" : $"stored: {echo.Words}", echo.Doubt is not null);
+            return;
+        }
+
+        Say(outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again", isAlarm: true);
+    }
+
+    private void Say(string? message, bool isAlarm)
+    {
+        (_message, _isAlarm) = (message, isAlarm);
+        Draw();
+    }
+}

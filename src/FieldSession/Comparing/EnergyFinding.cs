@@ -1,0 +1,69 @@
+namespace FieldSession.Comparing;
+
+/// <summary>What the energy days say about one code against the reference.</summary>
+/// <param name="Code">The code.</param>
+/// <param name="Reference">The reference code.</param>
+/// <param name="Estimate">From the legs that count; null: not to be told.</param>
+/// <param name="WithSpoilt">The same from all legs, spoilt ones put back.</param>
+/// <param name="Verdict">The verdict in fixed words.</param>
+public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate? Estimate, EnergyEstimate? WithSpoilt, string Verdict)
+{
+    /// <summary>More paired days that would settle it with the scatter as seen, 0..30; null: not within 30, or not known.</summary>
+    public int? MoreDaysAsSeen { get; init; }
+
+    /// <summary>The same with the scatter at its upper 80 % limit.</summary>
+    public int? MoreDaysCautious { get; init; }
+
+    /// <summary>What it means for the range; null: no usable capacity was told, or nothing can be said.</summary>
+    public EnergyRange? Range { get; init; }
+
+    /// <summary>What a reader has to know beside the numbers.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    /// <summary>The finding from two models, without and with the spoilt legs.</summary>
+    internal static EnergyFinding Of(string code, string reference, EnergyModel clean, EnergyModel all, EnergyTerms terms, double? referencePerHundredKm)
+    {
+        EnergyLine line = clean.Line(code, reference);
+        EnergyEstimate? estimate = EnergyEstimate.Of(line, terms.MarginPercent);
+        return new EnergyFinding(
+            code,
+            reference,
+            estimate,
+            EnergyEstimate.Of(all.Line(code, reference), terms.MarginPercent),
+            EnergyVerdict.Of(line, estimate, clean, terms))
+        {
+            MoreDaysAsSeen = clean.IsPaired ? MoreDays.Of(line, terms.MarginPercent, cautious: false) : null,
+            MoreDaysCautious = clean.IsPaired ? MoreDays.Of(line, terms.MarginPercent, cautious: true) : null,
+            Range = EnergyRange.Of(estimate, terms.Usable, referencePerHundredKm),
+            Remarks = EnergyRemarks.OfPair(line),
+        };
+    }
+}
+
+/// <summary>
+/// How far the usable energy carries: usable / consumption, in the conditions of these days. The reference's range is from its total energy
+/// over its total distance; the code's is that range divided by the ratio of consumption.
+/// </summary>
+/// <param name="Usable">Usable capacity, kWh or litres.</param>
+/// <param name="ReferenceKm">Range on the reference, km.</param>
+/// <param name="Km">Range on the code, km.</param>
+/// <param name="Lo95Km">Lower end of its 95 % interval, the reference's range taken as it is; null: no interval.</param>
+/// <param name="Hi95Km">Upper end.</param>
+public sealed record EnergyRange(double Usable, double ReferenceKm, double Km, double? Lo95Km, double? Hi95Km)
+{
+    /// <summary>Difference of the ranges, percent; positive means further.</summary>
+    public double Percent => 100 * ((Km / ReferenceKm) - 1);
+
+    /// <summary>The range of an estimate; null: no estimate or no capacity.</summary>
+    internal static EnergyRange? Of(EnergyEstimate? estimate, double? usable, double? referencePerHundredKm)
+    {
+        if (estimate is null || usable is not { } capacity || referencePerHundredKm is not { } per)
+        {
+            return null;
+        }
+
+        double referenceKm = 100 * capacity / per;
+        double? At(double? percent) => percent is { } more ? referenceKm / (1 + (more / 100)) : null;
+        return new EnergyRange(capacity, referenceKm, At(estimate.Percent)!.Value, At(estimate.Hi95Percent), At(estimate.Lo95Percent));
+    }
+}

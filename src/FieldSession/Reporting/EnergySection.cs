@@ -1,0 +1,92 @@
+using System.Globalization;
+using FieldSession.Comparing;
+using FieldSession.Measures;
+using FieldSession.Reviewing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The energy days: what each spec takes, the difference with its interval, what it means for the range.</summary>
+public static class EnergySection
+{
+    /// <summary>The section; null: no leg was driven.</summary>
+    public static ReportSection? Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        if (StudyLegs.ComparisonOf(day.Study, day.Comparison.Reference) is not { } days)
+        {
+            return null;
+        }
+
+        UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
+        return new ReportSection("Energy days",
+        [
+            new Paragraph("Explored beside the main question: consumption on days with cars side by side, compared within each day and separated from the cars by swapping the tyres. The unit of the statistics is what one car drove on one code on one day, total energy over total distance; legs are not counted as repeats (docs/method.md). Positive means more energy."),
+            new ReportTable(["Spec", "Stretches", "Distance", "Consumption"], [.. days.Codes.Select(code => Code(code, days, day, units))]),
+            .. days.Findings.SelectMany(finding => Finding(finding, days, day, units)),
+            new Paragraph("What each car drove, in order:"),
+            new ReportTable(["Day", "Car", "Spec", "Legs", "Distance", "Consumption"], [.. days.Stretches.Select(stretch => Stretch(stretch, days, day, units))]),
+            new Points([.. days.Cars.Select(car => $"Car {car.Car} against car {car.FirstCar} on the same tyres: {EnergyWords.Percent(car.Percent)}"), .. Spoilt(day.Study), .. days.Remarks]),
+        ]);
+    }
+
+    private static IEnumerable<ReportBlock> Finding(EnergyFinding finding, EnergyComparison days, ReportDay day, UnitSystem units)
+    {
+        yield return new Paragraph($"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}: {finding.Verdict}.");
+        yield return new ReportTable(
+            ["Legs", "Difference", "95 % interval", "90 % interval", "Could have shown", "Degrees of freedom"],
+            [.. Row("clean", finding.Estimate), .. days.Spoilt > 0 ? Row("all", finding.WithSpoilt) : []]);
+        if (finding.Estimate is { Lo95Percent: { } low, Hi95Percent: { } high } estimate)
+        {
+            yield return new IntervalPlot("%", days.MarginPercent, [new PlottedInterval(day.Names.Of(finding.Code), estimate.Percent, low, high)]);
+        }
+
+        string[] points =
+        [
+            .. finding.Range is { } range ? [$"Range on the usable {Number(range.Usable)} {(days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l")}, in the conditions of these days: {EnergyWords.Range(range, units)}"] : Array.Empty<string>(),
+            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { $"More paired days that would settle it: {EnergyWords.MoreDays(finding)}" },
+            .. finding.Remarks,
+        ];
+        yield return new Points(points);
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Row(string legs, EnergyEstimate? estimate) => estimate is null ? [] :
+    [
+        [
+            legs,
+            EnergyWords.Percent(estimate.Percent),
+            EnergyWords.Interval(estimate.Lo95Percent, estimate.Hi95Percent),
+            EnergyWords.Interval(estimate.Lo90Percent, estimate.Hi90Percent),
+            estimate.Mdd80Percent is { } mdd ? $"{Number(mdd)} %" : Figures.Unknown,
+            $"{estimate.Df}",
+        ],
+    ];
+
+    private static IReadOnlyList<string> Code(CodeConsumption code, EnergyComparison days, ReportDay day, UnitSystem units) =>
+    [
+        day.Names.Of(code.Code),
+        $"{code.Stretches}",
+        code.DistanceKm > 0 ? Distance.FromKilometres(code.DistanceKm).OnTheRoadIn(units) : "",
+        code.PerHundredKm is { } per ? new Consumption(per, days.Carrier).In(units) : Figures.Unknown,
+    ];
+
+    private static IReadOnlyList<string> Stretch(EnergyStretch stretch, EnergyComparison days, ReportDay day, UnitSystem units) =>
+    [
+        $"{stretch.Day}",
+        stretch.Car,
+        day.Names.Of(stretch.Code),
+        $"{stretch.Legs.Count}",
+        Distance.FromKilometres(stretch.DistanceKm).OnTheRoadIn(units),
+        new Consumption(stretch.PerHundredKm, days.Carrier).In(units),
+    ];
+
+    private static IEnumerable<string> Spoilt(Study study) =>
+        from leg in study.Legs
+        let spoilt = leg.Spoilt
+        where spoilt is not null
+        let words = spoilt.Words is { } said ? $" ({said})" : ""
+        let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
+        select $"Leg {leg.Number}, day {leg.Figures.Day}, car {leg.Figures.Car}: {spoilt.Cause.Word()}{words}{late}";
+
+    private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,98 @@
+using System.Globalization;
+using FieldSession.Comparing;
+using FieldSession.Measures;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>The blind comparison of the energy days as plain text of 80 columns. Codes only, nobody's identity.</summary>
+public static class EnergyWords
+{
+    /// <summary>The lines of the text.</summary>
+    /// <param name="days">What was found.</param>
+    /// <param name="units">The crew's units.</param>
+    public static IReadOnlyList<string> Of(EnergyComparison days, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(days);
+        return
+        [
+            $"Energy days, reference {days.Reference}",
+            .. PlainLines.Wrapped("", $"Legs: {days.Legs} driven, {days.Spoilt} left out as spoilt. Margin: {Plain(days.MarginPercent)} %."),
+            .. PlainLines.Wrapped("", "Differences are code minus reference in percent of energy: positive means more energy, less range."),
+            "",
+            .. Codes(days, units),
+            .. days.Cars.Select(car => $"car {car.Car} against car {car.FirstCar} on the same tyres: {Percent(car.Percent)}"),
+            .. days.Findings.SelectMany(finding => Finding(finding, days, units)),
+            .. days.Remarks.Count == 0 ? [] : new[] { "" },
+            .. days.Remarks.SelectMany(remark => PlainLines.Wrapped("- ", remark)),
+        ];
+    }
+
+    /// <summary>A difference with its sign: "+2.05 %".</summary>
+    public static string Percent(double? percent) =>
+        percent is { } known ? $"{known.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture)} %" : Figures.Unknown;
+
+    /// <summary>An interval: "+0.74 % to +3.38 %".</summary>
+    public static string Interval(double? low, double? high) => low is null || high is null ? Figures.Unknown : $"{Percent(low)} to {Percent(high)}";
+
+    /// <summary>A range in words: "409 km, against 417 km; 95 % interval 404 to 414 km".</summary>
+    public static string Range(EnergyRange range, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(range);
+        string interval = range is { Lo95Km: { } low, Hi95Km: { } high } ? $"; 95 % interval {Way(low, units)} to {Way(high, units)}" : "";
+        return $"{Way(range.Km, units)} against {Way(range.ReferenceKm, units)} ({Percent(range.Percent)}){interval}";
+    }
+
+    /// <summary>More paired days in words.</summary>
+    public static string MoreDays(EnergyFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return finding.Estimate?.Lo95Percent is null
+            ? Figures.Unknown
+            : $"{Figures.Count(finding.MoreDaysAsSeen, "over 30")}, cautious {Figures.Count(finding.MoreDaysCautious, "over 30")}";
+    }
+
+    private static IEnumerable<string> Codes(EnergyComparison days, UnitSystem units)
+    {
+        yield return Row("code", "stretches", "distance", "consumption, total over total");
+        foreach (CodeConsumption code in days.Codes)
+        {
+            string consumption = code.PerHundredKm is { } per ? new Consumption(per, days.Carrier).In(units) : Figures.Unknown;
+            yield return Row(code.Code, $"{code.Stretches}", Way(code.DistanceKm, units), consumption);
+        }
+
+        static string Row(string code, string stretches, string distance, string consumption) =>
+            PlainLines.Left(code, 10) + PlainLines.Right(stretches, 10) + PlainLines.Right(distance, 12) + PlainLines.Right(consumption, 34);
+    }
+
+    private static IEnumerable<string> Finding(EnergyFinding finding, EnergyComparison days, UnitSystem units)
+    {
+        bool anySpoilt = days.Spoilt > 0;
+        string Line(string label, Func<EnergyEstimate, string> cell) =>
+            (PlainLines.Left($"    {label}", 30) + PlainLines.Right(Cell(finding.Estimate, cell), 24) + PlainLines.Right(anySpoilt ? Cell(finding.WithSpoilt, cell) : "", 24)).TrimEnd();
+        return
+        [
+            "",
+            $"{finding.Code} against {finding.Reference}, energy",
+            .. anySpoilt ? [PlainLines.Left("", 30) + PlainLines.Right("clean legs", 24) + PlainLines.Right("all legs", 24)] : Array.Empty<string>(),
+            Line("difference", one => Percent(one.Percent)),
+            Line("95 % interval", one => Interval(one.Lo95Percent, one.Hi95Percent)),
+            Line("90 % interval", one => Interval(one.Lo90Percent, one.Hi90Percent)),
+            Line("df, scatter of a stretch", one => one.StretchScatterPercent is { } scatter ? $"{one.Df}, {Plain(scatter)} %" : Figures.Unknown),
+            Line("p of no difference", one => Figures.Probability(one.P)),
+            Line("p of beyond the margin", one => Figures.Probability(one.PTost)),
+            Line("could have shown (80 %)", one => one.Mdd80Percent is { } mdd ? $"{Plain(mdd)} %" : Figures.Unknown),
+            (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd(),
+            .. finding.Range is { } range ? PlainLines.Wrapped("    range: ", Range(range, units)) : [],
+            .. PlainLines.Wrapped("    verdict: ", finding.Verdict),
+            .. finding.Remarks.SelectMany(remark => PlainLines.Wrapped("    - ", remark)),
+        ];
+    }
+
+    private static string Cell(EnergyEstimate? estimate, Func<EnergyEstimate, string> cell) => estimate is null ? Figures.Unknown : cell(estimate);
+
+    private static string Way(double km, UnitSystem units) => units == UnitSystem.Imperial
+        ? $"{(km / Speed.KmPerMile).ToString("0", CultureInfo.InvariantCulture)} mi"
+        : $"{km.ToString("0", CultureInfo.InvariantCulture)} km";
+
+    private static string Plain(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+}
