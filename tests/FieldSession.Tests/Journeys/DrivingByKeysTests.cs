@@ -124,7 +124,6 @@ public sealed class DrivingByKeysTests
     [Theory]
     [InlineData("run 862<Enter>")]
     [InlineData("weather wind=3<Enter>run 862<Enter>")]
-    [InlineData("rate Ro roar 6<Enter>run 862<Enter>")]
     public void Words_typed_at_a_stop_without_a_colon_leave_no_flag_behind(string keys)
     {
         ADay day = OnTheRoad().Typed("5860", "6365", "714");
@@ -132,6 +131,16 @@ public sealed class DrivingByKeysTests
         tui.Keys(keys);
         Assert.Equal(2, day.Study.RunOn?.Number);
         Assert.All(day.Study.Runs[0].Readings, reading => Assert.Null(reading.Spoilt));
+    }
+
+    [Fact]
+    public void A_rating_typed_at_a_stop_without_a_colon_leaves_no_flag_behind()
+    {
+        ADay day = OnTheRoad().Typed("5860", "6365", "714", "run 862", "5961", "6466", "724");
+        using Tui tui = new(day);
+        tui.Keys("rate Ro roar 6<Enter>");
+        Assert.Equal("coarse roar", Assert.Single(day.Study.Ratings).Attribute);
+        Assert.All(day.Study.Runs[1].Readings, reading => Assert.Null(reading.Spoilt));
     }
 
     [Theory]

@@ -1,7 +1,7 @@
 using FieldSession.Comparing;
 using FieldSession.Reporting;
-using FieldSession.Reviewing;
 using FieldSession.Revealing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Store.Exports;
 using FieldSession.Tests.Exports;
@@ -57,7 +57,12 @@ public sealed class TheEarInTheReportTests
     {
         ClassComparison main = new()
         {
-            Class = MeasureClass.Steady, RunsCounted = 4, SegmentsCompared = 3, Verdict = "", Mdd80Db = 0.6, Overall = new Estimate(1.2),
+            Class = MeasureClass.Steady,
+            RunsCounted = 4,
+            SegmentsCompared = 3,
+            Verdict = "",
+            Mdd80Db = 0.6,
+            Overall = new Estimate(1.2),
         };
         Assert.Contains(words, CombinedSentence.Of(meter, ear, main), StringComparison.Ordinal);
     }
