@@ -3,6 +3,7 @@ using FieldSession.Terminal.Screens.Driving;
 using FieldSession.Terminal.Screens.Planning;
 using FieldSession.Terminal.Screens.EnergyDriving;
 using FieldSession.Terminal.Screens.Predicting;
+using FieldSession.Terminal.Screens.Rating;
 using FieldSession.Terminal.Screens.Reporting;
 using FieldSession.Terminal.Screens.Revealing;
 using FieldSession.Terminal.Screens.Reviewing;
@@ -19,6 +20,7 @@ internal static class AllScreens
     public static ImmutableArray<ScreenRow> Rows { get; } =
     [
         new(KeyTable.Drive, "readings, flags and notes while the car is driven", (desk, pen) => new DriveScreen(desk, pen)),
+        new(KeyTable.Rate, "ratings at a stop, each alone", (desk, pen) => new RateScreen(desk, pen)),
         new(KeyTable.Review, "the blind summary by code, when parked", (desk, pen) => new ReviewScreen(desk, pen)),
         new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
         new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),

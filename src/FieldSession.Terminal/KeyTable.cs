@@ -18,6 +18,8 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
+        new(Rate, ["Enter"], "store", "takes what stands in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
+        new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
         .. EveningKeys.Rows,
         .. PlanKeys.Rows,
         .. StartKeys.Rows,
@@ -35,6 +37,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The drive screen's name.</summary>
     public const string Drive = "drive";
+
+    /// <summary>The rating screen's name.</summary>
+    public const string Rate = "rate";
 
     /// <summary>The review screen's name.</summary>
     public const string Review = "review";

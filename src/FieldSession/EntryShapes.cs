@@ -5,6 +5,7 @@ using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
 
@@ -37,6 +38,11 @@ namespace FieldSession;
 [JsonSerializable(typeof(BracketRerun))]
 [JsonSerializable(typeof(ReadingSpoilt))]
 [JsonSerializable(typeof(FlagTakenBack))]
+[JsonSerializable(typeof(ExtraNoted))]
+[JsonSerializable(typeof(RatingGiven))]
+[JsonSerializable(typeof(RatingsClosed))]
+[JsonSerializable(typeof(ChoiceTrialsPlanned))]
+[JsonSerializable(typeof(ChoiceMade))]
 [JsonSerializable(typeof(EnergyLegDriven))]
 [JsonSerializable(typeof(LegSpoilt))]
 [JsonSerializable(typeof(PredictionLocked))]

@@ -6,6 +6,7 @@ using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Planning;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -45,6 +46,10 @@ public static class EntryText
             ?? RerunText.Parse(text)
             ?? OverrideText.Parse(text)
             ?? AmendText.Parse(text, study)
+            ?? RatingText.Parse(text, study)
+            ?? TrialsText.Parse(text, study)
+            ?? ChoiceText.Parse(text, study)
+            ?? ExtraText.Parse(text)
             ?? LegText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);

@@ -17,7 +17,7 @@ public static class JournalLines
         "Every line of the journal. 'hash' is the SHA-256 of the UTF-8 text in 'json', which is itself a JSON object; its 'prev' names the hash of the line before.",
         source => BytesOf(source.Lines))
     {
-        Hidden = source => source.PredictionsHiddenBecause,
+        Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause,
     };
 
     /// <summary>The lines as UTF-8, each ended by a line feed.</summary>

@@ -30,7 +30,8 @@ internal static class ReviewCommand
             outside.Output.WriteLine(remark);
         }
 
-        foreach (string line in ComparisonWords.Of(Comparison.InFull(day, StudyTerms.Of(logbook.Study)), day))
+        ComparisonTerms terms = StudyTerms.Of(logbook.Study);
+        foreach (string line in ComparisonWords.Of(Comparison.InFull(day, terms), day).Concat(EarWords.Of(EarFindings.Of(logbook.Study, terms))))
         {
             outside.Output.WriteLine(line);
         }

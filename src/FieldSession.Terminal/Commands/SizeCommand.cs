@@ -15,6 +15,7 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Power">The chance wanted, 0.5 to 0.99.</param>
 /// <param name="Margin">Margin of equivalence, dB.</param>
 /// <param name="Runs">Runs per code to judge.</param>
+/// <param name="Choices">Forced choices to judge, instead of runs.</param>
 /// <param name="Json">JSON instead of text.</param>
 internal sealed record AskedSize(
     string? Difference = null,
@@ -24,6 +25,7 @@ internal sealed record AskedSize(
     string? Power = null,
     string? Margin = null,
     string? Runs = null,
+    string? Choices = null,
     bool Json = false);
 
 /// <summary>The command 'size': how many runs a wanted difference needs, and what a number of runs can show.</summary>
@@ -47,8 +49,9 @@ internal static class SizeCommand
         Option<string?> power = new("--power") { Description = "the chance wanted; else 0.8", HelpName = "P" };
         Option<string?> margin = new("--margin") { Description = "the margin of equivalence; else 1", HelpName = "DB" };
         Option<string?> runs = new("--runs") { Description = "runs per code: what they can show", HelpName = "N" };
+        Option<string?> choices = new("--choices") { Description = "forced choices: what so many can show, instead of runs", HelpName = "N" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, json };
+        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, choices, json };
         command.SetAction(typed => Run(
             typed.InvocationConfiguration.Output,
             typed.InvocationConfiguration.Error,
@@ -60,6 +63,7 @@ internal static class SizeCommand
                 typed.GetValue(power),
                 typed.GetValue(margin),
                 typed.GetValue(runs),
+                typed.GetValue(choices),
                 typed.GetValue(json))));
         return command;
     }
@@ -77,6 +81,7 @@ internal static class SizeCommand
             numbers.Between("--margin", asked.Margin, DefaultDb, 0.01, LargestDb),
             numbers.Between("--power", asked.Power, DefaultPower, 0.5, 0.99));
         int runs = (int)numbers.Whole("--runs", asked.Runs, 0, 2, 200);
+        int choices = (int)numbers.Whole("--choices", asked.Choices, 0, 1, 200);
         if (terms.RunMeanSdDb <= 0)
         {
             numbers.Refuse("--run-sd and --reading-sd are both 0: no day repeats perfectly; give what earlier days showed");
@@ -85,6 +90,12 @@ internal static class SizeCommand
         if (!numbers.AreGood)
         {
             return ExitCode.Wrong;
+        }
+
+        if (asked.Choices is not null)
+        {
+            Write(output, ChoiceSizeWords.Of(choices));
+            return ExitCode.Done;
         }
 
         Print(output, DaySize.Of(terms), asked.Runs is null ? null : DaySize.Row(terms, runs), Assumed(asked), asked.Json);
@@ -106,7 +117,12 @@ internal static class SizeCommand
             return;
         }
 
-        foreach (string line in SizeWords.Of(size, row, assumed))
+        Write(output, SizeWords.Of(size, row, assumed));
+    }
+
+    private static void Write(TextWriter output, IEnumerable<string> lines)
+    {
+        foreach (string line in lines)
         {
             output.WriteLine(line);
         }

@@ -17,8 +17,8 @@ public static class DayReport
         ArgumentNullException.ThrowIfNull(study);
         SpecNames names = new(key);
         MeasuredDay day = SpecsMerged.Of(StudyReadings.Of(study), key);
-        Comparison comparison = Comparison.Of(day, StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits });
-        ReportDay reported = new(study, names, day, comparison);
+        ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
+        ReportDay reported = new(study, names, day, Comparison.Of(day, terms), EarFindings.Of(study, terms));
         return new Report(Title(study, key),
         [
             QuestionSection.Of(study),
@@ -26,6 +26,7 @@ public static class DayReport
             CodesSection.Of(study, key),
             ResultSection.Of(reported),
             ExploredSection.Of(reported),
+            EarSection.Of(reported),
             .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
             ReadingsSection.Of(reported),
             ConditionsSection.Of(study),
@@ -49,4 +50,5 @@ public static class DayReport
 /// <param name="Names">How codes are called.</param>
 /// <param name="Day">The readings.</param>
 /// <param name="Comparison">What they say.</param>
-public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison);
+/// <param name="Ear">What the ear says.</param>
+public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear);

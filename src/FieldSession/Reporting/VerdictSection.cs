@@ -32,15 +32,17 @@ public static class VerdictSection
         ClassComparison? main = Main(pair.Classes, plan.MainMeasure);
         double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
         MeterVerdict meter = MeterWord.Of(main, marginDb);
+        ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
+        EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
         string shown = main?.Mdd80Db is { } mdd ? $" With this day's scatter a difference of {Figures.Db(mdd)} dB would have been shown in 4 of 5 such days." : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {QuestionSection.InWords(plan.MainMeasure)}:");
         yield return new Points(
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
-            "Ear: NOT TESTED ENOUGH: no forced choices were made.",
-            $"Worth: {WorthWord.Of(main, meter, plan)}",
+            $"Ear: {(choice is null ? "NOT TESTED ENOUGH: no forced choices were planned for this pair" : ChoiceWords.Sentence(choice))}.",
+            $"Worth: {WorthWord.Of(main, meter, ear, plan)}",
         ]);
-        yield return new Paragraph(Sentence(meter, main));
+        yield return new Paragraph(CombinedSentence.Of(meter, ear, main));
     }
 
     /// <summary>The comparison that the plan's main question is answered on.</summary>
@@ -52,18 +54,6 @@ public static class VerdictSection
             MainMeasure.Impact => classes.Impact,
             MainMeasure.All => classes.All,
             _ => classes.Steady,
-        };
-    }
-
-    private static string Sentence(MeterVerdict meter, ClassComparison? main)
-    {
-        string direction = main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter";
-        return meter switch
-        {
-            MeterVerdict.Measured => $"The meter shows it {direction}; whether it is heard was not tested.",
-            MeterVerdict.MeasuredButSmall => $"The meter shows it {direction}, by less than the margin that matters; whether it is heard was not tested.",
-            MeterVerdict.SameWithin => "The meter could not tell them apart within the margin that matters, and it could have; whether the ear can was not tested.",
-            _ => "This day cannot say.",
         };
     }
 }

@@ -7,7 +7,7 @@ namespace FieldSession.Reporting;
 public static class WorthWord
 {
     /// <summary>The line on worth. A price per dB is given only where a difference was measured, with the ends of its interval.</summary>
-    public static string Of(ClassComparison? main, MeterVerdict meter, Plan plan)
+    public static string Of(ClassComparison? main, MeterVerdict meter, EarVerdict ear, Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.PricePremium is not { } price)
@@ -18,7 +18,7 @@ public static class WorthWord
         string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + " more per set";
         string perDistance = plan.SetLifeKm is { } life ? $", {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : "";
         string perDb = PerDb(main, meter, price, plan.Currency);
-        return $"CAN'T SAY without the ear: {perSet}{perDistance}; per dB {perDb}.";
+        return $"CAN'T SAY {(ear == EarVerdict.NotTestedEnough ? "without the ear" : "for the owner, who wrote down no price that it would be worth")}: {perSet}{perDistance}; per dB {perDb}.";
     }
 
     private static string PerDb(ClassComparison? main, MeterVerdict meter, double price, string currency)

@@ -33,6 +33,9 @@ public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Pa
     /// <summary>Whether the crew still has to be asked about it.</summary>
     public bool IsToBeAsked => Doubt is not null && !Confirmed;
 
+    /// <summary>Levels beside dB(A) and the name of a recording; null: none.</summary>
+    public Extras? Extras { get; init; }
+
     /// <summary>Whether the range was typed high first.</summary>
     public bool Swapped { get; init; }
 

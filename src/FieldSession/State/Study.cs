@@ -47,6 +47,15 @@ public sealed record Study
     /// <summary>The notes, in order.</summary>
     public ImmutableList<Note> Notes { get; init; } = [];
 
+    /// <summary>The ratings, in order; <see cref="RatingCover"/> says which of them may be shown.</summary>
+    public ImmutableList<SeatRating> Ratings { get; init; } = [];
+
+    /// <summary>Numbers of the runs whose ratings were closed by hand.</summary>
+    public ImmutableList<int> RatingsClosed { get; init; } = [];
+
+    /// <summary>The sets of forced-choice trials, in the order they were planned.</summary>
+    public ImmutableList<ChoiceSet> ChoiceSets { get; init; } = [];
+
     /// <summary>The legs of the energy days, in the order they were typed.</summary>
     public ImmutableList<EnergyLeg> Legs { get; init; } = [];
 

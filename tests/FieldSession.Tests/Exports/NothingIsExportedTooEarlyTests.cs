@@ -1,6 +1,7 @@
 using FieldSession.Journal;
 using FieldSession.Store.Exports;
 using FieldSession.Tests.Making;
+using FieldSession.Tests.Rating;
 
 namespace FieldSession.Tests.Exports;
 
@@ -44,6 +45,34 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
+    public void A_covered_rating_stands_in_no_file_and_the_journal_waits_for_it()
+    {
+        using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("rate Tam roar 6.25"));
+        Assert.Equal(["journal.jsonl, because ratings stay covered until all have stored theirs, or 'ratings closed'"], exported.Outcome.LeftOut);
+        Assert.All(exported.Names, name => Assert.DoesNotContain("6.25", exported.Text(name), StringComparison.Ordinal));
+        exported.Day.Typed("rate Ro roar 5.75");
+        Assert.Equal(["Tam,co-driver,2,862,coarse roar,6.25", "Ro,driver,2,862,coarse roar,5.75"], exported.Export().Rows("ratings").Select(row => string.Join(',', row.Values.Take(6))));
+    }
+
+    [Fact]
+    public void What_was_chosen_stands_in_no_file_before_the_planned_end_of_its_set()
+    {
+        using ExportedDay exported = new(AnEarDay.Chosen("trials 862 417 n=6 seg=2 which is louder", 5, 5));
+        Assert.Equal(["journal.jsonl, because choices stay covered until their set is at its planned end"], exported.Outcome.LeftOut);
+        Assert.Empty(exported.Rows("choices"));
+        exported.Day.Typed("choose Tam 417");
+        Assert.Equal(["862", "862", "862", "862", "862", "417"], exported.Export().Rows("choices").Select(row => row["chosen"]));
+        Assert.All(exported.Rows("choices"), row => Assert.Equal(row["chosen"], row["presented"].Split(' ')[row["place"] == "1" ? 0 : 1]));
+    }
+
+    [Fact]
+    public void Levels_beside_dBA_stand_in_a_table_of_their_own()
+    {
+        using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("extra c=74.2 rec=take12"));
+        Assert.Equal("2,862,3,74.2,,,take12", string.Join(',', Assert.Single(exported.Rows("extra")).Values.Take(7)));
+    }
+
+    [Fact]
     public void The_names_of_the_specs_stand_in_no_file_before_the_reveal_and_in_the_key_after_it()
     {
         using ExportedDay exported = new(ExportedDay.Demo().Typed(OfTam, OfRo));
@@ -73,7 +102,7 @@ public sealed class NothingIsExportedTooEarlyTests
         Line?[] lines = [.. exported.Text("journal.jsonl").Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(JournalLines.Read)];
         Assert.Equal(exported.Day.Book.Lines, lines.OfType<Line>());
         Assert.All(lines.Index(), line => Assert.True(line.Item!.Follows(line.Index == 0 ? null : lines[line.Index - 1])));
-        Assert.Null(JournalLines.Read(exported.Text("journal.jsonl").Split('\n')[5].Replace("reading", "readinh", StringComparison.Ordinal)));
+        Assert.Null(JournalLines.Read(exported.Text("journal.jsonl").Split('\n')[6].Replace("reading", "readinh", StringComparison.Ordinal)));
         Assert.Contains($"head {exported.Day.Book.HeadHash}", exported.Text("summary.txt"), StringComparison.Ordinal);
     }
 }

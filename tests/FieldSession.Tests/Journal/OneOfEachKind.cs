@@ -7,6 +7,7 @@ using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Planning;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
 using FieldSession.State;
@@ -94,6 +95,11 @@ internal static class OneOfEachKind
         new BracketRerun(1, "lorry ahead all the way"),
         new ReadingSpoilt(7, SpoiltCause.EntryDoubt, "58 or 68"),
         new FlagTakenBack(7),
+        new ExtraNoted(74.2, 60.1, 58, "take12"),
+        new RatingGiven("Tam", "coarse roar", Score.FromPoints(6.25), "rear", Other),
+        new RatingsClosed(),
+        new ChoiceTrialsPlanned(new ChoiceTerms(ChoiceKind.Paired, Other, One, "which is louder", 1, Other, 0.9), ["AB", "BA", "BA", "AB", "AB"]),
+        new ChoiceMade("Tam", 1, 2, 1),
         new EnergyLegDriven(FullLeg, SpoiltCause.Wind, "shower"),
         new LegSpoilt(1, SpoiltCause.Traffic, "queue"),
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),

@@ -133,6 +133,16 @@ public sealed class DrivingByKeysTests
         Assert.All(day.Study.Runs[0].Readings, reading => Assert.Null(reading.Spoilt));
     }
 
+    [Fact]
+    public void A_rating_typed_at_a_stop_without_a_colon_leaves_no_flag_behind()
+    {
+        ADay day = OnTheRoad().Typed("5860", "6365", "714", "run 862", "5961", "6466", "724");
+        using Tui tui = new(day);
+        tui.Keys("rate Ro roar 6<Enter>");
+        Assert.Equal("coarse roar", Assert.Single(day.Study.Ratings).Attribute);
+        Assert.All(day.Study.Runs[1].Readings, reading => Assert.Null(reading.Spoilt));
+    }
+
     [Theory]
     [InlineData("ru")]
     [InlineData("we")]

@@ -27,10 +27,10 @@ public sealed class EveningByKeysTests
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "714");
         using Tui tui = new(day, screen: "review");
-        Assert.Contains("THE QUESTION", tui.Keys("parked<Enter><F6>").Screen, StringComparison.Ordinal);
-        tui.Keys("<F2><Enter><F3>parked<Enter>");
+        Assert.Contains("THE QUESTION", tui.Keys("parked<Enter><F7>").Screen, StringComparison.Ordinal);
+        tui.Keys("<F2><Enter><F4>parked<Enter>");
         Assert.Contains("Shut: run 2 is on", tui.Screen, StringComparison.Ordinal);
-        tui.Keys("<F2>mmm<F3>");
+        tui.Keys("<F2>mmm<F4>");
         Assert.Contains("Type 'parked' and press Enter", tui.Screen, StringComparison.Ordinal);
     }
 
@@ -107,7 +107,7 @@ public sealed class EveningByKeysTests
     public void Going_to_another_screen_and_back_hides_a_half_told_prediction()
     {
         using Tui tui = new(AllDriven, screen: "predict");
-        tui.Keys("parked<Enter>1<Enter>862<Enter><F3><F4>");
+        tui.Keys("parked<Enter>1<Enter>862<Enter><F4><F5>");
         Assert.Contains("who is it, alone?", tui.Screen, StringComparison.Ordinal);
     }
 

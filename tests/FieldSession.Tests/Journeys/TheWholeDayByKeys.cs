@@ -9,6 +9,8 @@ public sealed class TheWholeDayByKeys
 {
     private const string Parked = "parked<Enter>";
 
+    private static readonly string[] BehindAColon = ["weather ", "calibration ", "trials ", "rate "];
+
     [Fact]
     public void The_day_by_keys_ends_in_the_same_report_as_the_day_by_lines()
     {
@@ -31,7 +33,7 @@ public sealed class TheWholeDayByKeys
         });
 
         using ADemoDay byLines = TheWholeDayByEnter.Driven();
-        Assert.Contains("report.md", tui.Keys("<F6>w").Screen, StringComparison.Ordinal);
+        Assert.Contains("report.md", tui.Keys("<F7>w").Screen, StringComparison.Ordinal);
         Assert.Equal(byLines.Book.Lines.Select(line => line.Json), day.Book.Lines.Select(line => line.Json));
         Assert.Equal(ReportCommand.Markdown(byLines.Book), File.ReadAllText(day.ReportPath));
     }
@@ -49,27 +51,27 @@ public sealed class TheWholeDayByKeys
         foreach ((DateTimeOffset at, string line) in ADemoDay.Lines("quillmere/day.txt"))
         {
             bool startsRun = line.StartsWith("run ", StringComparison.Ordinal);
-            bool isWords = line.StartsWith("weather ", StringComparison.Ordinal) || line.StartsWith("calibration ", StringComparison.Ordinal);
+            bool isWords = BehindAColon.Any(word => line.StartsWith(word, StringComparison.Ordinal));
             At(tui, day, at, startsRun ? "" : isWords ? $":{line}" : line);
         }
 
         Assert.True(day.Book.Study.OrderDriven);
-        Assert.Contains("F3     the order is driven and the meter checked", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("F4     the order is driven and the meter checked", tui.Screen, StringComparison.Ordinal);
     }
 
     private static void Review(Tui tui)
     {
-        Assert.Contains("Type 'parked' and press Enter", tui.Keys("<F3>").Screen, StringComparison.Ordinal);
+        Assert.Contains("Type 'parked' and press Enter", tui.Keys("<F4>").Screen, StringComparison.Ordinal);
         Assert.Contains("MAIN MEASURE: the steady segments", tui.Keys(Parked).Screen, StringComparison.Ordinal);
         tui.Keys("<PageDown><PageDown><PageDown><End><CursorUp><Home>");
         Assert.Contains("63-69", tui.Keys("2<Enter>").Screen, StringComparison.Ordinal);
-        Assert.Contains("F4: lock the predictions", tui.Keys("<Esc>").Screen, StringComparison.Ordinal);
+        Assert.Contains("F5: lock the predictions", tui.Keys("<Esc>").Screen, StringComparison.Ordinal);
     }
 
     private static void Predict(Tui tui, ADemoDay day)
     {
         DateTimeOffset[] at = [.. ADemoDay.Lines("quillmere/evening.txt").Select(line => line.At)];
-        tui.Keys("<F4>1<Enter>2<Enter>4<Enter><Enter>n<Enter>1<Enter>not worth it for town<Enter>");
+        tui.Keys("<F5>1<Enter>2<Enter>4<Enter><Enter>n<Enter>1<Enter>not worth it for town<Enter>");
         At(tui, day, at[0], "");
         Assert.Contains("locked, hidden", tui.Screen, StringComparison.Ordinal);
         Assert.DoesNotContain("not worth it", tui.Screen, StringComparison.Ordinal);
@@ -81,7 +83,7 @@ public sealed class TheWholeDayByKeys
 
     private static void Reveal(Tui tui, ADemoDay day, List<string> blind)
     {
-        tui.Keys($"<F5>{day.KeyPath}<Enter>not the passphrase<Enter>");
+        tui.Keys($"<F6>{day.KeyPath}<Enter>not the passphrase<Enter>");
         Assert.Contains("wrong passphrase", tui.Screen, StringComparison.Ordinal);
         blind.Add(tui.Screen);
         tui.Keys($"{ADemoDay.Demo.Passphrase}");

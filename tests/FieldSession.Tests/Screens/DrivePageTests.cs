@@ -54,7 +54,7 @@ public sealed class DrivePageTests
         using Tui tui = new(day);
         Assert.Contains("calibration after", tui.Screen, StringComparison.Ordinal);
         tui.Keys(":calibration after 93.9<Enter>");
-        Assert.Contains("F3     the order is driven and the meter checked: go to the blind review", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("F4     the order is driven and the meter checked: go to the blind review", tui.Screen, StringComparison.Ordinal);
     }
 
     [Theory]

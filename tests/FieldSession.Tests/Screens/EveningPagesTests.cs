@@ -49,7 +49,7 @@ public sealed class EveningPagesTests
         Approve("reveal-marks", columns, rows, tui);
         tui.Keys("STIFFENED<Enter>Ro<Enter>Ilse<Enter><Enter>");
         Approve("reveal-open", columns, rows, tui);
-        Approve("report-top", columns, rows, tui.Keys("<F6>"));
+        Approve("report-top", columns, rows, tui.Keys("<F7>"));
         Approve("report-result", columns, rows, tui.Keys("<PageDown><PageDown>"));
     }
 

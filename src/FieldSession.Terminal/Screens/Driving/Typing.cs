@@ -36,9 +36,9 @@ internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
 /// </summary>
 internal static class Typing
 {
-    // At a stop "run" and "weather" are typed as on standard input; their first letters are flags, so the second letter
-    // takes the flag back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
-    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "we"];
+    // At a stop "run", "rate" and "weather" are typed as on standard input; their first letters are flags, so the second
+    // letter takes the flag back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "ra", "we"];
 
     /// <summary>What a character does to the box.</summary>
     /// <param name="text">What stands in the box.</param>

@@ -16,6 +16,7 @@ internal static class ReviewPage
         .. Text($"Blind summary, by code only; {sight.Comparison.Reference ?? "no code"} is the reference. Differences are code minus reference in dB: + is louder.", columns),
         .. Cautions(sight, columns),
         .. MainMeasure(sight, columns),
+        .. EarBlock.Rows(sight, columns),
         .. Codes(sight, columns),
         .. Explored(sight, columns),
         PageRow.Blank,

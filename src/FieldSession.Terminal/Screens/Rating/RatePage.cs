@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using FieldSession.Measures;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Rating;
+
+/// <summary>
+/// The rating screen in words: who rates, then one attribute after the other with the scale beside it. Nobody's numbers
+/// stand on it, not even one's own: the next at the keyboard must not see them.
+/// </summary>
+internal static class RatePage
+{
+    private const string Prompt = " > ";
+    private const int ScaleColumns = 40;
+    private const int RowsForLargeLetters = 20;
+
+    /// <summary>Where the entry box begins.</summary>
+    public static int BoxColumn => Prompt.Length;
+
+    /// <summary>The page in so many columns and rows.</summary>
+    public static RateWords Of(RateSight sight, int columns, int rows)
+    {
+        ImmutableArray<PageRow> head = [.. Head(sight, columns - 2, rows < RowsForLargeLetters ? 1 : 3)];
+        ImmutableArray<PageRow> all =
+        [
+            .. head,
+            PageRow.Of(Prompt.TrimStart(), Ink.Strong),
+            sight.Message is { } message ? PageRow.Of(Columns.Cut($" {message} ", columns - 2), Ink.Alarm) : PageRow.Blank,
+            PageRow.Blank,
+            .. Below(sight, columns - 2),
+        ];
+        return new RateWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], head.Length);
+    }
+
+    private static IEnumerable<PageRow> Head(RateSight sight, int columns, int letterRows)
+    {
+        if (WhyNot(sight.Study) is { } why)
+        {
+            return [PageRow.Of("RATINGS", Ink.Quiet), .. Lines(why, columns, Ink.Strong)];
+        }
+
+        Run run = sight.Study.LastRun!;
+        PageRow title = PageRow.Of("RATINGS   ", Ink.Quiet).And($"run {run.Number} on {run.Code}", Ink.Strong)
+            .And($"   against {sight.Study.ReferenceCode}, which stands at {Score.Anchor}");
+        return sight switch
+        {
+            { IsParked: false } => [title, .. Lines($"shut until the car is parked: type '{Parking.Word}' and press Enter", columns, Ink.Strong)],
+            { Rater: null } => [title, .. Lines("one person alone at the keyboard: who rates? number or name, then Enter", columns)],
+            { Next: { } attribute } => [title, .. Attribute(sight.Rater!, attribute, columns, letterRows)],
+            _ => [title, .. Lines($"{sight.Rater!.Name} is through: Enter gives the keyboard to the next", columns, Ink.Strong)],
+        };
+    }
+
+    private static IEnumerable<PageRow> Attribute(CrewMember rater, RatedAttribute attribute, int columns, int letterRows) =>
+    [
+        PageRow.Of($"{rater.Name}, alone:"),
+        PageRow.Blank,
+        .. LargeText.Of(attribute.Name, columns, letterRows).Select(row => PageRow.Of(row, Ink.Strong)),
+        PageRow.Of(attribute.Meaning, Ink.Quiet),
+    ];
+
+    private static IEnumerable<PageRow> Below(RateSight sight, int columns) => sight switch
+    {
+        _ when WhyNot(sight.Study) is not null => Trials(sight.Study, columns),
+        { Next: { } attribute } => Scale(attribute, columns),
+        _ => [.. Crew(sight.Study), PageRow.Blank, .. Trials(sight.Study, columns)],
+    };
+
+    // Side by side where there is room; the quarter points between the steps need no words.
+    private static IEnumerable<PageRow> Scale(RatedAttribute attribute, int columns)
+    {
+        string[] steps = [.. RatingSteps.All.Select(step => $"{step.Points,4}  {(attribute.IsControl ? step.Control : step.Disturbance)}")];
+        int half = steps.Length / 2;
+        return columns >= 2 * ScaleColumns - 4
+            ? Enumerable.Range(0, half).Select(i => PageRow.Of(Columns.Left(steps[i], ScaleColumns) + Columns.Cut(steps[i + half], columns - ScaleColumns)))
+            : steps.Select(step => PageRow.Of(step));
+    }
+
+    private static IEnumerable<PageRow> Crew(Study study)
+    {
+        int run = study.Runs.Count;
+        int asked = RatedAttribute.Of(study.Plan).Length;
+        return study.Plan!.Crew.Select((member, place) =>
+        {
+            int stored = study.Ratings.Count(r => r.Run == run && Study.SamePerson(r.Person, member.Name));
+            return PageRow.Of($"{place + 1,3}  ", Ink.Strong).And($"{member.Name}: {stored} of {asked} stored{(stored < asked ? "" : ", through")}");
+        });
+    }
+
+    private static IEnumerable<PageRow> Trials(Study study, int columns) => study.ChoiceSets
+        .Where(set => !set.IsComplete)
+        .SelectMany(set => Lines($"set {set.Number}, '{set.Terms.Question}': {FieldSession.Rating.Presenting.InWords(set)}; type 'choose NAME CODE', or first or second", columns));
+
+    private static IEnumerable<PageRow> Lines(string words, int columns, Ink ink = Ink.Plain) =>
+        Wrapped.Lines(words, columns).Select(line => PageRow.Of(line, ink));
+
+    private static string? WhyNot(Study study) => study switch
+    {
+        { Plan: null } => "no plan",
+        { RunOn: { } run } => $"run {run.Number} is on: ratings at a stop",
+        { LastRun: null } => "nothing has been driven",
+        { DataFrozen: true } => "the data are frozen",
+        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => $"the ratings of run {run.Number} are closed",
+        { LastRun: { } run } when run.Code == study.ReferenceCode => $"{run.Code} brackets the others and stands at {Score.Anchor}: nothing is rated",
+        _ => null,
+    };
+
+    /// <summary>Whether there is something to rate now.</summary>
+    public static bool IsOpen(Study study) => WhyNot(study) is null;
+}

@@ -1,0 +1,163 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Terminal.Look;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+
+namespace FieldSession.Terminal.Screens.Rating;
+
+/// <summary>The rating screen: one person alone, attribute by attribute. Leaving it gives the keyboard back to nobody.</summary>
+internal sealed class RateScreen : Screen
+{
+    private readonly Desk _desk;
+    private readonly Pen _pen;
+    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
+    private readonly RateBox _box;
+    private RateSight _sight;
+    private Palette _palette;
+
+    /// <summary>The screen on a study.</summary>
+    public RateScreen(Desk desk, Pen pen)
+    {
+        _desk = desk;
+        _pen = pen;
+        _palette = desk.Palette;
+        _sight = Nobody(null);
+        _box = new RateBox { Pressed = OnPressed, X = RatePage.BoxColumn, Width = Dim.Fill(1) };
+        Add(_page, _box);
+    }
+
+    /// <inheritdoc/>
+    public override void Enter()
+    {
+        _sight = Nobody(null);
+        _box.Forget();
+        _box.SetFocus();
+        Draw();
+    }
+
+    /// <inheritdoc/>
+    public override void Refresh(Palette palette)
+    {
+        _palette = palette;
+        _box.SetScheme(palette.SchemeOf(Ink.Strong));
+        _sight = _sight with { Study = _desk.Logbook.Study, IsParked = _desk.Parking.IsParked };
+        Draw();
+    }
+
+    /// <inheritdoc/>
+    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
+    {
+        base.OnFrameChanged(in frame);
+
+        // Terminal.Gui calls this before the constructor has run.
+        if (_box is not null)
+        {
+            Draw();
+        }
+    }
+
+    private void Draw()
+    {
+        RateWords words = RatePage.Of(_sight, Frame.Width, Frame.Height);
+        _page.Show(words.Rows, _palette);
+        _box.Y = words.BoxRow;
+    }
+
+    private bool OnPressed(Key key)
+    {
+        if (key == Key.Enter)
+        {
+            Take(_box.Text.Trim());
+            return true;
+        }
+
+        if (key == Key.Esc)
+        {
+            See(_box.Text.Length > 0 ? _sight with { Message = null } : Nobody(null));
+            return true;
+        }
+
+        bool asksHelp = _box.Text.Length == 0 && key == new Key('?');
+        if (asksHelp)
+        {
+            Ask(KeyDeed.Help);
+        }
+
+        return asksHelp;
+    }
+
+    private void Take(string typed)
+    {
+        if (!_desk.Parking.IsParked && RatePage.IsOpen(_sight.Study))
+        {
+            See(Nobody(_desk.Parking.Take(typed) ? null : $"'{Columns.Cut(typed, 20)}' is not '{Parking.Word}'"));
+            return;
+        }
+
+        bool isLine = typed.Contains(' ', StringComparison.Ordinal) && Member(typed) is null;
+        if (isLine || !RatePage.IsOpen(_sight.Study))
+        {
+            Write(typed.TrimStart(':'));
+            return;
+        }
+
+        Answer(typed);
+    }
+
+    private void Answer(string typed)
+    {
+        switch (_sight)
+        {
+            case { Rater: null }:
+                See(Called(typed));
+                break;
+            case { Next: { } attribute } when typed.Length > 0:
+                Write($"rate {_sight.Rater!.Name} {attribute.Name} {typed}");
+                break;
+            case { Next: { } attribute }:
+                See(_sight with { Skipped = _sight.Skipped.Add(attribute.Name), Message = null });
+                break;
+            default:
+                See(Nobody(null));
+                break;
+        }
+    }
+
+    private RateSight Called(string typed)
+    {
+        return Member(typed) is { } member
+            ? Nobody(null) with { Rater = member }
+            : Nobody($"'{typed}' is not in the crew: {string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))}");
+    }
+
+    private ImmutableList<CrewMember> Crew => _desk.Logbook.Study.Plan?.Crew ?? [];
+
+    private CrewMember? Member(string typed) => Typed.Count(typed) is { } number && number <= Crew.Count
+        ? Crew[number - 1]
+        : Crew.FirstOrDefault(m => Study.SamePerson(m.Name, typed));
+
+    private void Write(string line)
+    {
+        if (line.Length == 0)
+        {
+            See(_sight with { Message = null });
+            return;
+        }
+
+        Outcome outcome = _pen.Write(line);
+        string? why = outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? $"not saved: {because}; type it again" : null);
+        See(_sight with { Study = _desk.Logbook.Study, Message = why });
+    }
+
+    // Whatever comes of it, a number does not stay in sight.
+    private void See(RateSight sight)
+    {
+        _sight = sight;
+        _box.Forget();
+        Draw();
+    }
+
+    private RateSight Nobody(string? message) => new(_desk.Logbook.Study, null, [], _desk.Parking.IsParked, message);
+}

@@ -1,0 +1,92 @@
+using FieldSession.Statistics;
+
+namespace FieldSession.Comparing;
+
+/// <summary>
+/// How one code is rated against another for one attribute: a number for every rater, seat and day, and what so few numbers
+/// can say. Test: all patterns of signs (docs/method.md); beside it the sign test.
+/// </summary>
+/// <param name="Attribute">What was rated.</param>
+/// <param name="Code">The code.</param>
+/// <param name="Reference">The code it is rated against.</param>
+/// <param name="Differences">Code minus reference, one for every rater, seat and day.</param>
+/// <param name="MeanPoints">Their mean, points; negative: rated lower.</param>
+/// <param name="P">Two-sided p over all patterns of signs.</param>
+/// <param name="SmallestP">The smallest p that so many differences can give.</param>
+/// <param name="Signs">How many are above and below 0, and the sign test's p.</param>
+public sealed record RatingFinding(
+    string Attribute,
+    string Code,
+    string Reference,
+    IReadOnlyList<RaterDifference> Differences,
+    double MeanPoints,
+    double P,
+    double SmallestP,
+    SignTest.Result Signs)
+{
+    private const double Alpha = 0.05;
+    private const int Draws = 100_000;
+    private const int Seed = 20;
+
+    /// <summary>Whether so many differences can come to 5 % at all.</summary>
+    public bool CanDecide => SmallestP <= Alpha;
+
+    /// <summary>What can honestly be said.</summary>
+    public string Word => (CanDecide, P <= Alpha, MeanPoints < 0) switch
+    {
+        (false, _, _) => "too few for a test",
+        (_, false, _) => "no difference shown",
+        (_, _, true) => "rated lower",
+        _ => "rated higher",
+    };
+
+    /// <summary>The finding; null where nobody rated the code.</summary>
+    /// <param name="attribute">What was rated.</param>
+    /// <param name="code">The code.</param>
+    /// <param name="reference">The code it is rated against.</param>
+    /// <param name="scores">Every score of the attribute.</param>
+    /// <param name="anchored">A code that stands at a fixed score where nobody rated it; null: none.</param>
+    /// <param name="anchorPoints">That score, points.</param>
+    public static RatingFinding? Of(
+        string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
+    {
+        ArgumentNullException.ThrowIfNull(scores);
+        RaterDifference[] differences =
+        [
+            .. from rater in scores.Where(s => s.Attribute == attribute).GroupBy(s => (s.Person, s.Seat, s.Day))
+               let first = Mean(rater, code, anchored, anchorPoints)
+               let second = Mean(rater, reference, anchored, anchorPoints)
+               where first is not null && second is not null && rater.Any(s => s.Code == code || s.Code == reference)
+               select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value),
+        ];
+        if (differences.Length == 0)
+        {
+            return null;
+        }
+
+        double[] points = [.. differences.Select(d => d.Points)];
+        Random lot = new(Seed);
+        SignFlip.Result flips = points.Length <= SignFlip.MostEnumerated
+            ? SignFlip.Exact(points)
+            : SignFlip.Drawn(points, () => lot.Next(2) == 0, Draws);
+        return new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points));
+    }
+
+    private static double? Mean(IEnumerable<RatedScore> scores, string code, string? anchored, double anchorPoints)
+    {
+        double[] given = [.. scores.Where(s => s.Code == code).Select(s => s.Points)];
+        return given.Length > 0 ? given.Average() : code == anchored ? anchorPoints : null;
+    }
+}
+
+/// <summary>One rater's difference from one seat on one day.</summary>
+/// <param name="Person">Who rates.</param>
+/// <param name="Seat">Where they sat.</param>
+/// <param name="Day">The day.</param>
+/// <param name="CodePoints">Mean score of the code's runs, points.</param>
+/// <param name="ReferencePoints">Mean score of the reference's runs, or what it stands at, points.</param>
+public sealed record RaterDifference(string Person, string Seat, string Day, double CodePoints, double ReferencePoints)
+{
+    /// <summary>Code minus reference, points.</summary>
+    public double Points => CodePoints - ReferencePoints;
+}

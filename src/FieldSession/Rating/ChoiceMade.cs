@@ -1,0 +1,62 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Rating;
+
+/// <summary>Someone chose in the next planned trial of a set. What was chosen stays covered until the set is at its end.</summary>
+/// <param name="Person">Who chose.</param>
+/// <param name="Set">Number of the set.</param>
+/// <param name="Trial">Number of the trial in the set.</param>
+/// <param name="Place">The place chosen, from 1.</param>
+public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return EarGate.ObjectionIn(study, "choices") ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study);
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (ObjectionToTrial(study) is not null || EarGate.MemberIn(study, Person) is not { } member)
+        {
+            return study;
+        }
+
+        ChoiceSet set = study.ChoiceSets[Set - 1];
+        ChoiceSet made = set with { Choices = set.Choices.Add(new Choice(member.Name, Trial, Place, mark)) };
+        Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
+
+        // The last choice uncovers the count, so it can't be taken back any more.
+        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, $"choice of {member.Name} in trial {Trial}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        string next = Set <= after.ChoiceSets.Count ? $"; {Presenting.InWords(after.ChoiceSets[Set - 1])}" : "";
+        return new Echo($"{EarGate.MemberIn(after, Person)?.Name ?? Person} chose in trial {Trial} of set {Set}{next}");
+    }
+
+    private Objection? ObjectionToTrial(Study study)
+    {
+        if (Set < 1 || Set > study.ChoiceSets.Count)
+        {
+            return new Objection($"there is no set {Set} of trials", ChoiceText.PlanForm);
+        }
+
+        ChoiceSet set = study.ChoiceSets[Set - 1];
+        return set switch
+        {
+            { IsComplete: true } => new Objection(
+                $"all {set.Presentations.Count} planned trials of set {Set} are made", "it ends by its plan; another set is planned anew and counted apart"),
+            _ when Trial != set.NextTrial => new Objection($"trial {set.NextTrial} of set {Set} comes next, not {Trial}", "choose for that one"),
+            _ when Place < 1 || Place > set.Terms.Places => new Objection($"there is no place {Place}", $"choose 1 to {set.Terms.Places}"),
+            _ => null,
+        };
+    }
+}

@@ -1,0 +1,87 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Rating;
+
+/// <summary>A set of forced-choice trials is planned: pair, question, side, number and order stand before the first choice.</summary>
+/// <param name="Terms">What is fixed.</param>
+/// <param name="Presentations">The order of the codes in each trial, made by <see cref="Counterbalance"/>.</param>
+public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string> Presentations) : Entry
+{
+    /// <summary>The largest set, trials: more nobody sits through in a day.</summary>
+    public const int MostTrials = 200;
+
+    private const double Alpha = 0.05;
+
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return EarGate.ObjectionIn(study, "trials are planned") ?? ObjectionToCodes(study) ?? ObjectionToNumber() ?? ObjectionToOpenSet(study);
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark);
+        return (study with { ChoiceSets = study.ChoiceSets.Add(set) }).Undoably(study, mark, $"trials of set {set.Number}");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
+        return new Echo($"set {after.ChoiceSets.Count}: {Presentations.Count} trials, {Terms.First} or {Terms.Second}, '{Terms.Question}'{where}, {Terms.Side}; {Presenting.InWords(after.ChoiceSets[^1])}");
+    }
+
+    private Objection? ObjectionToCodes(Study study)
+    {
+        SpecCode[] codes = [.. study.Codes];
+        SpecCode[] strangers = [.. new[] { Terms.First, Terms.Second }.Where(code => !codes.Contains(code))];
+        if (strangers.Length > 0 || Terms.First == Terms.Second)
+        {
+            return new Objection(
+                strangers.Length > 0 ? $"{strangers[0]} is no code of this study" : "a choice needs two codes",
+                $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}");
+        }
+
+        return ObjectionToSegment(study) ?? ObjectionToExpected();
+    }
+
+    private Objection? ObjectionToSegment(Study study) => Terms.Segment is { } segment && (segment < 1 || segment > study.Plan!.Route.Count)
+        ? new Objection($"there is no segment {segment}", $"the route has segments 1 to {study.Plan!.Route.Count}")
+        : null;
+
+    private Objection? ObjectionToExpected() =>
+        Terms.Expected is { } expected && expected != Terms.First && expected != Terms.Second
+            ? new Objection($"{expected} is not one of the pair", $"expect {Terms.First} or {Terms.Second}, or say side=two")
+            : null;
+
+    // With too few trials not even all right reaches 5 %; such a set could only ever say "not tested enough".
+    private Objection? ObjectionToNumber()
+    {
+        int fewest = 1;
+        while (AllRight(fewest) > Alpha)
+        {
+            fewest++;
+        }
+
+        return Presentations.Count < fewest || Presentations.Count > MostTrials
+            ? new Objection(
+                $"{Presentations.Count} trials {(Presentations.Count < fewest ? "can never reach 5 %" : "are more than anyone sits through")}",
+                $"plan {fewest} to {MostTrials}; 'size --choices' tells what a number can show")
+            : null;
+    }
+
+    private double AllRight(int trials) =>
+        (Terms is { Kind: ChoiceKind.Paired, Expected: null } ? 2 : 1) * Math.Pow(1.0 / Terms.Places, trials);
+
+    private Objection? ObjectionToOpenSet(Study study) =>
+        study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment
+            && string.Equals(set.Terms.Question, Terms.Question, StringComparison.OrdinalIgnoreCase)) is { } open
+            ? new Objection($"set {open.Number} asks this already and is not at its end", $"make its trials {open.NextTrial} to {open.Presentations.Count} first")
+            : null;
+}

@@ -1,0 +1,89 @@
+using System.Globalization;
+using FieldSession.Comparing;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>What the ear says, as plain text of 80 columns for the blind summary: codes only.</summary>
+public static class EarWords
+{
+    /// <summary>The lines; none where nothing was rated, chosen or read beside dB(A).</summary>
+    public static IReadOnlyList<string> Of(EarFindings ear)
+    {
+        ArgumentNullException.ThrowIfNull(ear);
+        return ear.IsEmpty
+            ? []
+            :
+            [
+                "",
+                "The ear",
+                .. Choices(ear),
+                .. Ratings(ear),
+                .. ear.Agreements.SelectMany(agreement => PlainLines.Wrapped("  - ", Agreement(agreement))),
+                .. ear.Concordances.SelectMany(one => PlainLines.Wrapped("  - ", Concordance(one))),
+                .. Extras(ear),
+            ];
+    }
+
+    /// <summary>A rating difference with its sign: "-0.75".</summary>
+    public static string Points(double points) => points.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+
+    /// <summary>What the ratings of one attribute and code come to: "too few for a test (no p below 0.5 possible)".</summary>
+    public static string Test(RatingFinding rating)
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        return rating.CanDecide
+            ? $"{rating.Word}, p {Figures.Probability(rating.P)}; signs {rating.Signs.Plus} up {rating.Signs.Minus} down, p {Figures.Probability(rating.Signs.PTwoSided)}"
+            : $"{rating.Word} (no p below {Figures.Probability(rating.SmallestP)} possible)";
+    }
+
+    /// <summary>How far two raters agree.</summary>
+    public static string Agreement(AgreementFinding agreement)
+    {
+        ArgumentNullException.ThrowIfNull(agreement);
+        var found = agreement.Agreement;
+        string sd = found.SdDifference is { } scatter ? $", SD {scatter.ToString("0.00", CultureInfo.InvariantCulture)}" : "";
+        string kappa = found.QuadraticKappa is { } known ? $", weighted kappa {known.ToString("0.00", CultureInfo.InvariantCulture)}" : "";
+        return $"{agreement.First} minus {agreement.Second} on {found.Count} ratings of the same runs: mean {Points(found.MeanDifference)}{sd}, "
+            + $"within half a point {found.WithinShare * 100:0} %{kappa}. Two people are two cases, not a panel.";
+    }
+
+    /// <summary>Whether raters rank the codes alike.</summary>
+    public static string Concordance(ConcordanceFinding one)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        string p = one.Concordance.P is { } known ? $", p {Figures.Probability(known)}" : "";
+        return $"{one.Attribute}: {one.Raters.Count} raters rank {one.Codes.Count} codes with concordance W {one.Concordance.W.ToString("0.00", CultureInfo.InvariantCulture)}{p}";
+    }
+
+    private static IEnumerable<string> Choices(EarFindings ear) => ear.Choices.SelectMany(choice => PlainLines.Wrapped(
+        $"  set {choice.Set}: ",
+        $"{ChoiceWords.Sentence(choice)}.{(choice.IsRepeat ? " Asked again: explored." : "")} {ChoiceWords.Persons(choice)}"));
+
+    private static List<string> Ratings(EarFindings ear)
+    {
+        List<string> lines = [];
+        if (ear.Ratings.Count > 0)
+        {
+            lines.Add("  ratings, code minus reference, points (the bracket code stands at 7)");
+            lines.AddRange(ear.Ratings.SelectMany(rating => PlainLines.Wrapped(
+                $"    {PlainLines.Left(rating.Attribute, 20)}{rating.Code} {PlainLines.Right(Points(rating.MeanPoints), 6)}  ",
+                $"{string.Join(", ", rating.Differences.Select(d => $"{d.Person} ({d.Seat}) {Points(d.Points)}"))}; {Test(rating)}")));
+        }
+
+        if (ear.Covered > 0)
+        {
+            lines.AddRange(PlainLines.Wrapped("  - ", $"{ear.Covered} ratings are covered until the others have stored theirs, or 'ratings closed'"));
+        }
+
+        return lines;
+    }
+
+    private static IEnumerable<string> Extras(EarFindings ear) =>
+        from extra in ear.Extras
+        from pair in extra.Comparison.Comparisons
+        let all = pair.Classes.Steady ?? pair.Classes.All
+        from line in PlainLines.Wrapped(
+            $"  {extra.Name}: ",
+            $"{pair.Code} minus {pair.Reference} {Figures.Difference(all?.Overall)}, 95 % interval {Figures.Interval95(all?.Overall)}, {extra.Readings} readings; apart from dB(A), explored")
+        select line;
+}
