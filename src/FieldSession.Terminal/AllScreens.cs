@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using FieldSession.Terminal.Screens.Driving;
-using FieldSession.Terminal.Screens.Planning;
 using FieldSession.Terminal.Screens.EnergyDriving;
+using FieldSession.Terminal.Screens.Planning;
 using FieldSession.Terminal.Screens.Predicting;
 using FieldSession.Terminal.Screens.Rating;
 using FieldSession.Terminal.Screens.Reporting;
