@@ -71,16 +71,7 @@ public sealed class StudyFile : IJournal
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     public static StudyFile Open(string path, TimeProvider clock) =>
-        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open(isLossAccepted: false);
-
-    /// <summary>
-    /// Opens what is left of a study of which lines are lost in both copies. Everything that is given up stays in files kept
-    /// beside it. Throws as <see cref="Open"/> does, but for the loss.
-    /// </summary>
-    /// <param name="path">The study's LiteDB file.</param>
-    /// <param name="clock">The time, for the names of what is kept aside.</param>
-    public static StudyFile Rescue(string path, TimeProvider clock) =>
-        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open(isLossAccepted: true);
+        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open();
 
     /// <summary>Adds one line. When this returns, the line is on the disk.</summary>
     /// <exception cref="LineNotSafeException">It is not, and does not count. The next call works again as soon as the disk does.</exception>

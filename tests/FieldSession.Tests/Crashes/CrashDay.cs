@@ -8,12 +8,13 @@ namespace FieldSession.Tests.Crashes;
 internal static class CrashDay
 {
     public static readonly StudyPaths Paths = StudyPaths.Of("/road/day.study");
+    public static readonly StudyPaths RescuedPaths = StudyPaths.Of("/desk/saved.study");
 
     public static StudyFile Create(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Create();
 
-    public static StudyFile Open(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: false);
+    public static StudyFile Open(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open();
 
-    public static StudyFile Rescue(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: true);
+    public static StudyRescue Rescue(MemoryDisk disk) => StudyRescue.Of(disk, Paths, RescuedPaths, new StoppedClock());
 
     /// <summary>A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log.</summary>
     public static MemoryDisk Killed(IEnumerable<Line> merged, IEnumerable<Line> logged)

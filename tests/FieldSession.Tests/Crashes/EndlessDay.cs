@@ -55,5 +55,5 @@ internal sealed class EndlessDay(Folder folder)
         return lines.Count;
     }
 
-    private List<Line> Lines() => [.. TextCopy.Read(File.ReadAllBytes(folder.Text)).Valid];
+    private List<Line> Lines() => [.. TextCopy.Read(new Disk().ReadAll(folder.Text)).Valid];
 }

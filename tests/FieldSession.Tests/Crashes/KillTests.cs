@@ -50,30 +50,28 @@ public sealed class KillTests(ITestOutputHelper output)
 
     private static List<(int Line, string Typed)> Kill(KilledWhile killed, Folder folder, EndlessDay day, Random chance, Tally tally)
     {
+        int closesAfter = chance.Next(1, 30);
+        List<string> acts = day.Acts(killed switch { KilledWhile.Closing => closesAfter, KilledWhile.Opening => 2, _ => 300 });
         Stopwatch sinceStart = Stopwatch.StartNew();
         using RunningProgram program = new("enter", folder.Study);
+        program.Type(acts);
         switch (killed)
         {
             case KilledWhile.Entering:
-                program.Type(day.Acts(120));
                 program.WaitForAnswers(1);
                 tally.OpeningTook = sinceStart.Elapsed;
                 program.WaitForAnswers(chance.Next(1, 100));
                 break;
             case KilledWhile.Checkpointing:
                 // LiteDB's log is merged every 200 lines, by a thread of its own
-                program.Type(day.Acts(300));
                 program.WaitForAnswers(chance.Next(195, 260));
                 Thread.Sleep(chance.Next(12));
                 break;
             case KilledWhile.Opening:
-                program.Type(day.Acts(2));
                 Thread.Sleep(tally.OpeningTook * chance.NextDouble());
                 break;
             default:
-                int acts = chance.Next(1, 30);
-                program.Type(day.Acts(acts));
-                program.WaitForAnswers(acts);
+                program.WaitForAnswers(closesAfter);
                 program.EndInput();
                 Thread.Sleep(chance.Next(25));
                 break;
