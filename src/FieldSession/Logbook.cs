@@ -9,15 +9,22 @@ namespace FieldSession;
 /// </summary>
 public sealed class Logbook
 {
+    // clocks are pulled straight by fractions of a second all the time
+    private static readonly TimeSpan Jitter = TimeSpan.FromSeconds(1);
+
     private readonly IJournal _journal;
     private readonly TimeProvider _clock;
     private readonly string _strand;
     private readonly List<Line> _lines;
+    private readonly DateTimeOffset _openedAt;
+    private readonly long _openedStamp;
 
     private Logbook(IJournal journal, TimeProvider clock, string newStrand)
     {
         _journal = journal;
         _clock = clock;
+        _openedAt = clock.GetUtcNow();
+        _openedStamp = clock.GetTimestamp();
         _lines = [.. journal.Lines];
         _strand = _lines.Count == 0 ? newStrand : _lines[^1].Strand;
         Study = Fold(_lines);
@@ -65,7 +72,7 @@ public sealed class Logbook
         }
 
         Study before = Study;
-        Line line = EntryKinds.Of(entry).Write(entry, _lines.Count + 1, HeadHash, _clock.GetUtcNow(), _strand);
+        Line line = EntryKinds.Of(entry).Write(entry, _lines.Count + 1, HeadHash, Now(), _strand);
         try
         {
             _journal.Append(line);
@@ -86,6 +93,14 @@ public sealed class Logbook
     {
         Parsed parsed = EntryText.Parse(typed, Study);
         return parsed.Entry is { } entry ? Write(entry) : Outcome.Refused(parsed.Objection!);
+    }
+
+    // A clock that is set back while the logbook is open does not count; one that is ahead, as after a sleep of the laptop, does.
+    private DateTimeOffset Now()
+    {
+        DateTimeOffset steady = _openedAt + _clock.GetElapsedTime(_openedStamp);
+        DateTimeOffset shown = _clock.GetUtcNow();
+        return steady - shown > Jitter ? steady : shown;
     }
 
     private static LineMark MarkOf(Line line) => new(line.Number, line.At);

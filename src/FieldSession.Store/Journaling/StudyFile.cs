@@ -18,6 +18,7 @@ public sealed class StudyFile : IJournal
     private readonly StoreWriter _store;
     private readonly Chains _chains = new();
     private readonly Lock _writing = new();
+    private readonly Lock _copying = new();
     private bool _isClosed;
 
     internal StudyFile(IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> mended)
@@ -95,7 +96,8 @@ public sealed class StudyFile : IJournal
 
     /// <summary>
     /// Copies the study into a folder, both files, whole and on the disk when it returns. An older copy of the same study
-    /// there is replaced. Where the LiteDB file is behind, the text alone is copied, which is the whole study too.
+    /// there is replaced. Where the LiteDB file is behind, the text alone is copied, which is the whole study too. Lines can be
+    /// appended meanwhile; they are in the next copy.
     /// </summary>
     /// <param name="directory">The folder.</param>
     /// <exception cref="StudyExistsException">A file of the same name there is no older copy of this study.</exception>
@@ -104,17 +106,21 @@ public sealed class StudyFile : IJournal
     public void CopyTo(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        lock (_writing)
+        lock (_copying)
         {
             ObjectDisposedException.ThrowIf(_isClosed, this);
+            // in this order the text never holds less
+            byte[]? pages = _store.WholeDataFile();
+            byte[] text = TextNow();
             string target = System.IO.Path.Combine(directory, System.IO.Path.GetFileName(_paths.Study));
-            new StudyBackup(_disk, StudyPaths.Of(target)).Write(_text.Bytes(), _store.WholeDataFile());
+            new StudyBackup(_disk, StudyPaths.Of(target)).Write(text, pages);
         }
     }
 
     /// <summary>Brings the LiteDB file up to the text, merges its log and gives up the lock.</summary>
     public void Dispose()
     {
+        lock (_copying)
         lock (_writing)
         {
             if (_isClosed)
@@ -125,6 +131,14 @@ public sealed class StudyFile : IJournal
             _isClosed = true;
             _store.Dispose();
             _text.Dispose();
+        }
+    }
+
+    private byte[] TextNow()
+    {
+        lock (_writing)
+        {
+            return _text.Bytes();
         }
     }
 }

@@ -40,6 +40,9 @@ internal sealed class DriveScreen : Screen
     public override void Enter() => _box.SetFocus();
 
     /// <inheritdoc/>
+    public override void Tell(string words) => Say(words);
+
+    /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
         _palette = palette;
