@@ -56,10 +56,11 @@ public sealed class Logbook
     }
 
     /// <summary>The study that a journal's lines tell, from the first to the last.</summary>
+    /// <exception cref="InvalidDataException">A line is whole, but no program of ours can have written it.</exception>
     public static Study Fold(IEnumerable<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        return lines.Aggregate(Study.Empty, (study, line) => EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line)));
+        return lines.Aggregate(Study.Empty, After);
     }
 
     /// <summary>Writes a fact, where nothing speaks against it, and makes it durable.</summary>
@@ -93,6 +94,21 @@ public sealed class Logbook
     {
         Parsed parsed = EntryText.Parse(typed, Study);
         return parsed.Entry is { } entry ? Write(entry) : Outcome.Refused(parsed.Objection!);
+    }
+
+    // Lines that we wrote can always be read back. What somebody else made can go wrong anywhere, so nothing narrower can be caught.
+    private static Study After(Study study, Line line)
+    {
+        try
+        {
+            return EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line));
+        }
+        catch (Exception fault)
+        {
+            throw new InvalidDataException(
+                $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so it was made by another hand. Nothing was changed.",
+                fault);
+        }
     }
 
     // A clock that is set back while the logbook is open does not count; one that is ahead, as after a sleep of the laptop, does.

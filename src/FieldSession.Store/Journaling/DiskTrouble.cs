@@ -1,12 +1,14 @@
+using System.Collections.Immutable;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>What the system says when it can't write, in as few words as a header has room for.</summary>
 internal static class DiskTrouble
 {
     // error numbers of Linux and macOS as .NET hands them on, and of Windows (from memory)
-    private static readonly int[] Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
-    private static readonly int[] Gone = [5, 6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
-    private static readonly int[] ReadOnly = [30, unchecked((int)0x80070013)];
+    private static readonly ImmutableArray<int> Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
+    private static readonly ImmutableArray<int> Gone = [5, 6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+    private static readonly ImmutableArray<int> ReadOnly = [30, unchecked((int)0x80070013)];
 
     /// <summary>Whether the drive may only be read.</summary>
     public static bool IsReadOnly(Exception fault) => ReadOnly.Contains(fault.HResult);

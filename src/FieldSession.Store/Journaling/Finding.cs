@@ -33,5 +33,5 @@ internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Lin
     }
 
     private bool Leads(IReadOnlyList<Line> copy) =>
-        copy.Count <= Lines.Count && copy.Select((line, i) => line.Hash == Lines[i].Hash).All(same => same);
+        copy.Count <= Lines.Count && copy.Zip(Lines).All(pair => pair.First == pair.Second);
 }

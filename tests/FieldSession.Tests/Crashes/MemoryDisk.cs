@@ -70,6 +70,10 @@ internal sealed class MemoryDisk : IDisk
 
     public byte[] ReadAll(string path) => Exists(path) ? this[path] : throw new FileNotFoundException("no such file", path);
 
+    public IDiskFile Look(string path) => Locked(() => _files.TryGetValue(path, out MemoryFile? file) && IsThere
+        ? new MemoryHandle(this, path, file, isOnlyRead: true)
+        : throw new FileNotFoundException("no such file", path));
+
     public IDiskFile Open(string path, FileMode mode) => Locked(() =>
     {
         if (!IsThere)

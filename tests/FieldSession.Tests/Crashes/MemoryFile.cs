@@ -46,7 +46,7 @@ internal sealed class MemoryFile
 }
 
 /// <summary>A file of a <see cref="MemoryDisk"/>, held open.</summary>
-internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file) : IDiskFile
+internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file, bool isOnlyRead = false) : IDiskFile
 {
     private readonly int _pulled = disk.Pulled;
 
@@ -95,7 +95,7 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
 
     public void Dispose()
     {
-        if (IsAlive)
+        if (IsAlive && !isOnlyRead)
         {
             file.IsOpen = false;
         }

@@ -1,0 +1,80 @@
+using System.Text.Json;
+
+namespace FieldSession.Journal;
+
+/// <summary>The members of a line's JSON, read once from front to back.</summary>
+internal struct LineMembers
+{
+    private static ReadOnlySpan<byte> NoDigits => "0000000000000000000000000000000000000000000000000000000000000000"u8;
+
+    public int? Number;
+    public Digest? Previous;
+    public DateTimeOffset? At;
+    public string? Strand;
+    public string? Kind;
+    public int? Version;
+
+    /// <summary>Where the body stands in the JSON, bytes.</summary>
+    public Range? Body;
+
+    /// <summary>Reads a line's JSON; null where it is none, or a member is missing.</summary>
+    public static LineMembers? In(ReadOnlySpan<byte> json)
+    {
+        try
+        {
+            LineMembers members = default;
+            Utf8JsonReader reader = new(json);
+            bool isObject = reader.Read() && reader.TokenType == JsonTokenType.StartObject;
+            while (isObject && reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+            {
+                members.Take(ref reader);
+            }
+
+            return isObject && members.AreThere && !reader.Read() ? members : null;
+        }
+        catch (Exception notALine) when (notALine is JsonException or InvalidOperationException or FormatException)
+        {
+            return null;
+        }
+    }
+
+    private readonly bool AreThere =>
+        (Number, At, Version) is ({ }, { }, { }) && Previous is not null && (Strand, Kind) is ({ }, { }) && Body is not null;
+
+    private void Take(ref Utf8JsonReader reader)
+    {
+        string name = reader.GetString()!;
+        reader.Read();
+        switch (name)
+        {
+            case "seq":
+                Number = reader.GetInt32();
+                break;
+            case "prev":
+                Previous = Digest.Parse(reader.TokenType == JsonTokenType.Null ? NoDigits : reader.ValueSpan);
+                break;
+            case "at":
+                At = reader.GetDateTimeOffset();
+                break;
+            case "strand":
+                Strand = string.Intern(reader.GetString() ?? "");
+                break;
+            case "kind":
+                Kind = string.Intern(reader.GetString() ?? "");
+                break;
+            case "v":
+                Version = reader.GetInt32();
+                break;
+            default:
+                Pass(name, ref reader);
+                break;
+        }
+    }
+
+    private void Pass(string name, ref Utf8JsonReader reader)
+    {
+        int from = (int)reader.TokenStartIndex;
+        reader.Skip();
+        Body = name == "body" ? from..(int)reader.BytesConsumed : Body;
+    }
+}
