@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.State;
 
@@ -9,6 +10,8 @@ namespace FieldSession;
 /// </summary>
 public sealed class Logbook
 {
+    private const int FactsKept = 12;
+
     // clocks are pulled straight by fractions of a second all the time
     private static readonly TimeSpan Jitter = TimeSpan.FromSeconds(1);
 
@@ -27,7 +30,14 @@ public sealed class Logbook
         _openedStamp = clock.GetTimestamp();
         _lines = [.. journal.Lines];
         _strand = _lines.Count == 0 ? newStrand : _lines[^1].Strand;
-        Study = Fold(_lines);
+        int early = Math.Max(0, _lines.Count - FactsKept);
+        Study = Fold(_lines.Take(early));
+        foreach (Line line in _lines.Skip(early))
+        {
+            Study before = Study;
+            Study = After(before, line);
+            Keep(new WrittenFact(line, EntryKinds.EntryIn(line).EchoIn(before, Study)));
+        }
     }
 
     /// <summary>What is known now.</summary>
@@ -41,6 +51,9 @@ public sealed class Logbook
 
     /// <summary>Every entry of the journal, in order, read anew from its lines.</summary>
     public IEnumerable<Entry> Entries => _lines.Select(EntryKinds.EntryIn);
+
+    /// <summary>The last dozen facts with what was answered to them, newest last.</summary>
+    public ImmutableList<WrittenFact> LastFacts { get; private set; } = [];
 
     /// <summary>Raised after the study has changed.</summary>
     public event EventHandler? Changed;
@@ -73,7 +86,10 @@ public sealed class Logbook
         }
 
         Study before = Study;
+        // all that can go wrong in our own code goes wrong before the line is written
         Line line = EntryKinds.Of(entry).Write(entry, _lines.Count + 1, HeadHash, Now(), _strand);
+        Study after = entry.ApplyTo(before, MarkOf(line));
+        WrittenFact fact = new(line, entry.EchoIn(before, after));
         try
         {
             _journal.Append(line);
@@ -84,9 +100,10 @@ public sealed class Logbook
         }
 
         _lines.Add(line);
-        Study = entry.ApplyTo(before, MarkOf(line));
+        Study = after;
+        Keep(fact);
         Changed?.Invoke(this, EventArgs.Empty);
-        return Outcome.Written(line.Number, entry.EchoIn(before, Study));
+        return Outcome.Written(line.Number, fact.Echo);
     }
 
     /// <summary>Reads a typed line and writes the fact it means.</summary>
@@ -95,6 +112,9 @@ public sealed class Logbook
         Parsed parsed = EntryText.Parse(typed, Study);
         return parsed.Entry is { } entry ? Write(entry) : Outcome.Refused(parsed.Objection!);
     }
+
+    private void Keep(WrittenFact fact) =>
+        LastFacts = (LastFacts.Count < FactsKept ? LastFacts : LastFacts.RemoveAt(0)).Add(fact);
 
     // Lines that we wrote can always be read back. What somebody else made can go wrong anywhere, so nothing narrower can be caught.
     private static Study After(Study study, Line line)
