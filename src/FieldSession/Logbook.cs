@@ -34,9 +34,9 @@ public sealed class Logbook
         Study = Fold(_lines.Take(early));
         foreach (Line line in _lines.Skip(early))
         {
-            Study before = Study;
-            Study = After(before, line);
-            Keep(new WrittenFact(line, EntryKinds.EntryIn(line).EchoIn(before, Study)));
+            WrittenFact fact = FactIn(line, Study, out Study after);
+            Study = after;
+            Keep(fact);
         }
     }
 
@@ -116,19 +116,13 @@ public sealed class Logbook
     private void Keep(WrittenFact fact) =>
         LastFacts = (LastFacts.Count < FactsKept ? LastFacts : LastFacts.RemoveAt(0)).Add(fact);
 
-    // Lines that we wrote can always be read back. What somebody else made can go wrong anywhere, so nothing narrower can be caught.
-    private static Study After(Study study, Line line)
+    private static Study After(Study study, Line line) => AnotherHand.Told(line, () => EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line)));
+
+    private static WrittenFact FactIn(Line line, Study before, out Study after)
     {
-        try
-        {
-            return EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line));
-        }
-        catch (Exception fault)
-        {
-            throw new InvalidDataException(
-                $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so it was made by another hand. Nothing was changed.",
-                fault);
-        }
+        Study then = After(before, line);
+        after = then;
+        return AnotherHand.Told(line, () => new WrittenFact(line, EntryKinds.EntryIn(line).EchoIn(before, then)));
     }
 
     // A clock that is set back while the logbook is open does not count; one that is ahead, as after a sleep of the laptop, does.

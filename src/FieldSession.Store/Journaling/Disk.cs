@@ -21,6 +21,7 @@ internal sealed class Disk : IDisk
         (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
             ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
 
+    /// <inheritdoc/>
     public IDiskFile Open(string path, FileMode mode) =>
         new DiskFile(File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
 

@@ -121,17 +121,17 @@ public sealed class StudyFile : IJournal
     public void Dispose()
     {
         lock (_copying)
-        lock (_writing)
-        {
-            if (_isClosed)
+            lock (_writing)
             {
-                return;
-            }
+                if (_isClosed)
+                {
+                    return;
+                }
 
-            _isClosed = true;
-            _store.Dispose();
-            _text.Dispose();
-        }
+                _isClosed = true;
+                _store.Dispose();
+                _text.Dispose();
+            }
     }
 
     private byte[] TextNow()

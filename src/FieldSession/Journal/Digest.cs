@@ -5,6 +5,8 @@ using System.Security.Cryptography;
 namespace FieldSession.Journal;
 
 /// <summary>A SHA-256 (FIPS 180-4), 32 bytes held as two numbers: a study has two for each line, and as text they would take four times the memory.</summary>
+/// <param name="High">Its first 16 bytes, most significant first.</param>
+/// <param name="Low">Its last 16 bytes, most significant first.</param>
 internal readonly record struct Digest(UInt128 High, UInt128 Low)
 {
     private const int Length = 32;

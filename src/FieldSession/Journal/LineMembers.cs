@@ -7,35 +7,50 @@ internal struct LineMembers
 {
     private static ReadOnlySpan<byte> NoDigits => "0000000000000000000000000000000000000000000000000000000000000000"u8;
 
-    public int? Number;
-    public Digest? Previous;
-    public DateTimeOffset? At;
-    public string? Strand;
-    public string? Kind;
-    public int? Version;
+    /// <summary>Number within the strand, from 1.</summary>
+    public int? Number { get; private set; }
+
+    /// <summary>Hash of the strand's line before; zeros in the first.</summary>
+    public Digest? Previous { get; private set; }
+
+    /// <summary>When it was written, UTC.</summary>
+    public DateTimeOffset? At { get; private set; }
+
+    /// <summary>The laptop's own chain, 16 hex digits.</summary>
+    public string? Strand { get; private set; }
+
+    /// <summary>Kind of entry, as named on disk.</summary>
+    public string? Kind { get; private set; }
+
+    /// <summary>Version of that kind.</summary>
+    public int? Version { get; private set; }
 
     /// <summary>Where the body stands in the JSON, bytes.</summary>
-    public Range? Body;
+    public Range? Body { get; private set; }
 
     /// <summary>Reads a line's JSON; null where it is none, or a member is missing.</summary>
     public static LineMembers? In(ReadOnlySpan<byte> json)
     {
         try
         {
-            LineMembers members = default;
             Utf8JsonReader reader = new(json);
-            bool isObject = reader.Read() && reader.TokenType == JsonTokenType.StartObject;
-            while (isObject && reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-            {
-                members.Take(ref reader);
-            }
-
-            return isObject && members.AreThere && !reader.Read() ? members : null;
+            return reader.Read() && reader.TokenType == JsonTokenType.StartObject ? Of(ref reader) : null;
         }
         catch (Exception notALine) when (notALine is JsonException or InvalidOperationException or FormatException)
         {
             return null;
         }
+    }
+
+    private static LineMembers? Of(ref Utf8JsonReader reader)
+    {
+        LineMembers members = default;
+        while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+        {
+            members.Take(ref reader);
+        }
+
+        return members.AreThere && !reader.Read() ? members : null;
     }
 
     private readonly bool AreThere =>

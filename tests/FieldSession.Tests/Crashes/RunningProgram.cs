@@ -78,6 +78,8 @@ internal sealed class RunningProgram : IDisposable
     public int WaitForEnd()
     {
         Assert.True(_process.WaitForExit(Patience), "the program does not end");
+        // only the waiting without end also waits for what is still on its way on the message stream
+        _process.WaitForExit();
         TakeWhatIsLeft();
         return _process.ExitCode;
     }
