@@ -34,6 +34,9 @@ internal sealed record Desk
     /// <summary>Writes the report and gives its path.</summary>
     public Func<string>? WriteReport { get; init; }
 
+    /// <summary>What went wrong beside the entry, such as a copy that could not be made, in words and only once; null: nothing new.</summary>
+    public Func<string?> Trouble { get; init; } = () => null;
+
     /// <summary>How a day is compared.</summary>
     public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = Comparison.Of;
 }

@@ -87,6 +87,7 @@ internal static class CommandLine
         ExportCommand.Make(outside),
         ScoreCommand.Make(outside),
         VerifyCommand.Make(outside),
+        RescueCommand.Make(outside),
         SizeCommand.Make(),
         DemoCommand.Make(outside),
     };

@@ -14,10 +14,11 @@ internal static class DriveCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Command command = new("drive", "opens the drive screen") { study };
+        Option<string> backup = EnterCommand.Backup();
+        Command command = new("drive", "opens the drive screen") { study, backup };
         command.SetAction(typed =>
         {
-            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
             new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
             return OpenScreens(opened, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
         });
@@ -35,6 +36,7 @@ internal static class DriveCommand
         {
             Logbook = opened.Logbook,
             Clock = outside.Clock,
+            Trouble = () => opened.Copies?.TakeTrouble(),
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
             OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
             WriteReport = () => ReportCommand.Write(opened.Logbook, folder),

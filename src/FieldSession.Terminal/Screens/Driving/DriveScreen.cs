@@ -40,10 +40,13 @@ internal sealed class DriveScreen : Screen
     public override void Enter() => _box.SetFocus();
 
     /// <inheritdoc/>
+    public override void Tell(string words) => Say(words);
+
+    /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
         _palette = palette;
-        _acts = _acts.After(_desk.Logbook.Lines);
+        _acts = Acts.Of(_desk.Logbook);
         _box.SetScheme(palette.SchemeOf(Ink.Strong));
         Draw();
     }
