@@ -30,6 +30,12 @@ public static class ReportMarkdown
     {
         switch (block)
         {
+            case Subheading heading:
+                text.Append("\n### ").Append(Escaped(heading.Words)).Append('\n');
+                break;
+            case ReportChart { IsEmpty: false } chart:
+                text.Append('\n').Append(Escaped(chart.Words)).Append('\n');
+                break;
             case Paragraph paragraph:
                 text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
                 break;
@@ -68,8 +74,9 @@ public static class ReportMarkdown
         text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
     // Marks that only matter at a line's start (- + =) or between letters (_ ( ) -) are left readable where they are harmless.
-    private static string Escaped(string words)
+    private static string Escaped(string crude)
     {
+        string words = VisibleText.Of(crude);
         StringBuilder escaped = new(words.Length + 8);
         for (int i = 0; i < words.Length; i++)
         {
@@ -79,7 +86,7 @@ public static class ReportMarkdown
                 escaped.Append('\\');
             }
 
-            escaped.Append(char.IsControl(c) ? ' ' : c);
+            escaped.Append(c);
         }
 
         return escaped.ToString();
