@@ -7,7 +7,7 @@ namespace FieldSession.Comparing;
 /// <param name="Class">The class; null: all segments.</param>
 /// <param name="Runs">The runs that count, in driven order.</param>
 /// <param name="Drift">The drift per hour; null without times, or if no code was driven twice.</param>
-public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunLevel> Runs, DriftPerHour? Drift)
+public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunMean> Runs, DriftPerHour? Drift)
 {
     /// <summary>The levels of a day from the readings that count; null: fewer than two codes can be compared.</summary>
     /// <param name="day">The readings.</param>
@@ -23,7 +23,7 @@ public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunLevel> Runs
         }
 
         double dayDb = day.Levels.Average(level => level.LevelDb);
-        IEnumerable<RunLevel> runs = model.Runs.Zip(model.RunMeans, (run, meanDb) => new RunLevel(
+        IEnumerable<RunMean> runs = model.Runs.Zip(model.RunMeans, (run, meanDb) => new RunMean(
             run.Number, table.Codes[run.Code], table.TimesKnown ? run.Hours : null, dayDb + meanDb));
         return new RunLevels(measureClass, [.. runs.OrderBy(run => run.Run)], table.TimesKnown ? DriftFinding.Of(model) : null);
     }
@@ -34,4 +34,4 @@ public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunLevel> Runs
 /// <param name="Code">Its code.</param>
 /// <param name="Hours">From the first run's start to its middle, hours; null: not known.</param>
 /// <param name="LevelDb">Mean level over the compared segments, dB(A).</param>
-public sealed record RunLevel(int Run, string Code, double? Hours, double LevelDb);
+public sealed record RunMean(int Run, string Code, double? Hours, double LevelDb);

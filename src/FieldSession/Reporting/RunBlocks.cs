@@ -53,7 +53,7 @@ public static class RunBlocks
     {
         bool overTime = levels.Runs.All(run => run.Hours is not null) && levels.Runs.Max(run => run.Hours) - levels.Runs.Min(run => run.Hours) < LongestDayHours;
         DateTime first = day.Study.Runs.First(run => run.Readings.Any()).Started.At.UtcDateTime;
-        double PlaceOf(RunLevel run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
+        double PlaceOf(RunMean run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
         return new RunLevelChart(
             $"Mean level of each run on {ComparisonWords.Name(levels.Class)}, clean readings",
             [.. levels.Runs.Select(run => new RunLevelPoint(run.Run, day.Names.Of(run.Code), PlaceOf(run), run.LevelDb))],
@@ -64,7 +64,7 @@ public static class RunBlocks
         };
     }
 
-    private static IEnumerable<DriftLine> Drifts(RunLevels levels, DriftPerHour drift, Func<RunLevel, double> placeOf, SpecNames names) =>
+    private static IEnumerable<DriftLine> Drifts(RunLevels levels, DriftPerHour drift, Func<RunMean, double> placeOf, SpecNames names) =>
         from code in levels.Runs.GroupBy(run => run.Code)
         where code.Count() > 1
         let first = code.Min(placeOf)
