@@ -34,7 +34,7 @@ public static class ReportMarkdown
                 text.Append("\n### ").Append(Escaped(heading.Words)).Append('\n');
                 break;
             case ReportChart { IsEmpty: false } chart:
-                text.Append('\n').Append(Escaped(chart.Words)).Append('\n');
+                Append(text, chart);
                 break;
             case Paragraph paragraph:
                 text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
@@ -50,12 +50,18 @@ public static class ReportMarkdown
             case ReportTable { Rows.Count: > 0 } table:
                 Append(text, table);
                 break;
-            case IntervalPlot { Intervals.Count: > 0 } plot:
-                // a code block: its letters stand as they are, and hold no markup
-                text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(plot)).Append("\n```\n");
-                break;
             default:
                 break;
+        }
+    }
+
+    private static void Append(StringBuilder text, ReportChart chart)
+    {
+        text.Append('\n').Append(Escaped(chart.Words)).Append('\n');
+        if (chart is IntervalChart intervals)
+        {
+            // a code block: its letters stand as they are, and hold no markup
+            text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(intervals)).Append("\n```\n");
         }
     }
 

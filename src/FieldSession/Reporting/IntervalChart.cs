@@ -22,7 +22,7 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
         {
             IntervalRow highest = Rows.MaxBy(row => row.Estimate)!;
             IntervalRow lowest = Rows.MinBy(row => row.Estimate)!;
-            string ends = Rows.Count == 1 ? $"{highest.Label} {highest.Shown} {Unit}" : $"highest {highest.Label} {highest.Shown} {Unit}, lowest {lowest.Label} {lowest.Shown} {Unit}";
+            string ends = Rows.Count == 1 ? Said(highest) : $"highest {Said(highest)}, lowest {Said(lowest)}";
             string[] sentences = [$"Plot: {Title}, {Counted(Rows.Count, "row")}: {ends}.", .. Intervals, .. Marked];
             return string.Join(' ', sentences);
         }
@@ -49,13 +49,15 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
         ? [$"Marked as {means}: {string.Join(", ", Rows.Where(row => row.Marked).Select(row => row.Label))}."]
         : [];
 
+    private static string Said(IntervalRow row) => $"{row.Label} {row.Shown}";
+
     private static string Counted(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
 }
 
 /// <summary>A row of an <see cref="IntervalChart"/>.</summary>
 /// <param name="Label">What the row is about.</param>
 /// <param name="Estimate">The difference, in the chart's unit.</param>
-/// <param name="Shown">The difference as people read it, rounded once.</param>
+/// <param name="Shown">The difference as people read it, rounded once, with its unit.</param>
 /// <param name="Low95">Lower end of its 95 % interval; null: not known.</param>
 /// <param name="High95">Upper end; null: not known.</param>
 /// <param name="Margin">Differences within plus or minus this do not matter, above 0; null: no margin was agreed.</param>

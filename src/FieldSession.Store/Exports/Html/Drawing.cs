@@ -53,13 +53,16 @@ internal static class Drawing
         IsZoomEnabled = false,
     };
 
-    /// <summary>A name short enough to stand in a plot; the table beside it has all of it.</summary>
-    public static string Short(string name, int letters)
+    /// <summary>
+    /// How wide words become, CSS pixels; a little more than the Helvetica of most computers takes, because the page is drawn before it is known
+    /// which letters it will be read in. Own estimate: small letters 0.56 of the size, capitals 0.74, letters of other scripts 1.
+    /// </summary>
+    public static double WidthOf(string words) => words.Sum(letter => letter switch
     {
-        string visible = VisibleText.Of(name);
-        int[] starts = System.Globalization.StringInfo.ParseCombiningCharacters(visible);
-        return starts.Length <= letters ? visible : visible[..starts[letters - 1]].TrimEnd() + "\u2026";
-    }
+        >= 'A' and <= 'Z' or '%' or '@' => 0.74,
+        < '\u0250' => 0.56,
+        _ => 1,
+    }) * LetterSize;
 
     /// <summary>The plot as SVG, without the frame of a document.</summary>
     public static string Drawn(PlotModel plot, double width, double height)

@@ -13,6 +13,7 @@ internal static class IntervalDrawing
     private const double RowHeight = 30;
     private const double AxisHeight = 66;
     private const double CapHeight = 0.16;
+    private const double NameGap = 10;
 
     /// <summary>The plot as SVG.</summary>
     /// <param name="chart">What to draw.</param>
@@ -20,7 +21,9 @@ internal static class IntervalDrawing
     public static string Of(IntervalChart chart, double width)
     {
         PlotModel plot = Drawing.Plot();
-        plot.Axes.Add(Names(chart, letters: width < 500 ? 19 : 34));
+        string[] names = [.. chart.Rows.Select(row => ShortText.Of(row.Label, width < 500 ? 18 : 34))];
+        plot.PlotMargins = new OxyThickness(names.Max(Drawing.WidthOf) + NameGap, double.NaN, double.NaN, double.NaN);
+        plot.Axes.Add(Names(names));
         plot.Axes.Add(Scale(chart));
         for (int row = 0; row < chart.Rows.Count; row++)
         {
@@ -48,7 +51,7 @@ internal static class IntervalDrawing
     /// <summary>Height of the plot, CSS pixels.</summary>
     public static double HeightOf(IntervalChart chart) => chart.Rows.Count * RowHeight + AxisHeight;
 
-    private static CategoryAxis Names(IntervalChart chart, int letters)
+    private static CategoryAxis Names(string[] names)
     {
         CategoryAxis axis = new()
         {
@@ -61,7 +64,7 @@ internal static class IntervalDrawing
             AxislineStyle = LineStyle.None,
             TicklineColor = OxyColors.Transparent,
         };
-        axis.Labels.AddRange(chart.Rows.Select(row => Drawing.Short(row.Label, letters)));
+        axis.Labels.AddRange(names);
         return axis;
     }
 

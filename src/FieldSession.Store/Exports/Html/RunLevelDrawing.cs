@@ -54,7 +54,7 @@ internal static class RunLevelDrawing
 
         ScatterSeries marks = new()
         {
-            Title = Drawing.Short(name, 34),
+            Title = ShortText.Of(name, 34),
             MarkerType = Drawing.Marks[spec % Drawing.Marks.Length],
             MarkerSize = 5.5,
             MarkerStroke = ink,

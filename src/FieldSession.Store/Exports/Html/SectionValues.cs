@@ -9,6 +9,10 @@ internal static class SectionValues
     private const double WideColumns = 720;
     private const double NarrowColumns = 340;
 
+    // What is longer may be broken inside a word, so that no cell makes a table wider than paper; own rule.
+    private const int LongestWord = 20;
+    private const int LongestCell = 60;
+
     /// <summary>The section; blocks with nothing in them are left out.</summary>
     /// <param name="section">The section.</param>
     /// <param name="id">A name that no other section of the page has.</param>
@@ -39,7 +43,10 @@ internal static class SectionValues
             ("rows", Values.List(table.Rows.Select(row => Values.List(row.Select((cell, column) => Cell(cell, areNumbers[column])))))));
     }
 
-    private static FluidValue Cell(string words, bool isNumber) => Values.Parts(("words", Values.Text(words)), ("is_number", Values.Truth(isNumber)));
+    private static FluidValue Cell(string words, bool isNumber) => Values.Parts(
+        ("words", Values.Text(words)),
+        ("is_number", Values.Truth(isNumber)),
+        ("is_long", Values.Truth(words.Split(' ').Any(word => word.Length > LongestWord) || words.Length > LongestCell)));
 
     // A column of figures is set flush right; unknown is said in words and may stand among them.
     private static bool IsNumber(string cell) => cell.Length == 0
