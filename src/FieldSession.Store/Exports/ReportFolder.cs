@@ -19,7 +19,8 @@ public static class ReportFolder
     /// <param name="report">The report.</param>
     /// <param name="template">The frame of the page.</param>
     /// <param name="stop">Stops it; nothing is changed then.</param>
-    /// <exception cref="ExportRefusedException">The folder is a file, the template is wrong, or the disk takes no more.</exception>
+    /// <exception cref="ExportRefusedException">The folder is a file, or the disk takes no more.</exception>
+    /// <exception cref="TemplateRefusedException">The template is wrong.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static IReadOnlyList<string> Write(string folder, Report report, ReportTemplate template, CancellationToken stop)
     {

@@ -35,14 +35,15 @@ internal static class ReportCommand
             return words switch
             {
                 { TemplateOut: { } file, Study: null } => WriteTemplate(file, outside),
+                { TemplateOut: null, Study: not null, Folder: { } folder } when File.Exists(folder) => IsFile(folder, outside),
                 { TemplateOut: null, Study: { } study, Folder: { } folder } => Write(study, folder, words.Template, outside, stop),
                 _ => Wrong(outside),
             };
         }
-        catch (ExportRefusedException refused)
+        catch (TemplateRefusedException refused)
         {
             outside.Error.WriteLine(refused.Message);
-            return ExitCode.No;
+            return ExitCode.Wrong;
         }
         catch (OperationCanceledException)
         {
@@ -82,6 +83,12 @@ internal static class ReportCommand
         ReportFolder.WriteTemplate(file);
         outside.Output.WriteLine(file);
         return ExitCode.Done;
+    }
+
+    private static int IsFile(string folder, Surroundings outside)
+    {
+        outside.Error.WriteLine($"--out {folder}: this is a file; give a folder to write into");
+        return ExitCode.Wrong;
     }
 
     private static int Wrong(Surroundings outside)

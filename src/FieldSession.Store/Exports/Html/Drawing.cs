@@ -53,22 +53,11 @@ internal static class Drawing
         IsZoomEnabled = false,
     };
 
-    /// <summary>
-    /// How wide words become, CSS pixels; a little more than the Helvetica of most computers takes, because the page is drawn before it is known
-    /// which letters it will be read in. Own estimate: small letters 0.56 of the size, capitals 0.74, letters of other scripts 1.
-    /// </summary>
-    public static double WidthOf(string words) => words.Sum(letter => letter switch
-    {
-        >= 'A' and <= 'Z' or '%' or '@' => 0.74,
-        < '\u0250' => 0.56,
-        _ => 1,
-    }) * LetterSize;
-
     /// <summary>The plot as SVG, without the frame of a document.</summary>
     public static string Drawn(PlotModel plot, double width, double height)
     {
         using MemoryStream drawn = new();
-        new SvgExporter { Width = width, Height = height, IsDocument = false }.Export(plot, drawn);
+        new SvgExporter { Width = width, Height = height, IsDocument = false, TextMeasurer = new WordWidths() }.Export(plot, drawn);
         return new System.Text.UTF8Encoding(false).GetString(drawn.ToArray()).TrimStart('\uFEFF');
     }
 }

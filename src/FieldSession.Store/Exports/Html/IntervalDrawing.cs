@@ -13,7 +13,6 @@ internal static class IntervalDrawing
     private const double RowHeight = 30;
     private const double AxisHeight = 66;
     private const double CapHeight = 0.16;
-    private const double NameGap = 10;
 
     /// <summary>The plot as SVG.</summary>
     /// <param name="chart">What to draw.</param>
@@ -22,7 +21,6 @@ internal static class IntervalDrawing
     {
         PlotModel plot = Drawing.Plot();
         string[] names = [.. chart.Rows.Select(row => ShortText.Of(row.Label, width < 500 ? 18 : 34))];
-        plot.PlotMargins = new OxyThickness(names.Max(Drawing.WidthOf) + NameGap, double.NaN, double.NaN, double.NaN);
         plot.Axes.Add(Names(names));
         plot.Axes.Add(Scale(chart));
         for (int row = 0; row < chart.Rows.Count; row++)

@@ -12,7 +12,7 @@ public static class ReportHtml
     /// <summary>The whole page.</summary>
     /// <param name="report">The report.</param>
     /// <param name="template">Its frame.</param>
-    /// <exception cref="ExportRefusedException">The template names what there is not.</exception>
+    /// <exception cref="TemplateRefusedException">The template names what there is not.</exception>
     public static string Of(Report report, ReportTemplate template)
     {
         ArgumentNullException.ThrowIfNull(report);

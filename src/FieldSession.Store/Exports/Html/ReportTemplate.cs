@@ -43,32 +43,32 @@ public sealed class ReportTemplate
     /// <summary>Reads a template.</summary>
     /// <param name="text">Its text.</param>
     /// <param name="name">How it is called in a refusal, such as its path.</param>
-    /// <exception cref="ExportRefusedException">It is no template; the message says where and what to do.</exception>
+    /// <exception cref="TemplateRefusedException">It is no template; the message says where and what to do.</exception>
     public static ReportTemplate Of(string text, string name)
     {
         ArgumentNullException.ThrowIfNull(text);
         return new FluidParser().TryParse(text, out IFluidTemplate? template, out string? fault)
             ? new ReportTemplate(template, name)
-            : throw new ExportRefusedException($"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.");
+            : throw new TemplateRefusedException($"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.");
     }
 
     /// <summary>Reads the template in a file.</summary>
-    /// <exception cref="ExportRefusedException">It can't be read, or is no template.</exception>
+    /// <exception cref="TemplateRefusedException">It can't be read, or is no template.</exception>
     public static ReportTemplate At(string path)
     {
         try
         {
             return Of(File.ReadAllText(path, new UTF8Encoding(false, throwOnInvalidBytes: true)), path);
         }
-        catch (Exception fault) when (fault is IOException and not ExportRefusedException or UnauthorizedAccessException or DecoderFallbackException)
+        catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException or DecoderFallbackException))
         {
-            throw new ExportRefusedException($"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.", fault);
+            throw new TemplateRefusedException($"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.", fault);
         }
     }
 
     /// <summary>The page.</summary>
     /// <param name="values">What the template may name.</param>
-    /// <exception cref="ExportRefusedException">The template names what there is not, or does not end.</exception>
+    /// <exception cref="TemplateRefusedException">The template names what there is not, or does not end.</exception>
     internal string Filled(IReadOnlyDictionary<string, FluidValue> values)
     {
         TemplateOptions options = new() { StrictVariables = true, StrictFilters = true, MaxSteps = MostSteps };
@@ -84,7 +84,7 @@ public sealed class ReportTemplate
         }
         catch (Exception fault) when (fault is FluidException or InvalidOperationException or ParseException)
         {
-            throw new ExportRefusedException($"{_name}: {fault.Message}. Nothing was written. docs/report.md lists what a template may name.", fault);
+            throw new TemplateRefusedException($"{_name}: {fault.Message}. Nothing was written. docs/report.md lists what a template may name.", fault);
         }
     }
 }

@@ -111,6 +111,7 @@ internal static class RunLevelDrawing
         LinearAxis axis = Drawing.Axis(AxisPosition.Left, "mean level, dB(A)");
         axis.Minimum = (low + high) / 2 - half;
         axis.Maximum = (low + high) / 2 + half;
+        axis.IntervalLength = 40;
         axis.LabelFormatter = value => value.ToString("0.0", CultureInfo.InvariantCulture);
         return axis;
     }
