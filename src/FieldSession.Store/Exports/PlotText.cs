@@ -20,7 +20,7 @@ internal static class PlotText
         [
             .. chart.Rows.Select(row => Name(row.Label) + Line(row, Column)),
             $"{Name("")}{scale} {chart.Unit}",
-            $"{Name("")}o difference, --- 95 % interval, [ ] the margin that does not matter",
+            $"{Name("")}o difference{(chart.HasIntervals ? ", --- 95 % interval" : "")}{(chart.HasMargins ? ", [ ] the margin that does not matter" : "")}",
         ];
     }
 

@@ -28,12 +28,18 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
         }
     }
 
+    /// <summary>Whether any row has an interval.</summary>
+    public bool HasIntervals => Rows.Any(row => row is { Low95: not null, High95: not null });
+
+    /// <summary>Whether any row has a margin.</summary>
+    public bool HasMargins => Rows.Any(row => row.Margin is not null);
+
     private IEnumerable<string> Intervals
     {
         get
         {
             IntervalRow[] known = [.. Rows.Where(row => row is { Low95: not null, High95: not null })];
-            if (known.Length == 0)
+            if (!HasIntervals)
             {
                 yield return "No interval is known.";
                 yield break;
@@ -41,7 +47,7 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
 
             int apart = known.Count(row => row.Low95 > 0 || row.High95 < 0);
             int inside = known.Count(row => row.Low95 > -row.Margin && row.High95 < row.Margin);
-            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0 and {inside} lie{(inside == 1 ? "s" : "")} wholly within the margin.";
+            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0{(HasMargins ? $" and {inside} lie{(inside == 1 ? "s" : "")} wholly within the margin" : "")}.";
         }
     }
 

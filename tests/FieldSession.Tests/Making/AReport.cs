@@ -1,4 +1,5 @@
 using AngleSharp.Html.Dom;
+using AngleSharp.Html.Dom.Events;
 using AngleSharp.Html.Parser;
 using FieldSession.Driving;
 using FieldSession.Reporting;
@@ -49,7 +50,19 @@ internal static class AReport
     }
 
     /// <summary>A page read by the rules of the HTML standard; whatever a browser would have to mend is a failure here.</summary>
-    public static IHtmlDocument Read(string html) => new HtmlParser(new HtmlParserOptions { IsStrictMode = true }).ParseDocument(html);
+    public static IHtmlDocument Read(string html)
+    {
+        List<string> faults = [];
+        HtmlParser parser = new(new HtmlParserOptions { IsKeepingSourceReferences = true });
+        parser.Error += (_, found) =>
+        {
+            HtmlErrorEvent error = (HtmlErrorEvent)found;
+            faults.Add($"line {error.Position.Line}, column {error.Position.Column}: {error.Message} {html.Split('\n')[error.Position.Line - 1]}");
+        };
+        IHtmlDocument page = parser.ParseDocument(html);
+        Assert.Empty(faults);
+        return page;
+    }
 
     private static KeyOpened Opened(string control, string candidate) => new(
         [new CodedSpec(new SpecCode("417"), control), new CodedSpec(new SpecCode("862"), candidate)],

@@ -71,8 +71,10 @@ internal static class SectionValues
 
     private static string KeyOf(ReportChart chart) => chart switch
     {
-        IntervalChart { MarkedMeans: { } means } => $"Ring: difference; bar: its 95 % interval; shaded: the margin that does not matter. Filled: {means}.",
-        IntervalChart => "Ring: difference; bar: its 95 % interval; shaded: the margin that does not matter.",
+        IntervalChart intervals => "Ring: difference"
+            + (intervals.HasIntervals ? "; bar: its 95 % interval" : "")
+            + (intervals.HasMargins ? "; shaded: the margin that does not matter" : "")
+            + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
         RunLevelChart { Drifts.Count: > 0 } => "A mark a run, with its number; broken lines: the drift of the day on one and the same spec.",
         _ => "A mark a run, with its number.",
     };

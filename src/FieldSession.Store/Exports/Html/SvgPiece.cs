@@ -5,8 +5,7 @@ using System.Xml;
 namespace FieldSession.Store.Exports.Html;
 
 /// <summary>
-/// A drawn plot as a piece of a page: it scales with the page, says its title and its words to whoever does not see it, and none of its names meet
-/// those of another plot.
+/// A drawn plot as a piece of a page: it scales with the page, and says its title and its words to whoever does not see it.
 /// </summary>
 internal static class SvgPiece
 {
@@ -24,13 +23,27 @@ internal static class SvgPiece
         StringBuilder piece = new();
         using (XmlWriter writer = XmlWriter.Create(piece, new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" }))
         {
-            while (reader.Read())
+            reader.Read();
+            while (!reader.EOF)
             {
-                Copy(reader, writer, id, title, words);
+                CopyNext(reader, writer, id, title, words);
             }
         }
 
         return piece.ToString();
+    }
+
+    // The definitions hold nothing but frames to cut at; the axes are made so wide that nothing lies outside.
+    private static void CopyNext(XmlReader reader, XmlWriter writer, string id, string title, string words)
+    {
+        if (reader is { NodeType: XmlNodeType.Element, LocalName: "defs" })
+        {
+            reader.Skip();
+            return;
+        }
+
+        Copy(reader, writer, id, title, words);
+        reader.Read();
     }
 
     private static void Copy(XmlReader reader, XmlWriter writer, string id, string title, string words)
@@ -41,7 +54,7 @@ internal static class SvgPiece
                 Begin(reader, writer, id, title, words);
                 break;
             case XmlNodeType.Element:
-                Element(reader, writer, id);
+                Element(reader, writer);
                 break;
             case XmlNodeType.Text:
                 writer.WriteString(reader.Value);
@@ -73,15 +86,15 @@ internal static class SvgPiece
         writer.WriteEndElement();
     }
 
-    private static void Element(XmlReader reader, XmlWriter writer, string id)
+    private static void Element(XmlReader reader, XmlWriter writer)
     {
         bool isWhole = reader.IsEmptyElement;
         writer.WriteStartElement(reader.LocalName, Svg);
         while (reader.MoveToNextAttribute())
         {
-            if (reader.Name != "xmlns")
+            if (reader.Name is not ("xmlns" or "clip-path"))
             {
-                writer.WriteAttributeString(reader.LocalName, Renamed(reader.Name, reader.Value, id));
+                writer.WriteAttributeString(reader.LocalName, reader.Value);
             }
         }
 
@@ -90,13 +103,6 @@ internal static class SvgPiece
             writer.WriteEndElement();
         }
     }
-
-    private static string Renamed(string attribute, string value, string id) => attribute switch
-    {
-        "id" => $"{id}-{value}",
-        "clip-path" => value.Replace("url(#", $"url(#{id}-", StringComparison.Ordinal),
-        _ => value,
-    };
 
     private static string Number(string? attribute) =>
         double.Parse(attribute!.Replace("px", "", StringComparison.Ordinal), CultureInfo.InvariantCulture).ToString("0", CultureInfo.InvariantCulture);
