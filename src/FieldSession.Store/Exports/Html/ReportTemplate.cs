@@ -14,7 +14,7 @@ namespace FieldSession.Store.Exports.Html;
 public sealed class ReportTemplate
 {
     // Enough for the longest study; a template that goes round for ever ends here.
-    private const int MostSteps = 20_000_000;
+    private const int MostSteps = 2_000_000;
 
     private readonly IFluidTemplate _template;
     private readonly string _name;
@@ -82,9 +82,17 @@ public sealed class ReportTemplate
         {
             return _template.Render(context, HtmlEncoder.Create(UnicodeRanges.All));
         }
-        catch (Exception fault) when (fault is FluidException or InvalidOperationException or ParseException)
+        catch (FileNotFoundException fault)
         {
-            throw new TemplateRefusedException($"{_name}: {fault.Message}. Nothing was written. docs/report.md lists what a template may name.", fault);
+            throw new TemplateRefusedException($"{_name}: it asks for another file, '{fault.Message}'. Nothing was written. A template is one file: put the text into it.", fault);
+        }
+        catch (InvalidOperationException fault)
+        {
+            throw new TemplateRefusedException($"{_name}: it never ends, or takes more than {MostSteps} steps. Nothing was written. Look at its loops.", fault);
+        }
+        catch (Exception fault) when (fault is FluidException or ParseException)
+        {
+            throw new TemplateRefusedException($"{_name}: {fault.Message.TrimEnd('.')}. Nothing was written. docs/report.md lists what a template may name.", fault);
         }
     }
 }

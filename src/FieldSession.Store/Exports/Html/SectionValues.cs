@@ -13,6 +13,9 @@ internal static class SectionValues
     private const int LongestWord = 20;
     private const int LongestCell = 60;
 
+    // An interval with its units is as long; a sentence that begins with a number is longer.
+    private const int LongestFigure = 24;
+
     /// <summary>The section; blocks with nothing in them are left out.</summary>
     /// <param name="section">The section.</param>
     /// <param name="id">A name that no other section of the page has.</param>
@@ -51,7 +54,9 @@ internal static class SectionValues
     // A column of figures is set flush right; unknown is said in words and may stand among them.
     private static bool IsNumber(string cell) => cell.Length == 0
         || cell == Reviewing.Figures.Unknown
-        || char.IsAsciiDigit(cell[0])
+        || (cell.Length <= LongestFigure && BeginsAsNumber(cell));
+
+    private static bool BeginsAsNumber(string cell) => char.IsAsciiDigit(cell[0])
         || (cell[0] is '+' or '-' or '<' && cell.Length > 1 && (char.IsAsciiDigit(cell[1]) || cell[1] == ' '));
 
     private static FluidValue Chart(ReportChart chart, string id) => Block(

@@ -1,3 +1,4 @@
+using Fluid;
 using Fluid.Values;
 
 namespace FieldSession.Store.Exports.Html;
@@ -28,8 +29,9 @@ internal static class Values
 
         public bool TryGetValue(string name, out FluidValue value)
         {
-            value = parts.FirstOrDefault(part => part.Name == name).Value;
-            return value is not null;
+            value = parts.FirstOrDefault(part => part.Name == name).Value
+                ?? throw new FluidException($"there is no '{name}' here, but {string.Join(", ", Keys)}");
+            return true;
         }
     }
 }
