@@ -1,5 +1,5 @@
-using Fluid.Values;
 using FieldSession.Reporting;
+using Fluid.Values;
 
 namespace FieldSession.Store.Exports.Html;
 
