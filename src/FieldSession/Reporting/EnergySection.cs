@@ -40,15 +40,15 @@ public static class EnergySection
 
     private static IEnumerable<ReportBlock> Finding(EnergyFinding finding, EnergyComparison days, ReportDay day, UnitSystem units)
     {
-        yield return new Paragraph($"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}: {finding.Verdict}.");
+        string pair = $"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}";
+        yield return new Paragraph($"{pair}: {finding.Verdict}.");
         yield return new ReportTable(
             ["Legs", "Difference", "95 % interval", "90 % interval", "Could have shown", "Degrees of freedom"],
             [.. Row("clean", finding.Estimate), .. days.Spoilt > 0 ? Row("all", finding.WithSpoilt) : []]);
-        if (finding.Estimate is { Lo95Percent: { } low, Hi95Percent: { } high } estimate)
-        {
-            yield return new IntervalPlot("%", days.MarginPercent, [new PlottedInterval(day.Names.Of(finding.Code), estimate.Percent, low, high)]);
-        }
-
+        yield return new IntervalChart(
+            $"Explored: consumption of {pair}, 95 % intervals",
+            "%",
+            [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []]);
         string[] points =
         [
             .. finding.Range is { } range ? [$"Range on the usable {Number(range.Usable)} {(days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l")}, in the conditions of these days: {EnergyWords.Range(range, units)}"] : Array.Empty<string>(),
@@ -57,6 +57,10 @@ public static class EnergySection
         ];
         yield return new Points(points);
     }
+
+    private static IEnumerable<IntervalRow> Line(string legs, EnergyEstimate? estimate, EnergyComparison days) => estimate is null
+        ? []
+        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate.Percent), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)];
 
     private static IEnumerable<IReadOnlyList<string>> Row(string legs, EnergyEstimate? estimate) => estimate is null ? [] :
     [
