@@ -66,6 +66,9 @@ public sealed record Plan
     /// <summary>What the candidate costs more than the control, per set, in the owner's currency; null: not told.</summary>
     public double? PricePremium { get; init; }
 
+    /// <summary>The most that the owner would pay more per set for one that is quieter by the margin; null: not told.</summary>
+    public double? PriceWorth { get; init; }
+
     /// <summary>The owner's currency as a word or sign; empty: not told.</summary>
     public string Currency { get; init; } = "";
 
