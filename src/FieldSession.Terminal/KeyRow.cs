@@ -24,6 +24,9 @@ internal enum KeyDeed
     /// <summary>Begins a note in the box.</summary>
     Note,
 
+    /// <summary>Right after a note, writes whose words it was.</summary>
+    Speaker,
+
     /// <summary>Begins words in the box.</summary>
     Words,
 
@@ -91,7 +94,8 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
     /// <summary>Why the key is barred in the study as it is now; null: it works.</summary>
     public Objection? ObjectionIn(Study study) => Deed switch
     {
-        KeyDeed.Write => ObjectionTo(Line, study),
+        KeyDeed.Write => RightAfter.ObjectionToFlag(Line, study) ?? ObjectionTo(Line, study),
+        KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
         KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection($"run {run.Number} is on", "type 'end' on drive first") : null),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
         KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),

@@ -15,6 +15,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
         new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
         new(Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
+        .. SpeakerKeys,
         new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
@@ -67,8 +68,17 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The row of a screen that writes a line on a typed character; null: none.</summary>
     public KeyRow? ActOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Write && row.Where == screen && row.Has(typed));
 
+    /// <summary>The row of a screen that says whose words the last note was, on a typed character; null: none.</summary>
+    public KeyRow? SpeakerOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Speaker && row.Where == screen && row.Has(typed));
+
     /// <summary>The key that goes to a screen, such as "F3".</summary>
     public string KeyTo(string screen) => Rows.First(row => row.Deed == KeyDeed.Screen && row.Line == screen).Keys[0];
+
+    private static ImmutableArray<KeyRow> SpeakerKeys =>
+    [
+        new(Drive, ["d"], "whose words", "right after a note: the driver said so", KeyDeed.Speaker, "d"),
+        new(Drive, ["c"], "whose words", "right after a note: the co-driver said so", KeyDeed.Speaker, "c"),
+    ];
 
     private static KeyRow Flag((SpoiltCause Cause, char Letter, string Word, string Meaning) cause) => new(
         Drive,
