@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.Revealing;
 using FieldSession.State;
@@ -72,6 +73,18 @@ internal enum KeyDeed
     /// <summary>Chooses the one after.</summary>
     Next,
 
+    /// <summary>Confirms the chosen one.</summary>
+    Confirm,
+
+    /// <summary>Moves the chosen one and all after it a step on.</summary>
+    ShiftOn,
+
+    /// <summary>Moves the chosen one and all after it a step back.</summary>
+    ShiftBack,
+
+    /// <summary>Takes the last act back.</summary>
+    Undo,
+
     /// <summary>Writes a file.</summary>
     Save,
 
@@ -98,6 +111,8 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
         KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
         KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection($"run {run.Number} is on", "type 'end' on drive first") : null),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
+        KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
+        KeyDeed.Undo => ObjectionTo(Line, study),
         KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
         _ => null,
     };

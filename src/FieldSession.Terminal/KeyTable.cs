@@ -21,6 +21,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
         new(Rate, ["Enter"], "store", "takes what stands in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
         new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
+        .. StopKeys.Rows,
         .. EveningKeys.Rows,
         .. PlanKeys.Rows,
         .. StartKeys.Rows,
@@ -38,6 +39,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The drive screen's name.</summary>
     public const string Drive = "drive";
+
+    /// <summary>The name of the screen on which a run is read back and mended at a stop.</summary>
+    public const string Stop = "stop";
 
     /// <summary>The rating screen's name.</summary>
     public const string Rate = "rate";
@@ -89,5 +93,5 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         $"{cause.Letter}");
 
     private static KeyRow ToScreen(ScreenRow screen, int number) => new(
-        Everywhere, [$"F{number}", $"Alt+{number}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
+        Everywhere, [$"F{number}", $"Alt+{number % 10}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
 }
