@@ -13,9 +13,10 @@ internal sealed class EnterBounce(TimeProvider clock)
     /// <returns>Whether it came too soon after the one before.</returns>
     public bool IsBounce()
     {
-        DateTimeOffset now = clock.GetUtcNow();
-        bool bounced = now - _last < Within;
-        _last = now;
-        return bounced;
+        TimeSpan since = clock.GetUtcNow() - _last;
+        _last += since;
+
+        // A clock that was set back must not make the key dead until it has caught up.
+        return since >= TimeSpan.Zero && since < Within;
     }
 }

@@ -75,6 +75,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The row of a screen that says whose words the last note was, on a typed character; null: none.</summary>
     public KeyRow? SpeakerOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Speaker && row.Where == screen && row.Has(typed));
 
+    /// <summary>Whether a typed character asks for the help.</summary>
+    public bool AsksHelp(char typed) => Rows.Any(row => row.Deed == KeyDeed.Help && row.Has(typed));
+
     /// <summary>The key that goes to a screen, such as "F3".</summary>
     public string KeyTo(string screen) => Rows.First(row => row.Deed == KeyDeed.Screen && row.Line == screen).Keys[0];
 

@@ -120,7 +120,7 @@ internal sealed class DriveScreen : Screen
         switch (typed.Kind)
         {
             case TypedKind.Writes:
-                _justWritten = Write(typed.Text) ? typed.Text : "";
+                _justWritten = Write(typed.Text) ? typed.Begun : "";
                 break;
             case TypedKind.Corrects:
                 Write("u");

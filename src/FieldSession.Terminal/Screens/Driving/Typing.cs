@@ -28,7 +28,8 @@ internal enum TypedKind
 /// <summary>What becomes of a typed character, and the text, the line or the words about it.</summary>
 /// <param name="Kind">What becomes of it.</param>
 /// <param name="Text">The box's new text, the line to write, or words for the crew.</param>
-internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
+/// <param name="Begun">The character, where it may yet turn out to be the beginning of a word; empty: it can't.</param>
+internal readonly record struct TypedKey(TypedKind Kind, string Text = "", string Begun = "");
 
 /// <summary>
 /// How keys and box work together, without any mode beside the text in the box: an empty box has one-key acts, figures
@@ -46,12 +47,12 @@ internal static class Typing
     /// <param name="typed">The character.</param>
     /// <param name="study">The study, for the plan's phrases.</param>
     /// <param name="keys">The keys that act.</param>
-    /// <param name="justWritten">The line that the key before wrote at once; empty: none.</param>
+    /// <param name="justWritten">The character before, where it wrote a line at once; empty: none.</param>
     public static TypedKey Press(string text, char typed, Study study, KeyTable keys, string justWritten = "")
     {
         if (text.Length == 0)
         {
-            return study.RunOn is null && WordsAtAStop.Contains(justWritten + typed)
+            return study.RunOn is null && WordsAtAStop.Contains((justWritten + typed).ToLowerInvariant())
                 ? new TypedKey(TypedKind.Corrects, justWritten + typed)
                 : OnEmpty(typed, study, keys);
         }
@@ -66,17 +67,17 @@ internal static class Typing
     {
         if (keys.ActOf(KeyTable.Drive, typed) is { } act && !BeginsWord(act, study))
         {
-            return new TypedKey(TypedKind.Writes, act.Line);
+            return new TypedKey(TypedKind.Writes, act.Line, $"{typed}");
         }
 
         if (keys.SpeakerOf(KeyTable.Drive, typed) is { } speaker && speaker.ObjectionIn(study) is null)
         {
-            return new TypedKey(TypedKind.Writes, speaker.Line);
+            return new TypedKey(TypedKind.Writes, speaker.Line, $"{typed}");
         }
 
         return typed switch
         {
-            '?' => new TypedKey(TypedKind.AsksHelp),
+            _ when keys.AsksHelp(typed) => new TypedKey(TypedKind.AsksHelp),
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
             _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, $"'{typed}' does nothing here; words begin with ':', notes with ';'"),
             _ => new TypedKey(TypedKind.Goes),
@@ -114,7 +115,7 @@ internal static class Typing
             return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}");
         }
 
-        return typed == '?'
+        return keys.AsksHelp(typed)
             ? new TypedKey(TypedKind.AsksHelp)
             : new TypedKey(TypedKind.Nothing, $"'{typed}' waits for an empty box: Enter stores, Esc empties");
     }
