@@ -25,14 +25,17 @@ internal sealed record Desk
     /// <summary>The plan folder that is being made; null: a study has begun, its plan stands.</summary>
     public IPlanTable? PlanTable { get; init; }
 
-    /// <summary>Opens the custodian's key file at a path with a passphrase; it says nothing of the specs where that fails.</summary>
-    public Func<string, string, KeyTried>? OpenKey { get; init; }
+    /// <summary>Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.</summary>
+    public Func<string, string, KeyRing, KeyTried>? OpenKey { get; init; }
 
     /// <summary>Version of the program, which stands in the report.</summary>
     public string Version { get; init; } = "0";
 
     /// <summary>Writes the report and gives its path.</summary>
     public Func<string>? WriteReport { get; init; }
+
+    /// <summary>What went wrong beside the entry, such as a copy that could not be made, in words and only once; null: nothing new.</summary>
+    public Func<string?> Trouble { get; init; } = () => null;
 
     /// <summary>How a day is compared.</summary>
     public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = Comparison.Of;

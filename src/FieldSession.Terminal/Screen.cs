@@ -27,6 +27,11 @@ internal abstract class Screen : View
     /// <summary>Takes the focus when the screen is shown.</summary>
     public virtual void Enter() => SetFocus();
 
+    /// <summary>Tells what happened beside the entry, on a screen that has a line for it.</summary>
+    public virtual void Tell(string words)
+    {
+    }
+
     /// <summary>Asks the shell.</summary>
     /// <param name="deed">What for.</param>
     /// <param name="line">The name of a screen, where one is asked for.</param>

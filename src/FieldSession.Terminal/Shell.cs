@@ -160,6 +160,11 @@ internal sealed class Shell : Runnable, IToldOfFaults
 
     private bool Tick()
     {
+        if (_desk.Trouble() is { } trouble)
+        {
+            Array.ForEach([.. _screens], shown => shown.Screen.Tell(trouble));
+        }
+
         if (_minute != Minute())
         {
             RefreshBars();

@@ -87,8 +87,7 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
     public Entry Read(Line line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        using System.Text.Json.JsonDocument document = System.Text.Json.JsonDocument.Parse(line.Json);
-        return (Entry?)System.Text.Json.JsonSerializer.Deserialize(document.RootElement.GetProperty("body"), Shape)
+        return (Entry?)System.Text.Json.JsonSerializer.Deserialize(line.Body, Shape)
             ?? throw new System.Text.Json.JsonException($"line {line.Number} has no body");
     }
 }

@@ -17,10 +17,10 @@ internal static class ErrorRates
         int row = 0;
         foreach ((string name, Func<InventedDay, InventedDay> change, Measure[] measures) in Scenarios)
         {
-            Outcome[] outcomes = [.. Orders.Select((order, place) => Outcome.Of(_ => change(new InventedDay(order)), days, seed, 100 * row + place))];
+            SimulatedDays[] rates = [.. Orders.Select((order, place) => SimulatedDays.Of(_ => change(new InventedDay(order)), days, seed, 100 * row + place))];
             foreach (Measure measure in measures)
             {
-                to.WriteLine($"| {name}: {measure.Name} | {string.Join(" | ", outcomes.Select(measure.Cell))} |");
+                to.WriteLine($"| {name}: {measure.Name} | {string.Join(" | ", rates.Select(measure.Cell))} |");
             }
 
             to.Flush();
@@ -60,5 +60,5 @@ internal static class ErrorRates
 
     private static Measure SegmentHalfWidth => new("one segment's half-width dB", outcome => $"{outcome.SegmentHalfWidthDb:0.00}");
 
-    private sealed record Measure(string Name, Func<Outcome, string> Cell);
+    private sealed record Measure(string Name, Func<SimulatedDays, string> Cell);
 }

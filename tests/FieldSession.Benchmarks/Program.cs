@@ -22,7 +22,19 @@ switch (args)
         ErrorRates.Print(Console.Out, days, seed);
         RealisticDays.Print(Console.Out, days, seed);
         break;
+    case ["safety", .. string[] rest]:
+        Safety.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 5);
+        break;
+    case ["scale", .. string[] rest]:
+        Scale.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 100_000);
+        break;
+    case ["make", string study, string readings]:
+        Scale.Make(study, int.Parse(readings));
+        break;
+    case ["open", string study]:
+        Scale.Open(Console.Out, study);
+        break;
     default:
-        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed]");
+        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
         break;
 }

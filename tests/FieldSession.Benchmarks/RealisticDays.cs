@@ -23,7 +23,7 @@ internal static class RealisticDays
         {
             foreach ((string name, IReadOnlyList<ArchiveLine>[]? pool) in archives)
             {
-                Outcome[] at = [.. new[] { 0, 1, 1.5, 2 }.Select((db, place) =>
+                SimulatedDays[] at = [.. new[] { 0, 1, 1.5, 2 }.Select((db, place) =>
                     Many(order, db, days, seed, row + place, pool))];
                 to.WriteLine($"| {order}, {name} | {at[0].CoverPercent:0.0} | {at[0].HalfWidthDb:0.00} | "
                     + $"{string.Join(" / ", at.Select(outcome => $"{outcome.DifferencePercent:0.0}"))} | {at[0].EquivalentPercent:0.0} / {at[1].EquivalentPercent:0.0} |");
@@ -34,8 +34,8 @@ internal static class RealisticDays
         }
     }
 
-    private static Outcome Many(string order, double differenceDb, int days, int seed, int row, IReadOnlyList<ArchiveLine>[]? pool) =>
-        Outcome.Of(lot => Model(order, differenceDb, lot), days, seed, row, pool is null ? null : lot => Draw(pool, lot));
+    private static SimulatedDays Many(string order, double differenceDb, int days, int seed, int row, IReadOnlyList<ArchiveLine>[]? pool) =>
+        SimulatedDays.Of(lot => Model(order, differenceDb, lot), days, seed, row, pool is null ? null : lot => Draw(pool, lot));
 
     private static InventedDay Model(string order, double differenceDb, SeededLot lot) => new(order)
     {

@@ -1,5 +1,3 @@
-using Microsoft.Win32.SafeHandles;
-
 namespace FieldSession.Store.Journaling;
 
 /// <summary>The disk of this computer.</summary>
@@ -11,14 +9,17 @@ internal sealed class Disk : IDisk
     /// <inheritdoc/>
     public byte[] ReadAll(string path)
     {
-        using SafeFileHandle handle = (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
-            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-        using DiskFile file = new(handle);
+        using IDiskFile file = Look(path);
         byte[] bytes = new byte[file.Length];
         // a file that shrinks under the reader ends early
         int read = file.Read(bytes, 0);
         return read == bytes.Length ? bytes : bytes[..read];
     }
+
+    /// <inheritdoc/>
+    public IDiskFile Look(string path) => new DiskFile(
+        (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
+            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
 
     /// <inheritdoc/>
     public IDiskFile Open(string path, FileMode mode) =>

@@ -7,6 +7,9 @@ internal sealed class DiskFault
 {
     private Exception? _first;
 
+    /// <summary>A disk that takes nothing at all.</summary>
+    public static DiskFault FromTheBeginning() => new() { _first = new IOException("the file is only looked at") };
+
     /// <summary>Whether one happened.</summary>
     public bool Happened => _first is not null;
 

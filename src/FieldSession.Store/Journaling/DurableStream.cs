@@ -12,7 +12,8 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     private const int BlockSize = 4096;
 
     private readonly Dictionary<long, byte[]> _notOnDisk = [];
-    private long? _lengthNotOnDisk;
+    // asked of the file once: on a drive that is gone even the question fails
+    private long _length = file.Length;
     private bool _dirty;
 
     public override bool CanRead => true;
@@ -21,7 +22,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
 
     public override bool CanWrite => true;
 
-    public override long Length => _lengthNotOnDisk ?? file.Length;
+    public override long Length => _length;
 
     public override long Position { get; set; }
 
@@ -54,7 +55,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     {
         _dirty = true;
         fault.Watch(() => file.Length = value);
-        _lengthNotOnDisk = fault.Happened ? value : null;
+        _length = value;
     }
 
     public override void Flush()
@@ -71,6 +72,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     {
         _dirty = true;
         fault.Watch(() => file.Write(bytes.Span, at));
+        _length = Math.Max(_length, at + bytes.Length);
         if (fault.Happened)
         {
             Keep(bytes.Span, at);
@@ -90,7 +92,6 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     // LiteDB writes whole pages at page borders, so whole blocks
     private void Keep(ReadOnlySpan<byte> bytes, long at)
     {
-        _lengthNotOnDisk = Math.Max(Length, at + bytes.Length);
         for (int i = 0; i + BlockSize <= bytes.Length; i += BlockSize)
         {
             _notOnDisk[at + i] = bytes.Slice(i, BlockSize).ToArray();

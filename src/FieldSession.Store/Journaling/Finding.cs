@@ -6,7 +6,8 @@ namespace FieldSession.Store.Journaling;
 /// <param name="Text">What the text holds.</param>
 /// <param name="Store">What the LiteDB file holds.</param>
 /// <param name="Lines">The study's lines, from whichever copy has them.</param>
-internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Line> Lines)
+/// <param name="Loose">Valid lines that no verified chain reaches: lines before them are lost in every copy.</param>
+internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Line> Lines, IReadOnlyList<Line> Loose)
 {
     /// <summary>Whether the text's lines are the study's first ones, as far as they go.</summary>
     public bool IsTextLeading => Text.IsSound && Leads(Text.Lines!);
@@ -21,24 +22,16 @@ internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Lin
     /// <param name="disk">Where the files are.</param>
     /// <param name="paths">Their names.</param>
     /// <param name="textBytes">The text's bytes.</param>
-    /// <param name="isLossAccepted">Whether to go on with what is left where lines are lost in every copy.</param>
-    /// <exception cref="StudyDamagedException">Lines are lost in every copy, or there are none of a study at all.</exception>
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
-    public static Finding Of(IDisk disk, StudyPaths paths, byte[]? textBytes, bool isLossAccepted)
+    public static Finding Of(IDisk disk, StudyPaths paths, byte[]? textBytes)
     {
         TextCopy text = TextCopy.Read(textBytes ?? []);
         TextCopy rescue = TextCopy.Read(disk.Exists(paths.Rescue) ? disk.ReadAll(paths.Rescue) : []);
         StoreCopy store = StoreGlance.IsEnough(disk, paths, text) ?? StoreCopy.Read(disk, paths, text.Lines);
         Reunion reunion = Reunion.Of(paths.Study, [.. text.Valid], store.Lines, [.. rescue.Valid]);
-        Finding finding = new(text, store, reunion.Lines);
-        if (!isLossAccepted && Loss.In(paths, finding, reunion.Loose, textBytes) is { } loss)
-        {
-            throw loss;
-        }
-
-        return finding;
+        return new Finding(text, store, reunion.Lines, reunion.Loose);
     }
 
     private bool Leads(IReadOnlyList<Line> copy) =>
-        copy.Count <= Lines.Count && copy.Select((line, i) => line.Hash == Lines[i].Hash).All(same => same);
+        copy.Count <= Lines.Count && copy.Zip(Lines).All(pair => pair.First == pair.Second);
 }

@@ -9,6 +9,9 @@ internal interface IDisk
     /// <summary>The whole of a file, read beside whoever has it open and without locking it.</summary>
     byte[] ReadAll(string path);
 
+    /// <summary>Opens a file for reading beside whoever has it open, without locking it.</summary>
+    IDiskFile Look(string path);
+
     /// <summary>Opens a file for reading and writing, for this process alone.</summary>
     IDiskFile Open(string path, FileMode mode);
 

@@ -8,9 +8,8 @@ internal static class Loss
     /// <summary>What is lost; null: nothing.</summary>
     /// <param name="paths">The study's files.</param>
     /// <param name="finding">What was found in them.</param>
-    /// <param name="loose">Lines that hang on no line found.</param>
     /// <param name="textBytes">The text as it lies on disk; null: there is none.</param>
-    public static StudyDamagedException? In(StudyPaths paths, Finding finding, IReadOnlyList<Line> loose, byte[]? textBytes)
+    public static StudyDamagedException? In(StudyPaths paths, Finding finding, byte[]? textBytes)
     {
         if (finding.Lines.Count == 0 && IsForeign(finding, textBytes))
         {
@@ -18,9 +17,9 @@ internal static class Loss
                 $"{paths.Study}: no line of a study is in it{Beside(paths, textBytes)}: {finding.Store.Fault ?? "it holds no journal"}. Nothing was overwritten. Check the path.");
         }
 
-        if (loose.Count > 0)
+        if (finding.Loose.Count > 0)
         {
-            Line first = loose.MinBy(line => line.Number)!;
+            Line first = finding.Loose.MinBy(line => line.Number)!;
             return Damaged(paths, finding, $"lines before line {first.Number} of strand {first.Strand} are lost in both copies");
         }
 
@@ -64,7 +63,7 @@ internal static class Loss
         string where = firstBad > 0 ? $"{paths.Journal}, line {firstBad}" : paths.Study;
         return new StudyDamagedException(
             $"{where}: {what}. {finding.Lines.Count} lines are whole. Nothing was overwritten. "
-            + "Bring back a copy of the study, or rescue the lines that are whole.");
+            + $"Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.");
     }
 
     private static string Beside(StudyPaths paths, byte[]? textBytes) =>

@@ -72,7 +72,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     private TextFile Continued(IDiskFile file, Finding finding)
     {
         long sound = finding.IsTextLeading ? finding.Text.LengthOfValid : 0;
-        TextFile text = new(paths.Journal, file, sound);
+        TextFile text = new(paths.Journal, file, sound, () => disk.Open(paths.Journal, FileMode.Open));
         int standing = finding.IsTextLeading ? finding.Text.Lines.Count : 0;
         if (file.Length != sound || standing < finding.Lines.Count)
         {

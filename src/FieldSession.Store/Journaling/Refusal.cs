@@ -27,7 +27,7 @@ internal static class Refusal
     internal static StudyFileException? InWords(string path, Exception fault) => fault switch
     {
         StudyFileException => null,
-        UnauthorizedAccessException => new StudyUnwritableException(
+        _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
             $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.",
             fault),
         FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(

@@ -14,6 +14,11 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
     /// <exception cref="TwoHistoriesException">Two different lines follow the same line.</exception>
     public static Reunion Of(string study, params IReadOnlyList<Line>[] copies)
     {
+        if (InOrder(copies[0]) && copies.Skip(1).All(copy => Leads(copy, copies[0])))
+        {
+            return new Reunion(copies[0], []);
+        }
+
         Dictionary<(string Strand, string Previous), Line> next = [];
         foreach (Line line in copies.SelectMany(copy => copy))
         {
@@ -45,11 +50,14 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
     private static List<Line> Reached(IEnumerable<Line> copy, HashSet<string> reached) =>
         [.. copy.Where(line => reached.Contains(line.Hash)).DistinctBy(line => line.Hash)];
 
-    private static bool InOrder(List<Line> lines)
+    private static bool InOrder(IReadOnlyList<Line> lines)
     {
         Chains chains = new();
-        return lines.TrueForAll(chains.Takes);
+        return lines.All(chains.Takes);
     }
+
+    private static bool Leads(IReadOnlyList<Line> copy, IReadOnlyList<Line> all) =>
+        copy.Count <= all.Count && copy.Zip(all).All(pair => pair.First == pair.Second);
 
     private static List<Line> ByTime(Dictionary<string, List<Line>> chains)
     {

@@ -50,16 +50,21 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         ReadInOrder(pages, log, LiteStore.LastFirst(1), reading.CompareEnd);
     }
 
-    /// <summary>Lets LiteDB read copies of a data file and its log in memory, until told to stop.</summary>
-    internal static void ReadInOrder(byte[] pages, byte[] log, Query query, Func<BsonDocument, bool> take)
+    /// <summary>Lets LiteDB read a data file and its log until told to stop.</summary>
+    internal static void ReadInOrder(Stream pages, Stream log, Query query, Func<BsonDocument, bool> take)
     {
-        using MemoryStream pagesInMemory = InMemory(pages);
-        using MemoryStream logInMemory = InMemory(log);
-        using LiteEngine engine = LiteStore.EngineOver(pagesInMemory, logInMemory);
+        using LiteEngine engine = LiteStore.EngineOver(pages, log);
         using IBsonDataReader reader = engine.Query(StoredLine.Collection, query);
         while (reader.Read() && take(reader.Current.AsDocument))
         {
         }
+    }
+
+    private static void ReadInOrder(byte[] pages, byte[] log, Query query, Func<BsonDocument, bool> take)
+    {
+        using MemoryStream pagesInMemory = InMemory(pages);
+        using MemoryStream logInMemory = InMemory(log);
+        ReadInOrder(pagesInMemory, logInMemory, query, take);
     }
 
     private static MemoryStream InMemory(byte[] bytes)

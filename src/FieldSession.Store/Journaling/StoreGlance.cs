@@ -20,14 +20,22 @@ internal static class StoreGlance
             return null;
         }
 
-        byte[] pages = disk.ReadAll(paths.Study);
-        byte[] log = disk.Exists(paths.Log) ? disk.ReadAll(paths.Log) : [];
         StoreCopy? glance = null;
-        return StudyHeader.FaultIn(pages) is null && Attempt.Of(() => glance = LastOf(pages, log, text.Lines)) is null ? glance : null;
+        _ = Attempt.Of(() => glance = LastOf(disk, paths, text.Lines));
+        return glance;
     }
 
-    private static StoreCopy? LastOf(byte[] pages, byte[] log, IReadOnlyList<Line?> known)
+    private static StoreCopy? LastOf(IDisk disk, StudyPaths paths, IReadOnlyList<Line?> known)
     {
+        using IDiskFile file = disk.Look(paths.Study);
+        byte[] head = new byte[StudyHeader.PageSize];
+        if (StudyHeader.FaultIn(head.AsSpan(0, file.Read(head, 0))) is not null)
+        {
+            return null;
+        }
+
+        using SightStream pages = new(file);
+        using Stream log = disk.Exists(paths.Log) ? new SightStream(disk.Look(paths.Log)) : new MemoryStream();
         BsonDocument? last = null;
         StoreCopy.ReadInOrder(pages, log, LiteStore.LastFirst(1), document =>
         {

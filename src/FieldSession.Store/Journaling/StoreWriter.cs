@@ -116,7 +116,9 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
     {
         if (_store is null)
         {
-            _store = LiteStore.Open(disk, paths);
+            _store = disk.Exists(paths.Journal)
+                ? LiteStore.Open(disk, paths)
+                : throw new FileNotFoundException("the drive is gone"); // a new file would lie in the place where it was
             _stored = Locked(() => _store.CountOfLeading(_lines))
                 ?? throw new InvalidDataException("it holds other lines than the text");
         }

@@ -18,6 +18,7 @@ public sealed class StudyFile : IJournal
     private readonly StoreWriter _store;
     private readonly Chains _chains = new();
     private readonly Lock _writing = new();
+    private readonly Lock _copying = new();
     private bool _isClosed;
 
     internal StudyFile(IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> mended)
@@ -71,29 +72,20 @@ public sealed class StudyFile : IJournal
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     public static StudyFile Open(string path, TimeProvider clock) =>
-        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open(isLossAccepted: false);
-
-    /// <summary>
-    /// Opens what is left of a study of which lines are lost in both copies. Everything that is given up stays in files kept
-    /// beside it. Throws as <see cref="Open"/> does, but for the loss.
-    /// </summary>
-    /// <param name="path">The study's LiteDB file.</param>
-    /// <param name="clock">The time, for the names of what is kept aside.</param>
-    public static StudyFile Rescue(string path, TimeProvider clock) =>
-        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open(isLossAccepted: true);
+        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open();
 
     /// <summary>Adds one line. When this returns, the line is on the disk.</summary>
     /// <exception cref="LineNotSafeException">It is not, and does not count. The next call works again as soon as the disk does.</exception>
-    /// <exception cref="ArgumentException">The line is not the next one of its strand, or is no valid line.</exception>
+    /// <exception cref="ArgumentException">The line is not the next one of its strand.</exception>
     public void Append(Line line)
     {
         ArgumentNullException.ThrowIfNull(line);
         lock (_writing)
         {
             ObjectDisposedException.ThrowIf(_isClosed, this);
-            if (Line.Parse(line.ToString()) != line || line.Json.Contains('\n') || !line.Follows(_chains.HeadOf(line.Strand)))
+            if (!line.Follows(_chains.HeadOf(line.Strand)))
             {
-                throw new ArgumentException($"Line {line.Number} is not the next valid line of strand {line.Strand}.", nameof(line));
+                throw new ArgumentException($"Line {line.Number} is not the next line of strand {line.Strand}.", nameof(line));
             }
 
             _text.Append(line);
@@ -104,7 +96,8 @@ public sealed class StudyFile : IJournal
 
     /// <summary>
     /// Copies the study into a folder, both files, whole and on the disk when it returns. An older copy of the same study
-    /// there is replaced. Where the LiteDB file is behind, the text alone is copied, which is the whole study too.
+    /// there is replaced. Where the LiteDB file is behind, the text alone is copied, which is the whole study too. Lines can be
+    /// appended meanwhile; they are in the next copy.
     /// </summary>
     /// <param name="directory">The folder.</param>
     /// <exception cref="StudyExistsException">A file of the same name there is no older copy of this study.</exception>
@@ -113,27 +106,39 @@ public sealed class StudyFile : IJournal
     public void CopyTo(string directory)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(directory);
-        lock (_writing)
+        lock (_copying)
         {
             ObjectDisposedException.ThrowIf(_isClosed, this);
+            // in this order the text never holds less
+            byte[]? pages = _store.WholeDataFile();
+            byte[] text = TextNow();
             string target = System.IO.Path.Combine(directory, System.IO.Path.GetFileName(_paths.Study));
-            new StudyBackup(_disk, StudyPaths.Of(target)).Write(_text.Bytes(), _store.WholeDataFile());
+            new StudyBackup(_disk, StudyPaths.Of(target)).Write(text, pages);
         }
     }
 
     /// <summary>Brings the LiteDB file up to the text, merges its log and gives up the lock.</summary>
     public void Dispose()
     {
+        lock (_copying)
+            lock (_writing)
+            {
+                if (_isClosed)
+                {
+                    return;
+                }
+
+                _isClosed = true;
+                _store.Dispose();
+                _text.Dispose();
+            }
+    }
+
+    private byte[] TextNow()
+    {
         lock (_writing)
         {
-            if (_isClosed)
-            {
-                return;
-            }
-
-            _isClosed = true;
-            _store.Dispose();
-            _text.Dispose();
+            return _text.Bytes();
         }
     }
 }

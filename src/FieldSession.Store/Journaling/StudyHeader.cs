@@ -6,7 +6,9 @@ namespace FieldSession.Store.Journaling;
 /// </summary>
 internal static class StudyHeader
 {
-    private const int PageSize = 8192;
+    /// <summary>Length of the head, bytes: LiteDB's first page.</summary>
+    public const int PageSize = 8192;
+
     private const int WordsAt = 32;
     private const byte Format = 8;
 

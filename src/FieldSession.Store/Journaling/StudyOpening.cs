@@ -12,13 +12,12 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
             throw new StudyExistsException($"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.");
         }
 
-        return OpenLocked(FileMode.CreateNew, isLossAccepted: false);
+        return OpenLocked(FileMode.CreateNew);
     });
 
     /// <summary>Opens the study and mends what can be mended without losing a line.</summary>
-    /// <param name="isLossAccepted">Whether a person has agreed to go on with the lines that are whole.</param>
     /// <exception cref="StudyFileException">It can't be opened; nothing was changed.</exception>
-    public StudyFile Open(bool isLossAccepted) => Refusal.Of(paths.Study, () =>
+    public StudyFile Open() => Refusal.Of(paths.Study, () =>
     {
         if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
         {
@@ -26,15 +25,15 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
                 $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.");
         }
 
-        return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate, isLossAccepted);
+        return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);
     });
 
-    private StudyFile OpenLocked(FileMode mode, bool isLossAccepted)
+    private StudyFile OpenLocked(FileMode mode)
     {
         IDiskFile file = disk.Open(paths.Journal, mode);
         try
         {
-            return OpenWith(file, mode == FileMode.OpenOrCreate ? null : BytesOf(file), isLossAccepted);
+            return OpenWith(file, mode == FileMode.OpenOrCreate ? null : BytesOf(file));
         }
         catch
         {
@@ -49,9 +48,14 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         }
     }
 
-    private StudyFile OpenWith(IDiskFile file, byte[]? bytes, bool isLossAccepted)
+    private StudyFile OpenWith(IDiskFile file, byte[]? bytes)
     {
-        Finding finding = Finding.Of(disk, paths, bytes, isLossAccepted);
+        Finding finding = Finding.Of(disk, paths, bytes);
+        if (Loss.In(paths, finding, bytes) is { } loss)
+        {
+            throw loss;
+        }
+
         Mending mending = new(disk, paths, clock);
         TextFile text = mending.MendText(file, bytes ?? [], finding);
         disk.SyncFolderOf(paths.Journal);

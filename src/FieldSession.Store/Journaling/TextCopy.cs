@@ -1,4 +1,3 @@
-using System.Text;
 using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
@@ -15,7 +14,7 @@ internal sealed record TextCopy(IReadOnlyList<Line?> Lines, long LengthOfValid, 
     /// <summary>Whether every line is valid. The tail does not count.</summary>
     public bool IsSound => Lines.All(line => line is not null);
 
-    private Line? TailLine => Line.Parse(Encoding.UTF8.GetString(Tail.Span));
+    private Line? TailLine => Line.Parse(Tail);
 
     /// <summary>Reads the bytes of a text.</summary>
     public static TextCopy Read(ReadOnlyMemory<byte> bytes)
@@ -23,7 +22,7 @@ internal sealed record TextCopy(IReadOnlyList<Line?> Lines, long LengthOfValid, 
         List<Range> places = PlacesIn(bytes.Span);
         Line?[] lines = new Line?[places.Count];
         // hashing is all the work there is, and lines do not need each other for it
-        Parallel.For(0, lines.Length, i => lines[i] = Line.Parse(Encoding.UTF8.GetString(bytes.Span[places[i]])));
+        Parallel.For(0, lines.Length, i => lines[i] = Line.Parse(bytes[places[i]]));
 
         int sound = Array.IndexOf(lines, null) is >= 0 and int bad ? bad : lines.Length;
         long lengthOfValid = sound == 0 ? 0 : places[sound - 1].End.Value + 1;

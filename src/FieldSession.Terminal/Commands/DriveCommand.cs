@@ -14,10 +14,11 @@ internal static class DriveCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Command command = new("drive", "opens the drive screen") { study };
+        Option<string> backup = EnterCommand.Backup();
+        Command command = new("drive", "opens the drive screen") { study, backup };
         command.SetAction(typed =>
         {
-            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
             new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
             return OpenScreens(opened, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
         });
@@ -38,19 +39,20 @@ internal static class DriveCommand
                 Logbook = opened.Logbook,
                 Clock = outside.Clock,
                 Keys = keys,
+                Trouble = () => opened.Copies?.TakeTrouble(),
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                OpenKey = (path, passphrase) => Tried(path, passphrase, opened.Logbook.Study, new KeyFile(outside.Lot)),
+                OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
                 WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
                 Version = ReportCommand.ProgramVersion,
             },
             screen);
 
     /// <summary>Tries a key file on a study.</summary>
-    public static KeyTried Tried(string path, string passphrase, Study study, KeyFile file)
+    public static KeyTried Tried(string path, string passphrase, Study study, KeyRing ring, KeyFile file)
     {
-        KeyOpening opening = file.Open(path, study.Plan!.StudyName, study.Fitting?.Commitment, passphrase);
+        KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, [.. study.Commitments], passphrase);
         return opening.Key is { } key
-            ? new KeyTried(new KeyInHand(key), "", AskAgain: false)
+            ? new KeyTried(ring.With(key), "", AskAgain: false)
             : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged);
     }
 }

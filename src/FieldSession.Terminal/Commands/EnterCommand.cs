@@ -10,18 +10,23 @@ internal static class EnterCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Command command = new("enter", "reads entry lines from standard input, one act a line") { study };
+        Option<string> backup = Backup();
+        Command command = new("enter", "reads entry lines from standard input, one act a line") { study, backup };
         command.SetAction(typed =>
         {
-            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
-            return Run(opened.Logbook, outside);
+            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
+            return Run(opened.Logbook, outside, opened.Copies);
         });
         return command;
     }
 
+    /// <summary>The folder for a copy after each run.</summary>
+    public static Option<string> Backup() =>
+        new("--backup") { Description = "a folder, such as a stick's, that gets a copy of the study after each run", HelpName = "DIR" };
+
     /// <summary>Takes line after line until the input ends.</summary>
     /// <returns>0; 1 where a line was refused; 3 where one could not be saved.</returns>
-    public static int Run(Logbook logbook, Surroundings outside)
+    public static int Run(Logbook logbook, Surroundings outside, RunCopies? copies = null)
     {
         int worst = ExitCode.Done;
         int number = 0;
@@ -36,6 +41,11 @@ internal static class EnterCommand
             Outcome outcome = logbook.Write(line);
             outside.Output.WriteLine(InWords(outcome, number));
             outside.Output.Flush();
+            if (copies?.TakeTrouble() is { } trouble)
+            {
+                outside.Error.WriteLine(trouble);
+            }
+
             worst = Math.Max(worst, outcome switch
             {
                 { IsWritten: true } => ExitCode.Done,

@@ -10,6 +10,12 @@ internal sealed class DemoClock : TimeProvider
     /// <inheritdoc/>
     public override DateTimeOffset GetUtcNow() => _now;
 
+    /// <inheritdoc/>
+    public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+    /// <inheritdoc/>
+    public override long GetTimestamp() => _now.UtcTicks;
+
     /// <summary>Sets the clock where a remark says when, such as <c># at 2026-02-03T09:15</c>.</summary>
     public void Follow(string line)
     {

@@ -95,6 +95,11 @@ public static class StudyReadings
 
     private static double?[] Minutes(Run[] runs)
     {
+        if (!InOrder(runs))
+        {
+            return new double?[runs.Length];
+        }
+
         double?[] middles = [.. runs.Select(run => (double?)MiddleOf(run, runs[0].Started.At))];
         for (int i = 1; i < middles.Length; i++)
         {
@@ -105,6 +110,13 @@ public static class StudyReadings
         }
 
         return middles;
+    }
+
+    // The journal says what came first. Times that say otherwise are those of a clock that was set back.
+    private static bool InOrder(Run[] runs)
+    {
+        DateTimeOffset[] times = [.. runs.SelectMany(run => (DateTimeOffset[])[run.Started.At, run.Ended?.At ?? run.Passages[^1].Mark.At])];
+        return times.Zip(times.Skip(1)).All(pair => pair.First <= pair.Second);
     }
 
     private static double MiddleOf(Run run, DateTimeOffset start)

@@ -16,6 +16,7 @@ public static class Passing
         {
             Passages = run.Passages.Add(passage),
             NextSegment = next,
+            Furthest = Math.Max(run.Furthest, passage.Segment),
             Ended = next > study.Plan!.Route.Count ? passage.Mark : null,
         });
     }

@@ -21,7 +21,8 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         Run run = study.Runs[Run - 1];
-        Run shifted = run with { Passages = run.Passages.ConvertAll(passage => Moved(passage, study.Plan!)) };
+        ImmutableList<Passage> passages = run.Passages.ConvertAll(passage => Moved(passage, study.Plan!));
+        Run shifted = run with { Passages = passages, Furthest = passages.Max(p => p.Segment) };
         return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
     }
 

@@ -57,7 +57,7 @@ public static class StopText
 
     private static Parsed Shift(string[] words) =>
         words.Length == 3 && PlaceIn(words[1]) is { } place &&
-        int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) && Math.Abs(by) <= 1000
+        int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) && by is >= -1000 and <= 1000
             ? Parsed.As(new RunShifted(place.Run, place.Segment, by))
             : Parsed.No("a shift names run and segment, then how far", "type 'shift 2.5 +1': from segment 5 of run 2, all one further on");
 

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -19,22 +18,64 @@ namespace FieldSession.Journal;
 /// A line is valid if and only if its digits are the hash of its JSON. A strand is valid if and only if its lines are
 /// valid, are numbered 1, 2, 3, ... and each names the digits of the line before it as <c>prev</c>.
 /// </para>
+/// <para>
+/// Every object of this class is a valid line. Its text is kept as the bytes that were read or written, and two lines with the
+/// same digits are equal.
+/// </para>
 /// </summary>
-/// <param name="Number">Number within the strand, from 1.</param>
-/// <param name="PreviousHash">Hash of the strand's line before, 64 hex digits; zeros in the first.</param>
-/// <param name="At">When it was written, UTC.</param>
-/// <param name="Strand">The laptop's own chain, 16 hex digits.</param>
-/// <param name="Kind">Kind of entry, as named on disk.</param>
-/// <param name="Version">Version of that kind.</param>
-/// <param name="Json">The exact JSON text that is hashed.</param>
-/// <param name="Hash">SHA-256 of <paramref name="Json"/>, 64 lower-case hex digits.</param>
-public sealed record Line(
-    int Number, string PreviousHash, DateTimeOffset At, string Strand, string Kind, int Version, string Json, string Hash)
+public sealed record Line
 {
     /// <summary>The hash that the first line of a strand names as the one before it.</summary>
     public const string NoHash = "0000000000000000000000000000000000000000000000000000000000000000";
 
+    private const int HashLength = 64;
+
     private static readonly JsonWriterOptions Plain = new() { Encoder = JavaScriptEncoder.Default };
+
+    private readonly ReadOnlyMemory<byte> _json;
+    private readonly Range _body;
+    private readonly Digest _hash;
+    private readonly Digest _previous;
+
+    private Line(ReadOnlyMemory<byte> json, Digest hash, in LineMembers members)
+    {
+        _json = json;
+        _hash = hash;
+        _previous = members.Previous!.Value;
+        _body = members.Body!.Value;
+        Number = members.Number!.Value;
+        At = members.At!.Value;
+        Strand = members.Strand!;
+        Kind = members.Kind!;
+        Version = members.Version!.Value;
+    }
+
+    /// <summary>Number within the strand, from 1.</summary>
+    public int Number { get; }
+
+    /// <summary>Hash of the strand's line before, 64 hex digits; zeros in the first.</summary>
+    public string PreviousHash => _previous.ToString();
+
+    /// <summary>When it was written, UTC.</summary>
+    public DateTimeOffset At { get; }
+
+    /// <summary>The laptop's own chain, 16 hex digits.</summary>
+    public string Strand { get; }
+
+    /// <summary>Kind of entry, as named on disk.</summary>
+    public string Kind { get; }
+
+    /// <summary>Version of that kind.</summary>
+    public int Version { get; }
+
+    /// <summary>The exact JSON text that is hashed.</summary>
+    public string Json => Encoding.UTF8.GetString(_json.Span);
+
+    /// <summary>The entry, as it stands in the JSON: UTF-8.</summary>
+    public ReadOnlySpan<byte> Body => _json.Span[_body];
+
+    /// <summary>SHA-256 of the JSON, 64 lower-case hex digits.</summary>
+    public string Hash => _hash.ToString();
 
     /// <summary>Makes the next line of a strand.</summary>
     /// <param name="number">Number within the strand, from 1.</param>
@@ -63,53 +104,46 @@ public sealed record Line(
             json.WriteEndObject();
         }
 
-        return new Line(
-            number, previousHash, at.ToUniversalTime(), strand, kind, version,
-            Encoding.UTF8.GetString(bytes.WrittenSpan), HashOf(bytes.WrittenSpan));
+        return FromParts(Digest.Of(bytes.WrittenSpan), bytes.WrittenMemory.ToArray())
+            ?? throw new ArgumentException($"line {number} would be none: its hash, strand, kind or body is not as it has to be");
     }
 
     /// <summary>Reads a line's text form; null where it is no valid line.</summary>
     public static Line? Parse(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Length > 66 && text[64] == ' ' ? FromParts(text[..64], text[65..]) : null;
+        return Parse(Encoding.UTF8.GetBytes(text));
     }
+
+    /// <summary>Reads a line's text form in UTF-8; null where it is no valid line. The line keeps these bytes, not a copy.</summary>
+    public static Line? Parse(ReadOnlyMemory<byte> text) =>
+        text.Length > HashLength + 2 && text.Span[HashLength] == ' ' && Digest.Parse(text.Span[..HashLength]) is { } hash
+            ? FromParts(hash, text[(HashLength + 1)..])
+            : null;
 
     /// <summary>Reads a line from its hash and its JSON; null where they do not fit each other or the JSON is no line.</summary>
     public static Line? FromParts(string hash, string json)
     {
-        if (HashOf(Encoding.UTF8.GetBytes(json)) != hash)
-        {
-            return null;
-        }
-
-        try
-        {
-            using JsonDocument document = JsonDocument.Parse(json);
-            JsonElement root = document.RootElement;
-            return new Line(
-                root.GetProperty("seq").GetInt32(),
-                root.GetProperty("prev").GetString() ?? NoHash,
-                root.GetProperty("at").GetDateTimeOffset(),
-                root.GetProperty("strand").GetString() ?? "",
-                root.GetProperty("kind").GetString() ?? "",
-                root.GetProperty("v").GetInt32(),
-                json,
-                hash);
-        }
-        catch (Exception notALine) when (notALine is JsonException or KeyNotFoundException or InvalidOperationException or FormatException)
-        {
-            return null;
-        }
+        ArgumentNullException.ThrowIfNull(json);
+        return Digest.Parse(Encoding.UTF8.GetBytes(hash)) is { } digest ? FromParts(digest, Encoding.UTF8.GetBytes(json)) : null;
     }
 
     /// <summary>The text form, without a line break.</summary>
     public override string ToString() => $"{Hash} {Json}";
 
+    /// <summary>Whether the text is the same: the same digits.</summary>
+    public bool Equals(Line? other) => other is not null && _hash == other._hash;
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => _hash.GetHashCode();
+
     /// <summary>Whether this line follows another of the same strand; null: whether it is a strand's first line.</summary>
     public bool Follows(Line? previous) => previous is null
-        ? Number == 1 && PreviousHash == NoHash
-        : Number == previous.Number + 1 && PreviousHash == previous.Hash && Strand == previous.Strand;
+        ? Number == 1 && _previous == default
+        : Number == previous.Number + 1 && _previous == previous._hash && Strand == previous.Strand;
 
-    private static string HashOf(ReadOnlySpan<byte> json) => Convert.ToHexStringLower(SHA256.HashData(json));
+    private static Line? FromParts(Digest hash, ReadOnlyMemory<byte> json) =>
+        !json.Span.Contains((byte)'\n') && Digest.Of(json.Span) == hash && LineMembers.In(json.Span) is { } members
+            ? new Line(json, hash, members)
+            : null;
 }

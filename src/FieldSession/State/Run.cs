@@ -50,6 +50,9 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
         }
     }
 
+    /// <summary>Highest number of a segment passed so far; 0: none.</summary>
+    public int Furthest { get; init; }
+
     /// <summary>Whether a segment has been passed in this run.</summary>
-    public bool Passed(int segment) => Passages.Any(p => p.Segment == segment);
+    public bool Passed(int segment) => segment <= Furthest && Passages.Any(p => p.Segment == segment);
 }

@@ -8,14 +8,18 @@ namespace FieldSession.Tests.Crashes;
 internal static class CrashDay
 {
     public static readonly StudyPaths Paths = StudyPaths.Of("/road/day.study");
+    public static readonly StudyPaths RescuedPaths = StudyPaths.Of("/desk/saved.study");
 
     public static StudyFile Create(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Create();
 
-    public static StudyFile Open(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: false);
+    public static StudyFile Open(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open();
 
-    public static StudyFile Rescue(MemoryDisk disk) => new StudyOpening(disk, Paths, new StoppedClock()).Open(isLossAccepted: true);
+    public static StudyRescue Rescue(MemoryDisk disk) => StudyRescue.Of(disk, Paths, RescuedPaths, new StoppedClock());
 
-    /// <summary>A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log.</summary>
+    /// <summary>
+    /// A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log, a transaction each. How
+    /// many lines share a transaction is otherwise the writer thread's luck, and a damage drawn by lot would hit something else each time.
+    /// </summary>
     public static MemoryDisk Killed(IEnumerable<Line> merged, IEnumerable<Line> logged)
     {
         MemoryDisk disk = new();
@@ -25,8 +29,14 @@ internal static class CrashDay
         }
 
         using StudyFile open = Open(disk);
-        logged.ToList().ForEach(open.Append);
-        _ = SpinWait.SpinUntil(() => JournalCheck.Of(disk, Paths) is { StoreBehindLines: 0, Holds: true }, TimeSpan.FromSeconds(20));
+        foreach (Line line in logged)
+        {
+            open.Append(line);
+            Assert.True(SpinWait.SpinUntil(() => IsFollowed(disk), TimeSpan.FromSeconds(60)), $"line {line.Number} does not come to LiteDB");
+        }
+
         return disk.Copy();
     }
+
+    private static bool IsFollowed(MemoryDisk disk) => JournalCheck.Of(disk, Paths) is { StoreBehindLines: 0, Holds: true };
 }

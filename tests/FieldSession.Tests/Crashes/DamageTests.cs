@@ -1,9 +1,11 @@
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 using FieldSession.Tests.Journaling;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Crashes;
 
+/// <summary>Set FIELDSESSION_DAMAGES to a number to try more damages than the few hundred of every build.</summary>
 public sealed class DamageTests
 {
     private static readonly List<Line> Lines = SomeLines.Of(90);
@@ -42,7 +44,8 @@ public sealed class DamageTests
     [MemberData(nameof(FilesAndDamages))]
     public void Damage_anywhere_in_one_file_loses_no_line(string file, string damage)
     {
-        for (int seed = 0; seed < 30; seed++)
+        int cases = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_DAMAGES"), out int more) ? more / FilesAndDamages.Count + 1 : 30;
+        for (int seed = 0; seed < cases; seed++)
         {
             MemoryDisk disk = Killed.Copy();
             disk[file] = Damaged(disk[file], damage, new Random(seed));
@@ -99,9 +102,30 @@ public sealed class DamageTests
         Assert.Equal(text, disk[CrashDay.Paths.Journal]);
         Assert.Equal(["day-log.study", "day.journal"], disk.Names);
 
-        using StudyFile study = CrashDay.Rescue(disk);
+        StudyRescue rescue = CrashDay.Rescue(disk);
+
+        Assert.Equal(bad - 1, rescue.Lines);
+        Assert.Equal(text, disk[CrashDay.Paths.Journal]);
+        Assert.Equal(["day-log.study", "day.journal", "saved.journal", "saved.loose", "saved.study"], disk.Names);
+        Assert.Equal(Lines[bad..], TextCopy.Read(disk[rescue.LooseFile!]).Valid);
+        using StudyFile study = new StudyOpening(disk, CrashDay.RescuedPaths, new StoppedClock()).Open();
         Assert.Equal(Lines[..(bad - 1)], study.Lines);
-        Assert.Equal(text, disk[CrashDay.Paths.Journal + ".damaged-20260203T090000Z"]);
+        Assert.Empty(study.Mended);
+    }
+
+    [Fact]
+    public void A_rescue_never_takes_the_place_of_a_file_and_says_where_nothing_is_whole()
+    {
+        MemoryDisk disk = Killed.Copy();
+        disk[CrashDay.RescuedPaths.Study] = [1, 2, 3];
+        Assert.Throws<StudyExistsException>(() => CrashDay.Rescue(disk));
+        Assert.Equal([1, 2, 3], disk[CrashDay.RescuedPaths.Study]);
+
+        MemoryDisk empty = new();
+        Assert.Throws<StudyMissingException>(() => CrashDay.Rescue(empty));
+        empty[CrashDay.Paths.Journal] = "nothing of a study\n"u8.ToArray();
+        Assert.Throws<StudyDamagedException>(() => CrashDay.Rescue(empty));
+        Assert.Equal(["day.journal"], empty.Names);
     }
 
     [Fact]

@@ -19,6 +19,12 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>How many bytes all files have together.</summary>
     public long Used => Locked(() => _files.Values.Sum(file => (long)file.Bytes.Count));
 
+    /// <summary>Whether it is plugged in.</summary>
+    public bool IsThere { get; private set; } = true;
+
+    /// <summary>How often it was pulled out.</summary>
+    public int Pulled { get; private set; }
+
     /// <summary>What is refused, with what; null: nothing.</summary>
     public Func<string, Exception?> Refuses { get; set; } = _ => null;
 
@@ -46,12 +52,35 @@ internal sealed class MemoryDisk : IDisk
 
     public void Note(int acknowledged) => Record(new DiskEvent("", DiskAct.Acknowledge, acknowledged, []));
 
-    public bool Exists(string path) => Locked(() => _files.ContainsKey(path));
+    public bool Exists(string path) => Locked(() => IsThere && _files.ContainsKey(path));
+
+    /// <summary>Pulls the disk out: nothing that was open works any more, not even when it is back.</summary>
+    public void PullOut() => Locked(() =>
+    {
+        Pulled++;
+        return IsThere = false;
+    });
+
+    /// <summary>Plugs it in again.</summary>
+    public void PlugIn() => Locked(() =>
+    {
+        _files.Values.ToList().ForEach(file => file.IsOpen = false);
+        return IsThere = true;
+    });
 
     public byte[] ReadAll(string path) => Exists(path) ? this[path] : throw new FileNotFoundException("no such file", path);
 
+    public IDiskFile Look(string path) => Locked(() => _files.TryGetValue(path, out MemoryFile? file) && IsThere
+        ? new MemoryHandle(this, path, file, isOnlyRead: true)
+        : throw new FileNotFoundException("no such file", path));
+
     public IDiskFile Open(string path, FileMode mode) => Locked(() =>
     {
+        if (!IsThere)
+        {
+            throw new DirectoryNotFoundException($"Could not find a part of the path '{path}'.");
+        }
+
         if (Refuses(path) is { } refusal)
         {
             throw refusal;

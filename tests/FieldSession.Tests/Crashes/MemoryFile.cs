@@ -46,16 +46,20 @@ internal sealed class MemoryFile
 }
 
 /// <summary>A file of a <see cref="MemoryDisk"/>, held open.</summary>
-internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file) : IDiskFile
+internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file, bool isOnlyRead = false) : IDiskFile
 {
+    private readonly int _pulled = disk.Pulled;
+
+    private bool IsAlive => disk.IsThere && disk.Pulled == _pulled;
+
     public long Length
     {
-        get => disk.Locked(() => file.Bytes.Count);
+        get => disk.Locked(() => Alive(file.Bytes.Count));
         set
         {
             disk.Locked(() =>
             {
-                disk.Take(value - file.Bytes.Count);
+                disk.Take(Alive(value) - file.Bytes.Count);
                 file.Cut(value);
                 return true;
             });
@@ -66,7 +70,7 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
     public int Read(Span<byte> bytes, long at)
     {
         int asked = bytes.Length;
-        byte[] read = disk.Locked(() => at >= file.Bytes.Count ? [] : file.Bytes.GetRange((int)at, (int)Math.Min(asked, file.Bytes.Count - at)).ToArray());
+        byte[] read = disk.Locked(() => Alive(at) >= file.Bytes.Count ? [] : file.Bytes.GetRange((int)at, (int)Math.Min(asked, file.Bytes.Count - at)).ToArray());
         read.CopyTo(bytes);
         return read.Length;
     }
@@ -76,14 +80,26 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
         byte[] written = bytes.ToArray();
         disk.Locked(() =>
         {
-            disk.Take(at + written.Length - file.Bytes.Count);
+            disk.Take(Alive(at) + written.Length - file.Bytes.Count);
             file.Write(written, at);
             return true;
         });
         disk.Record(new DiskEvent(path, DiskAct.Write, at, written));
     }
 
-    public void Sync() => disk.Record(new DiskEvent(path, DiskAct.Sync, 0, []));
+    public void Sync()
+    {
+        _ = Alive(0);
+        disk.Record(new DiskEvent(path, DiskAct.Sync, 0, []));
+    }
 
-    public void Dispose() => file.IsOpen = false;
+    public void Dispose()
+    {
+        if (IsAlive && !isOnlyRead)
+        {
+            file.IsOpen = false;
+        }
+    }
+
+    private long Alive(long value) => IsAlive ? value : throw new IOException("Input/output error", 5);
 }

@@ -45,8 +45,7 @@ internal static class ComparisonBlock
         string name = Columns.Left($"{segment.Segment.Number,2} {segment.Segment.Name}", widths.Name - 1) + " ";
         if (segment.IsCovered)
         {
-            string why = plan.CoveredUntilEvening ? "covered until the evening" : "covered until read";
-            return [PageRow.Of(name + why, Ink.Quiet)];
+            return [PageRow.Of(name + segment.WhyCovered, Ink.Quiet)];
         }
 
         double marginDb = segment.Segment.Kind.IsImpact ? plan.ImpactMarginDb : plan.MarginDb;

@@ -14,12 +14,12 @@ internal sealed class DriveScreen : Screen
     private readonly Pen _pen;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly EntryBox _box;
+    private readonly EnterBounce _enter;
     private Acts _acts = Acts.None;
     private Palette _palette;
     private string? _message;
     private string _justWritten = "";
     private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
-    private readonly EnterBounce _enter;
 
     /// <summary>The screen on a study.</summary>
     public DriveScreen(Desk desk, Pen pen)
@@ -38,10 +38,13 @@ internal sealed class DriveScreen : Screen
     public override void Enter() => _box.SetFocus();
 
     /// <inheritdoc/>
+    public override void Tell(string words) => Say(words);
+
+    /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
         _palette = palette;
-        _acts = _acts.After(_desk.Logbook.Lines);
+        _acts = Acts.Of(_desk.Logbook);
         _box.SetScheme(palette.SchemeOf(Ink.Strong));
         Draw();
     }

@@ -14,7 +14,8 @@ internal sealed record CodeOnSegment(SpecCode Code, double? LowDb, double? HighD
 /// <summary>A row of the running comparison.</summary>
 /// <param name="Segment">The segment.</param>
 /// <param name="Codes">The codes, reference first; empty while the row is covered.</param>
-internal sealed record SegmentRow(Segment Segment, ImmutableArray<CodeOnSegment> Codes)
+/// <param name="WhyCovered">Why the row is covered; empty where it is not.</param>
+internal sealed record SegmentRow(Segment Segment, ImmutableArray<CodeOnSegment> Codes, string WhyCovered = "")
 {
     /// <summary>Whether nothing of the segment may be seen yet.</summary>
     public bool IsCovered => Codes.IsEmpty;
@@ -26,6 +27,12 @@ internal sealed record SegmentRow(Segment Segment, ImmutableArray<CodeOnSegment>
 /// </summary>
 internal static class RunningComparison
 {
+    /// <summary>
+    /// Beyond so many passages, far more than any day has, comparing takes longer than a crew may wait for its next segment: such
+    /// a study is compared at the stops.
+    /// </summary>
+    public const int MostPassagesComparedOnTheMove = 5000;
+
     /// <summary>A row for each segment of the route.</summary>
     /// <param name="study">The study.</param>
     /// <param name="compare">How a day is compared; asked only when something may be seen.</param>
@@ -36,25 +43,37 @@ internal static class RunningComparison
             return [];
         }
 
-        HashSet<int> open = plan.CoveredUntilEvening ? [] : [.. (study.LastRun?.Readings ?? []).Select(r => r.Segment)];
+        HashSet<int> open = IsCovered(study, plan) ? [] : [.. (study.LastRun?.Readings ?? []).Select(r => r.Segment)];
         if (open.Count == 0)
         {
-            return [.. plan.Route.Select(segment => new SegmentRow(segment, []))];
+            return [.. plan.Route.Select(segment => new SegmentRow(segment, [], WhyCovered(study, plan)))];
         }
 
         MeasuredDay day = StudyReadings.Of(study);
         Comparison? comparison = day.Levels.Select(l => l.Code).Distinct().Count() > 1 ? compare(day, TermsOf(study, plan)) : null;
+        ILookup<(string, string), MeasuredLevel> clean = day.Levels.Where(l => !l.Spoilt).ToLookup(l => (l.Code, l.Segment));
         SpecCode[] codes = [.. study.Codes.OrderBy(code => code != study.ReferenceCode)];
-        return [.. plan.Route.Select(segment => new SegmentRow(
-            segment, open.Contains(segment.Number) ? [.. codes.Select(code => On(segment, code, day, comparison))] : []))];
+        return [.. plan.Route.Select(segment => open.Contains(segment.Number)
+            ? new SegmentRow(segment, [.. codes.Select(code => On(segment, code, clean, comparison))])
+            : new SegmentRow(segment, [], WhyCovered(study, plan)))];
     }
+
+    private static bool IsCovered(Study study, Plan plan) => plan.CoveredUntilEvening || IsTooLargeOnTheMove(study);
+
+    private static bool IsTooLargeOnTheMove(Study study) =>
+        study.RunOn is not null && study.Runs.Sum(run => run.Passages.Count) > MostPassagesComparedOnTheMove;
+
+    private static string WhyCovered(Study study, Plan plan) => plan.CoveredUntilEvening
+        ? "covered until the evening"
+        : IsTooLargeOnTheMove(study) ? "compared at the stop" : "covered until read";
 
     private static ComparisonTerms TermsOf(Study study, Plan plan) => new(
         study.ReferenceCode?.Digits, plan.MarginDb, plan.ImpactMarginDb, PlanComplete: study.OrderDriven);
 
-    private static CodeOnSegment On(Segment segment, SpecCode code, MeasuredDay day, Comparison? comparison)
+    private static CodeOnSegment On(
+        Segment segment, SpecCode code, ILookup<(string, string), MeasuredLevel> allClean, Comparison? comparison)
     {
-        MeasuredLevel[] clean = [.. day.Levels.Where(l => l.Code == code.Digits && l.Segment == segment.Name && !l.Spoilt)];
+        MeasuredLevel[] clean = [.. allClean[(code.Digits, segment.Name)]];
         Estimate? difference = comparison?.Comparisons
             .FirstOrDefault(c => c.Code == code.Digits)?
             .Classes.Of(StudyReadings.ClassOf(segment))?

@@ -3,7 +3,7 @@ using FieldSession.Comparing;
 namespace FieldSession.Benchmarks;
 
 /// <summary>What became of many days drawn from one model.</summary>
-internal sealed record Outcome
+internal sealed record SimulatedDays
 {
     private const double Alpha = 0.05;
 
@@ -27,7 +27,7 @@ internal sealed record Outcome
     /// <param name="seed">The seed of the simulation.</param>
     /// <param name="row">A number of this model's own.</param>
     /// <param name="archive">Earlier days for a day; null: none.</param>
-    public static Outcome Of(
+    public static SimulatedDays Of(
         Func<SeededLot, InventedDay> model, int days, int seed, int row, Func<SeededLot, IReadOnlyList<ArchiveLine>>? archive = null)
     {
         Seen[] seen = new Seen[days];
@@ -41,7 +41,7 @@ internal sealed record Outcome
         return Of(seen);
     }
 
-    private static Outcome Of(Seen[] seen) => new()
+    private static SimulatedDays Of(Seen[] seen) => new()
     {
         DifferencePercent = 100 * seen.Average(day => day.Different ? 1.0 : 0),
         EquivalentPercent = 100 * seen.Average(day => day.Equivalent ? 1.0 : 0),

@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>What the system says when it can't write, in as few words as a header has room for.</summary>
+internal static class DiskTrouble
+{
+    // error numbers of Linux and macOS as .NET hands them on, and of Windows (from memory)
+    private static readonly ImmutableArray<int> Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
+    private static readonly ImmutableArray<int> Gone = [5, 6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+    private static readonly ImmutableArray<int> ReadOnly = [30, unchecked((int)0x80070013)];
+
+    /// <summary>Whether the drive may only be read.</summary>
+    public static bool IsReadOnly(Exception fault) => ReadOnly.Contains(fault.HResult);
+
+    /// <summary>What is the matter; the system's own words where nothing shorter is known.</summary>
+    public static string InWords(Exception fault) => fault switch
+    {
+        UnauthorizedAccessException => "writing is not allowed",
+        FileNotFoundException or DirectoryNotFoundException => "the drive is gone",
+        _ when Full.Contains(fault.HResult) => "the disk is full",
+        _ when Gone.Contains(fault.HResult) => "the drive is gone",
+        _ when IsReadOnly(fault) => "the drive may only be read",
+        _ => fault.Message,
+    };
+
+    /// <summary>What to do about it.</summary>
+    public static string Remedy(Exception fault) => InWords(fault) switch
+    {
+        "the disk is full" => "Make room on it",
+        "the drive is gone" => "Bring it back",
+        _ => "Allow writing there",
+    };
+}

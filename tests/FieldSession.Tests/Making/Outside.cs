@@ -1,0 +1,40 @@
+using System.Text;
+using FieldSession.Store.Sealing;
+using FieldSession.Terminal.Commands;
+
+namespace FieldSession.Tests.Making;
+
+/// <summary>The world outside of a command: lines in, what it says out.</summary>
+internal sealed class Outside(params IEnumerable<string> lines)
+{
+    private readonly StringBuilder _output = new();
+    private readonly StringBuilder _error = new();
+
+    public StoppedClock Clock { get; } = new();
+
+    /// <summary>What was answered, a line each.</summary>
+    public string[] Answers => _output.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+
+    /// <summary>What came on the message stream, a line each.</summary>
+    public string[] Messages => _error.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+
+    public Surroundings World => new()
+    {
+        Input = new Typist(lines),
+        Output = new StringWriter(_output),
+        Error = new StringWriter(_error),
+        Clock = Clock,
+        Lot = new SystemLot(),
+    };
+
+    /// <summary>Runs a command as it is typed at the prompt.</summary>
+    public int Run(params string[] words) => CommandLine.Run(words, World);
+
+    /// <summary>Hands on a line when it is asked for and not before, so that something can happen between two lines.</summary>
+    private sealed class Typist(IEnumerable<string> lines) : TextReader
+    {
+        private readonly IEnumerator<string> _lines = lines.GetEnumerator();
+
+        public override string? ReadLine() => _lines.MoveNext() ? _lines.Current : null;
+    }
+}
