@@ -32,7 +32,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
         _current = _screens.FirstOrDefault(s => s.Row.Name == startScreen, _screens[0]);
         foreach ((_, Screen screen) in _screens)
         {
-            screen.Asked += (_, deed) => Do(deed, "");
+            screen.Asked += (_, asked) => Do(asked.Deed, asked.Line);
             Add(screen);
         }
 

@@ -34,6 +34,9 @@ internal sealed record Surroundings
     /// <summary>The folder that remembers which studies were opened last; null: nothing is remembered.</summary>
     public string? StateFolder { get; init; }
 
+    /// <summary>The folder with the user's own keys; null: the keys are as delivered.</summary>
+    public string? ConfigFolder { get; init; }
+
     /// <summary>The world of the running process.</summary>
     public static Surroundings OfThisProcess() => new()
     {
@@ -45,6 +48,7 @@ internal sealed record Surroundings
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
         StateFolder = RecentFile.StandardFolder(),
+        ConfigFolder = KeysFile.StandardFolder(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
     };
 
