@@ -17,7 +17,7 @@ public static class KeyGate
             { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
             { Opening: not null } => new Objection("the key is open already", "ask for the report"),
             { RunOn: { } run } => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
-            { Runs.Count: 0 } => new Objection("nothing has been driven", "drive, review and predict first"),
+            { IsAnythingDriven: false } => new Objection("nothing has been driven", "drive, review and predict first"),
             _ when open.Length > 0 => new Objection(
                 $"predictions are still open: {string.Join(", ", open)}", "lock them with 'predict' first"),
             _ => null,
