@@ -72,6 +72,19 @@ internal sealed class Shell : Runnable, IToldOfFaults
     }
 
     /// <inheritdoc/>
+    protected override void OnIsModalChanged(bool newIsModal)
+    {
+        base.OnIsModalChanged(newIsModal);
+
+        // While a shell begins, Terminal.Gui 2.5.0 loses track of the focus, and what is pasted would reach nothing.
+        if (newIsModal && MostFocused is { } focused)
+        {
+            focused.HasFocus = false;
+            focused.SetFocus();
+        }
+    }
+
+    /// <inheritdoc/>
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);

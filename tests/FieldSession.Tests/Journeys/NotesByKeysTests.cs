@@ -44,6 +44,16 @@ public sealed class NotesByKeysTests
     }
 
     [Fact]
+    public void Pasted_lines_of_a_note_become_one_line()
+    {
+        ADay day = OnTheRoad();
+        using Tui tui = new(day);
+        tui.Keys("; ").Paste("first\r\nsecond\nthird");
+        tui.Keys("<Enter>");
+        Assert.Equal("first second third", Assert.Single(day.Study.Notes).Words);
+    }
+
+    [Fact]
     public void The_footer_shows_the_two_keys_while_they_work()
     {
         using Tui tui = new(OnTheRoad(), 120, 40);

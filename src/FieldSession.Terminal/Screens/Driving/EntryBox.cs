@@ -32,6 +32,12 @@ internal sealed class EntryBox : TextField
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);
+        // Ctrl+Z would take back a letter of what is typed; a slip of the finger must not.
+        if (key == Key.Z.WithCtrl)
+        {
+            return true;
+        }
+
         if (key.IsCtrl || key.IsAlt || !key.TryGetPrintableRune(out Rune rune))
         {
             return Named(key) || base.OnKeyDown(key);
@@ -53,6 +59,9 @@ internal sealed class EntryBox : TextField
                 return true;
         }
     }
+
+    /// <inheritdoc/>
+    protected override string OnSanitizingPaste(string text) => base.OnSanitizingPaste(PastedText.InOneLine(text));
 
     /// <inheritdoc/>
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
