@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
+
 namespace FieldSession.Terminal;
 
 /// <summary>The names of keys: as they stand on the key, and as Terminal.Gui calls them.</summary>
 internal static class KeyNames
 {
-    private static readonly (string Known, string Shown)[] Differing =
+    private static readonly ImmutableArray<(string Known, string Shown)> Differing =
     [
         ("CursorUp", "Up"), ("CursorDown", "Down"), ("CursorLeft", "Left"), ("CursorRight", "Right"), ("PageUp", "PgUp"), ("PageDown", "PgDn"),
     ];

@@ -116,27 +116,35 @@ internal sealed class PtyScreen(int columns, int rows)
     private void Put(Rune rune)
     {
         int width = Columns.Of(rune.ToString());
-        bool isInside = _at.Row < _cells.GetLength(0) && _at.Column < _cells.GetLength(1);
         if (width <= 0)
         {
-            if (_at.Column > 0 && _at.Row < _cells.GetLength(0) && !Rune.IsControl(rune))
-            {
-                _cells[_at.Row, _at.Column - 1] += rune.ToString();
-            }
-
+            Combine(rune);
             return;
         }
 
-        if (isInside)
+        Set(_at.Column, rune.ToString());
+        for (int more = 1; more < width; more++)
         {
-            _cells[_at.Row, _at.Column] = rune.ToString();
-            if (width == 2 && _at.Column + 1 < _cells.GetLength(1))
-            {
-                _cells[_at.Row, _at.Column + 1] = "";
-            }
+            Set(_at.Column + more, "");
         }
 
         _at.Column += width;
+    }
+
+    private void Combine(Rune rune)
+    {
+        if (!Rune.IsControl(rune) && _at.Column > 0 && _at.Row < _cells.GetLength(0))
+        {
+            Set(_at.Column - 1, _cells[_at.Row, _at.Column - 1] + rune);
+        }
+    }
+
+    private void Set(int column, string text)
+    {
+        if (_at.Row < _cells.GetLength(0) && column < _cells.GetLength(1))
+        {
+            _cells[_at.Row, column] = text;
+        }
     }
 
     private State Controlled(char c)
@@ -147,29 +155,37 @@ internal sealed class PtyScreen(int columns, int rows)
             return State.Control;
         }
 
-        string code = _code.ToString();
-        switch (c)
-        {
-            case 'H':
-                int[] place = [.. code.Split(';').Select(Number)];
-                _at = (Math.Max(1, place[0]) - 1, place.Length > 1 ? Math.Max(1, place[1]) - 1 : 0);
-                break;
-            case 'J':
-                Wipe();
-                break;
-            case 'm':
-                Looks.Add(code);
-                break;
-            case 'h' or 'l' when code.StartsWith('?'):
-                foreach (string mode in code[1..].Split(';'))
-                {
-                    Modes[Number(mode)] = c == 'h';
-                }
-
-                break;
-        }
-
+        Do(c, _code.ToString());
         return State.Ground;
+    }
+
+    private void Do(char c, string code)
+    {
+        if (c == 'H')
+        {
+            int[] place = [.. code.Split(';').Append("").Select(Number).Select(number => Math.Max(1, number) - 1)];
+            _at = (place[0], place[1]);
+        }
+        else if (c == 'J')
+        {
+            Wipe();
+        }
+        else if (c == 'm')
+        {
+            Looks.Add(code);
+        }
+        else if (code.StartsWith('?'))
+        {
+            SetModes(code[1..], c);
+        }
+    }
+
+    private void SetModes(string modes, char c)
+    {
+        foreach (string mode in c is 'h' or 'l' ? modes.Split(';') : [])
+        {
+            Modes[Number(mode)] = c == 'h';
+        }
     }
 
     private static int Number(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;

@@ -8,7 +8,7 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>The stop: the last run read back in order, mended, and the next one started. Shut until the car is parked.</summary>
 internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Stop, desk, pen)
 {
-    private const int MostHintRows = 5;
+    private const int MostHintRows = 6;
 
     private int _run;
     private int _place;
@@ -122,8 +122,8 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     {
         string mend = Marked switch
         {
-            Reading { IsToBeAsked: true } reading => $"y: {reading.Levels} stands, or type what it was; ",
-            Reading => "figures correct the marked one; ",
+            Reading { IsToBeAsked: true } reading => $"y: {reading.Levels} stands, figures correct it; ",
+            Reading => "figures correct it; ",
             _ => "",
         };
         return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : "Esc: back to drive");

@@ -65,19 +65,22 @@ internal static class Typing
 
     private static TypedKey OnEmpty(char typed, Study study, KeyTable keys)
     {
-        if (keys.ActOf(KeyTable.Drive, typed) is { } act && !BeginsWord(act, study))
-        {
-            return new TypedKey(TypedKind.Writes, act.Line, $"{typed}");
-        }
+        KeyRow? speaker = keys.SpeakerOf(KeyTable.Drive, typed) is { } row && row.ObjectionIn(study) is null ? row : null;
+        KeyRow? act = speaker ?? keys.ActOf(KeyTable.Drive, typed);
+        return act is not null && !BeginsWord(act, study)
+            ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
+            : OnEmptyWithoutAct(typed, study, keys);
+    }
 
-        if (keys.SpeakerOf(KeyTable.Drive, typed) is { } speaker && speaker.ObjectionIn(study) is null)
+    private static TypedKey OnEmptyWithoutAct(char typed, Study study, KeyTable keys)
+    {
+        if (keys.AsksHelp(typed))
         {
-            return new TypedKey(TypedKind.Writes, speaker.Line, $"{typed}");
+            return new TypedKey(TypedKind.AsksHelp);
         }
 
         return typed switch
         {
-            _ when keys.AsksHelp(typed) => new TypedKey(TypedKind.AsksHelp),
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
             _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, $"'{typed}' does nothing here; words begin with ':', notes with ';'"),
             _ => new TypedKey(TypedKind.Goes),
