@@ -61,6 +61,7 @@ internal static class CommandLine
         EnterCommand.Make(outside),
         LegsCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
+        MergeCommand.Make(outside),
         ReviewCommand.Make(outside),
         PredictCommand.Make(outside),
         RevealCommand.Make(outside),

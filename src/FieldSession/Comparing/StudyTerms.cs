@@ -15,7 +15,7 @@ public static class StudyTerms
         ComparisonTerms terms = new()
         {
             Reference = study.ReferenceCode?.Digits,
-            PlanComplete = study.OrderDriven,
+            PlanComplete = study.OrderDriven && !study.Unsettled.Any(),
             VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
         };
         return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb } : terms;

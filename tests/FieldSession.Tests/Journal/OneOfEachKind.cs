@@ -5,6 +5,7 @@ using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
+using FieldSession.Merging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
 using FieldSession.Rating;
@@ -75,6 +76,8 @@ internal static class OneOfEachKind
     [
         new PlanMade(FullPlan),
         new PlanAmended("margin_db", "1.0", "1.5", "the owner asks for less"),
+        new StrandJoined([new StrandEnd("00000000000000aa", 7, new string('c', 64))]),
+        new ConflictSettled(ConflictKind.SameRun, new LineName(null, 8), new LineName("00000000000000bb", 2), ConflictSide.First, "the other one was a try"),
         new SpecsSealed([One, Other], new string('a', 64)),
         new CalibrationChecked(false, 94.1),
         new WeatherNoted(
