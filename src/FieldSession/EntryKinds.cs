@@ -18,6 +18,7 @@ public static class EntryKinds
     [
         EntryKind.Of("plan", EntryShapes.Default.PlanMade),
         EntryKind.Of("amended", EntryShapes.Default.PlanAmended),
+        EntryKind.Of("archive", EntryShapes.Default.ArchiveTaken),
         EntryKind.Of(Joined, EntryShapes.Default.StrandJoined),
         EntryKind.Of("settled", EntryShapes.Default.ConflictSettled),
         EntryKind.Of("sealed", EntryShapes.Default.SpecsSealed),

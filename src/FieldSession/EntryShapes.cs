@@ -20,6 +20,7 @@ namespace FieldSession;
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(PlanMade))]
 [JsonSerializable(typeof(PlanAmended))]
+[JsonSerializable(typeof(ArchiveTaken))]
 [JsonSerializable(typeof(StrandJoined))]
 [JsonSerializable(typeof(ConflictSettled))]
 [JsonSerializable(typeof(SpecsSealed))]

@@ -137,16 +137,18 @@ public sealed class Logbook
             return;
         }
 
-        Line? own = _lines.FindLast(line => line.Strand == _strand);
-        StrandEnd[] ends = [.. _lines.Where(line => line.Strand != _strand).GroupBy(line => line.Strand)
-            .Select(strand => strand.Last()).Select(last => new StrandEnd(last.Strand, last.Number, last.Hash)).OrderBy(end => end.Strand, StringComparer.Ordinal)];
+        string first = _lines[0].Strand;
+        StrandEnd[] ends = [.. OtherEnds()];
         Line? noted = _lines.FindLast(line => line.Strand == _strand && line.Kind == EntryKinds.Joined);
         bool isNoted = ends.Length == 0 || (noted is not null && StrandOrder.EndsIn(noted).SequenceEqual(ends));
-        string first = _lines[0].Strand;
-        Study here = (ends.Length > 0 && Study.FirstStrand is null ? Study with { FirstStrand = first } : Study).InHandOf(_strand == first ? null : _strand);
         _noteDue = isNoted ? null : new StrandJoined([.. ends]);
-        Study = _noteDue?.ApplyTo(here, new LineMark(own?.Number ?? 0, _lines[^1].At) { Strand = _strand == first ? null : _strand, Place = _lines.Count }) ?? here;
+        string? hand = _strand == first ? null : _strand;
+        Study here = (ends.Length > 0 ? Study with { FirstStrand = first } : Study).InHandOf(hand);
+        Study = _noteDue?.ApplyTo(here, new LineMark(0, _lines[^1].At) { Strand = hand, Place = _lines.Count }) ?? here;
     }
+
+    private IEnumerable<StrandEnd> OtherEnds() => _lines.Where(line => line.Strand != _strand).GroupBy(line => line.Strand)
+        .Select(strand => strand.Last()).Select(last => new StrandEnd(last.Strand, last.Number, last.Hash)).OrderBy(end => end.Strand, StringComparer.Ordinal);
 
     private void WriteNote()
     {

@@ -68,6 +68,7 @@ internal static class CommandLine
         ReportCommand.Make(outside),
         ExportCommand.Make(outside),
         ScoreCommand.Make(outside),
+        ArchiveCommand.Make(outside),
         VerifyCommand.Make(outside),
         RescueCommand.Make(outside),
         SizeCommand.Make(),

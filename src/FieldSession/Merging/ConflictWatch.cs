@@ -78,16 +78,17 @@ public static class ConflictWatch
 
     private static IEnumerable<Conflict> AfterFreeze(Study before, Study after, LineMark mark)
     {
-        if (FreezeOf(before) is not { } freeze || before.Hand.Knows(freeze) || after.Predictions.Count > before.Predictions.Count || after.Opening != before.Opening)
+        bool isTheEvening = after.Predictions.Count > before.Predictions.Count || after.Opening != before.Opening;
+        if (isTheEvening || FreezeOf(before) is not { } freeze || before.Hand.Knows(freeze) || IsNoteOrNothing(before, after) || IsTold(before, freeze, mark))
         {
             return [];
         }
 
-        bool isTold = before.Conflicts.Exists(c => c.Kind == ConflictKind.AfterFreeze && c.Second.Strand == mark.Strand && c.First == freeze);
-        return isTold || IsNoteOrNothing(before, after)
-            ? []
-            : [new Conflict(ConflictKind.AfterFreeze, freeze, mark, $"data were written on strand {mark.Strand ?? "one"} from line {mark.Number} on while they were frozen on the other laptop")];
+        return [new Conflict(ConflictKind.AfterFreeze, freeze, mark, $"data were written on strand {mark.Strand ?? "one"} from line {mark.Number} on while they were frozen on the other laptop")];
     }
+
+    private static bool IsTold(Study study, LineMark freeze, LineMark mark) =>
+        study.Conflicts.Exists(c => c.Kind == ConflictKind.AfterFreeze && c.Second.Strand == mark.Strand && c.First == freeze);
 
     private static LineMark? FreezeOf(Study study) =>
         study.Predictions.Count > 0 ? study.Predictions[0].Mark : study.Opening?.Mark;

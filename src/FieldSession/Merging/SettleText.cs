@@ -18,11 +18,13 @@ public static class SettleText
             return null;
         }
 
-        if (words.Length < 5 || Typed.Count(words[1]) is not { } number || SideIn(words[2]) is not { } side || !Typed.Is(words[3], "because"))
-        {
-            return Parsed.No("a decision names the conflict, the side that counts, and why", Form);
-        }
+        return words is [_, var typed, var which, var because, _, ..] && Typed.Count(typed) is { } number && SideIn(which) is { } side && Typed.Is(because, "because")
+            ? Settled(study, number, side, string.Join(' ', words.Skip(4)))
+            : Parsed.No("a decision names the conflict, the side that counts, and why", Form);
+    }
 
+    private static Parsed Settled(Study study, int number, ConflictSide side, string reason)
+    {
         if (number > study.Conflicts.Count)
         {
             return Parsed.No(
@@ -30,7 +32,7 @@ public static class SettleText
         }
 
         Conflict conflict = study.Conflicts[number - 1];
-        return Parsed.As(new ConflictSettled(conflict.Kind, conflict.First.Name, conflict.Second.Name, side, string.Join(' ', words.Skip(4))));
+        return Parsed.As(new ConflictSettled(conflict.Kind, conflict.First.Name, conflict.Second.Name, side, reason));
     }
 
     private static ConflictSide? SideIn(string word) => word.ToUpperInvariant() switch

@@ -18,6 +18,9 @@ public sealed record StrandEnd(string Strand, int Line, string Hash);
 public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 {
     /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => new("a laptop takes note of the others' lines by itself", "type the act");
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

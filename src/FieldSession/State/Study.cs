@@ -23,6 +23,9 @@ public sealed record Study
     /// <summary>What was changed of the plan after it was written down, in order.</summary>
     public ImmutableList<Amendment> Amendments { get; init; } = [];
 
+    /// <summary>The repeatability of earlier days that the plan asked for; null: it did not.</summary>
+    public TakenArchive? Archive { get; init; }
+
     /// <summary>The sessions, in order.</summary>
     public ImmutableList<Session> Sessions { get; init; } = [];
 

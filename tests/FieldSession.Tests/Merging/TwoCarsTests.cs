@@ -80,9 +80,8 @@ public sealed class TwoCarsTests : IDisposable
         string driven = $"calibration before 94.0\nrun {Code(0)}\n60\n72\nrun {Code(1)}\n61\n73\ncalibration after 94.0\n";
         Enter(X, driven);
         _prompt.Must(ExitCode.Done, ["merge", Y, X]);
-        Enter(X, $"predict Ro {Code(1)} 3\n", ExitCode.No);
-        _prompt.Run(["predict", X], $"Ro\n{Code(1)}\n3\n-\n-\nguess\n\n");
-        Assert.Contains("locked", _prompt.Said);
+        _prompt.Run(["predict", X], $"{Code(1)}\n3\n\n\nguess\n");
+        Assert.Contains("prediction of Ro locked", _prompt.Said);
         Enter(Y, "flag 1.1 t lorry\n");
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
         Assert.Contains("while they were frozen on the other laptop", _prompt.Said);
@@ -116,14 +115,14 @@ public sealed class TwoCarsTests : IDisposable
     public void A_copy_that_is_carried_to_another_place_goes_on_with_the_day()
     {
         HandedOver(cars: "");
-        Enter(X, $"calibration before 94.0\nrun {Code(0)}\n60\n");
+        Enter(X, $"calibration before 94.0\nrun {Code(0)}\n5961\n");
         Directory.CreateDirectory(_prompt.Here("z"));
         foreach (string file in Directory.GetFiles(_prompt.Here("x")))
         {
             File.Copy(file, _prompt.Here("z/" + Path.GetFileName(file)));
         }
 
-        Enter(_prompt.Here("z/day.study"), $"72\nrun {Code(1)}\n61\n73\ncalibration after 94.0\n");
+        Enter(_prompt.Here("z/day.study"), $"72\nrun {Code(1)}\n6062\n73\ncalibration after 94.0\n");
         Assert.DoesNotContain("?", _prompt.Said);
         _prompt.Must(ExitCode.Done, ["merge", X, _prompt.Here("z/day.study")]);
         Assert.Contains("2 runs", _prompt.Said);
