@@ -25,8 +25,8 @@ internal sealed record Desk
     /// <summary>The plan folder that is being made; null: a study has begun, its plan stands.</summary>
     public IPlanTable? PlanTable { get; init; }
 
-    /// <summary>Opens the custodian's key file at a path with a passphrase; it says nothing of the specs where that fails.</summary>
-    public Func<string, string, KeyTried>? OpenKey { get; init; }
+    /// <summary>Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.</summary>
+    public Func<string, string, KeyRing, KeyTried>? OpenKey { get; init; }
 
     /// <summary>Version of the program, which stands in the report.</summary>
     public string Version { get; init; } = "0";

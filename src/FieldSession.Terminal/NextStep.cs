@@ -11,7 +11,7 @@ internal static class NextStep
     public static string Screen(Study study) => study switch
     {
         { Opening: not null } => KeyTable.Report,
-        { Runs.Count: > 0 } when KeyGate.ObjectionIn(study) is null => KeyTable.Reveal,
+        { IsAnythingDriven: true } when KeyGate.ObjectionIn(study) is null => KeyTable.Reveal,
         { Predictions.Count: > 0 } => KeyTable.Predict,
         { OrderDriven: true } when RunChecks.AgainstPredicting(study) is null => KeyTable.Review,
         _ => KeyTable.Drive,

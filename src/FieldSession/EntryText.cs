@@ -61,7 +61,7 @@ public static class EntryText
     {
         if (line.Length > Typed.LongestLine)
         {
-            return new Objection($"the line has {line.Length} characters, more than {Typed.LongestLine}", "write it as several notes");
+            return new Objection($"the line has more than {Typed.LongestLine} characters", "write it as several notes");
         }
 
         bool broken = line.Any(c => (char.IsControl(c) && c != '\t') || c == '\uFFFD');

@@ -8,13 +8,11 @@ namespace FieldSession.Store.Exports;
 public sealed record ExportOutcome(IReadOnlyList<string> Written, IReadOnlyList<string> LeftOut);
 
 /// <summary>
-/// Writes an export into a folder. Every file is written beside its place and renamed only when all of them are on the disk, so that
-/// a full disk or a stop in between leaves the folder as it was. Files of an earlier export are replaced, and removed where the study
+/// Writes an export into a folder, all of its files or none (<see cref="FilesTogether"/>). Files of an earlier export are replaced, and removed where the study
 /// has them no longer; files of somebody else are left alone, and one that is in the way refuses the export.
 /// </summary>
 public sealed class ExportFolder
 {
-    private const string Unfinished = ".unfinished";
     private readonly IDisk _disk;
     private readonly string _folder;
 
@@ -34,20 +32,7 @@ public sealed class ExportFolder
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         ArgumentNullException.ThrowIfNull(source);
-        if (File.Exists(folder))
-        {
-            throw new ExportRefusedException($"{folder}: this is a file. Nothing was changed. Give a folder to write into.");
-        }
-
-        try
-        {
-            Directory.CreateDirectory(folder);
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            throw Refused(folder, fault);
-        }
-
+        FilesTogether.MakeFolder(folder);
         return new ExportFolder(new Disk(), folder).Write(source, stop);
     }
 
@@ -63,8 +48,7 @@ public sealed class ExportFolder
             [(DataPackageJson.FileName, DataPackageJson.BytesOf(source, files, leftOut)), .. files.Select(file => (file.File.Name, file.Bytes))];
         IReadOnlySet<string> earlier = EarlierExport.In(_disk, _folder);
         RefuseForeign(all.Select(file => file.Name), earlier);
-        WriteBeside(all, stop);
-        Rename(all.Select(file => file.Name));
+        FilesTogether.Write(_disk, _folder, all, stop);
         foreach (string stale in earlier.Except(all.Select(file => file.Name)))
         {
             _disk.Delete(PathOf(stale));
@@ -82,49 +66,5 @@ public sealed class ExportFolder
         }
     }
 
-    private void WriteBeside(IReadOnlyList<(string Name, byte[] Bytes)> files, CancellationToken stop)
-    {
-        string at = _folder;
-        try
-        {
-            foreach ((string name, byte[] bytes) in files)
-            {
-                stop.ThrowIfCancellationRequested();
-                at = PathOf(name);
-                using IDiskFile file = _disk.Open(at + Unfinished, FileMode.Create);
-                file.Write(bytes, 0);
-                file.Sync();
-            }
-
-            stop.ThrowIfCancellationRequested();
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or OperationCanceledException)
-        {
-            Discard(files.Select(file => file.Name));
-            throw fault is OperationCanceledException ? fault : Refused(at, fault);
-        }
-    }
-
-    private void Rename(IEnumerable<string> names)
-    {
-        foreach (string name in names)
-        {
-            _disk.Move(PathOf(name) + Unfinished, PathOf(name));
-        }
-
-        _disk.SyncFolderOf(PathOf(DataPackageJson.FileName));
-    }
-
-    private void Discard(IEnumerable<string> names)
-    {
-        foreach (string name in names)
-        {
-            _ = Attempt.Of(() => _disk.Delete(PathOf(name) + Unfinished));
-        }
-    }
-
     private string PathOf(string name) => Path.Combine(_folder, name);
-
-    private static ExportRefusedException Refused(string path, Exception fault) => new(
-        $"{path}: can't be written ({fault.Message}). Nothing was overwritten. Make room, or give a folder that may be written to.", fault);
 }

@@ -7,34 +7,43 @@ namespace FieldSession.Store.Exports;
 internal static class PlotText
 {
     private const int HalfWidth = 30;
-    private const int LongestName = 16;
+    private const int LongestName = 26;
 
     /// <summary>The lines of the plot, the scale below.</summary>
-    public static IReadOnlyList<string> Of(IntervalPlot plot)
+    public static IReadOnlyList<string> Of(IntervalChart chart)
     {
-        double reach = plot.Intervals.SelectMany(one => new[] { Math.Abs(one.Low), Math.Abs(one.High) }).Append(plot.Margin).Max() * 1.1;
+        double reach = chart.Rows.SelectMany(Reaches).Max() * 1.1;
         int Column(double value) => HalfWidth + (int)Math.Round(value / reach * HalfWidth);
         string Number(double value) => value.ToString("+0.0;-0.0;0", CultureInfo.InvariantCulture);
         string scale = Number(-reach).PadRight(HalfWidth) + "0" + Number(reach).PadLeft(HalfWidth);
         return
         [
-            .. plot.Intervals.Select(one => Name(one.Name) + Line(one, plot.Margin, Column)),
-            $"{Name("")}{scale} {plot.Unit}; [ ] margin {Number(plot.Margin)[1..]}",
+            .. chart.Rows.Select(row => Name(row.Label) + Line(row, Column)),
+            $"{Name("")}{scale} {chart.Unit}",
+            $"{Name("")}o difference{(chart.HasIntervals ? ", --- 95 % interval" : "")}{(chart.HasMargins ? ", [ ] the margin that does not matter" : "")}",
         ];
     }
 
-    private static string Line(PlottedInterval one, double margin, Func<double, int> column)
+    private static IEnumerable<double> Reaches(IntervalRow row) =>
+        new[] { row.Estimate, row.Low95 ?? 0, row.High95 ?? 0, row.Margin ?? 0, double.Epsilon }.Select(Math.Abs);
+
+    private static string Line(IntervalRow row, Func<double, int> column)
     {
         char[] cells = new string(' ', (2 * HalfWidth) + 1).ToCharArray();
-        (cells[column(-margin)], cells[HalfWidth], cells[column(margin)]) = ('[', '|', ']');
-        for (int at = column(one.Low); at <= column(one.High); at++)
+        if (row.Margin is { } margin)
+        {
+            (cells[column(-margin)], cells[column(margin)]) = ('[', ']');
+        }
+
+        cells[HalfWidth] = '|';
+        for (int at = column(row.Low95 ?? row.Estimate); at <= column(row.High95 ?? row.Estimate); at++)
         {
             cells[at] = cells[at] == ' ' ? '-' : cells[at];
         }
 
-        cells[column(one.Value)] = 'o';
+        cells[column(row.Estimate)] = 'o';
         return new string(cells).TrimEnd();
     }
 
-    private static string Name(string name) => (name.Length > LongestName ? name[..LongestName] : name).PadRight(LongestName + 1);
+    private static string Name(string name) => ShortText.Of(name, LongestName).PadRight(LongestName + 1);
 }

@@ -30,6 +30,12 @@ public static class ReportMarkdown
     {
         switch (block)
         {
+            case Subheading heading:
+                text.Append("\n### ").Append(Escaped(heading.Words)).Append('\n');
+                break;
+            case ReportChart { IsEmpty: false } chart:
+                Append(text, chart);
+                break;
             case Paragraph paragraph:
                 text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
                 break;
@@ -44,12 +50,18 @@ public static class ReportMarkdown
             case ReportTable { Rows.Count: > 0 } table:
                 Append(text, table);
                 break;
-            case IntervalPlot { Intervals.Count: > 0 } plot:
-                // a code block: its letters stand as they are, and hold no markup
-                text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(plot)).Append("\n```\n");
-                break;
             default:
                 break;
+        }
+    }
+
+    private static void Append(StringBuilder text, ReportChart chart)
+    {
+        text.Append('\n').Append(Escaped(chart.Words)).Append('\n');
+        if (chart is IntervalChart intervals)
+        {
+            // a code block: its letters stand as they are, and hold no markup
+            text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(intervals)).Append("\n```\n");
         }
     }
 
@@ -68,8 +80,9 @@ public static class ReportMarkdown
         text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
     // Marks that only matter at a line's start (- + =) or between letters (_ ( ) -) are left readable where they are harmless.
-    private static string Escaped(string words)
+    private static string Escaped(string crude)
     {
+        string words = VisibleText.Of(crude);
         StringBuilder escaped = new(words.Length + 8);
         for (int i = 0; i < words.Length; i++)
         {
@@ -79,7 +92,7 @@ public static class ReportMarkdown
                 escaped.Append('\\');
             }
 
-            escaped.Append(char.IsControl(c) ? ' ' : c);
+            escaped.Append(c);
         }
 
         return escaped.ToString();

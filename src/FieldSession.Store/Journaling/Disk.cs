@@ -10,6 +10,7 @@ internal sealed class Disk : IDisk
     public byte[] ReadAll(string path)
     {
         using IDiskFile file = Look(path);
+        StudyLimits.Refuse(path, file.Length, StudyLimits.LongestFileBytes);
         byte[] bytes = new byte[file.Length];
         // a file that shrinks under the reader ends early
         int read = file.Read(bytes, 0);

@@ -43,6 +43,27 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         return reading.Result();
     }
 
+    /// <summary>Whether a data file whose log was merged holds exactly some lines, read from both ends without changing it.</summary>
+    /// <returns>What is wrong; null: nothing.</returns>
+    public static string? FaultInMerged(IDisk disk, StudyPaths paths, IReadOnlyList<Line> lines)
+    {
+        StoreReading reading = new(lines);
+        Exception? broken = Attempt.Of(() =>
+        {
+            Look(new Query(), reading.Take);
+            Look(LiteStore.LastFirst(1), reading.CompareEnd);
+        });
+        StoreCopy copy = reading.Result();
+        return broken?.Message ?? copy.Fault ?? (copy.Lines.SequenceEqual(lines) ? null : "it holds other lines than the text");
+
+        void Look(Query query, Func<BsonDocument, bool> take)
+        {
+            using SightStream pages = new(disk.Look(paths.Study));
+            using MemoryStream noLog = new();
+            ReadInOrder(pages, noLog, query, take);
+        }
+    }
+
     private static void ReadFromBothEnds(byte[] pages, byte[] log, StoreReading reading)
     {
         ReadInOrder(pages, log, new Query(), reading.Take);

@@ -10,7 +10,8 @@ namespace FieldSession.Store.Journaling;
 /// </summary>
 internal static class StoreGlance
 {
-    private const int LinesComparedInFull = 10_000;
+    /// <summary>Up to so many lines everything is compared.</summary>
+    public const int LinesComparedInFull = 10_000;
 
     /// <summary>What the file holds, judged by its last line; null: it has to be read in full.</summary>
     public static StoreCopy? IsEnough(IDisk disk, StudyPaths paths, TextCopy text)

@@ -23,6 +23,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
     private int _stored;
     private int _sinceCheckpoint;
     private bool _wasSetAside;
+    private bool _isAfterACrash;
     private volatile bool _closing;
     private volatile Exception? _fault;
 
@@ -77,7 +78,10 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
         }
     }
 
-    /// <summary>Carries over what is left, merges LiteDB's log and closes the file.</summary>
+    /// <summary>
+    /// Carries over what is left, merges LiteDB's log, closes the file and reads it once more: LiteDB has no checksums, and a
+    /// damage that can't be seen when a file is opened may swallow what is added to it. Such a file is made anew.
+    /// </summary>
     public void Dispose()
     {
         _closing = true;
@@ -87,10 +91,17 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
         lock (_engine)
         {
             CloseStore();
+            if (_fault is null && IsToBeProved && StoreCopy.FaultInMerged(disk, paths, _lines) is { } swallowed)
+            {
+                _fault = Attempt.Of(() => setAside(swallowed)) ?? TryToCarryOver();
+                CloseStore();
+            }
         }
 
         _wake.Dispose();
     }
+
+    private bool IsToBeProved => _isAfterACrash || _lines.Count <= StoreGlance.LinesComparedInFull;
 
     private void Work()
     {
@@ -116,6 +127,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
     {
         if (_store is null)
         {
+            _isAfterACrash |= disk.Exists(paths.Log);
             _store = disk.Exists(paths.Journal)
                 ? LiteStore.Open(disk, paths)
                 : throw new FileNotFoundException("the drive is gone"); // a new file would lie in the place where it was

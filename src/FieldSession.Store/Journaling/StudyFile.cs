@@ -71,6 +71,7 @@ public sealed class StudyFile : IJournal
     /// <exception cref="StudyDamagedException">It is no study, or lines are lost in both copies.</exception>
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
+    /// <exception cref="StudyTooLargeException">Its text is longer than <see cref="StudyLimits.LongestTextBytes"/>.</exception>
     public static StudyFile Open(string path, TimeProvider clock) =>
         new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open();
 

@@ -83,8 +83,9 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
     // a full disk or a broken page leaves the text to work with; a lock or a missing right would never heal by itself
     private static bool IsForAPerson(Exception fault) => Refusal.InWords("", fault) is not null;
 
-    private static byte[] BytesOf(IDiskFile file)
+    private byte[] BytesOf(IDiskFile file)
     {
+        StudyLimits.Refuse(paths.Journal, file.Length, StudyLimits.LongestTextBytes);
         byte[] bytes = new byte[file.Length];
         return bytes[..file.Read(bytes, 0)];
     }

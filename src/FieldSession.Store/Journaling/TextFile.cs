@@ -25,6 +25,11 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
     public void Append(params IEnumerable<Line> lines)
     {
         byte[] bytes = BytesOf(lines);
+        if (_end + bytes.Length > StudyLimits.LongestTextBytes)
+        {
+            throw new LineNotSafeException($"the study is full: {path} has {_end >> 20} MiB, and {StudyLimits.LongestTextBytes >> 20} MiB is the most. Begin a new study.");
+        }
+
         if (FaultOf(() => Write(bytes)) is { } fault && (!CameBack(bytes) || FaultOf(() => Write(bytes)) is not null))
         {
             throw NotSafe(lines.FirstOrDefault(), fault);

@@ -3,15 +3,34 @@ using FieldSession.Comparing;
 using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.State;
+using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>The commands, in the order of the job.</summary>
 internal static class CommandLine
 {
-    /// <summary>Runs the command that the words name.</summary>
+    /// <summary>Runs the command that the words name; what breaks is said here, once.</summary>
     /// <returns>An exit code.</returns>
     public static int Run(string[] words, Surroundings outside)
+    {
+        try
+        {
+            return Command(words, outside);
+        }
+        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException)
+        {
+            outside.Error.WriteLine($"fieldsession: {wrong.Message}");
+            return ExitCode.Wrong;
+        }
+        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException)
+        {
+            outside.Error.WriteLine($"fieldsession: {broken.Message}");
+            return ExitCode.Damaged;
+        }
+    }
+
+    private static int Command(string[] words, Surroundings outside)
     {
         if (words.Length == 0)
         {

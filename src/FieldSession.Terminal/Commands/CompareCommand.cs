@@ -4,6 +4,7 @@ using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.Store.Exports;
+using FieldSession.Store.Journaling;
 using FieldSession.Store.Readings;
 
 namespace FieldSession.Terminal.Commands;
@@ -111,7 +112,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             error.WriteLine($"{path}: there is no such file; give one that exists");
             return (ExitCode.Wrong, null);
         }
-        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        catch (Exception unreadable) when (unreadable is (IOException and not StudyFileException) or UnauthorizedAccessException)
         {
             error.WriteLine($"{path}: can't be read: {unreadable.Message}; nothing was changed");
             return (ExitCode.Damaged, null);

@@ -96,7 +96,7 @@ internal static class DemoCommand
         outside.Output.Write(ReportCommand.Markdown(logbook));
         if (files.IsKept)
         {
-            outside.Error.WriteLine($"report: {ReportCommand.Write(logbook, files.Folder)}");
+            outside.Error.WriteLine($"report: {ReportCommand.Write(logbook, files.Folder)}, and as a page beside it");
         }
 
         return code;

@@ -38,18 +38,18 @@ internal static class DriveCommand
             Clock = outside.Clock,
             Trouble = () => opened.Copies?.TakeTrouble(),
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-            OpenKey = (path, passphrase) => Tried(path, passphrase, opened.Logbook.Study, new KeyFile(outside.Lot)),
+            OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
             WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
             Version = ReportCommand.ProgramVersion,
         },
         screen);
 
     /// <summary>Tries a key file on a study.</summary>
-    public static KeyTried Tried(string path, string passphrase, Study study, KeyFile file)
+    public static KeyTried Tried(string path, string passphrase, Study study, KeyRing ring, KeyFile file)
     {
-        KeyOpening opening = file.Open(path, study.Plan!.StudyName, study.Fitting?.Commitment, passphrase);
+        KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, [.. study.Commitments], passphrase);
         return opening.Key is { } key
-            ? new KeyTried(new KeyInHand(key), "", AskAgain: false)
+            ? new KeyTried(ring.With(key), "", AskAgain: false)
             : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged);
     }
 }

@@ -30,7 +30,7 @@ internal static class EnterCommand
     {
         int worst = ExitCode.Done;
         int number = 0;
-        while (outside.Input.ReadLine() is { } line)
+        while (TypedLines.Next(outside.Input) is { } line)
         {
             number++;
             if (EntryText.IsPassedOver(line))

@@ -59,9 +59,9 @@ public sealed record PredictionLocked(
     private static Objection? ObjectionToDay(Study study)
     {
         SpecCode[] undriven = [.. UndrivenIn(study)];
-        return study.Runs.Count == 0 || undriven.Length > 0
+        return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(
-                study.Runs.Count == 0 ? "nothing has been driven" : $"{string.Join(", ", undriven)} has not been driven",
+                !study.IsAnythingDriven ? "nothing has been driven" : $"{string.Join(", ", undriven)} has not been driven",
                 "drive every code before predicting")
             : RunChecks.AgainstPredicting(study);
     }

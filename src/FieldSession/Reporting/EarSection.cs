@@ -59,6 +59,7 @@ public static class EarSection
         return
         [
             new Paragraph($"Ratings on 1 to 10 in quarter points, each person alone; {study.ReferenceCode} brackets the others and stands at {Score.Anchor}. One number for each rater, seat and day; explored, not the main measure."),
+            Chart(ear),
             new ReportTable(
                 ["Attribute", "Code", "Who, seat", "Score", "Reference at", "Difference"],
                 [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => Row(rating, d)))]),
@@ -68,6 +69,12 @@ public static class EarSection
             new Points([.. ear.Agreements.Select(EarWords.Agreement), .. ear.Concordances.Select(EarWords.Concordance), .. Scale]),
         ];
     }
+
+    private static IntervalChart Chart(EarFindings ear) => new(
+        "Explored: ratings, code minus reference, each person alone",
+        "points",
+        [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => new IntervalRow(
+            $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))]);
 
     private static IEnumerable<string> Scale =>
         [$"The scale: {string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}"))} (what disturbs / what the car does)."];

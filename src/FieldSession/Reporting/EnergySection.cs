@@ -13,11 +13,14 @@ public static class EnergySection
     public static ReportSection? Of(ReportDay day)
     {
         ArgumentNullException.ThrowIfNull(day);
-        if (StudyLegs.ComparisonOf(day.Study, day.Comparison.Reference) is not { } days)
+        if (day.Study.Legs.Count == 0)
         {
             return null;
         }
 
+        EnergyTerms terms = StudyLegs.TermsOf(day.Study);
+        EnergyComparison days = EnergyComparison.Of(
+            SpecsMerged.Of(StudyLegs.Of(day.Study), day.Names.Key), terms with { Reference = ReferenceOf(day) ?? terms.Reference });
         UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
         return new ReportSection("Energy days",
         [
@@ -30,17 +33,22 @@ public static class EnergySection
         ]);
     }
 
+    // Codes of one spec are called by its first code; the control's code may be another one of them.
+    private static string? ReferenceOf(ReportDay day) => day.Names.ReferenceIn(day.Study) is { } reference
+        ? day.Names.Key is { NamesAllowed: true } key ? key.CodesLike(reference)[0].Digits : reference.Digits
+        : null;
+
     private static IEnumerable<ReportBlock> Finding(EnergyFinding finding, EnergyComparison days, ReportDay day, UnitSystem units)
     {
-        yield return new Paragraph($"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}: {finding.Verdict}.");
+        string pair = $"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}";
+        yield return new Paragraph($"{pair}: {finding.Verdict}.");
         yield return new ReportTable(
             ["Legs", "Difference", "95 % interval", "90 % interval", "Could have shown", "Degrees of freedom"],
             [.. Row("clean", finding.Estimate), .. days.Spoilt > 0 ? Row("all", finding.WithSpoilt) : []]);
-        if (finding.Estimate is { Lo95Percent: { } low, Hi95Percent: { } high } estimate)
-        {
-            yield return new IntervalPlot("%", days.MarginPercent, [new PlottedInterval(day.Names.Of(finding.Code), estimate.Percent, low, high)]);
-        }
-
+        yield return new IntervalChart(
+            $"Explored: consumption of {pair}, 95 % intervals",
+            "%",
+            [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []]);
         string[] points =
         [
             .. finding.Range is { } range ? [$"Range on the usable {Number(range.Usable)} {(days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l")}, in the conditions of these days: {EnergyWords.Range(range, units)}"] : Array.Empty<string>(),
@@ -49,6 +57,10 @@ public static class EnergySection
         ];
         yield return new Points(points);
     }
+
+    private static IEnumerable<IntervalRow> Line(string legs, EnergyEstimate? estimate, EnergyComparison days) => estimate is null
+        ? []
+        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate.Percent), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)];
 
     private static IEnumerable<IReadOnlyList<string>> Row(string legs, EnergyEstimate? estimate) => estimate is null ? [] :
     [

@@ -6,6 +6,8 @@ namespace FieldSession.Reporting;
 /// <summary>Kinds and segments: where the difference sits. Looked at beyond the main measure, and said so.</summary>
 public static class ExploredSection
 {
+    private const double Unlikely = 0.05;
+
     /// <summary>The section.</summary>
     public static ReportSection Of(ReportDay day)
     {
@@ -16,12 +18,27 @@ public static class ExploredSection
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
-            blocks.Add(new Paragraph($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
+            blocks.Add(new Subheading($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, by kind and segment"));
+            blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(["Kind", "Segments", "Difference, dB", "95 % interval"], [.. Kinds(pair)]));
             blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", "With all readings, dB"], [.. Segments(pair)]));
         }
 
         return new ReportSection("Explored: kinds and segments", blocks);
+    }
+
+    private static IntervalChart Chart(CodeComparison pair, ReportDay day)
+    {
+        IEnumerable<IntervalRow> Lines(ClassComparison? one, double marginDb) => one is null
+            ? []
+            : one.Segments.SelectMany(s => DifferenceRow.Of(s.Segment, s.Estimate, marginDb, s.PHolm <= Unlikely));
+        return new IntervalChart(
+            $"Explored: difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)} by segment, clean readings, 95 % intervals",
+            "dB",
+            [.. Lines(pair.Classes.Steady, day.Comparison.MarginDb), .. Lines(pair.Classes.Impact, day.Comparison.ImpactMarginDb)])
+        {
+            MarkedMeans = "a difference at 5 % that allows for the number of segments",
+        };
     }
 
     private static IEnumerable<ClassComparison> Classes(ClassComparisons classes) =>

@@ -16,6 +16,7 @@ public static class ReadingsSection
                 ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
                 [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]),
             new Points([.. Spoilt(study), .. Corrected(study)]),
+            .. study.Runs.Count == 0 ? [] : RunBlocks.Of(day),
         ]);
     }
 

@@ -13,6 +13,21 @@ public sealed record ReportSection(string Title, IReadOnlyList<ReportBlock> Bloc
 /// <summary>A piece of a section.</summary>
 public abstract record ReportBlock;
 
+/// <summary>A heading inside a section.</summary>
+/// <param name="Words">The words, not marked up.</param>
+public sealed record Subheading(string Words) : ReportBlock;
+
+/// <summary>A plot as data, with a table of the same numbers beside it in its section.</summary>
+/// <param name="Title">What is plotted.</param>
+public abstract record ReportChart(string Title) : ReportBlock
+{
+    /// <summary>Whether there is nothing to draw.</summary>
+    public abstract bool IsEmpty { get; }
+
+    /// <summary>What the plot shows, in words, for whoever does not see it; not for a plot that <see cref="IsEmpty"/>.</summary>
+    public abstract string Words { get; }
+}
+
 /// <summary>A paragraph of plain words.</summary>
 /// <param name="Words">The words, not marked up.</param>
 public sealed record Paragraph(string Words) : ReportBlock;

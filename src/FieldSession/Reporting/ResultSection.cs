@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.Reviewing;
+using FieldSession.State;
 
 namespace FieldSession.Reporting;
 
@@ -16,7 +17,8 @@ public static class ResultSection
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
-            blocks.Add(new Paragraph($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
+            blocks.Add(new Subheading($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
+            blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(
                 ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", "Could have shown, dB", "Verdict"],
                 [.. Rows(pair)]));
@@ -48,6 +50,24 @@ public static class ResultSection
         ("impacts", classes => classes.Impact),
         ("all together", classes => classes.All),
     ];
+
+    private static IntervalChart Chart(CodeComparison pair, ReportDay day)
+    {
+        ClassComparison? main = VerdictSection.Main(pair.Classes, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady);
+        double MarginDb(ClassComparison one) => one.Class == MeasureClass.Impact ? day.Comparison.ImpactMarginDb : day.Comparison.MarginDb;
+        IEnumerable<IntervalRow> Line(string label, ClassComparison? one) => one is null
+            ? []
+            : DifferenceRow.Of(label, one.Overall, MarginDb(one), ReferenceEquals(one, main));
+        return new IntervalChart(
+            $"Difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, 95 % intervals",
+            "dB",
+            [.. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
+                .. Line($"{part.Name}, clean", part.Part(pair.Classes)),
+                .. Line($"{part.Name}, all", ReferenceEquals(pair.Classes, pair.WithSpoilt) ? null : part.Part(pair.WithSpoilt))])])
+        {
+            MarkedMeans = "the main measure",
+        };
+    }
 
     private static IReadOnlyList<string> Row(string name, string readings, ClassComparison one) =>
     [

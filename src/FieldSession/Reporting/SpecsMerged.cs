@@ -5,7 +5,7 @@ using FieldSession.State;
 namespace FieldSession.Reporting;
 
 /// <summary>
-/// The readings of a day after the reveal: codes of different fittings that stood for one spec become one, called by the
+/// The readings and legs of a study after the reveal: codes of different fittings that stood for one spec become one, called by the
 /// spec's first code, and are compared together.
 /// </summary>
 public static class SpecsMerged
@@ -16,6 +16,15 @@ public static class SpecsMerged
         ArgumentNullException.ThrowIfNull(day);
         return key is not { NamesAllowed: true }
             ? day
-            : day with { Levels = [.. day.Levels.Select(level => level with { Code = key.CodesLike(new SpecCode(level.Code))[0].Digits })] };
+            : day with { Levels = [.. day.Levels.Select(level => level with { Code = FirstLike(level.Code, key) })] };
     }
+
+    /// <summary>The legs by spec; unchanged while the names are withheld.</summary>
+    public static IReadOnlyList<MeasuredLeg> Of(IReadOnlyList<MeasuredLeg> legs, OpenedKey? key)
+    {
+        ArgumentNullException.ThrowIfNull(legs);
+        return key is not { NamesAllowed: true } ? legs : [.. legs.Select(leg => leg with { Code = FirstLike(leg.Code, key) })];
+    }
+
+    private static string FirstLike(string code, OpenedKey key) => key.CodesLike(new SpecCode(code))[0].Digits;
 }

@@ -25,6 +25,20 @@ public sealed class KeyRing
     /// <summary>A ring without keys.</summary>
     public static KeyRing Empty { get; } = new([], [], null);
 
+    /// <summary>How many keys of the study's fittings, of those that a key file was made for, are not on the ring yet.</summary>
+    public int KeysLacking(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Fittings.Count(fitting => fitting.Commitment is not null && !_sheets.Exists(sheet => sheet.Codes.Any(fitting.Codes.Contains)));
+    }
+
+    /// <summary>The codes that were driven and that no key on the ring names.</summary>
+    public IEnumerable<SpecCode> CodesLacking(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.DrivenCodes.Except(Named);
+    }
+
     /// <summary>The ring with the key of one more file.</summary>
     public KeyRing With(KeySheet key) => new(_sheets.Add(key), _paper, _paperControl);
 
@@ -37,14 +51,13 @@ public sealed class KeyRing
     public Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        SpecCode[] named = [.. _sheets.SelectMany(sheet => sheet.Codes), .. _paper.Select(line => line.Code)];
-        SpecCode[] twice = [.. named.CountBy(code => code).Where(code => code.Value > 1).Select(code => code.Key)];
+        SpecCode[] twice = [.. Named.CountBy(code => code).Where(code => code.Value > 1).Select(code => code.Key)];
         if (twice.Length > 0)
         {
             return new Objection($"{InWords(twice)} stands in two keys", "give the key of each fitting once");
         }
 
-        return ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, named);
+        return ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, Named);
     }
 
     /// <summary>The fact of the reveal.</summary>
@@ -69,6 +82,8 @@ public sealed class KeyRing
 
     /// <summary>How many keys hang on it, never what stands in them.</summary>
     public override string ToString() => $"{_sheets.Count + (_paper.IsEmpty ? 0 : 1)} keys";
+
+    private IEnumerable<SpecCode> Named => [.. _sheets.SelectMany(sheet => sheet.Codes), .. _paper.Select(line => line.Code)];
 
     private Objection? ObjectionToControl()
     {

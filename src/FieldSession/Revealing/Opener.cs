@@ -8,14 +8,6 @@ namespace FieldSession.Revealing;
 /// <summary>Reads what is typed at the reveal: marks on the tyres and lines of a paper key.</summary>
 public static class Opener
 {
-    /// <summary>The fact of a reveal by one key file: who is who, and how commitment and marks came out.</summary>
-    /// <param name="study">The study, all predictions locked.</param>
-    /// <param name="key">The custodian's key.</param>
-    /// <param name="marks">What was read on the tyres, code by code.</param>
-    /// <param name="readers">Who read it.</param>
-    public static KeyOpened Fact(Study study, KeySheet key, IEnumerable<MarkRead> marks, IEnumerable<string> readers) =>
-        KeyRing.Empty.With(key).Fact(study, marks, readers);
-
     /// <summary>Reads a mark typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
     public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study) => Halves(typed, study) is { } halves
         ? (new MarkRead(halves.Code, halves.Spec), null)

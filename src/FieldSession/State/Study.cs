@@ -132,8 +132,11 @@ public sealed record Study
     /// <summary>The commitments that the custodian published, one for every fitting that has one, in order.</summary>
     public IEnumerable<string> Commitments => Fittings.Select(fitting => fitting.Commitment).OfType<string>();
 
-    /// <summary>The codes that were driven, in the order of their first run.</summary>
-    public IEnumerable<SpecCode> DrivenCodes => Runs.Select(run => run.Code).Distinct();
+    /// <summary>The codes that were driven, in the order of their first run, then those driven on energy days alone.</summary>
+    public IEnumerable<SpecCode> DrivenCodes => Runs.Select(run => run.Code).Concat(Legs.Select(leg => leg.Figures.Code)).Distinct();
+
+    /// <summary>Whether anything was driven, on the route or on an energy day.</summary>
+    public bool IsAnythingDriven => Runs.Count > 0 || Legs.Count > 0;
 
     /// <summary>Every code of the study in the order of its places, then codes driven besides.</summary>
     public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();

@@ -1,3 +1,4 @@
+using System.Text;
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 using FieldSession.Tests.Making;
@@ -17,26 +18,31 @@ internal static class CrashDay
     public static StudyRescue Rescue(MemoryDisk disk) => StudyRescue.Of(disk, Paths, RescuedPaths, new StoppedClock());
 
     /// <summary>
-    /// A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log, a transaction each. How
-    /// many lines share a transaction is otherwise the writer thread's luck, and a damage drawn by lot would hit something else each time.
+    /// A disk as a killed program leaves it: the first lines merged, the others only in LiteDB's log, so many in each transaction.
+    /// How many share one is otherwise the writer thread's luck, and a damage drawn by lot would hit something else each time.
     /// </summary>
-    public static MemoryDisk Killed(IEnumerable<Line> merged, IEnumerable<Line> logged)
+    public static MemoryDisk Killed(List<Line> lines, int merged, params IEnumerable<int> transactions)
     {
         MemoryDisk disk = new();
-        using (StudyFile study = Create(disk))
+        using (LiteStore closed = LiteStore.Open(disk, Paths))
         {
-            merged.ToList().ForEach(study.Append);
+            closed.Insert(lines[..merged], stored: 0);
         }
 
-        using StudyFile open = Open(disk);
-        foreach (Line line in logged)
+        using LiteStore killed = LiteStore.Open(disk, Paths);
+        int stored = merged;
+        foreach (int count in transactions)
         {
-            open.Append(line);
-            Assert.True(SpinWait.SpinUntil(() => IsFollowed(disk), TimeSpan.FromSeconds(60)), $"line {line.Number} does not come to LiteDB");
+            killed.Insert(lines.GetRange(stored, count), stored);
+            stored += count;
         }
 
-        return disk.Copy();
+        Assert.Equal(lines.Count, stored);
+        MemoryDisk left = disk.Copy();
+        left[Paths.Journal] = [.. lines.SelectMany(line => Encoding.UTF8.GetBytes($"{line}\n"))];
+        return left;
     }
 
-    private static bool IsFollowed(MemoryDisk disk) => JournalCheck.Of(disk, Paths) is { StoreBehindLines: 0, Holds: true };
+    /// <summary>The same, each line a transaction.</summary>
+    public static MemoryDisk Killed(List<Line> lines, int merged) => Killed(lines, merged, Enumerable.Repeat(1, lines.Count - merged));
 }

@@ -60,7 +60,7 @@ public sealed class FullDiskTests
     [InlineData("/road/day-log.study")]
     public void What_may_not_be_written_to_is_said_at_opening(string file)
     {
-        MemoryDisk disk = CrashDay.Killed(SomeLines.Of(3), []);
+        MemoryDisk disk = CrashDay.Killed(SomeLines.Of(3), merged: 3);
         disk.Refuses = path => path == file ? new UnauthorizedAccessException($"Access to '{path}' is denied.") : null;
 
         StudyUnwritableException refusal = Assert.Throws<StudyUnwritableException>(() => CrashDay.Open(disk));

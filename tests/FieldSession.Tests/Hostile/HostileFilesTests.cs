@@ -68,7 +68,7 @@ public sealed class HostileFilesTests
     public void A_study_with_broken_files_opens_whole_or_is_refused_and_stays_as_it_is()
     {
         List<Line> lines = [.. new ADay().Ready().Typed("run 417", "5860", "6365", "714").Book.Lines];
-        MemoryDisk sound = CrashDay.Killed(lines[..4], lines[4..]);
+        MemoryDisk sound = CrashDay.Killed(lines, merged: 4);
         for (int seed = 0; seed < Files; seed++)
         {
             Rubbish rubbish = new(new Random(seed));

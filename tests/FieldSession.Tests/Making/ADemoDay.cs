@@ -76,7 +76,7 @@ internal sealed class ADemoDay : IDisposable
         Clock,
         desk => desk with
         {
-            OpenKey = (path, passphrase) => DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, new(new SeededLot(11))),
+            OpenKey = (path, passphrase, ring) => DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, ring, new(new SeededLot(11))),
             WriteReport = () => ReportCommand.Write(Book, _folder),
             Version = ReportCommand.ProgramVersion,
         },

@@ -24,11 +24,25 @@ internal static class AWholeDay
     /// <summary>Plans and seals a study with these specs.</summary>
     public static AtThePrompt Sealed(string specs = "ALPHA\nBETA\n", string plan = Plan, int seed = 1)
     {
+        AtThePrompt prompt = Planned(plan, seed);
+        prompt.Must(0, ["seal", prompt.Study, "--specs", prompt.Write("specs.txt", specs), "--key", prompt.Here("a.key")]);
+        return prompt;
+    }
+
+    /// <summary>Plans and seals a study whose key stands on paper.</summary>
+    public static AtThePrompt OnPaper()
+    {
+        AtThePrompt prompt = Planned(Plan, 1);
+        prompt.Must(0, ["seal", prompt.Study, "--paper"]);
+        return prompt;
+    }
+
+    private static AtThePrompt Planned(string plan, int seed)
+    {
         AtThePrompt prompt = new(seed);
         prompt.Write("plan/plan.toml", plan);
         prompt.Write("plan/route.csv", Route);
         prompt.Must(0, ["start", prompt.Here("plan"), prompt.Study]);
-        prompt.Must(0, ["seal", prompt.Study, "--specs", prompt.Write("specs.txt", specs), "--key", prompt.Here("a.key")]);
         return prompt;
     }
 

@@ -47,19 +47,21 @@ internal sealed class AtThePrompt(int seed = 1) : IDisposable
         StringWriter output = new();
         StringWriter error = new();
         Clock.Advance(TimeSpan.FromMinutes(1));
-        int code = CommandLine.Run(words, new Surroundings
-        {
-            Input = new StringReader(typed),
-            Output = output,
-            Error = error,
-            Clock = Clock,
-            Lot = _lot,
-            Passphrase = passphrase,
-        });
+        int code = CommandLine.Run(words, Outside(typed) with { Output = output, Error = error, Passphrase = passphrase });
         Said = $"{output}{error}";
         EverythingSaid += Said;
         return code;
     }
+
+    /// <summary>The world of a command that nobody listens to.</summary>
+    public Surroundings Outside(string typed = "") => new()
+    {
+        Input = new StringReader(typed),
+        Output = TextWriter.Null,
+        Error = TextWriter.Null,
+        Clock = Clock,
+        Lot = _lot,
+    };
 
     /// <summary>The study as it stands on the disk.</summary>
     public FieldSession.State.Study Now() => Logbook.Fold(JournalCheck.Of(Study).LinesToFirstFailing);

@@ -34,6 +34,18 @@ internal sealed class Outside(params IEnumerable<string> lines)
     private sealed class Typist(IEnumerable<string> lines) : TextReader
     {
         private readonly IEnumerator<string> _lines = lines.GetEnumerator();
+        private string _line = "";
+        private int _at;
+
+        public override int Read()
+        {
+            if (_at == _line.Length)
+            {
+                (_line, _at) = _lines.MoveNext() ? ($"{_lines.Current}\n", 0) : ("", 0);
+            }
+
+            return _line.Length == 0 ? -1 : _line[_at++];
+        }
 
         public override string? ReadLine() => _lines.MoveNext() ? _lines.Current : null;
     }

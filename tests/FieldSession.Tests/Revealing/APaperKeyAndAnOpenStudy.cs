@@ -8,7 +8,7 @@ public class APaperKeyAndAnOpenStudy
     [Fact]
     public void On_paper_codes_are_drawn_and_no_file_and_no_commitment_is_made()
     {
-        using AtThePrompt prompt = OnPaper();
+        using AtThePrompt prompt = AWholeDay.OnPaper();
         Assert.Contains("there is no commitment", prompt.Said);
         Assert.Null(prompt.Now().Fitting!.Commitment);
         Assert.All(prompt.Now().Codes, code => Assert.Contains(code.Digits, prompt.Said));
@@ -18,7 +18,7 @@ public class APaperKeyAndAnOpenStudy
     [Fact]
     public void A_paper_key_typed_in_at_the_reveal_opens_it_and_the_report_says_what_it_is_worth()
     {
-        using AtThePrompt prompt = OnPaper().Enter(AWholeDay.Ready).Drive(6);
+        using AtThePrompt prompt = AWholeDay.OnPaper().Enter(AWholeDay.Ready).Drive(6);
         SpecCode[] codes = [.. prompt.Now().Codes];
         prompt.Predict(codes[1]);
         prompt.Must(0, [.. Reveal(prompt, codes), "--control", "ALPHA"]);
@@ -31,7 +31,7 @@ public class APaperKeyAndAnOpenStudy
     [Fact]
     public void A_paper_key_that_names_too_few_codes_or_a_strange_control_is_refused()
     {
-        using AtThePrompt prompt = OnPaper().Enter(AWholeDay.Ready).Drive(6);
+        using AtThePrompt prompt = AWholeDay.OnPaper().Enter(AWholeDay.Ready).Drive(6);
         SpecCode[] codes = [.. prompt.Now().Codes];
         prompt.Predict(codes[1]);
         Assert.Contains("does not name", prompt.Must(1, ["reveal", prompt.Study, "--paper", $"{codes[0]}=ALPHA"]));
@@ -43,7 +43,7 @@ public class APaperKeyAndAnOpenStudy
     [Fact]
     public void A_paper_key_is_asked_for_where_none_is_given()
     {
-        using AtThePrompt prompt = OnPaper().Enter(AWholeDay.Ready).Drive(6);
+        using AtThePrompt prompt = AWholeDay.OnPaper().Enter(AWholeDay.Ready).Drive(6);
         SpecCode[] codes = [.. prompt.Now().DrivenCodes];
         prompt.Predict(codes[1]);
         string said = prompt.Must(0, ["reveal", prompt.Study], "ALPHA\nBETA\nalpha\nALPHA\nBETA\nRo\nIlse\n");
@@ -99,15 +99,5 @@ public class APaperKeyAndAnOpenStudy
     {
         prompt.Must(0, ["report", prompt.Study, "--out", prompt.Here("report")]);
         return File.ReadAllText(prompt.Here("report/report.md"));
-    }
-
-    private static AtThePrompt OnPaper()
-    {
-        AtThePrompt prompt = new();
-        prompt.Write("plan/plan.toml", AWholeDay.Plan);
-        prompt.Write("plan/route.csv", AWholeDay.Route);
-        prompt.Must(0, ["start", prompt.Here("plan"), prompt.Study]);
-        prompt.Must(0, ["seal", prompt.Study, "--paper"]);
-        return prompt;
     }
 }

@@ -13,6 +13,7 @@ internal static class PredictionsTable
             Column.Text<Prediction>("person", "who says it", p => p.Person).Always,
             Column.Text<Prediction>("feature", "code held to have the hidden feature", p => p.Feature.Digits).Always,
             Column.Count<Prediction>("sure", "how sure, 1 (a guess) to 5 (certain)", p => p.Sure).Always,
+            Column.Count<Prediction>("sure_percent", "how sure as it was said in per cent, 1..100; empty: it was said in steps", p => p.SurePercent),
             Column.Text<Prediction>("quieter", "code held to be quieter; empty: no opinion", p => p.Quieter?.Digits),
             Column.YesNo<Prediction>("would_pay", "whether they would pay for the feature; empty: no opinion", p => p.WouldPay),
             Column.Text<Prediction>("basis", "what it rests on: sound, seen (something seen or overheard) or guess", p => BasisWord(p.Basis)).Always.OneOf("sound", "seen", "guess"),

@@ -21,6 +21,7 @@ internal static class ReportRows
 
     private static IEnumerable<PageRow> Of(ReportBlock block, int columns) => block switch
     {
+        Subheading heading => Text("", heading.Words, columns, Ink.Strong),
         Paragraph paragraph => Text("", paragraph.Words, columns),
         Points points => points.Items.SelectMany(item => Text("- ", item, columns)),
         ReportTable { Rows.Count: > 0 } table => ReportTables.Rows(table, columns),

@@ -25,9 +25,9 @@ internal static class RevealPage
         PageRow.Of("Opening the key, by the custodian", Ink.Strong),
         .. Text("Two people take the tape off the tyres of each code and read the mark aloud; a name is shown only after that.", columns),
         PageRow.Blank,
-        Row("key file", unlocking.Path ?? "", unlocking.Path is not null),
-        Row("passphrase", unlocking.Key is null ? "" : "it fits", unlocking.Key is not null),
-        .. study.Codes.Select((code, place) => Row($"mark on the tyres of {code}", place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
+        .. KeyRows(unlocking, study),
+        .. Unlocking.PaperCodes(study).Select(code => Row($"paper key: the spec behind {code}", unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
+        .. study.DrivenCodes.Select((code, place) => Row($"mark on the tyres of {code}", place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
         Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
         Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
     ];
@@ -49,6 +49,19 @@ internal static class RevealPage
             PageRow.Blank,
             .. key.NotesThatName(study).SelectMany(note => Text($"! the note of line {note.Mark.Number}, written before, names a spec: {note.Words}", columns)),
         ];
+    }
+
+    private static IEnumerable<PageRow> KeyRows(Unlocking unlocking, Study study)
+    {
+        int files = unlocking.Files.Length + unlocking.Ring.KeysLacking(study);
+        for (int file = 0; file < files; file++)
+        {
+            string of = files > 1 ? $" {file + 1} of {files}" : "";
+            bool isOpen = file < unlocking.Files.Length;
+            string? path = isOpen ? unlocking.Files[file] : file == unlocking.Files.Length ? unlocking.Path : null;
+            yield return Row($"key file{of}", path ?? "", path is not null);
+            yield return Row($"passphrase{of}", isOpen ? "it fits" : "", isOpen);
+        }
     }
 
     private static IEnumerable<PageRow> Coded(CodedSpec coded, OpenedKey key, int columns)

@@ -26,15 +26,11 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         }
 
         UnlockingStep step = _unlocking.Step(Study);
-        (string hint, string prompt) = step switch
+        (string hint, string prompt) = Asking(step);
+        return new ParkedPage(RevealPage.Opening(_unlocking, Study, columns), hint, prompt)
         {
-            UnlockingStep.Path => ("where the custodian's key file is: type its path, then Enter", "key file"),
-            UnlockingStep.Passphrase => ("the custodian types the passphrase, hidden, then Enter; it takes a moment. Esc begins again", "passphrase"),
-            UnlockingStep.Mark => ($"the mark under the tape of the tyres driven as {_unlocking.CodeDue(Study)}, then Enter", $"mark {_unlocking.CodeDue(Study)}"),
-            UnlockingStep.Reader => ("who read the marks? two people, a name and Enter each", _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
-            _ => ("Enter: opens the key for good; Esc begins again", "open"),
+            Secret = step is UnlockingStep.Passphrase or UnlockingStep.PaperLine or UnlockingStep.PaperControl,
         };
-        return new ParkedPage(RevealPage.Opening(_unlocking, Study, columns), hint, prompt) { Secret = step == UnlockingStep.Passphrase };
     }
 
     /// <inheritdoc/>
@@ -50,7 +46,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         {
             Open();
         }
-        else if (answer.Length > 0)
+        else if (answer.Length > 0 || step == UnlockingStep.PaperControl)
         {
             Take(step, answer);
         }
@@ -65,6 +61,17 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         }
     }
 
+    private (string Hint, string Prompt) Asking(UnlockingStep step) => step switch
+    {
+        UnlockingStep.Path => ("where the custodian's key file is: type its path, then Enter", "key file"),
+        UnlockingStep.Passphrase => ("the custodian types the passphrase, hidden, then Enter; it takes a moment. Esc begins again", "passphrase"),
+        UnlockingStep.PaperLine => ($"the custodian types, hidden, the spec behind {_unlocking.PaperDue(Study)} by the paper key, then Enter", $"spec {_unlocking.PaperDue(Study)}"),
+        UnlockingStep.PaperControl => ("which spec is the control? hidden; Enter alone: the paper does not say", "control"),
+        UnlockingStep.Mark => ($"the mark under the tape of the tyres driven as {_unlocking.CodeDue(Study)}, then Enter", $"mark {_unlocking.CodeDue(Study)}"),
+        UnlockingStep.Reader => ("who read the marks? two people, a name and Enter each", _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
+        _ => ("Enter: opens the key for good; Esc begins again", "open"),
+    };
+
     private void Take(UnlockingStep step, string answer)
     {
         switch (step)
@@ -74,6 +81,12 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
                 break;
             case UnlockingStep.Passphrase:
                 Try(answer);
+                break;
+            case UnlockingStep.PaperLine:
+                TakePaper(answer);
+                break;
+            case UnlockingStep.PaperControl:
+                TakeControl(answer);
                 break;
             case UnlockingStep.Mark:
                 (MarkRead? mark, Objection? objection) = Opener.Mark($"{_unlocking.CodeDue(Study)}={answer}", Study);
@@ -94,14 +107,40 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
             return;
         }
 
-        KeyTried tried = open(_unlocking.Path!, passphrase);
-        _unlocking = _unlocking with { Path = tried.Key is null && !tried.AskAgain ? null : _unlocking.Path, Key = tried.Key };
-        Say(tried.Key is null ? tried.Words : null);
+        KeyTried tried = open(_unlocking.Path!, passphrase, _unlocking.Ring);
+        if (tried.Ring is not { } ring)
+        {
+            _unlocking = _unlocking with { Path = tried.AskAgain ? _unlocking.Path : null };
+            Say(tried.Words);
+            return;
+        }
+
+        bool isNew = ring.KeysLacking(Study) < _unlocking.Ring.KeysLacking(Study);
+        _unlocking = isNew
+            ? _unlocking with { Path = null, Files = _unlocking.Files.Add(_unlocking.Path!), Ring = ring }
+            : _unlocking with { Path = null };
+        Say(isNew ? null : "that key is on the ring already; give the key file of the other fitting");
+    }
+
+    private void TakePaper(string answer)
+    {
+        SpecCode code = _unlocking.PaperDue(Study)!.Value;
+        (CodedSpec? line, Objection? objection) = Opener.PaperLine($"{code}={answer}", Study);
+        _unlocking = line is null ? _unlocking : _unlocking with { Ring = _unlocking.Ring.WithPaper([line], null), Paper = _unlocking.Paper.Add(code) };
+        Say(objection?.ToString());
+    }
+
+    private void TakeControl(string answer)
+    {
+        KeyRing ring = answer.Length > 0 ? _unlocking.Ring.WithPaper([], answer) : _unlocking.Ring;
+        Objection? against = ring.ObjectionIn(Study);
+        _unlocking = against is null ? _unlocking with { Ring = ring, IsControlSaid = true } : _unlocking;
+        Say(against?.ToString());
     }
 
     private void Open()
     {
-        if (Told(Pen.Write(_unlocking.Key!.With(Study, _unlocking.Marks, _unlocking.Readers))))
+        if (Told(Pen.Write(_unlocking.Ring.Fact(Study, _unlocking.Marks, _unlocking.Readers))))
         {
             _unlocking = Unlocking.Begun;
             ToTop();

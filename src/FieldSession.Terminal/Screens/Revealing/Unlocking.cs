@@ -13,6 +13,12 @@ internal enum UnlockingStep
     /// <summary>The passphrase, hidden.</summary>
     Passphrase,
 
+    /// <summary>The spec behind a code by a paper key, hidden.</summary>
+    PaperLine,
+
+    /// <summary>Which spec of a paper key is the control, hidden.</summary>
+    PaperControl,
+
     /// <summary>What stands on the tyres of a code.</summary>
     Mark,
 
@@ -23,31 +29,45 @@ internal enum UnlockingStep
     Confirm,
 }
 
-/// <summary>The opening of the key as far as it has come. The passphrase is never part of it.</summary>
-/// <param name="Path">The key file; null: not said yet.</param>
-/// <param name="Key">The key, unlocked and not told; null: locked.</param>
+/// <summary>The opening of the key as far as it has come. No passphrase and no spec is ever part of it.</summary>
+/// <param name="Path">The key file that is being tried; null: not said yet.</param>
+/// <param name="Files">The key files that are open, in the order they were given.</param>
+/// <param name="Ring">Their keys, unlocked and not told.</param>
+/// <param name="Paper">The codes whose line of a paper key was typed.</param>
+/// <param name="IsControlSaid">Whether the control of a paper key was asked for.</param>
 /// <param name="Marks">The marks read so far, in the order of the codes.</param>
 /// <param name="Readers">Who read them, as far as said.</param>
-internal sealed record Unlocking(string? Path, KeyInHand? Key, ImmutableArray<MarkRead> Marks, ImmutableArray<string> Readers)
+internal sealed record Unlocking(
+    string? Path,
+    ImmutableArray<string> Files,
+    KeyRing Ring,
+    ImmutableArray<SpecCode> Paper,
+    bool IsControlSaid,
+    ImmutableArray<MarkRead> Marks,
+    ImmutableArray<string> Readers)
 {
     private const int ReadersNeeded = 2;
 
     /// <summary>Nothing said yet.</summary>
-    public static Unlocking Begun { get; } = new(null, null, [], []);
+    public static Unlocking Begun { get; } = new(null, [], KeyRing.Empty, [], false, [], []);
 
     /// <summary>The step that is due.</summary>
     public UnlockingStep Step(Study study) => this switch
     {
-        { Path: null } => UnlockingStep.Path,
-        { Key: null } => UnlockingStep.Passphrase,
+        _ when Ring.KeysLacking(study) > 0 => Path is null ? UnlockingStep.Path : UnlockingStep.Passphrase,
+        _ when PaperDue(study) is not null => UnlockingStep.PaperLine,
+        { Paper.IsEmpty: false, IsControlSaid: false } => UnlockingStep.PaperControl,
         _ when CodeDue(study) is not null => UnlockingStep.Mark,
         _ => Readers.Length < ReadersNeeded ? UnlockingStep.Reader : UnlockingStep.Confirm,
     };
 
+    /// <summary>The code whose line of the paper key is due; null: none.</summary>
+    public SpecCode? PaperDue(Study study) => Ring.CodesLacking(study).Cast<SpecCode?>().FirstOrDefault();
+
+    /// <summary>The driven codes that no key file was made for.</summary>
+    public static IEnumerable<SpecCode> PaperCodes(Study study) =>
+        study.DrivenCodes.Except(study.Fittings.Where(fitting => fitting.Commitment is not null).SelectMany(fitting => fitting.Codes));
+
     /// <summary>The code whose mark is due; null: none.</summary>
-    public SpecCode? CodeDue(Study study)
-    {
-        SpecCode[] codes = [.. study.Codes];
-        return Marks.Length < codes.Length ? codes[Marks.Length] : null;
-    }
+    public SpecCode? CodeDue(Study study) => study.DrivenCodes.Cast<SpecCode?>().ElementAtOrDefault(Marks.Length);
 }

@@ -1,0 +1,63 @@
+using OxyPlot;
+using OxyPlot.Axes;
+
+namespace FieldSession.Store.Exports.Html;
+
+/// <summary>What all plots of a report share: ink, letters, axes, and how they become a piece of SVG.</summary>
+internal static class Drawing
+{
+    /// <summary>Size of letters, CSS pixels.</summary>
+    public const double LetterSize = 13;
+
+    /// <summary>The ink of words and lines: dark grey, 12:1 on white.</summary>
+    public static OxyColor Ink => OxyColor.FromRgb(0x2b, 0x33, 0x3a);
+
+    /// <summary>Lines that stay behind.</summary>
+    public static OxyColor Faint => OxyColor.FromRgb(0xd5, 0xda, 0xde);
+
+    /// <summary>The band of what does not matter.</summary>
+    public static OxyColor Band => OxyColor.FromRgb(0xe3, 0xec, 0xe4);
+
+    /// <summary>One ink a spec, told apart by people who see no red or green as well (M. Okabe, K. Ito, Color Universal Design, 2008), darkened to 4.5:1 on white.</summary>
+    public static OxyColor[] Inks =>
+    [
+        OxyColor.FromRgb(0x00, 0x5a, 0x92), OxyColor.FromRgb(0xb4, 0x4a, 0x00), OxyColor.FromRgb(0x00, 0x73, 0x55), OxyColor.FromRgb(0x9c, 0x3d, 0x74), OxyColor.FromRgb(0x45, 0x4d, 0x55),
+    ];
+
+    /// <summary>One mark a spec, so that no plot speaks by colour alone.</summary>
+    public static MarkerType[] Marks => [MarkerType.Circle, MarkerType.Square, MarkerType.Triangle, MarkerType.Diamond];
+
+    /// <summary>An empty plot.</summary>
+    public static PlotModel Plot() => new()
+    {
+        DefaultFont = "Helvetica, Arial, sans-serif",
+        DefaultFontSize = LetterSize,
+        TextColor = Ink,
+        PlotAreaBorderColor = OxyColors.Transparent,
+        PlotAreaBorderThickness = new OxyThickness(0),
+        Padding = new OxyThickness(2, 6, 14, 2),
+    };
+
+    /// <summary>An axis of numbers along the bottom or the left.</summary>
+    public static LinearAxis Axis(AxisPosition position, string title) => new()
+    {
+        Position = position,
+        Title = title,
+        MajorGridlineStyle = LineStyle.Solid,
+        MajorGridlineColor = Faint,
+        MajorGridlineThickness = 1,
+        MinorTickSize = 0,
+        MajorTickSize = 0,
+        TicklineColor = Ink,
+        AxisTitleDistance = 6,
+        IsZoomEnabled = false,
+    };
+
+    /// <summary>The plot as SVG, without the frame of a document.</summary>
+    public static string Drawn(PlotModel plot, double width, double height)
+    {
+        using MemoryStream drawn = new();
+        new SvgExporter { Width = width, Height = height, IsDocument = false, TextMeasurer = new WordWidths() }.Export(plot, drawn);
+        return new System.Text.UTF8Encoding(false).GetString(drawn.ToArray()).TrimStart('\uFEFF');
+    }
+}

@@ -1,0 +1,98 @@
+using System.Reflection;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+using Fluid;
+using Fluid.Values;
+
+namespace FieldSession.Store.Exports.Html;
+
+/// <summary>
+/// The frame of a report in HTML, in the Liquid language, so that a team can make it its own. Whatever a template prints is escaped, unless it asks for
+/// the plots, which are drawn by the program; a name that a template gets wrong is refused and not passed over.
+/// </summary>
+public sealed class ReportTemplate
+{
+    // Enough for the longest study; a template that goes round for ever ends here.
+    private const int MostSteps = 2_000_000;
+
+    private readonly IFluidTemplate _template;
+    private readonly string _name;
+
+    private ReportTemplate(IFluidTemplate template, string name)
+    {
+        _template = template;
+        _name = name;
+    }
+
+    /// <summary>The text of the template that the program carries with it.</summary>
+    public static string DefaultText
+    {
+        get
+        {
+            using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("report.html.liquid")
+                ?? throw new FileNotFoundException("the template report.html.liquid is not in the program");
+            using StreamReader reader = new(stream, Encoding.UTF8);
+            return reader.ReadToEnd();
+        }
+    }
+
+    /// <summary>The template that the program carries with it.</summary>
+    public static ReportTemplate Default => Of(DefaultText, "the program's own template");
+
+    /// <summary>Reads a template.</summary>
+    /// <param name="text">Its text.</param>
+    /// <param name="name">How it is called in a refusal, such as its path.</param>
+    /// <exception cref="TemplateRefusedException">It is no template; the message says where and what to do.</exception>
+    public static ReportTemplate Of(string text, string name)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return new FluidParser().TryParse(text, out IFluidTemplate? template, out string? fault)
+            ? new ReportTemplate(template, name)
+            : throw new TemplateRefusedException($"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.");
+    }
+
+    /// <summary>Reads the template in a file.</summary>
+    /// <exception cref="TemplateRefusedException">It can't be read, or is no template.</exception>
+    public static ReportTemplate At(string path)
+    {
+        try
+        {
+            return Of(File.ReadAllText(path, new UTF8Encoding(false, throwOnInvalidBytes: true)), path);
+        }
+        catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException or DecoderFallbackException))
+        {
+            throw new TemplateRefusedException($"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.", fault);
+        }
+    }
+
+    /// <summary>The page.</summary>
+    /// <param name="values">What the template may name.</param>
+    /// <exception cref="TemplateRefusedException">The template names what there is not, or does not end.</exception>
+    internal string Filled(IReadOnlyDictionary<string, FluidValue> values)
+    {
+        TemplateOptions options = new() { StrictVariables = true, StrictFilters = true, MaxSteps = MostSteps };
+        TemplateContext context = new(options);
+        foreach ((string name, FluidValue value) in values)
+        {
+            context.SetValue(name, value);
+        }
+
+        try
+        {
+            return _template.Render(context, HtmlEncoder.Create(UnicodeRanges.All));
+        }
+        catch (FileNotFoundException fault)
+        {
+            throw new TemplateRefusedException($"{_name}: it asks for another file, '{fault.Message}'. Nothing was written. A template is one file: put the text into it.", fault);
+        }
+        catch (InvalidOperationException fault)
+        {
+            throw new TemplateRefusedException($"{_name}: it never ends, or takes more than {MostSteps} steps. Nothing was written. Look at its loops.", fault);
+        }
+        catch (Exception fault) when (fault is FluidException or ParseException)
+        {
+            throw new TemplateRefusedException($"{_name}: {fault.Message.TrimEnd('.')}. Nothing was written. docs/report.md lists what a template may name.", fault);
+        }
+    }
+}

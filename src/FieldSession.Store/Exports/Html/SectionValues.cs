@@ -1,0 +1,86 @@
+using FieldSession.Reporting;
+using Fluid.Values;
+
+namespace FieldSession.Store.Exports.Html;
+
+/// <summary>A section of the report as a template sees it.</summary>
+internal static class SectionValues
+{
+    private const double WideColumns = 720;
+    private const double NarrowColumns = 340;
+
+    // What is longer may be broken inside a word, so that no cell makes a table wider than paper; own rule.
+    private const int LongestWord = 20;
+    private const int LongestCell = 60;
+
+    // An interval with its units is as long; a sentence that begins with a number is longer.
+    private const int LongestFigure = 24;
+
+    /// <summary>The section; blocks with nothing in them are left out.</summary>
+    /// <param name="section">The section.</param>
+    /// <param name="id">A name that no other section of the page has.</param>
+    public static FluidValue Of(ReportSection section, string id) => Values.Parts(
+        ("id", Values.Text(id)),
+        ("title", Values.Text(section.Title)),
+        ("blocks", Values.List(section.Blocks.Index().Select(block => Of(block.Item, $"{id}-{block.Index + 1}", section)).OfType<FluidValue>())));
+
+    private static FluidValue? Of(ReportBlock block, string id, ReportSection section) => block switch
+    {
+        Subheading heading => Block("subheading", ("words", Values.Text(heading.Words))),
+        Paragraph paragraph => Block("paragraph", ("words", Values.Text(paragraph.Words))),
+        Points { Items.Count: > 0 } points => Block("points", ("items", Values.List(points.Items.Select(Values.Text)))),
+        ReportTable { Rows.Count: > 0 } table => Table(table, section),
+        ReportChart { IsEmpty: false } chart => Chart(chart, id),
+        _ => null,
+    };
+
+    private static FluidValue Block(string kind, params (string Name, FluidValue Value)[] parts) => Values.Parts([("kind", Values.Text(kind)), .. parts]);
+
+    private static FluidValue Table(ReportTable table, ReportSection section)
+    {
+        bool[] areNumbers = [.. Enumerable.Range(0, table.Columns.Count).Select(column => column > 0 && table.Rows.All(row => IsNumber(row[column])))];
+        return Block(
+            "table",
+            ("about", Values.Text($"{section.Title}: {string.Join(", ", table.Columns)}")),
+            ("columns", Values.List(table.Columns.Select((name, column) => Cell(name, areNumbers[column])))),
+            ("rows", Values.List(table.Rows.Select(row => Values.List(row.Select((cell, column) => Cell(cell, areNumbers[column])))))));
+    }
+
+    private static FluidValue Cell(string words, bool isNumber) => Values.Parts(
+        ("words", Values.Text(words)),
+        ("is_number", Values.Truth(isNumber)),
+        ("is_long", Values.Truth(words.Split(' ').Any(word => word.Length > LongestWord) || words.Length > LongestCell)));
+
+    // A column of figures is set flush right; unknown is said in words and may stand among them.
+    private static bool IsNumber(string cell) => cell.Length == 0
+        || cell == Reviewing.Figures.Unknown
+        || (cell.Length <= LongestFigure && BeginsAsNumber(cell));
+
+    private static bool BeginsAsNumber(string cell) => char.IsAsciiDigit(cell[0])
+        || (cell[0] is '+' or '-' or '<' && cell.Length > 1 && (char.IsAsciiDigit(cell[1]) || cell[1] == ' '));
+
+    private static FluidValue Chart(ReportChart chart, string id) => Block(
+        "chart",
+        ("title", Values.Text(chart.Title)),
+        ("words", Values.Text(chart.Words)),
+        ("key", Values.Text(KeyOf(chart))),
+        ("wide", Values.Drawn(SvgPiece.Of(Drawn(chart, WideColumns), $"{id}-wide", chart.Title, chart.Words))),
+        ("narrow", Values.Drawn(SvgPiece.Of(Drawn(chart, NarrowColumns), $"{id}-narrow", chart.Title, chart.Words))));
+
+    private static string Drawn(ReportChart chart, double width) => chart switch
+    {
+        IntervalChart intervals => IntervalDrawing.Of(intervals, width),
+        RunLevelChart levels => RunLevelDrawing.Of(levels, width),
+        _ => throw new ArgumentException($"{chart.GetType().Name}: nobody knows how to draw it", nameof(chart)),
+    };
+
+    private static string KeyOf(ReportChart chart) => chart switch
+    {
+        IntervalChart intervals => "Ring: difference"
+            + (intervals.HasIntervals ? "; bar: its 95 % interval" : "")
+            + (intervals.HasMargins ? "; shaded: the margin that does not matter" : "")
+            + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
+        RunLevelChart { Drifts.Count: > 0 } => "A mark a run, with its number; broken lines: the drift of the day on one and the same spec.",
+        _ => "A mark a run, with its number.",
+    };
+}

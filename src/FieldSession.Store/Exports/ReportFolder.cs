@@ -1,0 +1,52 @@
+using System.Text;
+using FieldSession.Reporting;
+using FieldSession.Store.Exports.Html;
+using FieldSession.Store.Journaling;
+
+namespace FieldSession.Store.Exports;
+
+/// <summary>Writes a report into a folder, as Markdown and as a page of HTML: both or neither.</summary>
+public static class ReportFolder
+{
+    /// <summary>Name of the report in Markdown.</summary>
+    public const string MarkdownName = "report.md";
+
+    /// <summary>Name of the report as a page.</summary>
+    public const string HtmlName = "report.html";
+
+    /// <summary>Writes the report and gives the paths of its files.</summary>
+    /// <param name="folder">The folder; it is made where it is missing.</param>
+    /// <param name="report">The report.</param>
+    /// <param name="template">The frame of the page.</param>
+    /// <param name="stop">Stops it; nothing is changed then.</param>
+    /// <exception cref="ExportRefusedException">The folder is a file, or the disk takes no more.</exception>
+    /// <exception cref="TemplateRefusedException">The template is wrong.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static IReadOnlyList<string> Write(string folder, Report report, ReportTemplate template, CancellationToken stop)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(folder);
+        (string, byte[])[] files =
+        [
+            (MarkdownName, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
+            (HtmlName, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template))),
+        ];
+        FilesTogether.MakeFolder(folder);
+        FilesTogether.Write(new Disk(), folder, files, stop);
+        return [Path.Combine(folder, MarkdownName), Path.Combine(folder, HtmlName)];
+    }
+
+    /// <summary>Writes the text of the program's own template to a file that is not there yet.</summary>
+    /// <exception cref="ExportRefusedException">The file is there already, or can't be written.</exception>
+    public static void WriteTemplate(string path)
+    {
+        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        if (Path.Exists(path))
+        {
+            throw new ExportRefusedException($"{path}: something lies there already. Nothing was changed. Give a name that is free.");
+        }
+
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        FilesTogether.MakeFolder(folder);
+        FilesTogether.Write(new Disk(), folder, [(Path.GetFileName(path), Encoding.UTF8.GetBytes(ReportTemplate.DefaultText))], CancellationToken.None);
+    }
+}

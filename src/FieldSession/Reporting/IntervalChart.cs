@@ -1,0 +1,74 @@
+namespace FieldSession.Reporting;
+
+/// <summary>
+/// A plot of differences with their 95 % intervals, a row each, zero and the margins that matter behind them; how it is drawn is for others to say.
+/// A table with the same numbers stands beside it.
+/// </summary>
+/// <param name="Title">What is plotted, such as "Difference by segment".</param>
+/// <param name="Unit">Unit of every number in it, such as "dB".</param>
+/// <param name="Rows">What is drawn, from top to bottom.</param>
+public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<IntervalRow> Rows) : ReportChart(Title)
+{
+    /// <summary>What a marked row means, such as "the main measure"; null: no row is marked.</summary>
+    public string? MarkedMeans { get; init; }
+
+    /// <inheritdoc/>
+    public override bool IsEmpty => Rows.Count == 0;
+
+    /// <inheritdoc/>
+    public override string Words
+    {
+        get
+        {
+            IntervalRow highest = Rows.MaxBy(row => row.Estimate)!;
+            IntervalRow lowest = Rows.MinBy(row => row.Estimate)!;
+            string ends = Rows.Count == 1 ? Said(highest) : $"highest {Said(highest)}, lowest {Said(lowest)}";
+            string[] sentences = [$"Plot: {Title}, {Counted(Rows.Count, "row")}: {ends}.", .. Intervals, .. Marked];
+            return string.Join(' ', sentences);
+        }
+    }
+
+    /// <summary>Whether any row has an interval.</summary>
+    public bool HasIntervals => Rows.Any(row => row is { Low95: not null, High95: not null });
+
+    /// <summary>Whether any row has a margin.</summary>
+    public bool HasMargins => Rows.Any(row => row.Margin is not null);
+
+    private IEnumerable<string> Intervals
+    {
+        get
+        {
+            IntervalRow[] known = [.. Rows.Where(row => row is { Low95: not null, High95: not null })];
+            if (!HasIntervals)
+            {
+                yield return "No interval is known.";
+                yield break;
+            }
+
+            int apart = known.Count(row => row.Low95 > 0 || row.High95 < 0);
+            int inside = known.Count(row => row.Low95 > -row.Margin && row.High95 < row.Margin);
+            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0{(HasMargins ? $" and {inside} lie{(inside == 1 ? "s" : "")} wholly within the margin" : "")}.";
+        }
+    }
+
+    private IEnumerable<string> Marked => MarkedMeans is { } means && Rows.Any(row => row.Marked)
+        ? [$"Marked as {means}: {string.Join(", ", Rows.Where(row => row.Marked).Select(row => row.Label))}."]
+        : [];
+
+    private static string Said(IntervalRow row) => $"{row.Label} {row.Shown}";
+
+    private static string Counted(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
+}
+
+/// <summary>A row of an <see cref="IntervalChart"/>.</summary>
+/// <param name="Label">What the row is about.</param>
+/// <param name="Estimate">The difference, in the chart's unit.</param>
+/// <param name="Shown">The difference as people read it, rounded once, with its unit.</param>
+/// <param name="Low95">Lower end of its 95 % interval; null: not known.</param>
+/// <param name="High95">Upper end; null: not known.</param>
+/// <param name="Margin">Differences within plus or minus this do not matter, above 0; null: no margin was agreed.</param>
+public sealed record IntervalRow(string Label, double Estimate, string Shown, double? Low95, double? High95, double? Margin)
+{
+    /// <summary>Whether the row is set apart, as <see cref="IntervalChart.MarkedMeans"/> says.</summary>
+    public bool Marked { get; init; }
+}

@@ -1,0 +1,81 @@
+using System.Globalization;
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The runs in driven order: when, on what, and how loud on the mean; the plot shows the drift of the day.</summary>
+public static class RunBlocks
+{
+    // Beyond this the hours of a day tell no longer where a run lies; own rule, a day of driving with daylight.
+    private const double LongestDayHours = 16;
+
+    /// <summary>Plot and table.</summary>
+    public static IEnumerable<ReportBlock> Of(ReportDay day)
+    {
+        ArgumentNullException.ThrowIfNull(day);
+        RunLevels? steady = RunLevels.Of(day.Day, MeasureClass.Steady);
+        RunLevels? impact = RunLevels.Of(day.Day, MeasureClass.Impact);
+        if ((MainOf(day, steady, impact) ?? steady ?? impact) is { } shown)
+        {
+            yield return Chart(day, shown);
+        }
+
+        yield return new ReportTable(
+            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", "Steady segments, dB(A)", "Impacts, dB(A)"],
+            [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]);
+        yield return new Paragraph("The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code let expect.");
+    }
+
+    private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Plan?.MainMeasure switch
+    {
+        MainMeasure.Impact => impact,
+        MainMeasure.All => RunLevels.Of(day.Day, null),
+        _ => steady,
+    };
+
+    private static IReadOnlyList<string> Row(Run run, ReportDay day, RunLevels? steady, RunLevels? impact) =>
+    [
+        $"{run.Number}",
+        day.Names.Of(run.Code.Digits),
+        run.Driver ?? "",
+        $"{run.Started.At.UtcDateTime:yyyy-MM-dd HH:mm}",
+        $"{run.Readings.Count(reading => !reading.LeftOut)}",
+        LevelIn(steady, run),
+        LevelIn(impact, run),
+    ];
+
+    private static string LevelIn(RunLevels? levels, Run run) =>
+        levels?.Runs.FirstOrDefault(level => level.Run == run.Number) is { } found ? Figures.Db(found.LevelDb) : "not counted";
+
+    private static RunLevelChart Chart(ReportDay day, RunLevels levels)
+    {
+        bool overTime = levels.Runs.All(run => run.Hours is not null) && levels.Runs.Max(run => run.Hours) - levels.Runs.Min(run => run.Hours) < LongestDayHours;
+        DateTime first = day.Study.Runs.First(run => run.Readings.Any()).Started.At.UtcDateTime;
+        double PlaceOf(RunMean run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
+        return new RunLevelChart(
+            $"Mean level of each run on {ComparisonWords.Name(levels.Class)}, clean readings",
+            [.. levels.Runs.Select(run => new RunLevelPoint(run.Run, day.Names.Of(run.Code), PlaceOf(run), run.LevelDb))],
+            overTime && day.Study.Sessions.Count == 1 && levels.Drift is { } slope ? [.. Drifts(levels, slope, PlaceOf, day.Names)] : [],
+            overTime)
+        {
+            DriftShown = levels.Drift is { } drift ? DriftShown(drift) : null,
+        };
+    }
+
+    private static IEnumerable<DriftLine> Drifts(RunLevels levels, DriftPerHour drift, Func<RunMean, double> placeOf, SpecNames names) =>
+        from code in levels.Runs.GroupBy(run => run.Code)
+        where code.Count() > 1
+        let first = code.Min(placeOf)
+        let last = code.Max(placeOf)
+        let middle = code.Average(placeOf)
+        let levelDb = code.Average(run => run.LevelDb)
+        select new DriftLine(names.Of(code.Key), first, levelDb + drift.BDbPerHour * (first - middle), last, levelDb + drift.BDbPerHour * (last - middle));
+
+    private static string DriftShown(DriftPerHour drift)
+    {
+        string error = drift.StandardErrorDbPerHour is { } known ? $", standard error {Figures.FineDb(known)}" : "";
+        return string.Create(CultureInfo.InvariantCulture, $"{Figures.SignedFineDb(drift.BDbPerHour)} dB per hour{error}");
+    }
+}

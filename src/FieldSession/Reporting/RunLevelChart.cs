@@ -1,0 +1,45 @@
+using System.Globalization;
+
+namespace FieldSession.Reporting;
+
+/// <summary>A plot of the mean level of every run over the day, with the drift of each spec as a line. The table of runs stands beside it.</summary>
+/// <param name="Title">What is plotted.</param>
+/// <param name="Points">The runs, in driven order.</param>
+/// <param name="Drifts">One line for each spec that was driven more than once; empty: no drift is known.</param>
+/// <param name="OverTime">True: places are hours of the day, UTC; false: they are numbers of runs.</param>
+public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Points, IReadOnlyList<DriftLine> Drifts, bool OverTime) : ReportChart(Title)
+{
+    /// <summary>The drift as people read it; null: not known.</summary>
+    public string? DriftShown { get; init; }
+
+    /// <inheritdoc/>
+    public override bool IsEmpty => Points.Count == 0;
+
+    /// <inheritdoc/>
+    public override string Words
+    {
+        get
+        {
+            IEnumerable<string> specs = Points.GroupBy(point => point.Name).Select(spec =>
+                $"{spec.Key} from {Db(spec.Min(point => point.LevelDb))} to {Db(spec.Max(point => point.LevelDb))} dB(A) in {spec.Count()} run{(spec.Count() == 1 ? "" : "s")}");
+            return $"Plot: {Title}: {string.Join("; ", specs)}.{(DriftShown is { } drift ? $" Drift of one and the same spec: {drift}." : "")}";
+        }
+    }
+
+    private static string Db(double db) => db.ToString("0.0", CultureInfo.InvariantCulture);
+}
+
+/// <summary>A run in a <see cref="RunLevelChart"/>.</summary>
+/// <param name="Run">Its number.</param>
+/// <param name="Name">How its spec is called.</param>
+/// <param name="At">Its place: the hour of the day of its middle, UTC, or its number.</param>
+/// <param name="LevelDb">Its mean level, dB(A).</param>
+public sealed record RunLevelPoint(int Run, string Name, double At, double LevelDb);
+
+/// <summary>The drift of one spec in a <see cref="RunLevelChart"/>, a straight line.</summary>
+/// <param name="Name">How the spec is called.</param>
+/// <param name="FromAt">Place of its beginning.</param>
+/// <param name="FromDb">Level there, dB(A).</param>
+/// <param name="ToAt">Place of its end.</param>
+/// <param name="ToDb">Level there, dB(A).</param>
+public sealed record DriftLine(string Name, double FromAt, double FromDb, double ToAt, double ToDb);

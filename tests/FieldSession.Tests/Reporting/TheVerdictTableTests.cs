@@ -1,0 +1,110 @@
+using FieldSession.Comparing;
+using FieldSession.Reporting;
+using FieldSession.State;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Reporting;
+
+/// <summary>The three lines of the verdict and their sentence, cell by cell; the rules are our own (docs/report.md, "The verdict").</summary>
+public sealed class TheVerdictTableTests
+{
+    private const double MarginDb = 1.0;
+
+    // 95 % interval, 90 % interval, word
+    [Theory]
+    [InlineData(0.4, 2.4, 0.6, 2.2, MeterVerdict.Measured)]
+    [InlineData(-2.4, -0.4, -2.2, -0.6, MeterVerdict.Measured)]
+    [InlineData(1.2, 2.4, 1.3, 2.3, MeterVerdict.Measured)]
+    [InlineData(0.1, 1.05, 0.2, 0.95, MeterVerdict.MeasuredButSmall)]
+    [InlineData(-0.9, -0.1, -0.8, -0.2, MeterVerdict.MeasuredButSmall)]
+    [InlineData(0.1, 1.2, 0.2, 1.0, MeterVerdict.Measured)]
+    [InlineData(-0.6, 0.8, -0.5, 0.7, MeterVerdict.SameWithin)]
+    [InlineData(0.0, 0.8, 0.1, 0.7, MeterVerdict.SameWithin)]
+    [InlineData(-0.8, 0.0, -0.7, -0.1, MeterVerdict.SameWithin)]
+    [InlineData(-0.2, 1.4, 0.0, 1.2, MeterVerdict.NotResolved)]
+    [InlineData(-0.2, 1.1, -0.1, 1.0, MeterVerdict.NotResolved)]
+    [InlineData(-3.0, 3.0, -2.5, 2.5, MeterVerdict.NotResolved)]
+    public void The_meter_speaks_by_its_intervals_and_the_margin_alone(double lo95, double hi95, double lo90, double hi90, MeterVerdict word) =>
+        Assert.Equal(word, MeterWord.Of(Compared(lo95, hi95, lo90, hi90), MarginDb));
+
+    [Fact]
+    public void Without_an_interval_or_with_the_verdict_withheld_nothing_is_resolved()
+    {
+        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(null, MarginDb));
+        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Overall = new Estimate(1.5) }, MarginDb));
+        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Verdict = "no verdict: the plan is not finished" }, MarginDb));
+    }
+
+    [Theory]
+    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "You would notice: the meter shows it louder, and it was heard blind.")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "The meter sees it, you would not: the meter shows it louder, and the ear did not find it.")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotTestedEnough, "The meter shows it louder; whether it is heard was not tested enough.")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, "You would notice: the meter shows it louder, by less than the margin that matters, and it was heard blind.")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, "The meter sees it, you would not: the meter shows it louder, by less than the margin that matters, and the ear did not find it.")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "The meter shows it louder, by less than the margin that matters; whether it is heard was not tested enough.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "A change of character that the dB(A) meter misses: look at 200 and 250 Hz.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "We could not tell them apart, and we could have seen 0.9 dB.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "The meter could not tell them apart, and could have seen 0.9 dB; whether the ear can was not tested enough.")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "Heard blind, and not resolved by the meter: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "This day cannot say.")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "This day cannot say.")]
+    public void Every_pair_of_words_has_its_sentence(MeterVerdict meter, EarVerdict ear, string sentence) =>
+        Assert.Equal(sentence, CombinedSentence.Of(meter, ear, Compared(0.4, 2.4, 0.6, 2.2)));
+
+    // 96 for 1.4 dB, 0.4 to 2.4 dB; life 48 000 km
+    [Theory]
+    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, "NOT WORTH IT", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "not defined")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "NOT WORTH IT", "not defined")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "not defined")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "not defined")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "CAN'T SAY for the owner", "not defined")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "not defined")]
+    public void Worth_follows_from_the_other_two_and_the_price_and_a_price_per_dB_only_from_a_measured_difference(
+        MeterVerdict meter, EarVerdict ear, string word, string perDb)
+    {
+        string worth = WorthWord.Of(Compared(0.4, 2.4, 0.6, 2.2), meter, ear, Priced);
+        Assert.StartsWith(word, worth, StringComparison.Ordinal);
+        Assert.Contains("96 crowns more per set, 2 crowns per 1000 km; per dB " + perDb, worth, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(EarVerdict.HeardBlind)]
+    [InlineData(EarVerdict.NotHeard)]
+    [InlineData(EarVerdict.NotTestedEnough)]
+    public void Without_a_price_worth_has_nothing_to_say(EarVerdict ear) => Assert.All(Enum.GetValues<MeterVerdict>(), meter => Assert.Equal(
+        "CAN'T SAY: the price was not written down before the reveal.",
+        WorthWord.Of(Compared(0.4, 2.4, 0.6, 2.2), meter, ear, ADay.ShortPlan)));
+
+    [Fact]
+    public void What_costs_nothing_more_is_not_called_not_worth_it() => Assert.StartsWith(
+        "CAN'T SAY for the owner",
+        WorthWord.Of(Compared(-0.6, 0.8, -0.5, 0.7), MeterVerdict.SameWithin, EarVerdict.NotHeard, Priced with { PricePremium = 0 }),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void No_word_of_the_verdict_calls_them_the_same_because_nothing_was_shown()
+    {
+        string open = MeterWord.InWords(Compared(-3, 3, -2.5, 2.5), MarginDb);
+        Assert.StartsWith("NOT RESOLVED", open, StringComparison.Ordinal);
+        Assert.DoesNotContain("same", open, StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("no difference", open, StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static Plan Priced => ADay.ShortPlan with { PricePremium = 96, Currency = "crowns", SetLifeKm = 48_000 };
+
+    private static ClassComparison Compared(double lo95, double hi95, double lo90, double hi90) => new()
+    {
+        Class = MeasureClass.Steady,
+        RunsCounted = 6,
+        SegmentsCompared = 9,
+        Verdict = "",
+        Mdd80Db = 0.9,
+        Overall = new Estimate((lo95 + hi95) / 2, 0.3, 4, lo95, hi95, null, lo90, hi90),
+    };
+}
