@@ -66,12 +66,12 @@ public sealed class Logbook
         return new Logbook(journal, clock, strand);
     }
 
-    /// <summary>The study that a journal's lines tell, from the first to the last, in the hand of the laptop that made it.</summary>
+    /// <summary>The study that a journal's lines tell, from the first to the last, in the hand of the laptop that wrote the last.</summary>
     /// <exception cref="InvalidDataException">A line is whole, but no program of ours can have written it.</exception>
     public static Study Fold(IEnumerable<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        return (Telling.Of([.. lines]).LastOrDefault()?.After ?? Study.Empty).InHandOf(null);
+        return Telling.Of([.. lines]).LastOrDefault()?.After ?? Study.Empty;
     }
 
     /// <summary>Writes a fact, where nothing speaks against it, and makes it durable.</summary>

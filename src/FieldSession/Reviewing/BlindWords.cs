@@ -25,9 +25,9 @@ public static class BlindWords
             yield return $"{NotBlind}: no codes were sealed; whoever drove may have known what was on the car.";
         }
 
-        foreach (string conflict in ConflictWords.Of(study))
+        foreach (string line in ConflictWords.Of(study).Concat(SessionWords.Of(study)))
         {
-            yield return conflict;
+            yield return line;
         }
 
         if (study.Fittings.Count > 1)

@@ -106,8 +106,8 @@ public sealed class TwoCarsTests : IDisposable
         File.Delete(Y);
         string journal = Path.ChangeExtension(Y, ".journal");
         File.WriteAllText(journal, File.ReadAllText(journal).Replace("one", "six", StringComparison.Ordinal));
-        IOException damaged = Assert.ThrowsAny<IOException>(() => _prompt.Run(["merge", X, Y]));
-        Assert.Contains("line 5", damaged.Message);
+        _prompt.Must(ExitCode.Damaged, ["merge", X, Y]);
+        Assert.Contains("line 5", _prompt.Said);
         Assert.Equal(before, File.ReadAllBytes(Path.ChangeExtension(X, ".journal")));
     }
 
