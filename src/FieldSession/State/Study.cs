@@ -144,6 +144,9 @@ public sealed record Study
     /// <summary>Whether the order of the plan is driven to its end and no run is on.</summary>
     public bool OrderDriven => Plan is not null && Runs.TrueForAll(run => !run.IsOn) && this.IsEveryStepDriven();
 
+    /// <summary>Whether the runs of this laptop's car are driven while those of another car are not, as far as is known here.</summary>
+    public bool IsOwnOrderDriven => Fittings.Count > 0 && Runs.Count > 0 && RunOn is null && NextStep is null && !OrderDriven;
+
     /// <summary>The conflicts that nobody has settled.</summary>
     public IEnumerable<Conflict> Unsettled => Conflicts.Where(conflict => conflict.Settlement is null);
 

@@ -21,7 +21,7 @@ public sealed class ArchiveTests : IDisposable
         Assert.Contains("steady: run", said);
         Assert.Contains("coarse: run", said);
         Assert.Contains("Ro, Tam, steady", said);
-        Assert.Contains("4 of 4 right", said);
+        Assert.True(said.Contains("4 of 4 right", StringComparison.Ordinal), said);
         ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
         Assert.Equal((2, 4.0), (steady.Studies, steady.NuRun));
         Assert.InRange(steady.RunSdDb!.Value, 0.3, 0.7);
@@ -78,6 +78,20 @@ public sealed class ArchiveTests : IDisposable
         Assert.Equal(own.GetProperty("overall").GetRawText(), Steady(Must("compare", plain, "--archive", csv, "--json")).GetProperty("overall").GetRawText());
         Assert.False(Steady(Must("compare", plain, "--json")).GetProperty("prior_used").GetBoolean());
         Assert.Contains("the plan did not ask for", Must("compare", plain, "--archive", csv));
+    }
+
+    [Fact]
+    public void A_day_is_planned_from_the_archive()
+    {
+        _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
+        string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
+        ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
+        StringWriter one = new();
+        StringWriter other = new();
+        Assert.Equal(ExitCode.Done, SizeCommand.Run(one, one, new AskedSize(Archive: csv, Segments: "2")));
+        Assert.Equal(ExitCode.Done, SizeCommand.Run(other, other, new AskedSize(RunSd: $"{steady.RunSdDb:R}", ReadingSd: $"{steady.ReadingSdDb:R}", Segments: "2")));
+        Assert.Equal(other.ToString(), one.ToString());
+        Assert.DoesNotContain("assumed", one.ToString());
     }
 
     [Fact]

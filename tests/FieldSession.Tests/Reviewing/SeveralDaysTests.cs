@@ -30,7 +30,7 @@ public sealed class SeveralDaysTests
         string[] words = [.. SessionWords.Of(TwoDays(3))];
         Assert.Equal(3, words.Length);
         Assert.Equal("Session 1, 2026-02-03: 4 runs on 417, 862; air that day 6 to 6 degC; meter drift -0.1 dB.", words[0]);
-        Assert.Equal("Session 2, 2026-02-05: 4 runs on 417, 862; air that day 2 to 2 degC; meter drift 0.0 dB; the reference +3.0 dB against its first session.", words[1]);
+        Assert.Equal("Session 2, 2026-02-05: 4 runs on 417, 862; air that day 2 to 2 degC; meter drift 0.0 dB; the reference +2.9 dB against its first session.", words[1]);
         Assert.Contains("a column in the run model", words[2]);
     }
 
