@@ -71,6 +71,8 @@ public sealed class TwoCarsTests : IDisposable
         Assert.Equal(2, readings.Count(row => row.Contains("conflict settled", StringComparison.Ordinal)));
         _prompt.Must(ExitCode.Done, ["review", X]);
         Assert.Contains("settled: the first counts, because the other one was a try", _prompt.Said);
+        _prompt.Must(ExitCode.Done, ["report", X, "--out", _prompt.Here("report")]);
+        Assert.Contains("settled: the first counts, because the other one was a try", File.ReadAllText(_prompt.Here("report/report.md")));
     }
 
     [Fact]
