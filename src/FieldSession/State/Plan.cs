@@ -45,6 +45,9 @@ public sealed record Plan
     /// <summary>Who drives each run of the order; null: the seats say it.</summary>
     public ImmutableList<string>? DriverOrder { get; init; }
 
+    /// <summary>Folder of the crew's archive whose repeatability the plan asks for, as the plan names it; null: none.</summary>
+    public string? Archive { get; init; }
+
     /// <summary>Who keeps the key, fits the tyres and does not ride; null: not named.</summary>
     public string? Custodian { get; init; }
 

@@ -41,7 +41,7 @@ public sealed partial class TheWholeDayInTmux : IDisposable
     // are those of this very day.
     private static string Told(Line line) => line.Kind is "trials" or "choice" ? line.Kind : $"{line.Kind} {Hash().Replace(Encoding.UTF8.GetString(line.Body), "#")}";
 
-    [GeneratedRegex("[0-9a-f]{64}")]
+    [GeneratedRegex("[0-9a-f]{64}|\"place\":[12]")]
     private static partial Regex Hash();
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);

@@ -21,6 +21,7 @@ internal static class WhatNext
         { DataFrozen: true } => "data frozen",
         { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
         { OrderDriven: true, Runs.Count: > 0 } => "order driven",
+        { IsOwnOrderDriven: true } => "this car's runs driven",
         _ => "not sealed",
     };
 
@@ -104,6 +105,12 @@ internal static class WhatNext
         if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
         {
             yield return (":", $"not checked with values yet: {string.Join(", ", unmade)}; such as '{CheckKinds.Of(unmade[0])!.Form}'");
+        }
+
+        if (study.IsOwnOrderDriven)
+        {
+            yield return (":", "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file");
+            yield break;
         }
 
         yield return (StartKey, $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
