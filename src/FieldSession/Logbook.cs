@@ -90,13 +90,13 @@ public sealed class Logbook
             // all that can go wrong in our own code goes wrong before the line is written
             Line line = Next(entry);
             Study after = AfterOwn(entry, line, before);
-            WrittenFact fact = new(line, entry.EchoIn(before, after));
+            WrittenFact fact = new(line, _lines.Count + 1, entry.EchoIn(before, after));
             _journal.Append(line);
             _lines.Add(line);
             Study = after;
             Keep(fact);
             Changed?.Invoke(this, EventArgs.Empty);
-            return Outcome.Written(line.Number, fact.Echo);
+            return Outcome.Written(fact.Place, fact.Echo);
         }
         catch (IOException broken)
         {
@@ -122,9 +122,11 @@ public sealed class Logbook
         foreach (Told told in Telling.Of(_lines))
         {
             Study = told.After;
-            if (place++ >= early)
+            place++;
+            if (place > early)
             {
-                Keep(AnotherHand.Told(told.Line, () => new WrittenFact(told.Line, told.Echo)));
+                int here = place;
+                Keep(AnotherHand.Told(told.Line, () => new WrittenFact(told.Line, here, told.Echo)));
             }
         }
     }

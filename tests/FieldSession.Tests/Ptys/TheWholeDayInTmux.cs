@@ -37,11 +37,11 @@ public sealed partial class TheWholeDayInTmux : IDisposable
         Assert.Equal(byLines.Book.Lines.Select(Told), JournalCheck.Of(StudyPath).LinesToFirstFailing.Select(Told));
     }
 
-    // Times, the hashes that follow from them, and the order of trials and so the places of choices, which is drawn from a hash,
+    // Times, the nonce, the hashes that follow from them, and the order of trials and so the places of choices, which is drawn from a hash,
     // are those of this very day.
     private static string Told(Line line) => line.Kind is "trials" or "choice" ? line.Kind : $"{line.Kind} {Hash().Replace(Encoding.UTF8.GetString(line.Body), "#")}";
 
-    [GeneratedRegex("[0-9a-f]{64}|\"place\":[12]")]
+    [GeneratedRegex("[0-9a-f]{32,}|[0-9]{4}-[0-9]{2}-[0-9]{2}T[^\"]*")]
     private static partial Regex Hash();
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
@@ -56,6 +56,7 @@ public sealed partial class TheWholeDayInTmux : IDisposable
             Clock = new StoppedClock(),
             Lot = new SeededLot(11),
             Passphrase = ADemoDay.Demo.Passphrase,
+            Laptop = Surroundings.OfThisProcess().Laptop,
         };
         using OpenedStudy laid = OpenedStudy.New(StudyPath, outside);
         Assert.Equal(ExitCode.Done, DemoDay.Lay(ADemoDay.Demo, laid.Logbook, KeyPath, outside));
