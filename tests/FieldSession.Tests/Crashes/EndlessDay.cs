@@ -48,9 +48,8 @@ internal sealed class EndlessDay(Folder folder)
         List<Line> lines = Lines();
         foreach ((int number, string typed) in acknowledged)
         {
-            // the program writes in a strand of its own behind the lines that were laid
-            Assert.True(lines.Exists(line => line.Number == number && line.Strand == lines[^1].Strand), $"{what}: line {number} '{typed}' was acknowledged and is lost; {lines.Count} lines are there");
-            Assert.Equal(EntryText.Parse(typed, Study.Empty).Entry, EntryKinds.EntryIn(lines.Single(line => line.Number == number && line.Strand == lines[^1].Strand)));
+            Assert.True(number <= lines.Count, $"{what}: line {number} '{typed}' was acknowledged and is lost; {lines.Count} lines are there");
+            Assert.Equal(EntryText.Parse(typed, Study.Empty).Entry, EntryKinds.EntryIn(lines[number - 1]));
         }
 
         return lines.Count;
