@@ -31,10 +31,11 @@ internal static class DriveCommand
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) =>
-        TerminalProgram.Run(DeskOf(opened, outside, folder), screen);
+    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => KeysFile.Read(outside) is { } keys
+        ? TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys }, screen)
+        : ExitCode.Wrong;
 
-    /// <summary>What the screens may use.</summary>
+    /// <summary>What the screens may use, with the keys as delivered.</summary>
     /// <param name="opened">The study.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>

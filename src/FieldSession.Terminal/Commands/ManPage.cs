@@ -10,6 +10,7 @@ internal static class ManPage
         ("FIELDSESSION_PASSPHRASE", "the passphrase of the key file, for seal and reveal; without it it is asked for."),
         ("NO_COLOR", "set to anything: no colours."),
         ("XDG_STATE_HOME", "where the list of recent studies lies; else ~/.local/state."),
+        ("XDG_CONFIG_HOME", "where keys of your own lie; else ~/.config."),
     ];
 
     private static (string Name, string Words)[] Files =>
@@ -17,6 +18,7 @@ internal static class ManPage
         ("NAME.study, NAME.journal", "a study: a LiteDB file and the same lines as text. Either brings the other back."),
         ("plan.toml, route.csv", "a plan folder."),
         ("$XDG_STATE_HOME/fieldsession/recent", "paths of the studies opened last, nothing of what stands in them."),
+        ("$XDG_CONFIG_HOME/fieldsession/keys", "keys of your own."),
     ];
 
     private static (string Name, string Words)[] Codes =>
