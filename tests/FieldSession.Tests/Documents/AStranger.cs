@@ -94,10 +94,15 @@ internal sealed partial class AStranger : IDisposable
 
     private string Lying(string word) => word.StartsWith("first-day", StringComparison.Ordinal) ? _prompt.Here(word) : word;
 
-    private string Bare(string said) => said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal).TrimEnd();
+    // Hashes and strands are others on every machine and in every folder.
+    private string Bare(string said) =>
+        Hash().Replace(said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal), "…").TrimEnd();
 
     [GeneratedRegex("'[^']*'|[^ ]+")]
     private static partial Regex Word();
+
+    [GeneratedRegex(@"\b[0-9a-f]{16,64}\b")]
+    private static partial Regex Hash();
 
     [GeneratedRegex("^F[1-9]$")]
     private static partial Regex FunctionKey();
