@@ -55,11 +55,18 @@ internal static class WhatNext
 
         Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
         return standing.Length > 0
-            ? standing.Select(objection => (":", $"{objection}"))
+            ? [.. standing.Select(objection => (":", $"{objection}")), .. study.Runs.Count == 0 ? Weak(study) : study.SessionOn is null ? Missing(study) : []]
             : Start(study);
     }
 
-    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Select(words => ("!", words));
+    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Append(NextDay.Line(study)).OfType<string>().Select(words => ("!", words));
+
+    private static IEnumerable<(string Key, string Words)> Weak(Study study)
+    {
+        string[] doubts = [.. PlanDoubts.Of(study.Plan!)];
+        string more = doubts.Length > 1 ? $"; {doubts.Length - 1} more stand in the plan's warnings" : "";
+        return doubts.Length == 0 ? [] : [("!", $"weak in the plan: {doubts[0]}{more}")];
+    }
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
         ? (":", $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review")
@@ -80,14 +87,14 @@ internal static class WhatNext
             yield return (":", "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry");
         }
 
-        foreach (string warning in RunChecks.WeatherWarnings(study))
+        foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)))
         {
             yield return ("!", warning);
         }
 
-        foreach (string warning in BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits)))
+        foreach ((string Key, string Words) weak in study.Runs.Count == 0 ? Weak(study) : [])
         {
-            yield return ("!", warning);
+            yield return weak;
         }
 
         if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
@@ -97,6 +104,9 @@ internal static class WhatNext
 
         yield return ("Enter", $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
     }
+
+    private static IEnumerable<string> OfBrackets(Study study) =>
+        BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
     private static IEnumerable<(string Key, string Words)> Doubts(Study study) => (study.LastRun?.Readings ?? [])
         .Where(reading => reading.Doubt is not null && reading.Spoilt is null)
