@@ -11,8 +11,8 @@ using FieldSession.Terminal.Screens.Reviewing;
 namespace FieldSession.Terminal;
 
 /// <summary>
-/// Contents page 4: every screen in the order of the day, and last the plan, which is made before it. The first is called by F2
-/// or Alt+2, the next by F3 or Alt+3, and so on.
+/// Contents page 4: every screen in the order of the day, then the plan, which is made before it, and the stop, which the word
+/// "parked" opens from the drive screen. The first is called by F2 or Alt+2, the next by F3 or Alt+3, and so on; the tenth by F10 or Alt+0.
 /// </summary>
 internal static class AllScreens
 {
@@ -27,6 +27,7 @@ internal static class AllScreens
         new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
         new(KeyTable.Legs, "the legs of an energy day, typed at a charging stop", (desk, pen) => new LegsScreen(desk, pen)),
         new(KeyTable.Plan, "question, order, crew and route, before the day", (desk, _) => new PlanScreen(desk)),
+        new(KeyTable.Stop, "the last run read back and mended, when parked", (desk, pen) => new StopScreen(desk, pen)),
     ];
 }
 

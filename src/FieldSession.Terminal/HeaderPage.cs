@@ -41,6 +41,7 @@ internal static class HeaderPage
             { RunOn: { } run } => $"run {run.Number} of {planned}  {run.Code}{(run.Doubt is null ? "" : "?")}",
             { CodeAsked: { } code } => $"stop, next run {study.Runs.Count + 1} of {planned}  {code}",
             { OrderDriven: true, Runs.Count: > 0 } => $"all {planned} runs driven",
+            { IsOwnOrderDriven: true } => "this car's runs are driven",
             _ => "not sealed",
         };
     }
@@ -48,7 +49,12 @@ internal static class HeaderPage
     // R [1] R: the place that is driven, or comes next, in brackets.
     private static string Order(Study study)
     {
-        int at = study.RunOn is { } run ? run.Number - 1 : study.Runs.Count;
+        int? at = study switch
+        {
+            { Steps: null } => study.RunOn is { } on ? on.Step : study.NextStep,
+            { RunOn: { } run } => run.Number - 1,
+            _ => study.Runs.Count,
+        };
         return string.Join(' ', (study.Plan?.Order ?? []).Select((place, i) => i == at ? $"[{place}]" : $"{place}"));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.Revealing;
 using FieldSession.State;
@@ -23,6 +24,9 @@ internal enum KeyDeed
 
     /// <summary>Begins a note in the box.</summary>
     Note,
+
+    /// <summary>Right after a note, writes whose words it was.</summary>
+    Speaker,
 
     /// <summary>Begins words in the box.</summary>
     Words,
@@ -69,6 +73,18 @@ internal enum KeyDeed
     /// <summary>Chooses the one after.</summary>
     Next,
 
+    /// <summary>Confirms the chosen one.</summary>
+    Confirm,
+
+    /// <summary>Moves the chosen one and all after it a step on.</summary>
+    ShiftOn,
+
+    /// <summary>Moves the chosen one and all after it a step back.</summary>
+    ShiftBack,
+
+    /// <summary>Takes the last act back.</summary>
+    Undo,
+
     /// <summary>Writes a file.</summary>
     Save,
 
@@ -91,9 +107,12 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
     /// <summary>Why the key is barred in the study as it is now; null: it works.</summary>
     public Objection? ObjectionIn(Study study) => Deed switch
     {
-        KeyDeed.Write => ObjectionTo(Line, study),
+        KeyDeed.Write => RightAfter.ObjectionToFlag(Line, study) ?? ObjectionTo(Line, study),
+        KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
         KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection($"run {run.Number} is on", "type 'end' on drive first") : null),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
+        KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
+        KeyDeed.Undo => ObjectionTo(Line, study),
         KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
         _ => null,
     };

@@ -15,11 +15,13 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
         new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
         new(Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
+        .. SpeakerKeys,
         new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Esc"], "", "empties the box, or closes the help", KeyDeed.Clear),
         new(Rate, ["Enter"], "store", "takes what stands in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
         new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
+        .. StopKeys.Rows,
         .. EveningKeys.Rows,
         .. PlanKeys.Rows,
         .. StartKeys.Rows,
@@ -37,6 +39,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The drive screen's name.</summary>
     public const string Drive = "drive";
+
+    /// <summary>The name of the screen on which a run is read back and mended at a stop.</summary>
+    public const string Stop = "stop";
 
     /// <summary>The rating screen's name.</summary>
     public const string Rate = "rate";
@@ -67,8 +72,20 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The row of a screen that writes a line on a typed character; null: none.</summary>
     public KeyRow? ActOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Write && row.Where == screen && row.Has(typed));
 
+    /// <summary>The row of a screen that says whose words the last note was, on a typed character; null: none.</summary>
+    public KeyRow? SpeakerOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Speaker && row.Where == screen && row.Has(typed));
+
+    /// <summary>Whether a typed character asks for the help.</summary>
+    public bool AsksHelp(char typed) => Rows.Any(row => row.Deed == KeyDeed.Help && row.Has(typed));
+
     /// <summary>The key that goes to a screen, such as "F3".</summary>
     public string KeyTo(string screen) => Rows.First(row => row.Deed == KeyDeed.Screen && row.Line == screen).Keys[0];
+
+    private static ImmutableArray<KeyRow> SpeakerKeys =>
+    [
+        new(Drive, ["d"], "whose words", "right after a note: the driver said so", KeyDeed.Speaker, "d"),
+        new(Drive, ["c"], "whose words", "right after a note: the co-driver said so", KeyDeed.Speaker, "c"),
+    ];
 
     private static KeyRow Flag((SpoiltCause Cause, char Letter, string Word, string Meaning) cause) => new(
         Drive,
@@ -79,5 +96,5 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         $"{cause.Letter}");
 
     private static KeyRow ToScreen(ScreenRow screen, int number) => new(
-        Everywhere, [$"F{number}", $"Alt+{number}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
+        Everywhere, [$"F{number}", $"Alt+{number % 10}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
 }

@@ -12,6 +12,13 @@ internal static class KeysPage
     private const int KeyColumns = 14;
     private const string FlagRule = "A flag goes to the reading in the box, or else to the last one.";
 
+    private const string OwnKeysWords = "\n## Your own keys\n\n"
+        + "The file `fieldsession/keys` below XDG_CONFIG_HOME (or `.config` in the home folder) changes keys, a row a line: the screen, the first key\n"
+        + "of the row as it stands below, `=`, and every key that shall do it; `everywhere` for the rows of every screen, `#` for a remark.\n\n"
+        + "```\ndrive t = g +\nstop y = b\neverywhere F12 = Ctrl+R Alt+L\n```\n\n"
+        + "A line that is wrong, or a key that would mean two things on a screen, is refused with file, line and what to do, and the program does\n"
+        + "not start with half of the keys. Enter, Esc, Tab, `;` and `:` stay as they are, and figures are for readings.\n";
+
     /// <summary>The footer: the keys that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
     {
@@ -47,13 +54,13 @@ internal static class KeysPage
         StringBuilder text = new();
         text.Append("# Keys\n\nPrinted from the key table of the program; on any screen `?` shows the keys that work there now,\n"
             + "and why one does not. The numeric keypad alone is enough to drive: figures, `-` and `.` for readings, `+` traffic,\n"
-            + "`*` missed, `/` undo, Enter. " + FlagRule + "\n");
+            + "`*` missed, `/` undo, Enter. " + FlagRule + "\n" + OwnKeysWords);
         foreach (IGrouping<string, KeyRow> place in table.Rows.GroupBy(row => row.Where))
         {
             text.Append($"\n## {(place.Key.Length == 0 ? "On every screen" : $"On {place.Key}")}\n\n| key | does | writes |\n|---|---|---|\n");
             foreach (KeyRow row in place)
             {
-                string keys = string.Join(" or ", row.Keys.Select(key => $"`{Shown(key)}`"));
+                string keys = string.Join(" or ", row.Keys.Select(key => $"`{KeyNames.Shown(key)}`"));
                 string line = row.Deed == KeyDeed.Write ? $"`{row.Line}`" : "";
                 text.Append($"| {keys} | {row.Words} | {line} |\n");
             }
@@ -62,23 +69,11 @@ internal static class KeysPage
         return text.ToString();
     }
 
-    // As it stands on the key.
-    private static string Shown(string key) => key switch
-    {
-        "CursorUp" => "Up",
-        "CursorDown" => "Down",
-        "CursorLeft" => "Left",
-        "CursorRight" => "Right",
-        "PageUp" => "PgUp",
-        "PageDown" => "PgDn",
-        _ => key,
-    };
-
-    private static string Together(IEnumerable<KeyRow> rows) => string.Join(' ', rows.Select(row => Shown(row.Keys[0])));
+    private static string Together(IEnumerable<KeyRow> rows) => string.Join(' ', rows.Select(row => KeyNames.Shown(row.Keys[0])));
 
     private static IEnumerable<PageRow> HelpOf(KeyRow key, Study study, int columns)
     {
-        string keys = Columns.Left(" " + string.Join(' ', key.Keys.Select(Shown)), KeyColumns);
+        string keys = Columns.Left(" " + string.Join(' ', key.Keys.Select(KeyNames.Shown)), KeyColumns);
         string indent = new(' ', KeyColumns);
         Objection? objection = key.ObjectionIn(study);
         string words = objection is null ? key.Words : $"{key.Words} (not now: {objection.Why})";

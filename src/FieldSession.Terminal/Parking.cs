@@ -12,11 +12,14 @@ internal sealed class Parking
     /// <summary>Whether it was said and no run was started since.</summary>
     public bool IsParked { get; private set; }
 
+    /// <summary>Whether a typed line is the word.</summary>
+    public static bool IsWord(string typed) => string.Equals(typed.Trim().Trim('\''), Word, StringComparison.OrdinalIgnoreCase);
+
     /// <summary>Takes a typed line.</summary>
     /// <returns>Whether it was the word.</returns>
     public bool Take(string typed)
     {
-        IsParked |= string.Equals(typed.Trim().Trim('\''), Word, StringComparison.OrdinalIgnoreCase);
+        IsParked |= IsWord(typed);
         return IsParked;
     }
 

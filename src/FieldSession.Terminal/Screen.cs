@@ -19,7 +19,7 @@ internal abstract class Screen : View
     }
 
     /// <summary>Raised when a key on this screen asks for something that the shell does.</summary>
-    public event EventHandler<KeyDeed>? Asked;
+    public event EventHandler<(KeyDeed Deed, string Line)>? Asked;
 
     /// <summary>Draws the screen's words anew.</summary>
     public abstract void Refresh(Palette palette);
@@ -33,5 +33,7 @@ internal abstract class Screen : View
     }
 
     /// <summary>Asks the shell.</summary>
-    protected void Ask(KeyDeed deed) => Asked?.Invoke(this, deed);
+    /// <param name="deed">What for.</param>
+    /// <param name="line">The name of a screen, where one is asked for.</param>
+    protected void Ask(KeyDeed deed, string line = "") => Asked?.Invoke(this, (deed, line));
 }

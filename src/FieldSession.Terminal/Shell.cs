@@ -32,7 +32,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
         _current = _screens.FirstOrDefault(s => s.Row.Name == startScreen, _screens[0]);
         foreach ((_, Screen screen) in _screens)
         {
-            screen.Asked += (_, deed) => Do(deed, "");
+            screen.Asked += (_, asked) => Do(asked.Deed, asked.Line);
             Add(screen);
         }
 
@@ -68,6 +68,19 @@ internal sealed class Shell : Runnable, IToldOfFaults
             Show(_current.Row.Name);
             App!.Keyboard.KeyDown += (_, key) => key.Handled |= TakenByHelp(key);
             App.AddTimeout(TimeSpan.FromSeconds(1), Tick);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void OnIsModalChanged(bool newIsModal)
+    {
+        base.OnIsModalChanged(newIsModal);
+
+        // While a shell begins, Terminal.Gui 2.5.0 loses track of the focus, and what is pasted would reach nothing.
+        if (newIsModal && MostFocused is { } focused)
+        {
+            focused.HasFocus = false;
+            focused.SetFocus();
         }
     }
 

@@ -22,7 +22,7 @@ internal sealed class TerminalGuard : IDisposable
 
     private readonly IApplication _app;
     private readonly List<PosixSignalRegistration> _signals = [];
-    private readonly TerminalSettings? _settings = TerminalSettings.OfStandardInput();
+    private readonly TerminalSettings? _settings = TerminalSettings.OfTerminal();
     private readonly Queue<long> _faults = new();
     private TerminalSettings? _settingsWhileRunning;
     private volatile int _signal;
@@ -68,7 +68,7 @@ internal sealed class TerminalGuard : IDisposable
     /// <summary>Takes notice of keys from now on. Called after Init, which replaces the keyboard and the terminal's settings.</summary>
     public void Attach()
     {
-        _settingsWhileRunning = TerminalSettings.OfStandardInput();
+        _settingsWhileRunning = TerminalSettings.OfTerminal();
         _app.Keyboard.KeyDown += OnKey;
     }
 
@@ -98,6 +98,8 @@ internal sealed class TerminalGuard : IDisposable
         {
             signal.Dispose();
         }
+
+        TerminalSettings.WriteKeypadCodes();
     }
 
     private void EndOn(PosixSignal signal, int number) => _signals.Add(PosixSignalRegistration.Create(signal, context =>
@@ -157,7 +159,7 @@ internal sealed class TerminalGuard : IDisposable
         }
 
         _lastProbeMs = Environment.TickCount64;
-        if (TerminalSettings.OfStandardInput() is null)
+        if (TerminalSettings.OfTerminal() is null)
         {
             End(SigHup);
         }

@@ -10,11 +10,17 @@ namespace FieldSession;
 /// </summary>
 public static class EntryKinds
 {
+    /// <summary>Name of the kind by which a laptop takes note of the others' lines.</summary>
+    public const string Joined = "joined";
+
     /// <summary>Every kind.</summary>
     public static ImmutableArray<EntryKind> All { get; } =
     [
         EntryKind.Of("plan", EntryShapes.Default.PlanMade),
         EntryKind.Of("amended", EntryShapes.Default.PlanAmended),
+        EntryKind.Of("archive", EntryShapes.Default.ArchiveTaken),
+        EntryKind.Of(Joined, EntryShapes.Default.StrandJoined),
+        EntryKind.Of("settled", EntryShapes.Default.ConflictSettled),
         EntryKind.Of("sealed", EntryShapes.Default.SpecsSealed),
         EntryKind.Of("calibration", EntryShapes.Default.CalibrationChecked),
         EntryKind.Of("weather", EntryShapes.Default.WeatherNoted),

@@ -3,6 +3,7 @@ using FieldSession.Checking;
 using FieldSession.Driving;
 using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
+using FieldSession.Merging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
 using FieldSession.Rating;
@@ -19,6 +20,9 @@ namespace FieldSession;
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(PlanMade))]
 [JsonSerializable(typeof(PlanAmended))]
+[JsonSerializable(typeof(ArchiveTaken))]
+[JsonSerializable(typeof(StrandJoined))]
+[JsonSerializable(typeof(ConflictSettled))]
 [JsonSerializable(typeof(SpecsSealed))]
 [JsonSerializable(typeof(CalibrationChecked))]
 [JsonSerializable(typeof(WeatherNoted))]

@@ -4,6 +4,7 @@ using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
+using FieldSession.Merging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
 using FieldSession.Rating;
@@ -51,6 +52,7 @@ public static class EntryText
             ?? ChoiceText.Parse(text, study)
             ?? ExtraText.Parse(text)
             ?? LegText.Parse(text, study)
+            ?? SettleText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
     }

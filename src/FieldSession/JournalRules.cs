@@ -1,5 +1,5 @@
-using System.Text.Json;
 using FieldSession.Journal;
+using FieldSession.Merging;
 using FieldSession.Predicting;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
@@ -14,8 +14,8 @@ public sealed record RuleBroken(int Line, string Why);
 
 /// <summary>
 /// What a journal must hold to beyond its hashes, told again from its lines alone: every entry can be read, a commitment is
-/// a hash, nothing but predictions, the reveal and notes follows the first locked prediction, nothing but notes follows the
-/// reveal, and the opened key gives the commitments as it says. A program that follows the rules never writes a line that
+/// a hash, nothing but predictions, the reveal, decisions on conflicts and notes follows the first locked prediction, nothing but notes
+/// follows the reveal (as far as its laptop knew of them), and the opened key gives the commitments as it says. A program that follows the rules never writes a line that
 /// breaks one; whoever writes a whole new chain by hand can.
 /// </summary>
 public static class JournalRules
@@ -24,35 +24,17 @@ public static class JournalRules
     public static IEnumerable<RuleBroken> BrokenIn(IReadOnlyList<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        Study study = Study.Empty;
-        for (int place = 1; place <= lines.Count; place++)
+        Dictionary<Line, int> places = lines.Index().ToDictionary(line => line.Item, line => line.Index + 1, ReferenceEqualityComparer.Instance as IEqualityComparer<Line>);
+        foreach (Told told in Telling.Of(lines, isTolerant: true))
         {
-            Line line = lines[place - 1];
-            if (Applied(line, study) is not { } applied)
+            if (told.Entry is null)
             {
-                yield return new RuleBroken(place, $"the entry '{line.Kind}' can't be read");
-                continue;
+                yield return new RuleBroken(places[told.Line], $"the entry '{told.Line.Kind}' can't be read");
             }
-
-            if (WhyBroken(applied.Entry, study, applied.After) is { } why)
+            else if (WhyBroken(told.Entry, told.Before, told.After) is { } why)
             {
-                yield return new RuleBroken(place, why);
+                yield return new RuleBroken(places[told.Line], why);
             }
-
-            study = applied.After;
-        }
-    }
-
-    private static (Entry Entry, Study After)? Applied(Line line, Study before)
-    {
-        try
-        {
-            Entry entry = EntryKinds.EntryIn(line);
-            return (entry, entry.ApplyTo(before, new LineMark(line.Number, line.At)));
-        }
-        catch (Exception unreadable) when (unreadable is JsonException or KeyNotFoundException or ArgumentException or InvalidOperationException)
-        {
-            return null;
         }
     }
 
@@ -60,14 +42,16 @@ public static class JournalRules
     {
         EntryByNewerProgram newer => $"the entry '{newer.Kind}' version {newer.Version} is by a newer program; verify with that one",
         SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => "the commitment is not 64 hex digits",
-        _ when before.Opening is not null => IsNoteAdded(before, after) ? null : "something other than a note follows the reveal",
+        StrandJoined => null,
+        _ when before.Opening is { } opening && before.Hand.Knows(opening.Mark) => IsNoteAdded(before, after) ? null : "something other than a note follows the reveal",
+        ConflictSettled => null,
         PredictionLocked prediction => WhyBroken(prediction, before),
         KeyOpened opened => WhyBroken(opened, before),
-        _ => before.DataFrozen && !IsNoteAdded(before, after) ? "data follow the first locked prediction" : null,
+        _ => before.Predictions.Exists(p => before.Hand.Knows(p.Mark)) && !IsNoteAdded(before, after) ? "data follow the first locked prediction" : null,
     };
 
     private static string? WhyBroken(PredictionLocked prediction, Study before) =>
-        before.Predictions.Any(p => Study.SamePerson(p.Person, prediction.Person)) ? $"a second prediction of {prediction.Person}" : null;
+        before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? $"a second prediction of {prediction.Person}" : null;
 
     private static string? WhyBroken(KeyOpened opened, Study before) =>
         before.StillToPredict.Any() ? "the key was opened before all predictions were locked"

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using FieldSession.Driving;
 using FieldSession.Journal;
+using FieldSession.Merging;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -19,6 +21,7 @@ public sealed class Logbook
     private readonly TimeProvider _clock;
     private readonly string _strand;
     private readonly List<Line> _lines;
+    private StrandJoined? _noteDue;
     private readonly DateTimeOffset _openedAt;
     private readonly long _openedStamp;
 
@@ -28,16 +31,11 @@ public sealed class Logbook
         _clock = clock;
         _openedAt = clock.GetUtcNow();
         _openedStamp = clock.GetTimestamp();
-        _lines = [.. journal.Lines];
-        _strand = _lines.Count == 0 ? newStrand : _lines[^1].Strand;
-        int early = Math.Max(0, _lines.Count - FactsKept);
-        Study = Fold(_lines.Take(early));
-        foreach (Line line in _lines.Skip(early))
-        {
-            WrittenFact fact = FactIn(line, Study, out Study after);
-            Study = after;
-            Keep(fact);
-        }
+        _lines = [.. StrandOrder.Of(journal.Lines)];
+        _strand = newStrand;
+        Study = Study.Empty;
+        Tell();
+        TakeNote();
     }
 
     /// <summary>What is known now.</summary>
@@ -61,19 +59,19 @@ public sealed class Logbook
     /// <summary>Opens the logbook on a journal and reads it from the first line.</summary>
     /// <param name="journal">The record behind the study, verified.</param>
     /// <param name="clock">Where the time comes from.</param>
-    /// <param name="newStrand">Name of the strand that a first line would begin: 16 hex digits, drawn by lot.</param>
-    public static Logbook Open(IJournal journal, TimeProvider clock, string newStrand)
+    /// <param name="strand">The strand of this laptop, 16 hex digits. It is begun with the first line written where the journal does not hold it.</param>
+    public static Logbook Open(IJournal journal, TimeProvider clock, string strand)
     {
         ArgumentNullException.ThrowIfNull(journal);
-        return new Logbook(journal, clock, newStrand);
+        return new Logbook(journal, clock, strand);
     }
 
-    /// <summary>The study that a journal's lines tell, from the first to the last.</summary>
+    /// <summary>The study that a journal's lines tell, from the first to the last, in the hand of the laptop that wrote the last.</summary>
     /// <exception cref="InvalidDataException">A line is whole, but no program of ours can have written it.</exception>
     public static Study Fold(IEnumerable<Line> lines)
     {
         ArgumentNullException.ThrowIfNull(lines);
-        return lines.Aggregate(Study.Empty, After);
+        return Telling.Of([.. lines]).LastOrDefault()?.After ?? Study.Empty;
     }
 
     /// <summary>Writes a fact, where nothing speaks against it, and makes it durable.</summary>
@@ -86,24 +84,24 @@ public sealed class Logbook
         }
 
         Study before = Study;
-        // all that can go wrong in our own code goes wrong before the line is written
-        Line line = EntryKinds.Of(entry).Write(entry, _lines.Count + 1, HeadHash, Now(), _strand);
-        Study after = entry.ApplyTo(before, MarkOf(line));
-        WrittenFact fact = new(line, entry.EchoIn(before, after));
         try
         {
+            WriteNote();
+            // all that can go wrong in our own code goes wrong before the line is written
+            Line line = Next(entry);
+            Study after = AfterOwn(entry, line, before);
+            WrittenFact fact = new(line, _lines.Count + 1, entry.EchoIn(before, after));
             _journal.Append(line);
+            _lines.Add(line);
+            Study = after;
+            Keep(fact);
+            Changed?.Invoke(this, EventArgs.Empty);
+            return Outcome.Written(fact.Place, fact.Echo);
         }
         catch (IOException broken)
         {
             return Outcome.NotSaved(broken.Message);
         }
-
-        _lines.Add(line);
-        Study = after;
-        Keep(fact);
-        Changed?.Invoke(this, EventArgs.Empty);
-        return Outcome.Written(line.Number, fact.Echo);
     }
 
     /// <summary>Reads a typed line and writes the fact it means.</summary>
@@ -116,14 +114,66 @@ public sealed class Logbook
     private void Keep(WrittenFact fact) =>
         LastFacts = (LastFacts.Count < FactsKept ? LastFacts : LastFacts.RemoveAt(0)).Add(fact);
 
-    private static Study After(Study study, Line line) => AnotherHand.Told(line, () => EntryKinds.EntryIn(line).ApplyTo(study, MarkOf(line)));
-
-    private static WrittenFact FactIn(Line line, Study before, out Study after)
+    private void Tell()
     {
-        Study then = After(before, line);
-        after = then;
-        return AnotherHand.Told(line, () => new WrittenFact(line, EntryKinds.EntryIn(line).EchoIn(before, then)));
+        LastFacts = [];
+        int early = Math.Max(0, _lines.Count - FactsKept);
+        int place = 0;
+        foreach (Told told in Telling.Of(_lines))
+        {
+            Study = told.After;
+            place++;
+            if (place > early)
+            {
+                int here = place;
+                Keep(AnotherHand.Told(told.Line, () => new WrittenFact(told.Line, here, told.Echo)));
+            }
+        }
     }
+
+    // Until something is written, what is there to take note of is known, but stands in no line.
+    private void TakeNote()
+    {
+        if (_lines.Count == 0)
+        {
+            return;
+        }
+
+        string first = _lines[0].Strand;
+        StrandEnd[] ends = [.. OtherEnds()];
+        Line? noted = _lines.FindLast(line => line.Strand == _strand && line.Kind == EntryKinds.Joined);
+        bool isNoted = ends.Length == 0 || (noted is not null && StrandOrder.EndsIn(noted).SequenceEqual(ends));
+        _noteDue = isNoted ? null : new StrandJoined([.. ends]);
+        string? hand = _strand == first ? null : _strand;
+        Study here = (ends.Length > 0 ? Study with { FirstStrand = first } : Study).InHandOf(hand);
+        Study = _noteDue?.ApplyTo(here, new LineMark(0, _lines[^1].At) { Strand = hand, Place = _lines.Count }) ?? here;
+    }
+
+    private IEnumerable<StrandEnd> OtherEnds() => _lines.Where(line => line.Strand != _strand).GroupBy(line => line.Strand)
+        .Select(strand => strand.Last()).Select(last => new StrandEnd(last.Strand, last.Number, last.Hash)).OrderBy(end => end.Strand, StringComparer.Ordinal);
+
+    private void WriteNote()
+    {
+        if (_noteDue is { } due)
+        {
+            Line line = Next(due);
+            _journal.Append(line);
+            _lines.Add(line);
+            _noteDue = null;
+        }
+    }
+
+    private Line Next(Entry entry)
+    {
+        Line? last = Study.FirstStrand is null ? _lines.LastOrDefault() : _lines.FindLast(line => line.Strand == _strand);
+        return EntryKinds.Of(entry).Write(entry, (last?.Number ?? 0) + 1, last?.Hash ?? Line.NoHash, Now(), _strand);
+    }
+
+    // An act taken back and a decision reach back over the lines of other laptops: the whole is told anew.
+    private Study AfterOwn(Entry entry, Line line, Study before) =>
+        Study.FirstStrand is not null && entry is ActUndone or ConflictSettled
+            ? Telling.Of([.. _lines, line]).Last().After
+            : entry.ApplyTo(before, Telling.MarkOf(line, Study.FirstStrand, _lines.Count + 1));
 
     // A clock that is set back while the logbook is open does not count; one that is ahead, as after a sleep of the laptop, does.
     private DateTimeOffset Now()
@@ -132,6 +182,4 @@ public sealed class Logbook
         DateTimeOffset shown = _clock.GetUtcNow();
         return steady - shown > Jitter ? steady : shown;
     }
-
-    private static LineMark MarkOf(Line line) => new(line.Number, line.At);
 }

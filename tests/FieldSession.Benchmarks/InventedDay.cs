@@ -39,15 +39,22 @@ internal sealed record InventedDay(string Order, int Segments = 10)
     /// <summary>How many of each 14 segments are impacts.</summary>
     public int Impacts { get; init; }
 
+    /// <summary>Session, car and slot of each run, a letter each; null: one session, one car, one after the other.</summary>
+    public (string? Sessions, string? Cars, string? Slots) Shared { get; init; }
+
+    /// <summary>How far sessions, cars and slots lie apart.</summary>
+    public double SharedSdDb { get; init; }
+
     /// <summary>Draws the day.</summary>
     /// <returns>The readings, and the true difference over all segments.</returns>
     public (MeasuredDay Day, double TrueDb) Draw(SeededLot lot)
     {
         double[] differences = [.. Enumerable.Range(0, Segments).Select(_ => DifferenceDb + DifferenceSdDb * lot.Normal())];
         List<MeasuredLevel> levels = new(Order.Length * Segments);
+        double[] shared = SharedDb(lot);
         for (int run = 0; run < Order.Length; run++)
         {
-            double runDb = RunSdDb * lot.Normal() + DriftDb * run / Math.Max(1, Order.Length - 1);
+            double runDb = shared[run] + RunSdDb * lot.Normal() + DriftDb * run / Math.Max(1, Order.Length - 1);
             for (int segment = 0; segment < Segments; segment++)
             {
                 double levelDb = 60 + segment % 7 + runDb + (Order[run] == 'B' ? differences[segment] : 0) + ReadingSdDb * lot.Normal();
@@ -79,7 +86,27 @@ internal sealed record InventedDay(string Order, int Segments = 10)
             high,
             flagged || lot.Share() < SpoiltShare,
             null,
-            MinutesApart * run));
+            MinutesApart * run,
+            Of(Shared.Cars, run),
+            Of(Shared.Slots, run),
+            Of(Shared.Sessions, run)));
+    }
+
+    private static string? Of(string? letters, int run) => letters?[run].ToString();
+
+    private double[] SharedDb(SeededLot lot)
+    {
+        double[] sum = new double[Order.Length];
+        foreach (string letters in new[] { Shared.Sessions, Shared.Cars, Shared.Slots }.OfType<string>())
+        {
+            Dictionary<char, double> shift = letters.Distinct().ToDictionary(letter => letter, _ => SharedSdDb * lot.Normal());
+            for (int run = 0; run < sum.Length; run++)
+            {
+                sum[run] += shift[letters[run]];
+            }
+        }
+
+        return sum;
     }
 
     private (double Low, double High) Read(double levelDb) => WholeDb

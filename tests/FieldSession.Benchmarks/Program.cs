@@ -22,6 +22,9 @@ switch (args)
         ErrorRates.Print(Console.Out, days, seed);
         RealisticDays.Print(Console.Out, days, seed);
         break;
+    case ["shared", .. string[] rest]:
+        SharedDays.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 20_000, rest.Length > 1 ? int.Parse(rest[1]) : 1);
+        break;
     case ["safety", .. string[] rest]:
         Safety.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 2000, rest.Length > 1 ? int.Parse(rest[1]) : 5);
         break;
@@ -35,6 +38,6 @@ switch (args)
         Scale.Open(Console.Out, study);
         break;
     default:
-        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
+        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
         break;
 }

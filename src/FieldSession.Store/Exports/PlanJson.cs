@@ -71,6 +71,7 @@ internal static class PlanJson
     private static void Worth(Utf8JsonWriter json, Plan plan)
     {
         json.Figure("price_premium", plan.PricePremium);
+        json.Figure("price_worth", plan.PriceWorth);
         json.WriteString("currency", plan.Currency.Length == 0 ? null : plan.Currency);
         json.Figure("set_life_km", plan.SetLifeKm);
     }

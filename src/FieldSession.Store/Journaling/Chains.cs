@@ -10,6 +10,9 @@ internal sealed class Chains
     /// <summary>The last line taken of each strand.</summary>
     public IReadOnlyCollection<Line> Heads => _heads.Values;
 
+    /// <summary>Goes on behind a line that was verified before.</summary>
+    public void Continue(Line head) => _heads[head.Strand] = head;
+
     /// <summary>Takes a line if it is the next one of its strand; false: it is not.</summary>
     public bool Takes(Line line)
     {

@@ -96,6 +96,42 @@ public sealed class StudyFile : IJournal
     }
 
     /// <summary>
+    /// Adds lines of other strands, in an order in which each follows the one before it of its strand. When this returns, all are on the
+    /// disk; a power cut meanwhile leaves the first ones of them, and the same lines can be added again.
+    /// </summary>
+    /// <exception cref="LineNotSafeException">They are not, and do not count.</exception>
+    /// <exception cref="ArgumentException">A line is not the next one of its strand; nothing was added.</exception>
+    public void AppendAll(IReadOnlyList<Line> lines)
+    {
+        ArgumentNullException.ThrowIfNull(lines);
+        lock (_writing)
+        {
+            ObjectDisposedException.ThrowIf(_isClosed, this);
+            Chains chains = new();
+            foreach (Line head in _chains.Heads)
+            {
+                chains.Continue(head);
+            }
+
+            if (lines.FirstOrDefault(line => !chains.Takes(line)) is { } stray)
+            {
+                throw new ArgumentException($"Line {stray.Number} is not the next line of strand {stray.Strand}.", nameof(lines));
+            }
+
+            if (lines.Count > 0)
+            {
+                _text.Append(lines);
+                foreach (Line line in lines)
+                {
+                    _ = _chains.Takes(line);
+                }
+
+                _store.Enqueue(lines);
+            }
+        }
+    }
+
+    /// <summary>
     /// Copies the study into a folder, both files, whole and on the disk when it returns. An older copy of the same study
     /// there is replaced. Where the LiteDB file is behind, the text alone is copied, which is the whole study too. Lines can be
     /// appended meanwhile; they are in the next copy.

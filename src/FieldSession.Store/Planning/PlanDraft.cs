@@ -51,6 +51,7 @@ internal static class PlanDraft
     private static Plan WithWorth(Plan plan, PlanWords words, Troubles troubles) => plan with
     {
         PricePremium = words.Number("price_premium", 0, 1e9, troubles),
+        PriceWorth = words.Number("price_worth", 0, 1e9, troubles),
         Currency = words.Text("currency", 20, troubles) ?? plan.Currency,
         SetLifeKm = words.Positive("set_life_km", 1e6, troubles),
     };

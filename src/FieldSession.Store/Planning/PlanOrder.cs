@@ -8,13 +8,14 @@ namespace FieldSession.Store.Planning;
 internal static class PlanOrder
 {
     private const int MostCars = 2;
+    private const int LongestPath = 400;
     private const int LongestName = 40;
 
     /// <summary>The plan with its cars and its sharing of runs.</summary>
     public static Plan With(Plan plan, PlanWords words, Troubles troubles)
     {
         ImmutableList<string>? cars = words.Texts("cars", MostCars, LongestName, troubles)?.ToImmutableList();
-        Plan withCars = plan with { Cars = cars is { Count: > 1 } ? cars : null };
+        Plan withCars = plan with { Cars = cars is { Count: > 1 } ? cars : null, Archive = words.Text("archive", LongestPath, troubles) };
         return withCars with
         {
             CarOrder = Shared(words, "car_order", cars ?? [], plan.Order.Count, troubles),

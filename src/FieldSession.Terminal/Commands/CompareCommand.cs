@@ -41,6 +41,9 @@ internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadO
 /// <param name="openStudy">Opens a study file and takes its readings.</param>
 internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 {
+    private const string NotAsked =
+        "Look out: the plan did not ask for this archive before run 1. What it lends here is to look at, and no verdict of the study: the report goes without it.";
+
     // beyond this no two specs differ, and a margin there is a slip of the point
     private const double LargestMarginDb = 20;
 
@@ -150,7 +153,8 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
 
         IEnumerable<string> energyDays = energy is null ? [] : EnergyWords.Of(energy, source.Units).Prepend("");
-        foreach (string line in source.Remarks.Concat(ComparisonWords.Of(comparison, source.Day)).Concat(energyDays))
+        string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
+        foreach (string line in source.Remarks.Concat(unasked).Concat(ComparisonWords.Of(comparison, source.Day)).Concat(energyDays))
         {
             output.WriteLine(line);
         }

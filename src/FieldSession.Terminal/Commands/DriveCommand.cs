@@ -31,18 +31,21 @@ internal static class DriveCommand
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => TerminalProgram.Run(
-        new Desk
-        {
-            Logbook = opened.Logbook,
-            Clock = outside.Clock,
-            Trouble = () => opened.Copies?.TakeTrouble(),
-            Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-            OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
-            WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
-            Version = ReportCommand.ProgramVersion,
-        },
-        screen);
+    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => KeysFile.Read(outside) is not { } keys
+        ? ExitCode.Wrong
+        : TerminalProgram.Run(
+            new Desk
+            {
+                Logbook = opened.Logbook,
+                Clock = outside.Clock,
+                Keys = keys,
+                Trouble = () => opened.Copies?.TakeTrouble(),
+                Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
+                OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
+                WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
+                Version = ReportCommand.ProgramVersion,
+            },
+            screen);
 
     /// <summary>Tries a key file on a study.</summary>
     public static KeyTried Tried(string path, string passphrase, Study study, KeyRing ring, KeyFile file)

@@ -12,7 +12,7 @@ internal sealed class OpenedStudy : IDisposable
     {
         _file = file;
         _outside = outside;
-        Logbook = Logbook.Open(file, outside.Clock, Convert.ToHexStringLower(outside.Lot.Bytes(8)));
+        Logbook = Logbook.Open(file, outside.Clock, outside.StrandAt(file.Path));
         Copies = backup is null ? null : new RunCopies(Logbook, backup, file.CopyTo);
     }
 

@@ -86,7 +86,7 @@ internal static class RevealCommand
 
         foreach (Note note in key.NotesThatName(logbook.Study))
         {
-            outside.Output.WriteLine($"look out: the note of line {note.Mark.Number}, written before the reveal, names a spec: {note.Words}");
+            outside.Output.WriteLine($"look out: the note of line {note.Mark.Place}, written before the reveal, names a spec: {note.Words}");
         }
 
         return key.NamesAllowed ? ExitCode.Done : ExitCode.No;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Reviewing;
@@ -16,6 +17,7 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Margin">Margin of equivalence, dB.</param>
 /// <param name="Runs">Runs per code to judge.</param>
 /// <param name="Choices">Forced choices to judge, instead of runs.</param>
+/// <param name="Archive">A CSV of earlier days, whose scatter on steady segments is taken.</param>
 /// <param name="Json">JSON instead of text.</param>
 internal sealed record AskedSize(
     string? Difference = null,
@@ -26,6 +28,7 @@ internal sealed record AskedSize(
     string? Margin = null,
     string? Runs = null,
     string? Choices = null,
+    string? Archive = null,
     bool Json = false);
 
 /// <summary>The command 'size': how many runs a wanted difference needs, and what a number of runs can show.</summary>
@@ -50,8 +53,9 @@ internal static class SizeCommand
         Option<string?> margin = new("--margin") { Description = "the margin of equivalence; else 1", HelpName = "DB" };
         Option<string?> runs = new("--runs") { Description = "runs per code: what they can show", HelpName = "N" };
         Option<string?> choices = new("--choices") { Description = "forced choices: what so many can show, instead of runs", HelpName = "N" };
+        Option<string?> archive = new("--archive") { Description = "CSV of earlier days ('archive FOLDER --csv'): how runs and readings scattered on steady segments", HelpName = "FILE" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, choices, json };
+        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, choices, archive, json };
         command.SetAction(typed => Run(
             typed.InvocationConfiguration.Output,
             typed.InvocationConfiguration.Error,
@@ -64,6 +68,7 @@ internal static class SizeCommand
                 typed.GetValue(margin),
                 typed.GetValue(runs),
                 typed.GetValue(choices),
+                typed.GetValue(archive),
                 typed.GetValue(json))));
         return command;
     }
@@ -72,6 +77,11 @@ internal static class SizeCommand
     /// <returns>An exit code.</returns>
     public static int Run(TextWriter output, TextWriter error, AskedSize asked)
     {
+        if (asked.Archive is { } archive)
+        {
+            return FromArchive(archive, error) is { } found ? Run(output, error, asked with { Archive = null, RunSd = asked.RunSd ?? found.RunSd, ReadingSd = asked.ReadingSd ?? found.ReadingSd }) : ExitCode.Wrong;
+        }
+
         Numbers numbers = new(error);
         SizeTerms terms = new(
             numbers.Between("--run-sd", asked.RunSd, AssumedRunSdDb, 0, LargestDb),
@@ -100,6 +110,34 @@ internal static class SizeCommand
 
         Print(output, DaySize.Of(terms), asked.Runs is null ? null : DaySize.Row(terms, runs), Assumed(asked), asked.Json);
         return ExitCode.Done;
+    }
+
+    private static (string RunSd, string ReadingSd)? FromArchive(string path, TextWriter error)
+    {
+        if (!File.Exists(path))
+        {
+            error.WriteLine($"{path}: there is no such file; give one that 'archive FOLDER --csv' wrote");
+            return null;
+        }
+
+        FileRead<IReadOnlyList<ArchiveLine>> read = ArchiveCsv.Read(path);
+        foreach (string problem in read.ProblemLines())
+        {
+            error.WriteLine(problem);
+        }
+
+        if (read.Content is not { } lines)
+        {
+            return null;
+        }
+
+        if (ArchiveSpread.Of(lines, MeasureClass.Steady) is not { } spread)
+        {
+            error.WriteLine($"{path}: no steady line with degrees of freedom; leave --archive away, or give --run-sd and --reading-sd");
+            return null;
+        }
+
+        return (spread.RunSdDb.ToString("R", CultureInfo.InvariantCulture), spread.ReadingSdDb.ToString("R", CultureInfo.InvariantCulture));
     }
 
     private static string[] Assumed(AskedSize asked) =>

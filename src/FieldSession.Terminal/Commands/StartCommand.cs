@@ -2,6 +2,7 @@ using System.CommandLine;
 using FieldSession.Journal;
 using FieldSession.Planning;
 using FieldSession.State;
+using FieldSession.Store.Archiving;
 using FieldSession.Store.Planning;
 
 namespace FieldSession.Terminal.Commands;
@@ -23,26 +24,25 @@ internal static class StartCommand
     /// <returns>An exit code.</returns>
     public static int Run(string folder, string path, Surroundings outside)
     {
-        if (PlanIn(folder, outside) is not { } plan)
+        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out ArchiveReading? archive))
         {
             return ExitCode.Wrong;
         }
 
         using OpenedStudy opened = OpenedStudy.New(path, outside);
-        Outcome outcome = opened.Logbook.Write(new PlanMade(plan));
-        return Answer.To(outcome, outside);
+        return Written(opened, plan, archive, outside);
     }
 
     /// <summary>Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.</summary>
     public static OpenedStudy? Made(string folder, Surroundings outside)
     {
-        if (PlanIn(folder, outside) is not { } plan)
+        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out ArchiveReading? archive))
         {
             return null;
         }
 
         OpenedStudy opened = OpenedStudy.New(PathIn(folder, plan), outside);
-        if (Answer.To(opened.Logbook.Write(new PlanMade(plan)), outside) == ExitCode.Done)
+        if (Written(opened, plan, archive, outside) == ExitCode.Done)
         {
             return opened;
         }
@@ -54,6 +54,26 @@ internal static class StartCommand
     /// <summary>The study file that is made of a plan folder where nobody names one: the study's name, letters and figures of it, beside the plan.</summary>
     public static string PathIn(string folder, Plan plan) =>
         Path.Combine(folder, string.Concat(plan.StudyName.Select(c => char.IsLetterOrDigit(c) || c == '-' ? c : '_')) + ".study");
+
+    private static int Written(OpenedStudy opened, Plan plan, ArchiveReading? archive, Surroundings outside)
+    {
+        int code = Answer.To(opened.Logbook.Write(new PlanMade(plan)), outside);
+        if (code != ExitCode.Done || archive is null)
+        {
+            return code;
+        }
+
+        Outcome taken = opened.Logbook.Write(ArchiveCommand.Taken(plan.Archive!, opened.Logbook.Study, archive.Studies));
+        // an archive that has nothing of this crew and loop yet is no fault of the plan
+        outside.Output.WriteLine(taken.IsWritten ? taken.Echo!.Words : $"archive {plan.Archive}: {taken.Objection}{taken.NotSavedBecause}");
+        return taken.NotSavedBecause is null ? ExitCode.Done : ExitCode.Damaged;
+    }
+
+    private static bool TryArchive(string folder, Plan plan, Surroundings outside, out ArchiveReading? archive)
+    {
+        archive = plan.Archive is { } named ? ArchiveCommand.ReadFolder(Path.Combine(folder, named), outside) : null;
+        return plan.Archive is null || archive is not null;
+    }
 
     private static Plan? PlanIn(string folder, Surroundings outside)
     {

@@ -10,12 +10,18 @@ internal static class StartScreen
     /// <returns>An exit code.</returns>
     public static int Run(Surroundings outside)
     {
+        if (KeysFile.Read(outside) is not { } keys)
+        {
+            return ExitCode.Wrong;
+        }
+
         RecentFile recent = new(outside.StateFolder);
         StartChoice? chosen = null;
         OpenedStudy? opened = null;
         StartDesk desk = new()
         {
             Recent = [.. recent.Paths.Select(path => new RecentStudy(path, StageWords.Of(path)))],
+            Keys = StartDesk.ForStart(keys),
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
             Open = choice =>
             {

@@ -1,3 +1,5 @@
+using System.Security.Cryptography;
+using System.Text;
 using FieldSession.Measures;
 using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Starting;
@@ -34,6 +36,19 @@ internal sealed record Surroundings
     /// <summary>The folder that remembers which studies were opened last; null: nothing is remembered.</summary>
     public string? StateFolder { get; init; }
 
+    /// <summary>The folder with the user's own keys; null: the keys are as delivered.</summary>
+    public string? ConfigFolder { get; init; }
+
+    /// <summary>
+    /// What tells this laptop from others, such as the system's own number for it. With the path of a study it names the strand that is
+    /// written here: a copy of the study in another place, or on another laptop, goes on in a strand of its own.
+    /// </summary>
+    public string Laptop { get; init; } = "";
+
+    /// <summary>The strand that this laptop writes into a study that lies at a path, 16 hex digits.</summary>
+    public string StrandAt(string path) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Laptop}\n{Path.GetFullPath(path)}")).AsSpan(0, 8));
+
     /// <summary>The world of the running process.</summary>
     public static Surroundings OfThisProcess() => new()
     {
@@ -45,8 +60,25 @@ internal sealed record Surroundings
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
         StateFolder = RecentFile.StandardFolder(),
+        ConfigFolder = KeysFile.StandardFolder(),
+        Laptop = NameOfLaptop(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
     };
+
+    // the name of a laptop may change with the network; systemd's number of it does not
+    private static string NameOfLaptop()
+    {
+        const string NumberFile = "/etc/machine-id";
+        try
+        {
+            string number = File.Exists(NumberFile) ? File.ReadAllText(NumberFile).Trim() : "";
+            return number.Length > 0 ? number : Environment.MachineName;
+        }
+        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
+        {
+            return Environment.MachineName;
+        }
+    }
 
     /// <summary>Asks on the message stream and takes the answer from the input; null: the input has ended.</summary>
     public string? Ask(string question)

@@ -33,6 +33,9 @@ internal sealed class LineBox : TextField
     }
 
     /// <inheritdoc/>
+    protected override string OnSanitizingPaste(string text) => base.OnSanitizingPaste(PastedText.InOneLine(text));
+
+    /// <inheritdoc/>
     protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
     {
         base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);

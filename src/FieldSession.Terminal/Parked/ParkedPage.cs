@@ -13,6 +13,9 @@ internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, str
     /// <summary>Whether what is typed is hidden.</summary>
     public bool Secret { get; init; }
 
+    /// <summary>The most rows that the hint may take.</summary>
+    public int HintRows { get; init; } = 2;
+
     /// <summary>A row that must stay in sight; null: none.</summary>
     public int? Marked { get; init; }
 

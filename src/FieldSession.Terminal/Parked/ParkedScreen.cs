@@ -18,6 +18,7 @@ internal abstract class ParkedScreen : Screen
     private readonly string _name;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly LineBox _box;
+    private readonly EnterBounce _enter;
     private int _from;
     private int _room = 1;
     private bool _markMoved;
@@ -34,6 +35,7 @@ internal abstract class ParkedScreen : Screen
         Desk = desk;
         Pen = pen;
         _palette = desk.Palette;
+        _enter = new EnterBounce(desk.Clock);
         _box = new LineBox { Pressed = OnPressed };
         Add(_page, _box);
     }
@@ -117,7 +119,7 @@ internal abstract class ParkedScreen : Screen
         _page.Show(
             [
                 .. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room).Select(row => PageRow.Of(" ").And(row)),
-                .. Below(page.Hint, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
+                .. Below(page, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
                 PageRow.Of($" {prompt}", Ink.Strong),
             ],
             _palette);
@@ -128,11 +130,11 @@ internal abstract class ParkedScreen : Screen
     // How many rows stand below the page depends on whether its place must be told, and the other way round.
     private int Scroll(ParkedPage page, int columns)
     {
-        int below = Below(page.Hint, "", columns).Count();
+        int below = Below(page, "", columns).Count();
         _room = Math.Max(1, Frame.Height - below - 1);
         if (page.Rows.Length > _room)
         {
-            below = Below(page.Hint, Place(page.Rows.Length), columns).Count();
+            below = Below(page, Place(page.Rows.Length), columns).Count();
             _room = Math.Max(1, Frame.Height - below - 1);
         }
 
@@ -144,14 +146,14 @@ internal abstract class ParkedScreen : Screen
     // Always as wide, so that the hint is not broken anew while one scrolls.
     private string Place(int rows) => rows <= _room ? "" : $"rows {_from + 1}-{Math.Min(rows, _from + _room)} of {rows}".PadLeft(PlaceColumns);
 
-    private IEnumerable<PageRow> Below(string hint, string place, int columns)
+    private IEnumerable<PageRow> Below(ParkedPage page, string place, int columns)
     {
         foreach (string line in _message is null ? [] : Wrapped.Lines(_message, columns - 2).Take(3))
         {
             yield return PageRow.Of($" {line} ", Ink.Alarm);
         }
 
-        string[] hints = [.. Wrapped.Lines(hint, columns - (place.Length == 0 ? 0 : PlaceColumns + 1)).Take(2)];
+        string[] hints = [.. Wrapped.Lines(page.Hint, columns - (place.Length == 0 ? 0 : PlaceColumns + 1)).Take(page.HintRows)];
         for (int i = 0; i < hints.Length; i++)
         {
             yield return PageRow.Of(hints[i], Ink.Strong).WithRight(PageRow.Of(i == 0 ? place : "", Ink.Quiet), columns);
@@ -227,6 +229,11 @@ internal abstract class ParkedScreen : Screen
     {
         string typed = _box.Text.Trim();
         bool wasOpen = IsOpen;
+        if (_enter.IsBounce() && typed.Length == 0)
+        {
+            return;
+        }
+
         Say(null);
         _box.Forget();
         if (wasOpen)

@@ -29,13 +29,7 @@ internal sealed class RecentFile(string? folder)
     }
 
     /// <summary>The folder in which a program of this user keeps such files: XDG_STATE_HOME, else .local/state below the home folder.</summary>
-    public static string? StandardFolder()
-    {
-        string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        string? state = Environment.GetEnvironmentVariable("XDG_STATE_HOME") is { Length: > 0 } given ? given
-            : home.Length > 0 ? Path.Combine(home, ".local", "state") : null;
-        return state is null ? null : Path.Combine(state, "fieldsession");
-    }
+    public static string? StandardFolder() => UserFolders.Of("XDG_STATE_HOME", ".local", "state");
 
     /// <summary>Puts a study first.</summary>
     public void Remember(string study)

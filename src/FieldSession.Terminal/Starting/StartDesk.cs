@@ -16,7 +16,10 @@ internal sealed record StartDesk
     public Palette Palette { get; init; } = Palette.Day;
 
     /// <summary>The keys; those that go to a screen of a study do nothing here.</summary>
-    public KeyTable Keys { get; init; } = new([.. KeyTable.Standard.Rows.Where(row => row.Deed != KeyDeed.Screen)]);
+    public KeyTable Keys { get; init; } = ForStart(KeyTable.Standard);
+
+    /// <summary>The keys without those that go to a screen of a study.</summary>
+    public static KeyTable ForStart(KeyTable keys) => new([.. keys.Rows.Where(row => row.Deed != KeyDeed.Screen)]);
 }
 
 /// <summary>A study that was opened lately.</summary>

@@ -16,7 +16,7 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
         {
             { RunOn: { } run } => new Objection($"run {run.Number} is on", "type 'end' first, or check at the next stop"),
             { SessionOn: null } when After => new Objection("no session is open", "type 'calibration before' first"),
-            { SessionOn: { } session } when !After && study.LastRun?.Session == session.Number => new Objection(
+            { SessionOn: { } session } when !After && study.Hand.Wrote(session.Opened) && study.LastRun?.Session == session.Number => new Objection(
                 "a session is open", "close it with 'calibration after' before the next one begins"),
             _ => null,
         };
@@ -27,9 +27,9 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         CalibrationCheck check = new(LevelDb, mark);
-        Study next = study.SessionOn is { } open
+        Study next = study.SessionOn is { } open && (After || study.Hand.Wrote(open.Opened))
             ? study with { Sessions = study.Sessions.SetItem(open.Number - 1, After ? open with { After = check } : open with { Before = check }) }
-            : study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, check, null)) };
+            : study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, check, null) { Opened = mark }) };
         return next.Undoably(study, mark, Words);
     }
 
@@ -38,7 +38,7 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
     {
         ArgumentNullException.ThrowIfNull(after);
         Limits limits = after.Plan?.Limits ?? new Limits();
-        double? drift = After && after.Sessions.Count > 0 ? after.Sessions[^1].DriftDb : null;
+        double? drift = After ? after.LastSession?.DriftDb : null;
         string said = drift switch
         {
             { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => $"; it drifted {d:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline",

@@ -31,7 +31,7 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        Override one = new(Check, Reason, study.Runs.Count + 1, mark);
+        Override one = new(Check, Reason, (study.LastRun?.Number ?? 0) + 1, mark);
         return (study with { Overrides = study.Overrides.Add(one) }).Undoably(study, mark, $"override {Check}");
     }
 

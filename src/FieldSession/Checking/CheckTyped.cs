@@ -22,7 +22,7 @@ public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, 
         }
 
         (CheckAnswer answer, string words) = kind.AnswerIn(study, Read);
-        CheckRecord record = new(Check, Values, answer, words, study.Runs.Count, mark);
+        CheckRecord record = new(Check, Values, answer, words, study.LastRun?.Number ?? 0, mark);
         Study marked = kind.EffectOn(study, Read);
         return (marked with { Checks = study.Checks.Add(record) }).Undoably(study, mark, $"check {Check}");
     }

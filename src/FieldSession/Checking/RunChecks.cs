@@ -128,20 +128,20 @@ public static class RunChecks
             ? $"air outside {new Temperature(limits.AirColdestCelsius).In(units)}..{new Temperature(limits.AirWarmestCelsius).In(units)}"
             : null;
 
-    private static bool IsOverridden(Study study, string check) => study.Overrides.Any(o => o.Check == check && o.Mark.Number > Renewed(study, check));
+    private static bool IsOverridden(Study study, string check) => study.Overrides.Any(o => o.Check == check && o.Mark.Place > Renewed(study, check));
 
     // An override answers for the value it was given on: new weather or a new session asks again.
     private static int Renewed(Study study, string check) => check switch
     {
-        Surface => Latest(study, w => w.Surface)?.Mark.Number ?? 0,
-        Wind => Latest(study, w => w.Wind)?.Mark.Number ?? 0,
-        CalibrationBefore => study.Sessions.Count == 0 ? 0 : study.Sessions[^1].After?.Mark.Number ?? 0,
-        CalibrationAfter => study.LastRun?.Started.Number ?? 0,
-        _ when CheckKinds.Of(check) is not null => Math.Max(SessionChecks.In(study, check).LastOrDefault()?.Mark.Number ?? 0, Closed(study)),
+        Surface => Latest(study, w => w.Surface)?.Mark.Place ?? 0,
+        Wind => Latest(study, w => w.Wind)?.Mark.Place ?? 0,
+        CalibrationBefore => study.LastSession?.After?.Mark.Place ?? 0,
+        CalibrationAfter => study.LastRun?.Started.Place ?? 0,
+        _ when CheckKinds.Of(check) is not null => Math.Max(SessionChecks.In(study, check).LastOrDefault()?.Mark.Place ?? 0, Closed(study)),
         _ => 0,
     };
 
-    private static int Closed(Study study) => study.Sessions.LastOrDefault(session => session.After is not null)?.After?.Mark.Number ?? 0;
+    private static int Closed(Study study) => study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place ?? 0;
 
     private static Weather? Latest(Study study, Func<Weather, object?> part) => study.Weather.LastOrDefault(w => part(w) is not null);
 

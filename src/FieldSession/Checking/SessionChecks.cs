@@ -9,7 +9,7 @@ public static class SessionChecks
     public static IEnumerable<CheckRecord> In(Study study, string name)
     {
         ArgumentNullException.ThrowIfNull(study);
-        int began = study.Sessions.LastOrDefault(session => session.After is not null)?.After?.Mark.Number ?? 0;
-        return study.Checks.Where(check => check.Name == name && check.Mark.Number > began);
+        int began = study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place ?? 0;
+        return study.Checks.Where(check => check.Name == name && check.Mark.Place > began);
     }
 }

@@ -86,11 +86,11 @@ public sealed record BracketCheck(
 
     private static double? AirSpread(Study study, Bracket bracket)
     {
-        int last = bracket.Closing.Ended!.Value.Number;
-        Weather? before = study.Weather.LastOrDefault(weather => weather.Air is not null && weather.Mark.Number < bracket.Opening.Started.Number);
+        int last = bracket.Closing.Ended!.Value.Place;
+        Weather? before = study.Weather.LastOrDefault(weather => weather.Air is not null && weather.Mark.Place < bracket.Opening.Started.Place);
         double[] air =
         [
-            .. study.Weather.Where(weather => weather == before || (weather.Mark.Number > bracket.Opening.Started.Number && weather.Mark.Number < last))
+            .. study.Weather.Where(weather => weather == before || (weather.Mark.Place > bracket.Opening.Started.Place && weather.Mark.Place < last))
                 .Select(weather => weather.Air?.Celsius).OfType<double>(),
         ];
         return air.Length < 2 ? null : Math.Round(air.Max() - air.Min(), 6);

@@ -12,11 +12,8 @@ public static class StudyReadings
     /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
     public const string DrivenAgain = "bracket driven again";
 
-    /// <summary>
-    /// Two runs whose middles lie closer than this were not driven at the times of their lines, but typed in afterwards.
-    /// Minutes; own rule: no loop of a road test is driven in less.
-    /// </summary>
-    public const double ShortestRunMinutes = 2;
+    /// <summary>The cause that stands on what a settled conflict between two laptops leaves out.</summary>
+    public const string ConflictSettled = "conflict settled";
 
     /// <summary>Everything read so far, spoilt readings included.</summary>
     public static MeasuredDay Of(Study study)
@@ -29,11 +26,11 @@ public static class StudyReadings
 
         ImmutableHashSet<int> drivenAgain = Rerun.NotCounted(study);
         Run[] driven = [.. study.Runs.Where(run => run.Readings.Any())];
-        double?[] minutes = Minutes(driven);
+        RunPlace[] places = RunPlaces.Of(study, driven);
         List<MeasuredLevel> levels = [];
         for (int i = 0; i < driven.Length; i++)
         {
-            levels.AddRange(LevelsOf(study, plan, driven[i], minutes[i], drivenAgain.Contains(driven[i].Number)));
+            levels.AddRange(LevelsOf(study, plan, driven[i], places[i], drivenAgain.Contains(driven[i].Number)));
         }
 
         return new MeasuredDay(
@@ -59,15 +56,16 @@ public static class StudyReadings
         return segment.Kind.IsImpact ? MeasureClass.Impact : MeasureClass.Steady;
     }
 
-    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, double? minutes, bool isDrivenAgain)
+    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, RunPlace place, bool isDrivenAgain)
     {
         Session session = study.Sessions[run.Session - 1];
         bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
-        string? runCause = isDrivenAgain ? DrivenAgain : isVoid ? VoidSession : null;
-        string? sessionName = study.Sessions.Count > 1 ? $"{run.Session}" : null;
+        bool isSettled = IsLeftOut(study, ConflictKind.SameRun, run.Started);
+        string? runCause = isDrivenAgain ? DrivenAgain : isVoid ? VoidSession : isSettled ? ConflictSettled : null;
         foreach (Reading reading in InRouteOrder(run))
         {
             Segment segment = plan.Route[reading.Segment - 1];
+            string? cause = reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
             yield return new MeasuredLevel(
                 run.Number,
                 run.Code.Digits,
@@ -76,13 +74,17 @@ public static class StudyReadings
                 ClassOf(segment),
                 reading.Levels.LowDb,
                 reading.Levels.HighDb,
-                reading.LeftOut || runCause is not null,
-                reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause,
-                minutes,
-                Car: run.Car,
-                Session: sessionName);
+                cause is not null,
+                cause,
+                place.Minutes,
+                place.Car,
+                place.Slot,
+                place.Session);
         }
     }
+
+    private static bool IsLeftOut(Study study, ConflictKind kind, LineMark mark) =>
+        study.Conflicts.Exists(conflict => conflict.Kind == kind && conflict.LeftOut?.Name == mark.Name);
 
     // While a run is on, what has not been reached yet is not missed.
     private static int MissedIn(Run run, int segments)
@@ -91,37 +93,5 @@ public static class StudyReadings
         return run.IsOn
             ? run.Passages.OfType<Missed>().Select(m => m.Segment).Distinct().Count(segment => !read.Contains(segment))
             : segments - read.Count;
-    }
-
-    private static double?[] Minutes(Run[] runs)
-    {
-        if (!InOrder(runs))
-        {
-            return new double?[runs.Length];
-        }
-
-        double?[] middles = [.. runs.Select(run => (double?)MiddleOf(run, runs[0].Started.At))];
-        for (int i = 1; i < middles.Length; i++)
-        {
-            if (middles[i] - middles[i - 1] < ShortestRunMinutes)
-            {
-                return new double?[runs.Length];
-            }
-        }
-
-        return middles;
-    }
-
-    // The journal says what came first. Times that say otherwise are those of a clock that was set back.
-    private static bool InOrder(Run[] runs)
-    {
-        DateTimeOffset[] times = [.. runs.SelectMany(run => (DateTimeOffset[])[run.Started.At, run.Ended?.At ?? run.Passages[^1].Mark.At])];
-        return times.Zip(times.Skip(1)).All(pair => pair.First <= pair.Second);
-    }
-
-    private static double MiddleOf(Run run, DateTimeOffset start)
-    {
-        DateTimeOffset end = run.Ended?.At ?? run.Passages[^1].Mark.At;
-        return ((run.Started.At - start).TotalMinutes + (end - start).TotalMinutes) / 2;
     }
 }

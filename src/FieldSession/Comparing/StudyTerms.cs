@@ -15,9 +15,24 @@ public static class StudyTerms
         ComparisonTerms terms = new()
         {
             Reference = study.ReferenceCode?.Digits,
-            PlanComplete = study.OrderDriven,
+            Archive = study.Archive is { } archive ? [.. archive.Lines.Select(LineOf)] : null,
+            PlanComplete = study.OrderDriven && !study.Unsettled.Any(),
             VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
         };
         return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb, MainSegments = plan.MainSegments } : terms;
     }
+
+    private static ArchiveLine LineOf(EarlierScatter earlier) => new(
+        earlier.Day,
+        earlier.Group switch
+        {
+            "steady" => MeasureClass.Steady,
+            "impact" => MeasureClass.Impact,
+            _ => null,
+        },
+        earlier.NuRun,
+        earlier.SRunDb,
+        earlier.Kbar,
+        earlier.NuE,
+        earlier.SEDb);
 }

@@ -12,13 +12,14 @@ namespace FieldSession.Driving;
 public sealed record BracketRerun(int Bracket, string Reason) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToBracket(study);
+    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToSharing(study) ?? ObjectionToBracket(study);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        if (Brackets.Of(study).ElementAtOrDefault(Bracket - 1) is not { } bracket)
+        // what would be driven next is told by one laptop's order alone; with several, both drives count
+        if (study.IsShared || Brackets.Of(study).ElementAtOrDefault(Bracket - 1) is not { } bracket)
         {
             return study;
         }
@@ -38,6 +39,11 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
+        if (after.Reruns.IsEmpty || after.Reruns[^1].Bracket != Bracket)
+        {
+            return new Echo($"bracket {Bracket} is driven again: {Reason}; other laptops drove meanwhile, so both drives count");
+        }
+
         Rerun rerun = after.Reruns[^1];
         return new Echo($"bracket {Bracket} (runs {string.Join(", ", rerun.Runs)}) is driven again as runs {rerun.FirstRun} to {rerun.LastRun}: {Reason}; both are kept, {Words(after.Plan?.RerunRule)}");
     }
@@ -49,6 +55,10 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         RerunRule.Both => "both count",
         _ => "the re-run counts",
     };
+
+    private static Objection? ObjectionToSharing(Study study) => study.IsShared
+        ? new Objection("several laptops write into the study, so the next runs are not one laptop's", "drive the runs again by hand ('run CODE') and say why in a note: both drives count")
+        : null;
 
     private Objection? ObjectionToBracket(Study study)
     {

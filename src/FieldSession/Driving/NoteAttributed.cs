@@ -6,13 +6,16 @@ namespace FieldSession.Driving;
 /// <summary>Whose words the last note was: the driver's or the co-driver's.</summary>
 /// <param name="Line">Journal line of the note.</param>
 /// <param name="Who">Name of the person, or the word for the seat where the plan names nobody.</param>
-public sealed record NoteAttributed(int Line, string Who) : Entry
+/// <param name="Strand">Strand of that line; null: the study's first one.</param>
+public sealed record NoteAttributed(int Line, string Who, string? Strand = null) : Entry
 {
+    private LineName Place => new(Strand, Line);
+
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.Notes.Any(n => n.Mark.Number == Line)
+        return Gate.WhileDataAreOpen(study) ?? (study.Notes.Any(n => n.Mark.Name == Place)
             ? null
             : new Objection($"line {Line} is no note", "type the note first, then 'd' or 'c'"));
     }
@@ -21,7 +24,7 @@ public sealed record NoteAttributed(int Line, string Who) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        int at = study.Notes.FindLastIndex(n => n.Mark.Number == Line);
+        int at = study.Notes.FindLastIndex(n => n.Mark.Name == Place);
         return at < 0
             ? study
             : (study with { Notes = study.Notes.SetItem(at, study.Notes[at] with { Who = Who }) }).Undoably(study, mark, $"note by {Who}");
@@ -31,6 +34,6 @@ public sealed record NoteAttributed(int Line, string Who) : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return new Echo($"note by {Who}: {after.Notes.FindLast(n => n.Mark.Number == Line)?.Words}");
+        return new Echo($"note by {Who}: {after.Notes.FindLast(n => n.Mark.Name == Place)?.Words}");
     }
 }

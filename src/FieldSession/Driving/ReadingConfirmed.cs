@@ -15,6 +15,13 @@ public sealed record ReadingConfirmed(int Run, int Segment) : Entry
             : new Objection($"there is no doubtful reading {Run}.{Segment}", "name run and segment of one marked '?', such as 'confirm 2.5'"));
 
     /// <inheritdoc/>
+    public override Entry Renumbered(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return this with { Run = study.NumberOf(Run, study.Runs.Select(run => run.Started)) };
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

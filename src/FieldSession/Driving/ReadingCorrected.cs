@@ -17,6 +17,13 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
             : null);
 
     /// <inheritdoc/>
+    public override Entry Renumbered(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return this with { Run = study.NumberOf(Run, study.Runs.Select(run => run.Started)) };
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -23,6 +23,6 @@ public sealed record RunEnded : Entry
     {
         ArgumentNullException.ThrowIfNull(after);
         int left = (after.Plan?.Route.Count ?? 0) - (after.LastRun?.Passages.Select(p => p.Segment).Distinct().Count() ?? 0);
-        return new Echo($"run {after.Runs.Count} ended{(left > 0 ? $" with {left} segments not driven" : "")}");
+        return new Echo($"run {after.LastRun?.Number} ended{(left > 0 ? $" with {left} segments not driven" : "")}");
     }
 }

@@ -17,11 +17,18 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToPlaces(study);
 
     /// <inheritdoc/>
+    public override Entry Renumbered(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return this with { Run = study.NumberOf(Run, study.Runs.Select(run => run.Started)) };
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
         Run run = study.Runs[Run - 1];
-        ImmutableList<Passage> passages = run.Passages.ConvertAll(passage => Moved(passage, study.Plan!));
+        ImmutableList<Passage> passages = run.Passages.ConvertAll(passage => study.Hand.Knows(passage.Mark) ? Moved(passage, study.Plan!) : passage);
         Run shifted = run with { Passages = passages, Furthest = passages.Max(p => p.Segment) };
         return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
     }
@@ -44,6 +51,12 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
         }
 
         int place = passage.Segment + By;
+        // another laptop may have shifted the same run meanwhile: nothing leaves the route
+        if (place < 1 || place > plan.Route.Count)
+        {
+            return passage;
+        }
+
         return passage is Reading reading
             ? reading with { Segment = place, Doubt = ReadingDoubt.OfValue(reading.Levels, plan.Route[place - 1], plan.Limits), Confirmed = false }
             : passage with { Segment = place };

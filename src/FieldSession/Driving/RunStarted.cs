@@ -20,13 +20,16 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
     {
         ArgumentNullException.ThrowIfNull(study);
         Study inSession = study.SessionOn is null
-            ? study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null)) }
+            ? study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null) { Opened = mark }) }
             : study;
-        Run run = new(study.Runs.Count + 1, Code, inSession.Sessions.Count, mark)
+        int? step = study.StepOf(Car);
+        Run run = new(study.Runs.Count + 1, Code, inSession.LastSession!.Number, mark)
         {
-            Driver = Driver ?? PlannedFor(study, study.Plan?.DriverOrder) ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
-            Car = Car ?? PlannedFor(study, study.Plan?.CarOrder),
-            Doubt = DoubtIn(study),
+            Step = step,
+            IsCarChosen = study.IsCarChosenBy(Car),
+            Driver = Driver ?? PlannedFor(step, study.Plan?.DriverOrder) ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
+            Car = Car ?? PlannedFor(step, study.Plan?.CarOrder),
+            Doubt = DoubtIn(study, step),
         };
         return (inSession with { Runs = study.Runs.Add(run) }).Undoably(study, mark, $"run {Code}");
     }
@@ -37,18 +40,14 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
         ArgumentNullException.ThrowIfNull(after);
         string first = after.NextSegment is { } segment ? $"; first segment {segment.Number} {segment.Name}" : "";
         string car = after.LastRun?.Car is { } driven ? $", car {driven}" : "";
-        return new Echo($"run {after.Runs.Count} on {Code}{car}{first}", after.LastRun?.Doubt);
+        return new Echo($"run {after.LastRun?.Number} on {Code}{car}{first}", after.LastRun?.Doubt);
     }
 
-    private static string? PlannedFor(Study study, ImmutableList<string>? shared) =>
-        study.NextStep is { } step && step < (shared?.Count ?? 0) ? shared![step] : null;
+    private static string? PlannedFor(int? step, ImmutableList<string>? shared) => step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
 
-    private string? DoubtIn(Study study) => study switch
-    {
-        { NextPlace: null } => "the order of the plan is driven to its end",
-        { CodeAsked: { } asked } when asked != Code => $"the order asks for {asked} now",
-        _ => null,
-    };
+    private string? DoubtIn(Study study, int? step) => step is not { } place
+        ? "the order of the plan is driven to its end"
+        : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? $"the order asks for {asked} now" : null;
 
     private Objection? ObjectionToRun(Study study)
     {

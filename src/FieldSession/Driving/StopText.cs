@@ -32,7 +32,7 @@ public static class StopText
         string who = study.Plan?.Crew.FirstOrDefault(m => m.Seat == seat)?.Name ?? seat;
         return study.Notes.Count == 0
             ? Parsed.No("there is no note yet", "type the note first: '; your words'")
-            : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who));
+            : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who, study.Notes[^1].Mark.Strand));
     }
 
     private static Parsed Confirm(string[] words) => words.Length == 2 && PlaceIn(words[1]) is { } place

@@ -22,6 +22,13 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
     }
 
     /// <inheritdoc/>
+    public override Entry Renumbered(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return this with { Leg = study.NumberOf(Leg, study.Legs.Select(leg => leg.Mark)) };
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -5,18 +5,21 @@ namespace FieldSession.Flagging;
 
 /// <summary>A flag was a mistake: the reading is clean again.</summary>
 /// <param name="Reading">Journal line of the reading.</param>
-public sealed record FlagTakenBack(int Reading) : Entry
+/// <param name="Strand">Strand of that line; null: the study's first one.</param>
+public sealed record FlagTakenBack(int Reading, string? Strand = null) : Entry
 {
+    private LineName Place => new(Strand, Reading);
+
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Reading);
+    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Place);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Reading, reading => reading with { Spoilt = null }).Undoably(study, mark, "flag taken back");
+        return Flags.With(study, Place, reading => reading with { Spoilt = null }).Undoably(study, mark, "flag taken back");
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new($"{Flags.InWords(after, Reading)} is clean again");
+    public override Echo EchoIn(Study before, Study after) => new($"{Flags.InWords(after, Place)} is clean again");
 }

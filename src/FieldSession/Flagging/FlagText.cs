@@ -54,7 +54,7 @@ public static class FlagText
         string said = string.Join(' ', words);
         bool sameAgain = reading.Spoilt is { } spoilt && spoilt.Cause == cause && said.Length == 0;
         return Parsed.As(sameAgain
-            ? new FlagTakenBack(reading.Mark.Number)
-            : new ReadingSpoilt(reading.Mark.Number, cause, said.Length == 0 ? null : said));
+            ? new FlagTakenBack(reading.Mark.Number, reading.Mark.Strand)
+            : new ReadingSpoilt(reading.Mark.Number, cause, said.Length == 0 ? null : said, reading.Mark.Strand));
     }
 }

@@ -7,15 +7,14 @@ namespace FieldSession.Flagging;
 public static class Flags
 {
     /// <summary>The reading that stands in a journal line, and its run; null: none.</summary>
-    public static (Run Run, Reading Reading)? Find(Study study, int line)
+    public static (Run Run, Reading Reading)? Find(Study study, LineName line)
     {
         ArgumentNullException.ThrowIfNull(study);
         for (int i = study.Runs.Count - 1; i >= 0; i--)
         {
-            if (study.Runs[i].Started.Number < line)
+            if (study.Runs[i].Readings.FirstOrDefault(r => r.Mark.Name == line) is { } reading)
             {
-                Reading? reading = study.Runs[i].Readings.FirstOrDefault(r => r.Mark.Number == line);
-                return reading is null ? null : (study.Runs[i], reading);
+                return (study.Runs[i], reading);
             }
         }
 
@@ -30,13 +29,13 @@ public static class Flags
     }
 
     /// <summary>What stands against flagging a reading now; null: nothing.</summary>
-    public static Objection? ObjectionTo(Study study, int line) =>
+    public static Objection? ObjectionTo(Study study, LineName line) =>
         Gate.WhileDataAreOpen(study) ?? (Find(study, line) is null
-            ? new Objection($"line {line} is no reading", "flag the last reading, or one by run and segment: 'flag 2.5 t words'")
+            ? new Objection($"line {line.Line} is no reading", "flag the last reading, or one by run and segment: 'flag 2.5 t words'")
             : null);
 
     /// <summary>The study with one reading changed.</summary>
-    public static Study With(Study study, int line, Func<Reading, Reading> change)
+    public static Study With(Study study, LineName line, Func<Reading, Reading> change)
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(change);
@@ -50,11 +49,11 @@ public static class Flags
     }
 
     /// <summary>A reading in words, such as "58-60 dB on 3 Sallowheath lane, run 2".</summary>
-    public static string InWords(Study study, int line)
+    public static string InWords(Study study, LineName line)
     {
         ArgumentNullException.ThrowIfNull(study);
         return Find(study, line) is { } found && study.Plan is { } plan
             ? $"{found.Reading.Levels} dB on {found.Reading.Segment} {plan.Route[found.Reading.Segment - 1].Name}, run {found.Run.Number}"
-            : $"line {line}";
+            : $"line {line.Line}";
     }
 }

@@ -10,16 +10,19 @@ namespace FieldSession.Flagging;
 /// <param name="Reading">Journal line of the reading.</param>
 /// <param name="Cause">What spoilt it.</param>
 /// <param name="Words">More in the crew's words; null: none.</param>
-public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words = null) : Entry
+/// <param name="Strand">Strand of that line; null: the study's first one.</param>
+public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words = null, string? Strand = null) : Entry
 {
+    private LineName Place => new(Strand, Reading);
+
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Reading);
+    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Place);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Reading, reading => reading with { Spoilt = new Spoiling(Cause, Words, Flags.IsLate(study, reading)) })
+        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, Flags.IsLate(study, reading)) })
             .Undoably(study, mark, $"flag {Cause.Word()}");
     }
 
@@ -28,7 +31,7 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        string late = Flags.Find(after, Reading) is { Reading.Spoilt.Late: true } ? ", flagged late: used in the sensitivity result only" : "";
-        return new Echo($"{Flags.InWords(after, Reading)} spoilt by {Cause.Word()}{(Words is null ? "" : $": {Words}")}{late}");
+        string late = Flags.Find(after, Place) is { Reading.Spoilt.Late: true } ? ", flagged late: used in the sensitivity result only" : "";
+        return new Echo($"{Flags.InWords(after, Place)} spoilt by {Cause.Word()}{(Words is null ? "" : $": {Words}")}{late}");
     }
 }

@@ -16,6 +16,13 @@ public abstract record Entry
     /// <param name="mark">Where and when the fact stands in the journal.</param>
     public abstract Study ApplyTo(Study study, LineMark mark);
 
+    /// <summary>
+    /// The same fact with runs, legs and sets numbered as the study of all laptops numbers them. A laptop that does not yet know of
+    /// the others' runs counts only those it knows.
+    /// </summary>
+    /// <param name="study">The study of all laptops before the fact, told in the hand of the one that wrote it.</param>
+    public virtual Entry Renumbered(Study study) => this;
+
     /// <summary>The act in the crew's words, and what is doubtful about it.</summary>
     /// <param name="before">The study before the fact.</param>
     /// <param name="after">The study after it.</param>

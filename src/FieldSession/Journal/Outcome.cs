@@ -1,7 +1,7 @@
 namespace FieldSession.Journal;
 
 /// <summary>What came of an act: written and safe on disk, refused, or not saved because the disk would not take it.</summary>
-/// <param name="Number">Number of the journal line; null: nothing was written.</param>
+/// <param name="Number">Place of the line in the journal, from 1; null: nothing was written.</param>
 /// <param name="Echo">What the program says back; null: nothing was written.</param>
 /// <param name="Objection">Why the act was refused; null: it was not.</param>
 /// <param name="NotSavedBecause">Why the disk would not take it; null: it did, or the act was refused before.</param>

@@ -32,7 +32,8 @@ public sealed record PredictionLocked(
             { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
             { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
             { Opening: not null } => new Objection("the key is open", "a prediction comes before it"),
-            { RunOn: { } run } => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            _ when study.Unsettled.Any() => new Objection("laptops are in conflict", "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts"),
             _ => ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study),
         };
     }

@@ -18,6 +18,13 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
     }
 
     /// <inheritdoc/>
+    public override Entry Renumbered(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return this with { Set = study.NumberOf(Set, study.ChoiceSets.Select(set => set.Mark)) };
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -46,7 +46,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         ArgumentNullException.ThrowIfNull(after);
         string[] open = after.LastRun is { } run ? [.. RatingCover.StillToRate(after, run.Number, Attribute).Select(m => m.Name)] : [];
         string cover = open.Length > 0 ? $"; covered until {string.Join(" and ", open)} stored it too" : "; all have stored it";
-        return new Echo($"{EarGate.MemberIn(after, Person)?.Name ?? Person} rated {Attribute} of {after.LastRun?.Code}, run {after.Runs.Count}{cover}");
+        return new Echo($"{EarGate.MemberIn(after, Person)?.Name ?? Person} rated {Attribute} of {after.LastRun?.Code}, run {after.LastRun?.Number}{cover}");
     }
 
     private Objection? ObjectionToRun(Study study)
@@ -77,7 +77,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         }
 
         return IsGiven(study, study.LastRun!)
-            ? new Objection($"{Person} has rated {Attribute} of run {study.Runs.Count} already", "it stands; 'u' takes it back while it is the last act and covered")
+            ? new Objection($"{Person} has rated {Attribute} of run {study.LastRun!.Number} already", "it stands; 'u' takes it back while it is the last act and covered")
             : null;
     }
 

@@ -27,6 +27,6 @@ public sealed record RatingsClosed : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return new Echo($"ratings of run {after.Runs.Count} closed and uncovered");
+        return new Echo($"ratings of run {after.LastRun?.Number} closed and uncovered");
     }
 }

@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -17,6 +18,8 @@ public static class ChecksSection
             .. warnings,
             .. study.Overrides.Select(one => $"Overridden before run {one.BeforeRun}: {one.Check}: {one.Reason}"),
             .. study.Reruns.Select(one => $"Bracket {one.Bracket} (runs {string.Join(", ", one.Runs)}) was driven again from run {one.FirstRun} on: {one.Reason}"),
+            .. ConflictWords.Of(study),
+            .. Archive(study),
             .. Changed(limits),
         ];
         ReportBlock checks = study.Checks.Count == 0
@@ -24,6 +27,10 @@ public static class ChecksSection
             : new ReportTable(["When, UTC", "Before run", "Check", "Answer", "Found"], [.. study.Checks.Select(Row)]);
         return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? ["Nothing warned, nothing was overridden, no limit was changed."] : rest)]);
     }
+
+    private static IEnumerable<string> Archive(Study study) => study.Archive is { } archive
+        ? [$"Before run 1 the plan took the repeatability of {archive.Days} earlier day{(archive.Days == 1 ? "" : "s")} from its archive: {string.Join(", ", archive.Lines.Select(line => line.Day).Distinct())}."]
+        : [];
 
     private static IReadOnlyList<string> Row(CheckRecord check) =>
         [$"{check.Mark.At:yyyy-MM-dd HH:mm}", $"{check.Run + 1}", check.Name, Word(check.Answer), check.Words];

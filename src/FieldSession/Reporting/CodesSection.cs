@@ -23,7 +23,7 @@ public static class CodesSection
         }
 
         points.AddRange(Opened(study, opening));
-        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Number}, written before the reveal, names a spec: look whether the blind leaked."));
+        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Place}, written before the reveal, names a spec: look whether the blind leaked."));
         ReportTable table = new(
             ["Code", "Spec by the key", "Mark read on the tyres", "Control"],
             [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);

@@ -28,6 +28,7 @@ public static class QuestionSection
                 $"Order planned: {string.Join(' ', plan.Order)} (R is the reference place, drawn by lot). Runs driven: {string.Join(' ', study.Runs.Select(r => r.Code))}.",
                 $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
                 $"Protocol: {plan.Protocol}.",
+                $"Tyres: {(plan.TyreSize is { } size ? $"{size}, " : "size not written down, ")}one set per spec unless the notes say more; build week, tread and hardness stand under Checks where they were compared.",
                 .. PlanDoubts.Of(plan).Select(doubt => $"Weak in the plan, and driven so: {doubt}."),
                 .. study.Amendments.Select(Amended),
             ]),

@@ -40,10 +40,13 @@ public static class VerdictSection
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
             $"Ear: {(choice is null ? "NOT TESTED ENOUGH: no forced choices were planned for this pair" : ChoiceWords.Sentence(choice))}.",
-            $"Worth: {WorthWord.Of(main, meter, ear, plan)}",
+            $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
         ]);
         yield return new Paragraph(CombinedSentence.Of(meter, ear, main));
     }
+
+    private static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>
+        day.Names.Key is { NamesAllowed: true } key && key.IsControl(new SpecCode(pair.Reference)) == true;
 
     /// <summary>The comparison that the plan's main question is answered on, clean readings; null: nothing can be compared there.</summary>
     public static ClassComparison? Main(Comparison comparison, CodeComparison pair, MainMeasure measure)

@@ -16,7 +16,8 @@ public static class KeyGate
             { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
             { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
             { Opening: not null } => new Objection("the key is open already", "ask for the report"),
-            { RunOn: { } run } => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
+            _ when study.Unsettled.Any() => new Objection("laptops are in conflict", "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts"),
             { IsAnythingDriven: false } => new Objection("nothing has been driven", "drive, review and predict first"),
             _ when open.Length > 0 => new Objection(
                 $"predictions are still open: {string.Join(", ", open)}", "lock them with 'predict' first"),

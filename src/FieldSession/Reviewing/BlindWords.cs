@@ -25,6 +25,11 @@ public static class BlindWords
             yield return $"{NotBlind}: no codes were sealed; whoever drove may have known what was on the car.";
         }
 
+        foreach (string line in ConflictWords.Of(study).Concat(SessionWords.Of(study)))
+        {
+            yield return line;
+        }
+
         if (study.Fittings.Count > 1)
         {
             yield return $"{string.Join("; ", study.Fittings.Select((fitting, index) => Fitted(study, fitting, index + 1)))}.";

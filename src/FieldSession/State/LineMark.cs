@@ -1,6 +1,27 @@
 namespace FieldSession.State;
 
 /// <summary>Where and when a fact stands in the journal.</summary>
-/// <param name="Number">Number of the journal line, from 1.</param>
+/// <param name="Number">Number of the line within its strand, from 1.</param>
 /// <param name="At">When it was written, by the laptop's clock.</param>
-public readonly record struct LineMark(int Number, DateTimeOffset At);
+public readonly record struct LineMark(int Number, DateTimeOffset At)
+{
+    private readonly int _place;
+
+    /// <summary>The strand that the line belongs to; null: the study's first one.</summary>
+    public string? Strand { get; init; }
+
+    /// <summary>Place of the line among those of all strands, from 1, in the order in which the study is told.</summary>
+    public int Place
+    {
+        get => _place == 0 ? Number : _place;
+        init => _place = value == Number ? 0 : value;
+    }
+
+    /// <summary>Which line it is, whatever else has been merged since.</summary>
+    public LineName Name => new(Strand, Number);
+}
+
+/// <summary>A line by its strand and its number: the same on every laptop.</summary>
+/// <param name="Strand">The strand; null: the study's first one.</param>
+/// <param name="Line">Number of the line within the strand, from 1.</param>
+public readonly record struct LineName(string? Strand, int Line);

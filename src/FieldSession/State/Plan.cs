@@ -48,6 +48,9 @@ public sealed record Plan
     /// <summary>Who drives each run of the order; null: the seats say it.</summary>
     public ImmutableList<string>? DriverOrder { get; init; }
 
+    /// <summary>Folder of the crew's archive whose repeatability the plan asks for, as the plan names it; null: none.</summary>
+    public string? Archive { get; init; }
+
     /// <summary>Who keeps the key, fits the tyres and does not ride; null: not named.</summary>
     public string? Custodian { get; init; }
 
@@ -68,6 +71,9 @@ public sealed record Plan
 
     /// <summary>What the candidate costs more than the control, per set, in the owner's currency; null: not told.</summary>
     public double? PricePremium { get; init; }
+
+    /// <summary>The most that the owner would pay more per set for one that is quieter by the margin; null: not told.</summary>
+    public double? PriceWorth { get; init; }
 
     /// <summary>The owner's currency as a word or sign; empty: not told.</summary>
     public string Currency { get; init; } = "";

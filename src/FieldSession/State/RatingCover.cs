@@ -11,8 +11,12 @@ public static class RatingCover
     public static bool IsClosed(Study study, int run)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.DataFrozen || run < study.Runs.Count || study.RatingsClosed.Contains(run);
+        return study.DataFrozen || IsDrivenOn(study, run) || study.RatingsClosed.Contains(run);
     }
+
+    // the same car's next run; with one laptop, any next run
+    private static bool IsDrivenOn(Study study, int run) =>
+        run < study.Runs.Count && study.Runs.Skip(run).Any(later => later.Started.Strand == study.Runs[run - 1].Started.Strand);
 
     /// <summary>Whether a rating may be shown.</summary>
     public static bool IsOpen(Study study, SeatRating rating)

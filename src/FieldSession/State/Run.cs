@@ -15,6 +15,12 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>The car that is driven; null: there is one car.</summary>
     public string? Car { get; init; }
 
+    /// <summary>Its place in the plan's order, from 0; null: beyond the order.</summary>
+    public int? Step { get; init; }
+
+    /// <summary>Whether its car was named although the order's next run was another car's: this laptop drives along with that car.</summary>
+    public bool IsCarChosen { get; init; }
+
     /// <summary>Why the run's code is doubtful; null: the order asks for it.</summary>
     public string? Doubt { get; init; }
 

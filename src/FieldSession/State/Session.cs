@@ -6,6 +6,9 @@ namespace FieldSession.State;
 /// <param name="After">The check after it; null: not made yet.</param>
 public sealed record Session(int Number, CalibrationCheck? Before, CalibrationCheck? After)
 {
+    /// <summary>Where its first line stands in the journal.</summary>
+    public LineMark Opened { get; init; }
+
     /// <summary>How far the meter drifted from the check before to the check after, dB; null: not known yet.</summary>
     public double? DriftDb => Before is { } before && After is { } after
         ? Math.Round(after.LevelDb - before.LevelDb, 6)

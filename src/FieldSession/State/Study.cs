@@ -23,6 +23,9 @@ public sealed record Study
     /// <summary>What was changed of the plan after it was written down, in order.</summary>
     public ImmutableList<Amendment> Amendments { get; init; } = [];
 
+    /// <summary>The repeatability of earlier days that the plan asked for; null: it did not.</summary>
+    public TakenArchive? Archive { get; init; }
+
     /// <summary>The sessions, in order.</summary>
     public ImmutableList<Session> Sessions { get; init; } = [];
 
@@ -68,6 +71,18 @@ public sealed record Study
     /// <summary>The last facts that can still be taken back, newest last, each with the study before it.</summary>
     public ImmutableList<Undoable> Undoables { get; init; } = [];
 
+    /// <summary>The laptop whose acts are told.</summary>
+    public Hand Hand { get; init; } = Hand.First;
+
+    /// <summary>The other laptops, by strand ("": the first).</summary>
+    public ImmutableDictionary<string, Hand> OtherHands { get; init; } = ImmutableDictionary<string, Hand>.Empty;
+
+    /// <summary>Name of the study's first strand on disk; null: there is only one.</summary>
+    public string? FirstStrand { get; init; }
+
+    /// <summary>What laptops did without knowing of each other and can't both have meant, in order.</summary>
+    public ImmutableList<Conflict> Conflicts { get; init; } = [];
+
     /// <summary>Why nothing may be written, such as an entry by a newer program; null: writing is free.</summary>
     public string? ReadOnlyBecause { get; init; }
 
@@ -75,13 +90,19 @@ public sealed record Study
     public Fitting? Fitting => Fittings.Count == 0 ? null : Fittings[^1];
 
     /// <summary>The run that is on now; null: none.</summary>
-    public Run? RunOn => Runs.Count > 0 && Runs[^1].IsOn ? Runs[^1] : null;
+    public Run? RunOn => LastRun is { IsOn: true } run ? run : null;
 
     /// <summary>The last run, on or over; null: none yet.</summary>
-    public Run? LastRun => Runs.Count == 0 ? null : Runs[^1];
+    public Run? LastRun => Runs.Count == 0 ? null : IsShared ? this.OwnLastRun() : Runs[^1];
 
     /// <summary>The session that is open; null: none.</summary>
-    public Session? SessionOn => Sessions.Count > 0 && Sessions[^1].After is null ? Sessions[^1] : null;
+    public Session? SessionOn => LastSession is { After: null } session ? session : null;
+
+    /// <summary>The last session, open or closed; null: none yet.</summary>
+    public Session? LastSession => Sessions.Count == 0 ? null : IsShared ? this.OwnLastSession() : Sessions[^1];
+
+    /// <summary>Whether more than one laptop has written into the study.</summary>
+    public bool IsShared => !OtherHands.IsEmpty;
 
     /// <summary>The segment that the next reading belongs to; null: no run is on.</summary>
     public Segment? NextSegment => RunOn is { } run && Plan is { } plan && run.NextSegment <= plan.Route.Count
@@ -95,7 +116,7 @@ public sealed record Study
     public int RunsToDrive => Steps?.Count ?? Plan?.Order.Count ?? 0;
 
     /// <summary>The place of the next run in the plan's order, from 0; null: the order is driven to its end, or there is no plan.</summary>
-    public int? NextStep => Plan is null || Runs.Count >= RunsToDrive ? null : Steps?[Runs.Count] ?? Runs.Count;
+    public int? NextStep => this.StepOf(car: null);
 
     /// <summary>The code that the order asks for next; null: none, or not sealed.</summary>
     public SpecCode? CodeAsked => NextPlace is { } place ? Fitting?.At(place) : null;
@@ -121,7 +142,13 @@ public sealed record Study
     public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();
 
     /// <summary>Whether the order of the plan is driven to its end and no run is on.</summary>
-    public bool OrderDriven => Plan is not null && Runs.Count >= RunsToDrive && RunOn is null;
+    public bool OrderDriven => Plan is not null && Runs.TrueForAll(run => !run.IsOn) && this.IsEveryStepDriven();
+
+    /// <summary>Whether the runs of this laptop's car are driven while those of another car are not, as far as is known here.</summary>
+    public bool IsOwnOrderDriven => Fittings.Count > 0 && Runs.Count > 0 && RunOn is null && NextStep is null && !OrderDriven;
+
+    /// <summary>The conflicts that nobody has settled.</summary>
+    public IEnumerable<Conflict> Unsettled => Conflicts.Where(conflict => conflict.Settlement is null);
 
     /// <summary>The members of the crew whose prediction is still open.</summary>
     public IEnumerable<CrewMember> StillToPredict => Plan is null
@@ -151,7 +178,11 @@ public sealed record Study
     }
 
     /// <summary>This study with its last run changed.</summary>
-    public Study WithLastRun(Run run) => this with { Runs = Runs.SetItem(Runs.Count - 1, run) };
+    public Study WithLastRun(Run run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        return this with { Runs = Runs.SetItem(run.Number - 1, run) };
+    }
 
     /// <summary>This study remembering that the fact just applied to <paramref name="before"/> can be taken back.</summary>
     public Study Undoably(Study before, LineMark mark, string words)

@@ -57,7 +57,7 @@ public sealed class DamageTests
     [Fact]
     public void Damage_that_swallows_only_what_comes_after_it_is_found_when_the_study_is_closed()
     {
-        // one of the seven of 5,600 damages of the log that LiteDB reads well from both ends, and that break the line added next
+        // one of 40 among 4,800 damages of a log that LiteDB reads well from both ends, and that break what is added next
         MemoryDisk disk = CrashDay.Killed(Lines, merged: 60, 5, 25);
         disk[CrashDay.Paths.Log] = Damaged(disk[CrashDay.Paths.Log], "one bit", new Random(99));
         Line more = SomeLines.After(Lines[^1]);

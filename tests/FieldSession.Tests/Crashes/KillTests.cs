@@ -11,11 +11,12 @@ namespace FieldSession.Tests.Crashes;
 public sealed class KillTests(ITestOutputHelper output)
 {
     private const int KillsPerStudy = 40;
+    private const string Tables = "tables";
 
     [Fact]
     public void No_kill_loses_an_acknowledged_act()
     {
-        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 24;
+        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 25;
         Tally tally = new();
         for (int seed = 0; tally.Kills < kills; seed++)
         {
@@ -34,8 +35,10 @@ public sealed class KillTests(ITestOutputHelper output)
         day.Begin();
         for (int i = 0; i < kills; i++)
         {
-            KilledWhile killed = (KilledWhile)(i % 4);
-            List<(int Line, string Typed)> acknowledged = Kill(killed, folder, day, chance, tally);
+            KilledWhile killed = (KilledWhile)(i % 5);
+            List<(int Line, string Typed)> acknowledged = killed == KilledWhile.Exporting
+                ? KillExport(folder, chance, tally)
+                : Kill(killed, folder, day, chance, tally);
             int lines = day.AssertHolds(acknowledged, $"{killed}, kill {i}");
             tally.Note(killed, acknowledged.Count, acknowledged.Count == 0 ? 0 : lines - acknowledged[^1].Line);
         }
@@ -46,6 +49,18 @@ public sealed class KillTests(ITestOutputHelper output)
         Assert.Equal(0, last.WaitForEnd());
         day.AssertHolds(last.Acknowledged, "opened and closed after all");
         Assert.Equal(["day.journal", "day.study"], folder.Names);
+        using RunningProgram export = new("export", folder.Study, "--out", folder[Tables]);
+        Assert.Equal(0, export.WaitForEnd());
+        Assert.DoesNotContain(Directory.GetFiles(folder[Tables]), file => file.EndsWith(".unfinished", StringComparison.Ordinal));
+    }
+
+    private static List<(int Line, string Typed)> KillExport(Folder folder, Random chance, Tally tally)
+    {
+        using RunningProgram program = new("export", folder.Study, "--out", folder[Tables]);
+        // it begins to write at about the time at which an opened study answers
+        Thread.Sleep(tally.OpeningTook * (0.5 + chance.NextDouble()));
+        program.Kill();
+        return [];
     }
 
     private static List<(int Line, string Typed)> Kill(KilledWhile killed, Folder folder, EndlessDay day, Random chance, Tally tally)
@@ -88,6 +103,7 @@ public sealed class KillTests(ITestOutputHelper output)
         Checkpointing,
         Opening,
         Closing,
+        Exporting,
     }
 
     private sealed class Tally

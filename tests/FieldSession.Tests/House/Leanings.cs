@@ -10,11 +10,11 @@ internal static class Leanings
 
     private static ImmutableArray<string> WritingFacts { get; } =
     [
-        "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Rating", "EnergyDriving",
+        "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Rating", "EnergyDriving", "Merging",
     ];
 
     private static ImmutableArray<string> DrawingConclusions { get; } =
-        ["Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting"];
+        ["Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting", "Archiving"];
 
     // The facts of these two stages are written like all others, ask whether the day was checked, and open what was sealed.
     private static ImmutableArray<string> ConclusionsWithFacts { get; } = ["Predicting", "Revealing"];

@@ -5,6 +5,7 @@ using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
+using FieldSession.Merging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
 using FieldSession.Rating;
@@ -71,15 +72,24 @@ internal static class OneOfEachKind
         Typed = "leg day=1 car=X code=417 mi=132 kwh=38.6",
     };
 
-    public static IEnumerable<Entry> All =>
+    public static IEnumerable<Entry> All => [.. Begun, .. Driven];
+
+    private static IEnumerable<Entry> Begun =>
     [
         new PlanMade(FullPlan),
         new PlanAmended("margin_db", "1.0", "1.5", "the owner asks for less"),
+        new ArchiveTaken("../archive", [new EarlierScatter("QW-0113", "steady", 3, 0.41, 0.1, 54, 0.77), new EarlierScatter("QW-0113", "impact", 0, null, 0.5, 0, null)]),
+        new StrandJoined([new StrandEnd("00000000000000aa", 7, new string('c', 64))]),
+        new ConflictSettled(ConflictKind.SameRun, new LineName(null, 8), new LineName("00000000000000bb", 2), ConflictSide.First, "the other one was a try"),
         new SpecsSealed([One, Other], new string('a', 64)),
         new CalibrationChecked(false, 94.1),
         new WeatherNoted(
             Temperature.FromCelsius(6.1), Temperature.FromCelsius(5), WindSpeed.FromMetresPerSecond(2.5), WindSpeed.FromMetresPerSecond(4), "dry"),
         new CheckTyped("pressure", ImmutableSortedDictionary<string, string>.Empty.Add("fl", "230").Add("fr", "231").Add("rl", "250").Add("rr", "249").Add("at", "12")),
+    ];
+
+    private static IEnumerable<Entry> Driven =>
+    [
         new CheckOverridden("wind", "gusts only at the bridge, \u00fc\"<"),
         new RunStarted(One, "Ro"),
         new ReadingTaken(LevelRange.FromDb(58.4, 60.1), true, SpoiltCause.Traffic, "van alongside"),

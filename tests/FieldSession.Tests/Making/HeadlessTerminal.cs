@@ -54,6 +54,13 @@ internal abstract class HeadlessTerminal : IDisposable
         }
     }
 
+    /// <summary>Pastes text, as a terminal delivers it.</summary>
+    public void Paste(string text)
+    {
+        _app.RaisePasteEvent(text);
+        Settle();
+    }
+
     public virtual void Dispose() => _app.Dispose();
 
     protected void Begin(IRunnable shell)

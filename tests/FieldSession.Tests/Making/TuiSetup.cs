@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using FieldSession.Tests.Ptys;
 using Terminal.Gui.App;
 
 namespace FieldSession.Tests.Making;
@@ -9,6 +10,11 @@ internal static class TuiSetup
     [ModuleInitializer]
     internal static void Init()
     {
+        if (Environment.GetEnvironmentVariable(FaultyProgram.Variable) is not null)
+        {
+            return;
+        }
+
         // Before the first type of Terminal.Gui is touched: no test may open the developer's own terminal.
         Environment.SetEnvironmentVariable("DisableRealDriverIO", "1");
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);

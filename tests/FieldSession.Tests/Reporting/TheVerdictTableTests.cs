@@ -51,26 +51,43 @@ public sealed class TheVerdictTableTests
     public void Every_pair_of_words_has_its_sentence(MeterVerdict meter, EarVerdict ear, string sentence) =>
         Assert.Equal(sentence, CombinedSentence.Of(meter, ear, Compared(0.4, 2.4, 0.6, 2.2)));
 
-    // 96 for 1.4 dB, 0.4 to 2.4 dB; life 48 000 km
+    // 96 for 1.4 dB, 0.4 to 2.4 dB quieter; life 48 000 km; worth 120 to the owner, or 60
     [Theory]
-    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.Measured, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, "NOT WORTH IT", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "69 crowns (40 to 240)")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "not defined")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "NOT WORTH IT", "not defined")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "not defined")]
-    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "CAN'T SAY for the owner", "not defined")]
-    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "CAN'T SAY for the owner", "not defined")]
-    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "not defined")]
-    public void Worth_follows_from_the_other_two_and_the_price_and_a_price_per_dB_only_from_a_measured_difference(
-        MeterVerdict meter, EarVerdict ear, string word, string perDb)
+    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "WORTH IT by", "NOT WORTH IT at", "NOT WORTH IT for the sound inside, which is louder")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "WORTH IT FOR SOME, with other ears", "NOT WORTH IT at", "NOT WORTH IT for the sound inside, which is louder")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "CAN'T SAY without the ear", "CAN'T SAY without the ear")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, "WORTH IT FOR SOME, who mind", "NOT WORTH IT at", "NOT WORTH IT for the sound inside, which is louder")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, "NOT WORTH IT for", "NOT WORTH IT for", "NOT WORTH IT for the sound inside, which differs by less")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "CAN'T SAY without the ear", "CAN'T SAY without the ear")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "CAN'T SAY, because what was heard", "CAN'T SAY, because what was heard", "CAN'T SAY, because what was heard")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "NOT WORTH IT for", "NOT WORTH IT for", "NOT WORTH IT for the sound inside, which differs by less")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "CAN'T SAY without the ear", "CAN'T SAY without the ear")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "CAN'T SAY, because the meter", "CAN'T SAY, because the meter", "CAN'T SAY, because the meter")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "CAN'T SAY, because the meter", "CAN'T SAY, because the meter", "CAN'T SAY, because the meter")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "CAN'T SAY without the ear", "CAN'T SAY without the ear", "CAN'T SAY without the ear")]
+    public void Worth_follows_from_the_other_two_the_way_it_differs_and_the_owners_prices(
+        MeterVerdict meter, EarVerdict ear, string worthIt, string tooDear, string louder)
     {
-        string worth = WorthWord.Of(Compared(0.4, 2.4, 0.6, 2.2), meter, ear, Priced);
-        Assert.StartsWith(word, worth, StringComparison.Ordinal);
-        Assert.Contains("96 crowns more per set, 2 crowns per 1000 km; per dB " + perDb, worth, StringComparison.Ordinal);
+        Assert.StartsWith(worthIt, WorthWord.Of(Quieter, meter, ear, Priced with { PriceWorth = 120 }, isAgainstControl: true), StringComparison.Ordinal);
+        Assert.StartsWith(tooDear, WorthWord.Of(Quieter, meter, ear, Priced with { PriceWorth = 60 }, isAgainstControl: true), StringComparison.Ordinal);
+        Assert.StartsWith(louder, WorthWord.Of(Louder, meter, ear, Priced with { PriceWorth = 120 }, isAgainstControl: true), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(MeterVerdict.Measured, "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.MeasuredButSmall, "69 crowns (40 to 240)")]
+    [InlineData(MeterVerdict.SameWithin, "not defined")]
+    [InlineData(MeterVerdict.NotResolved, "not defined")]
+    public void A_price_per_dB_comes_only_from_a_measured_difference(MeterVerdict meter, string perDb) => Assert.Contains(
+        "96 crowns more per set, 2 crowns per 1000 km; per dB " + perDb,
+        WorthWord.Of(Louder, meter, EarVerdict.HeardBlind, Priced, isAgainstControl: true),
+        StringComparison.Ordinal);
+
+    [Fact]
+    public void Without_the_owners_price_or_the_control_a_quieter_set_is_for_the_owner_to_weigh()
+    {
+        Assert.StartsWith("CAN'T SAY for the owner, who wrote down no price", WorthWord.Of(Quieter, MeterVerdict.Measured, EarVerdict.HeardBlind, Priced, isAgainstControl: true), StringComparison.Ordinal);
+        Assert.StartsWith("CAN'T SAY while it is not known which code is the control", WorthWord.Of(Quieter, MeterVerdict.Measured, EarVerdict.HeardBlind, Priced with { PriceWorth = 120 }, isAgainstControl: false), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -79,12 +96,12 @@ public sealed class TheVerdictTableTests
     [InlineData(EarVerdict.NotTestedEnough)]
     public void Without_a_price_worth_has_nothing_to_say(EarVerdict ear) => Assert.All(Enum.GetValues<MeterVerdict>(), meter => Assert.Equal(
         "CAN'T SAY: the price was not written down before the reveal.",
-        WorthWord.Of(Compared(0.4, 2.4, 0.6, 2.2), meter, ear, ADay.ShortPlan)));
+        WorthWord.Of(Louder, meter, ear, ADay.ShortPlan, isAgainstControl: true)));
 
     [Fact]
     public void What_costs_nothing_more_is_not_called_not_worth_it() => Assert.StartsWith(
-        "CAN'T SAY for the owner",
-        WorthWord.Of(Compared(-0.6, 0.8, -0.5, 0.7), MeterVerdict.SameWithin, EarVerdict.NotHeard, Priced with { PricePremium = 0 }),
+        "CAN'T SAY",
+        WorthWord.Of(Compared(-0.6, 0.8, -0.5, 0.7), MeterVerdict.SameWithin, EarVerdict.NotHeard, Priced with { PricePremium = 0 }, isAgainstControl: true),
         StringComparison.Ordinal);
 
     [Fact]
@@ -95,6 +112,10 @@ public sealed class TheVerdictTableTests
         Assert.DoesNotContain("same", open, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("no difference", open, StringComparison.OrdinalIgnoreCase);
     }
+
+    private static ClassComparison Louder => Compared(0.4, 2.4, 0.6, 2.2);
+
+    private static ClassComparison Quieter => Compared(-2.4, -0.4, -2.2, -0.6);
 
     private static Plan Priced => ADay.ShortPlan with { PricePremium = 96, Currency = "crowns", SetLifeKm = 48_000 };
 

@@ -10,7 +10,7 @@ internal static class AmendmentsTable
         "amendments",
         "What was changed of the plan after it was frozen: one row a change.",
         [
-            Column.Count<Amendment>("line", "journal line", a => a.Mark.Number).Always,
+            Column.Count<Amendment>("line", "journal line", a => a.Mark.Place).Always,
             Column.Time<Amendment>("at", "when it was made", a => a.Mark.At).Always,
             Column.Text<Amendment>("what", "what was changed, in the word of plan.toml", a => a.What).Always,
             Column.Text<Amendment>("from", "what stood there", a => a.From),

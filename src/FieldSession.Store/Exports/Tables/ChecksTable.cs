@@ -10,7 +10,7 @@ internal static class ChecksTable
         "checks",
         "The checks that were made: one row a typed value.",
         [
-            Column.Count<CheckedValue>("line", "journal line of the check", c => c.Check.Mark.Number).Always,
+            Column.Count<CheckedValue>("line", "journal line of the check", c => c.Check.Mark.Place).Always,
             Column.Time<CheckedValue>("at", "when it was made", c => c.Check.Mark.At).Always,
             Column.Text<CheckedValue>("check", "name of the check", c => c.Check.Name).Always,
             Column.Text<CheckedValue>("value", "name of the value, as in the entry line", c => c.Name).Always,

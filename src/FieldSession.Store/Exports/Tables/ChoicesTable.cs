@@ -22,7 +22,7 @@ internal static class ChoicesTable
             Column.Count<(ChoiceSet Set, Choice Choice)>("place", "place chosen, from 1", c => c.Choice.Place).Always,
             Column.Text<(ChoiceSet Set, Choice Choice)>("chosen", "code at that place", c => c.Set.CodeAt(c.Choice.Trial, c.Choice.Place).Digits).Always,
             Column.YesNo<(ChoiceSet Set, Choice Choice)>("odd_found", "whether the odd one was found; empty: no triangle", OddFound),
-            Column.Count<(ChoiceSet Set, Choice Choice)>("line", "journal line", c => c.Choice.Mark.Number).Always,
+            Column.Count<(ChoiceSet Set, Choice Choice)>("line", "journal line", c => c.Choice.Mark.Place).Always,
             Column.Time<(ChoiceSet Set, Choice Choice)>("at", "when it was stored", c => c.Choice.Mark.At).Always,
         ],
         source => source.Study.ChoiceSets.Where(set => set.IsShown(source.Study)).SelectMany(set => set.Choices.Select(choice => (set, choice))))

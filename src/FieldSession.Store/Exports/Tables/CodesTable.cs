@@ -20,7 +20,7 @@ internal static class CodesTable
             Column.Count<FittedCode>("fitting", "number of the fitting that drew it; empty: driven without sealing", c => c.FittingNumber),
             Column.Text<FittedCode>("place", "place in the order: R (the reference), 1, 2, ...", c => c.Fitting is { } f ? new Place(f.Codes.IndexOf(c.Code)).ToString() : null),
             Column.Text<FittedCode>("commitment", "SHA-256 of the key's canonical line; empty: a paper key", c => c.Fitting?.Commitment),
-            Column.Count<FittedCode>("line", "journal line of the sealing", c => c.Fitting?.Mark.Number),
+            Column.Count<FittedCode>("line", "journal line of the sealing", c => c.Fitting?.Mark.Place),
             Column.Time<FittedCode>("at", "when it was sealed", c => c.Fitting?.Mark.At),
         ],
         Rows)

@@ -17,7 +17,7 @@ internal static class ExtraTable
             Column.Number<(Run Run, Reading Reading)>("l200", "dB", "one-third-octave level at 200 Hz; empty: not read", e => e.Reading.Extras!.Band200Db),
             Column.Number<(Run Run, Reading Reading)>("l250", "dB", "one-third-octave level at 250 Hz; empty: not read", e => e.Reading.Extras!.Band250Db),
             Column.Text<(Run Run, Reading Reading)>("recording", "name of a recording; empty: none", e => e.Reading.Extras!.Recording),
-            Column.Count<(Run Run, Reading Reading)>("line", "journal line of the reading", e => e.Reading.Mark.Number).Always,
+            Column.Count<(Run Run, Reading Reading)>("line", "journal line of the reading", e => e.Reading.Mark.Place).Always,
         ],
         source => source.Study.Runs.SelectMany(run => run.Readings.Where(reading => reading.Extras is not null).Select(reading => (run, reading))))
     {

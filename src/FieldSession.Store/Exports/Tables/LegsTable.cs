@@ -61,7 +61,7 @@ internal static class LegsTable
         Column.Text<EnergyLeg>("note", "words about what spoilt it", leg => leg.Spoilt?.Words),
         Column.Text<EnergyLeg>("doubt", "why it is doubtful", leg => leg.Doubt),
         Column.Text<EnergyLeg>("typed", "the line or row as it was typed", leg => leg.Figures.Typed),
-        Column.Count<EnergyLeg>("line", "journal line", leg => leg.Mark.Number).Always,
+        Column.Count<EnergyLeg>("line", "journal line", leg => leg.Mark.Place).Always,
         Column.Time<EnergyLeg>("at", "when it was typed", leg => leg.Mark.At).Always,
     ];
 

@@ -10,7 +10,7 @@ internal static class NotesTable
         "notes",
         "What somebody said or saw: one row a note.",
         [
-            Column.Count<Note>("line", "journal line", n => n.Mark.Number).Always,
+            Column.Count<Note>("line", "journal line", n => n.Mark.Place).Always,
             Column.Time<Note>("at", "when it was made", n => n.Mark.At).Always,
             Column.Count<Note>("run", "run it belongs to; empty: said outside a run", n => n.Run),
             Column.Count<Note>("segment_number", "segment it belongs to; empty: none", n => n.Segment),

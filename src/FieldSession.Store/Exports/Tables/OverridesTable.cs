@@ -10,7 +10,7 @@ internal static class OverridesTable
         "overrides",
         "Blocking checks that the crew went over: one row an override.",
         [
-            Column.Count<Override>("line", "journal line", o => o.Mark.Number).Always,
+            Column.Count<Override>("line", "journal line", o => o.Mark.Place).Always,
             Column.Time<Override>("at", "when it was given", o => o.Mark.At).Always,
             Column.Text<Override>("check", "name of the check", o => o.Check).Always,
             Column.Count<Override>("before_run", "number of the run that it let start; beyond the last run: none was started", o => o.BeforeRun).Always,

@@ -18,7 +18,7 @@ internal static class PredictionsTable
             Column.YesNo<Prediction>("would_pay", "whether they would pay for the feature; empty: no opinion", p => p.WouldPay),
             Column.Text<Prediction>("basis", "what it rests on: sound, seen (something seen or overheard) or guess", p => BasisWord(p.Basis)).Always.OneOf("sound", "seen", "guess"),
             Column.Text<Prediction>("words", "more in their own words", p => p.Words),
-            Column.Count<Prediction>("line", "journal line", p => p.Mark.Number).Always,
+            Column.Count<Prediction>("line", "journal line", p => p.Mark.Place).Always,
             Column.Time<Prediction>("at", "when it was locked", p => p.Mark.At).Always,
         ],
         source => source.Study.Predictions)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FieldSession.Comparing;
 using FieldSession.State;
 
@@ -20,6 +21,15 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
     /// <summary>From the first run's start to the middle of this run, minutes; null: unknown.</summary>
     public double? Minutes { get; init; }
 
+    /// <summary>The car, as the comparison sees it; null: there is one car.</summary>
+    public string? Car { get; init; }
+
+    /// <summary>Runs driven side by side share it; null: driven alone.</summary>
+    public string? Slot { get; init; }
+
+    /// <summary>The session, as the comparison sees it: what cars drove side by side is one.</summary>
+    public int Session { get; init; }
+
     /// <summary>Where the reading, or that it was missed, stands in the journal; null: the run ended before.</summary>
     public LineMark? Mark { get; init; }
 
@@ -38,16 +48,23 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
         ILookup<(int?, int?), string> notes = source.Study.Notes.ToLookup(note => (note.Run, note.Segment), note => note.Words);
         foreach (Run run in source.Study.Runs)
         {
-            foreach (ReadingRow row in OfRun(run, plan, [.. levels[run.Number]]))
+            foreach (ReadingRow row in OfRun(run, plan, [.. levels[run.Number]], source.Study.Runs.Min(r => r.Session)))
             {
                 yield return row with { Note = row.Take == 1 ? Joined(notes[(run.Number, row.Segment.Number)]) : null };
             }
         }
     }
 
-    private static IEnumerable<ReadingRow> OfRun(Run run, Plan plan, MeasuredLevel[] levels)
+    private static IEnumerable<ReadingRow> OfRun(Run run, Plan plan, MeasuredLevel[] levels, int firstSession)
     {
-        double? minutes = levels.Length > 0 ? levels[0].Minutes : null;
+        MeasuredLevel? first = levels.FirstOrDefault();
+        ReadingRow of = new(run, plan.Route[0], 0)
+        {
+            Minutes = first?.Minutes,
+            Car = first?.Car ?? run.Car,
+            Slot = first?.Slot,
+            Session = int.TryParse(first?.Session, NumberStyles.None, CultureInfo.InvariantCulture, out int session) ? session : first is null ? run.Session : firstSession,
+        };
         ILookup<int, (Reading Reading, MeasuredLevel Level)> read = StudyReadings.InRouteOrder(run).Zip(levels).ToLookup(pair => pair.First.Segment);
         foreach (Segment segment in plan.Route)
         {
@@ -55,13 +72,13 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
             int take = 0;
             foreach ((Reading reading, MeasuredLevel level) in read[segment.Number])
             {
-                yield return new ReadingRow(run, segment, ++take) { Reading = reading, Level = level, Minutes = minutes, Mark = reading.Mark };
+                yield return of with { Segment = segment, Take = ++take, Reading = reading, Level = level, Mark = reading.Mark };
             }
 
             // while a run is on, what has not been reached yet is not missed
             if (take == 0 && (missed is not null || !run.IsOn))
             {
-                yield return new ReadingRow(run, segment, 1) { Minutes = minutes, Mark = missed?.Mark };
+                yield return of with { Segment = segment, Take = 1, Mark = missed?.Mark };
             }
         }
     }

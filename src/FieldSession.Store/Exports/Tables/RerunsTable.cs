@@ -10,7 +10,7 @@ internal static class RerunsTable
         "reruns",
         "Brackets that were driven again: one row a bracket. Which drive counts is decided by the plan's rule.",
         [
-            Column.Count<Rerun>("line", "journal line", r => r.Mark.Number).Always,
+            Column.Count<Rerun>("line", "journal line", r => r.Mark.Place).Always,
             Column.Time<Rerun>("at", "when it was decided", r => r.Mark.At).Always,
             Column.Count<Rerun>("bracket", "number of the bracket", r => r.Bracket).Always,
             Column.Count<Rerun>("first_run", "number of the first run of the re-run", r => r.FirstRun).Always,

@@ -20,9 +20,9 @@ internal static class SessionsTable
             Column.Number<CalibratedSession>("after_db", "dB", "shown on the calibrator after", s => s.Session.After?.LevelDb),
             Column.Number<CalibratedSession>("drift_db", "dB", "after minus before", s => s.Session.DriftDb),
             Column.YesNo<CalibratedSession>("void", "whether the meter drifted too far, so that no reading of the session counts", s => s.IsVoid),
-            Column.Count<CalibratedSession>("before_line", "journal line of the check before", s => s.Session.Before?.Mark.Number),
+            Column.Count<CalibratedSession>("before_line", "journal line of the check before", s => s.Session.Before?.Mark.Place),
             Column.Time<CalibratedSession>("before_at", "when the check before was made", s => s.Session.Before?.Mark.At),
-            Column.Count<CalibratedSession>("after_line", "journal line of the check after", s => s.Session.After?.Mark.Number),
+            Column.Count<CalibratedSession>("after_line", "journal line of the check after", s => s.Session.After?.Mark.Place),
             Column.Time<CalibratedSession>("after_at", "when the check after was made", s => s.Session.After?.Mark.At),
         ],
         Rows)

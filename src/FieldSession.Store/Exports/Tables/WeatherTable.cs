@@ -10,7 +10,7 @@ internal static class WeatherTable
         "weather",
         "The conditions: one row a note of them; what was not typed is empty.",
         [
-            Column.Count<Weather>("line", "journal line", w => w.Mark.Number).Always,
+            Column.Count<Weather>("line", "journal line", w => w.Mark.Place).Always,
             Column.Time<Weather>("at", "when it was noted", w => w.Mark.At).Always,
             Column.Number<Weather>("air_c", "degC", "air temperature", w => w.Air?.Celsius),
             Column.Number<Weather>("road_c", "degC", "temperature of the road surface", w => w.Road?.Celsius),

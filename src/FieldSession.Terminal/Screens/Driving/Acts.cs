@@ -16,7 +16,7 @@ internal sealed record Acts(ImmutableList<Act> Last)
     public static Acts None { get; } = new([]);
 
     /// <summary>The last acts of a logbook.</summary>
-    public static Acts Of(Logbook logbook) => new([.. logbook.LastFacts.Select(fact => new Act(fact.Line.Number, fact.Echo))]);
+    public static Acts Of(Logbook logbook) => new([.. logbook.LastFacts.Select(fact => new Act(fact.Place, fact.Echo))]);
 
     /// <summary>The acts from a line on: while a run is on, what was read in earlier runs stays out of sight.</summary>
     public IEnumerable<Act> Since(int number) => Last.Where(act => act.Number >= number);

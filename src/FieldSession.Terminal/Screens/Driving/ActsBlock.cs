@@ -11,7 +11,7 @@ internal static class ActsBlock
     /// <summary>At most so many rows; an act takes several of them where it may be wrapped.</summary>
     public static IEnumerable<PageRow> Rows(DriveSight sight, int columns, int rows, bool wrapped)
     {
-        int from = sight.Study.RunOn?.Started.Number ?? 0;
+        int from = sight.Study.RunOn?.Started.Place ?? 0;
         return sight.Acts.Since(from).TakeLast(MostActs).SelectMany(act => Rows(act, columns, wrapped)).TakeLast(rows);
     }
 

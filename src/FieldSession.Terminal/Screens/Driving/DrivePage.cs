@@ -95,7 +95,7 @@ internal static class DrivePage
             PageRow.Of(Prompt),
             Message(sight, columns),
             .. StoredBlock.Rows(sight.Study, columns, large: false).Take(1),
-            PageRow.Of($"{LeastColumns}x{LeastRows + 2} is needed to show all; entry works", Ink.Quiet),
+            PageRow.Of($"needs {LeastColumns}x{LeastRows + 2}; entry works", Ink.Quiet),
         ];
         return new DriveWords(Indented(all, rows, indent: ""), Box(1, columns, indent: 0));
     }

@@ -10,19 +10,16 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>The drive screen: the page, the entry box, and the wires from keys to the logbook.</summary>
 internal sealed class DriveScreen : Screen
 {
-    /// <summary>A second Enter within this time is a bouncing key or a bump.</summary>
-    public static readonly TimeSpan Bounce = TimeSpan.FromMilliseconds(300);
-
     private readonly Desk _desk;
     private readonly Pen _pen;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly EntryBox _box;
+    private readonly EnterBounce _enter;
     private Acts _acts = Acts.None;
     private Palette _palette;
     private string? _message;
     private string _justWritten = "";
     private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
-    private DateTimeOffset _lastEnter = DateTimeOffset.MinValue;
 
     /// <summary>The screen on a study.</summary>
     public DriveScreen(Desk desk, Pen pen)
@@ -30,6 +27,7 @@ internal sealed class DriveScreen : Screen
         _desk = desk;
         _pen = pen;
         _palette = desk.Palette;
+        _enter = new EnterBounce(desk.Clock);
         _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Named = OnNamed, Act = OnTyped };
         Add(_page, _box);
     }
@@ -125,7 +123,7 @@ internal sealed class DriveScreen : Screen
         switch (typed.Kind)
         {
             case TypedKind.Writes:
-                _justWritten = Write(typed.Text) ? typed.Text : "";
+                _justWritten = Write(typed.Text) ? typed.Begun : "";
                 break;
             case TypedKind.Corrects:
                 Write("u");
@@ -143,11 +141,13 @@ internal sealed class DriveScreen : Screen
     private void Commit()
     {
         _justWritten = "";
-        DateTimeOffset now = _desk.Clock.GetUtcNow();
-        bool bounced = now - _lastEnter < Bounce;
-        _lastEnter = now;
+        bool bounced = _enter.IsBounce();
         string line = Typing.LineOf(_box.Text);
-        if (line.Length > 0)
+        if (Parking.IsWord(line))
+        {
+            Park();
+        }
+        else if (line.Length > 0)
         {
             Write(line);
         }
@@ -155,6 +155,20 @@ internal sealed class DriveScreen : Screen
         {
             Write($"run {code}");
         }
+    }
+
+    private void Park()
+    {
+        _box.Put("");
+        if (Study.RunOn is { } run)
+        {
+            Say($"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop");
+            return;
+        }
+
+        Say(null);
+        _desk.Parking.Take(Parking.Word);
+        Ask(KeyDeed.Screen, KeyTable.Stop);
     }
 
     // What could not be stored stays in the box, so that it can be mended, or tried again with Enter.

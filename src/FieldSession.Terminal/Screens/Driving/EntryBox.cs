@@ -34,9 +34,26 @@ internal sealed class EntryBox : TextField
         ArgumentNullException.ThrowIfNull(key);
         if (key.IsCtrl || key.IsAlt || !key.TryGetPrintableRune(out Rune rune))
         {
-            return Named(key) || base.OnKeyDown(key);
+            // Ctrl+Z would take back a letter of what is typed; a slip of the finger must not.
+            return key == Key.Z.WithCtrl || Named(key) || base.OnKeyDown(key);
         }
 
+        return OnTyped(key, rune);
+    }
+
+    /// <inheritdoc/>
+    protected override string OnSanitizingPaste(string text) => base.OnSanitizingPaste(PastedText.InOneLine(text));
+
+    /// <inheritdoc/>
+    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
+    {
+        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
+        ClearAllSelection();
+        MoveEnd();
+    }
+
+    private bool OnTyped(Key key, Rune rune)
+    {
         // Beyond the basic plane there are no keys that act.
         TypedKey pressed = rune.IsBmp ? Press(Text, (char)rune.Value) : new TypedKey(TypedKind.Goes);
         switch (pressed.Kind)
@@ -52,13 +69,5 @@ internal sealed class EntryBox : TextField
                 Act(pressed);
                 return true;
         }
-    }
-
-    /// <inheritdoc/>
-    protected override void OnHasFocusChanged(bool newHasFocus, View? previousFocusedView, View? focusedView)
-    {
-        base.OnHasFocusChanged(newHasFocus, previousFocusedView, focusedView);
-        ClearAllSelection();
-        MoveEnd();
     }
 }

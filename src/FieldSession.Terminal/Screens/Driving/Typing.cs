@@ -28,7 +28,8 @@ internal enum TypedKind
 /// <summary>What becomes of a typed character, and the text, the line or the words about it.</summary>
 /// <param name="Kind">What becomes of it.</param>
 /// <param name="Text">The box's new text, the line to write, or words for the crew.</param>
-internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
+/// <param name="Begun">The character, where it may yet turn out to be the beginning of a word; empty: it can't.</param>
+internal readonly record struct TypedKey(TypedKind Kind, string Text = "", string Begun = "");
 
 /// <summary>
 /// How keys and box work together, without any mode beside the text in the box: an empty box has one-key acts, figures
@@ -36,23 +37,24 @@ internal readonly record struct TypedKey(TypedKind Kind, string Text = "");
 /// </summary>
 internal static class Typing
 {
-    // At a stop "run", "rate" and "weather" are typed as on standard input; their first letters are flags, so the second
-    // letter takes the flag back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
-    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "ra", "we"];
+    // At a stop words are typed as on standard input. Right after a reading or a note some of their first letters are acts,
+    // so the second letter takes the act back: "run", "rate", "weather", "shift", "extra", "calibration", "choose", "confirm".
+    // Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "ra", "we", "sh", "ex", "ca", "ch", "co"];
 
     /// <summary>What a character does to the box.</summary>
     /// <param name="text">What stands in the box.</param>
     /// <param name="typed">The character.</param>
     /// <param name="study">The study, for the plan's phrases.</param>
     /// <param name="keys">The keys that act.</param>
-    /// <param name="justWritten">The line that the key before wrote at once; empty: none.</param>
+    /// <param name="justWritten">The character before, where it wrote a line at once; empty: none.</param>
     public static TypedKey Press(string text, char typed, Study study, KeyTable keys, string justWritten = "")
     {
         if (text.Length == 0)
         {
-            return study.RunOn is null && WordsAtAStop.Contains(justWritten + typed)
+            return study.RunOn is null && WordsAtAStop.Contains((justWritten + typed).ToLowerInvariant())
                 ? new TypedKey(TypedKind.Corrects, justWritten + typed)
-                : OnEmpty(typed, keys);
+                : OnEmpty(typed, study, keys);
         }
 
         return char.IsAsciiDigit(text[0]) ? OnReading(text, typed, keys) : OnWords(text, typed, study);
@@ -61,20 +63,32 @@ internal static class Typing
     /// <summary>The entry line that the box's text means: the sign that begins words is not part of it.</summary>
     public static string LineOf(string text) => text.TrimStart().StartsWith(':') ? text.TrimStart()[1..].Trim() : text.Trim();
 
-    private static TypedKey OnEmpty(char typed, KeyTable keys)
+    private static TypedKey OnEmpty(char typed, Study study, KeyTable keys)
     {
-        if (keys.ActOf(KeyTable.Drive, typed) is { } act)
+        KeyRow? speaker = keys.SpeakerOf(KeyTable.Drive, typed) is { } row && row.ObjectionIn(study) is null ? row : null;
+        KeyRow? act = speaker ?? keys.ActOf(KeyTable.Drive, typed);
+        return act is not null && !BeginsWord(act, study)
+            ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
+            : OnEmptyWithoutAct(typed, study, keys);
+    }
+
+    private static TypedKey OnEmptyWithoutAct(char typed, Study study, KeyTable keys)
+    {
+        if (keys.AsksHelp(typed))
         {
-            return new TypedKey(TypedKind.Writes, act.Line);
+            return new TypedKey(TypedKind.AsksHelp);
         }
 
         return typed switch
         {
-            '?' => new TypedKey(TypedKind.AsksHelp),
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
+            _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, $"'{typed}' does nothing here; words begin with ':', notes with ';'"),
             _ => new TypedKey(TypedKind.Goes),
         };
     }
+
+    // At a stop a flag is no act before there is a reading, or once other acts came after it.
+    private static bool BeginsWord(KeyRow act, Study study) => study.RunOn is null && IsFlag(act.Line) && act.ObjectionIn(study) is not null;
 
     private static TypedKey OnWords(string text, char typed, Study study) => text == ";" && PhraseOf(typed, study) is { } phrase
         ? new TypedKey(TypedKind.Writes, phrase)
@@ -104,7 +118,7 @@ internal static class Typing
             return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}");
         }
 
-        return typed == '?'
+        return keys.AsksHelp(typed)
             ? new TypedKey(TypedKind.AsksHelp)
             : new TypedKey(TypedKind.Nothing, $"'{typed}' waits for an empty box: Enter stores, Esc empties");
     }

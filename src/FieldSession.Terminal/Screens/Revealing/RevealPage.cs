@@ -47,7 +47,7 @@ internal static class RevealPage
             PageRow.Of(Columns.Left("code", CodeColumns) + "by the key; read on the tyres", Ink.Quiet),
             .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
             PageRow.Blank,
-            .. key.NotesThatName(study).SelectMany(note => Text($"! the note of line {note.Mark.Number}, written before, names a spec: {note.Words}", columns)),
+            .. key.NotesThatName(study).SelectMany(note => Text($"! the note of line {note.Mark.Place}, written before, names a spec: {note.Words}", columns)),
         ];
     }
 

@@ -1,0 +1,113 @@
+using System.Buffers;
+using System.Text.Json;
+using FieldSession.Archiving;
+using FieldSession.Revealing;
+using FieldSession.Store.Exports;
+using FieldSession.Store.Journaling;
+
+namespace FieldSession.Store.Archiving;
+
+/// <summary>
+/// The index of an archive's folder: one JSON file, written whole. An index that can't be read, or is of another version, counts as none.
+/// No level of a code and no spec's name stands in it.
+/// </summary>
+internal static class ArchiveIndex
+{
+    /// <summary>Its name in the folder.</summary>
+    public const string FileName = "archive-index.json";
+
+    private const int Version = 1;
+
+    /// <summary>The studies that the index of a folder knows, by path; empty: there is none that can be read.</summary>
+    public static Dictionary<string, IndexedStudy> In(string root)
+    {
+        string path = Path.Combine(root, FileName);
+        try
+        {
+            using JsonDocument json = JsonDocument.Parse(File.ReadAllBytes(path));
+            return json.RootElement.GetProperty("version").GetInt32() == Version
+                ? json.RootElement.GetProperty("studies").EnumerateArray().Select(Read).ToDictionary(study => study.Stamp.Path)
+                : [];
+        }
+        catch (Exception none) when (none is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>Writes the index.</summary>
+    /// <returns>Why it could not be written; null: it was.</returns>
+    public static string? Write(string root, IEnumerable<IndexedStudy> studies)
+    {
+        ArrayBufferWriter<byte> bytes = new();
+        using (Utf8JsonWriter json = new(bytes, JsonNumbers.Layout with { Indented = false }))
+        {
+            json.WriteStartObject();
+            json.WriteNumber("version", Version);
+            json.Parts("studies", studies, study => Write(json, study));
+            json.WriteEndObject();
+        }
+
+        try
+        {
+            WholeFile.Write(new Disk(), Path.Combine(root, FileName), bytes.WrittenSpan);
+            return null;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return fault.Message;
+        }
+    }
+
+    private static void Write(Utf8JsonWriter json, IndexedStudy indexed)
+    {
+        ArchivedStudy study = indexed.Study;
+        json.WriteString("path", indexed.Stamp.Path);
+        json.WriteNumber("bytes", indexed.Stamp.Bytes);
+        json.WriteNumber("ticks", indexed.Stamp.Ticks);
+        json.WriteString("study", study.Name);
+        json.WriteString("began", study.Began?.ToString("O"));
+        json.Texts("crew", study.Crew);
+        json.WriteString("route", study.Route);
+        json.WriteNumber("runs", study.Runs);
+        json.WriteBoolean("finished", study.IsFinished);
+        json.Parts("scatter", study.Scatter, one =>
+        {
+            json.WriteString("group", one.Group);
+            json.WriteBoolean("is_kind", one.IsKind);
+            json.Figure("nu_run", one.NuRun);
+            json.Figure("s_run", one.SRunDb);
+            json.Figure("kbar", one.Kbar);
+            json.Figure("nu_e", one.NuE);
+            json.Figure("s_e", one.SEDb);
+        });
+        json.Parts("predictions", study.Predictions, one =>
+        {
+            json.WriteBoolean("hit", one.Hit);
+            json.Figure("chance", one.Chance);
+            json.Figure("stated", one.Stated);
+        });
+    }
+
+    private static IndexedStudy Read(JsonElement json) => new(
+        new StudyStamp(json.GetProperty("path").GetString()!, json.GetProperty("bytes").GetInt64(), json.GetProperty("ticks").GetInt64()),
+        new ArchivedStudy(
+            json.GetProperty("study").GetString()!,
+            json.GetProperty("began") is { ValueKind: JsonValueKind.String } began ? began.GetDateTimeOffset() : null,
+            [.. json.GetProperty("crew").EnumerateArray().Select(name => name.GetString()!)],
+            json.GetProperty("route").GetString()!,
+            json.GetProperty("runs").GetInt32(),
+            json.GetProperty("finished").GetBoolean(),
+            [.. json.GetProperty("scatter").EnumerateArray().Select(one => new ArchivedScatter(
+                one.GetProperty("group").GetString()!,
+                one.GetProperty("is_kind").GetBoolean(),
+                one.GetProperty("nu_run").GetDouble(),
+                Figure(one, "s_run"),
+                one.GetProperty("kbar").GetDouble(),
+                one.GetProperty("nu_e").GetDouble(),
+                Figure(one, "s_e")))],
+            [.. json.GetProperty("predictions").EnumerateArray().Select(one => new ScoredPrediction(
+                one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))]));
+
+    private static double? Figure(JsonElement json, string name) => json.GetProperty(name) is { ValueKind: JsonValueKind.Number } figure ? figure.GetDouble() : null;
+}

@@ -1,0 +1,96 @@
+using FieldSession.Journal;
+
+namespace FieldSession.Store.Journaling;
+
+/// <summary>What another laptop's file brought.</summary>
+/// <param name="File">The file, as it was named.</param>
+/// <param name="Strands">How many lines of which strand were new; empty: nothing was.</param>
+public sealed record MergedFile(string File, IReadOnlyList<(string Strand, int Lines)> Strands);
+
+/// <summary>What a merge came to.</summary>
+/// <param name="Files">What each file brought.</param>
+/// <param name="Lines">Every line of the study now.</param>
+public sealed record MergedStudy(IReadOnlyList<MergedFile> Files, IReadOnlyList<Line> Lines);
+
+/// <summary>
+/// Takes the strands of other laptops into a study. The result is the union of all lines, so the order in which files are
+/// merged, and how often, makes no difference. The other files are read only, as they lie there, on a stick or a shared folder.
+/// </summary>
+public static class StudyMerge
+{
+    /// <summary>Takes in what is new. All files are read and checked before anything is written.</summary>
+    /// <param name="study">The study, just opened.</param>
+    /// <param name="others">The other laptops' study files.</param>
+    /// <exception cref="StudyMissingException">There is no study at a path.</exception>
+    /// <exception cref="OtherStudyException">A file is of another study.</exception>
+    /// <exception cref="TwoHistoriesException">One strand goes on differently in two files.</exception>
+    /// <exception cref="StudyDamagedException">Lines of a file are lost in both of its copies.</exception>
+    /// <exception cref="LineNotSafeException">The disk would not take the lines; nothing was added.</exception>
+    public static MergedStudy Into(StudyFile study, IEnumerable<string> others)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ArgumentNullException.ThrowIfNull(others);
+        Dictionary<(string Strand, int Number), Line> known = study.Lines.ToDictionary(line => (line.Strand, line.Number));
+        List<Line> added = [];
+        List<MergedFile> files = [];
+        foreach (string path in others)
+        {
+            IReadOnlyList<Line> lines = LinesOf(path);
+            RefuseOtherStudy(study, path, lines);
+            List<Line> fresh = [.. lines.Where(line => IsNew(line, known, path))];
+            foreach (Line line in fresh)
+            {
+                known.Add((line.Strand, line.Number), line);
+            }
+
+            added.AddRange(fresh);
+            files.Add(new MergedFile(path, [.. fresh.GroupBy(line => line.Strand).Select(strand => (strand.Key, strand.Count())).OrderBy(s => s.Key, StringComparer.Ordinal)]));
+        }
+
+        study.AppendAll(added);
+        return new MergedStudy(files, [.. study.Lines, .. added]);
+    }
+
+    /// <summary>The lines of a study, from whichever of its copies holds them, without locking or mending it.</summary>
+    /// <exception cref="StudyFileException">There is none, or lines are lost in both copies.</exception>
+    public static IReadOnlyList<Line> LinesOf(string path)
+    {
+        StudyPaths paths = StudyPaths.Of(path);
+        Disk disk = new();
+        return Refusal.Of(paths.Study, () =>
+        {
+            if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
+            {
+                throw new StudyMissingException($"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.");
+            }
+
+            byte[]? text = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : null;
+            Finding finding = Finding.Of(disk, paths, text);
+            return Loss.In(paths, finding, text) is { } loss ? throw loss : finding.Lines;
+        });
+    }
+
+    private static void RefuseOtherStudy(StudyFile study, string path, IReadOnlyList<Line> lines)
+    {
+        if (FirstOf(study.Lines) != FirstOf(lines))
+        {
+            throw new OtherStudyException(
+                $"{path}: this is another study than {study.Path}, for its first line is another one. Nothing was changed. Only copies of one study can be merged: hand the study over as a file once, before both laptops enter.");
+        }
+    }
+
+    // the one strand that takes note of no other begins the study
+    private static string? FirstOf(IReadOnlyList<Line> lines) => StrandOrder.Of(lines) is [{ } first, ..] ? first.Hash : null;
+
+    private static bool IsNew(Line line, Dictionary<(string Strand, int Number), Line> known, string path)
+    {
+        if (!known.TryGetValue((line.Strand, line.Number), out Line? there))
+        {
+            return true;
+        }
+
+        return there.Hash == line.Hash ? false : throw new TwoHistoriesException(
+            $"{path}: strand {line.Strand} goes on differently from line {line.Number} on, so one laptop has written two histories, as happens where an older copy was put in the place of a newer one and written on. "
+            + "Nothing was changed. Verify both files, keep the one that is right, and type the acts of the other one in again.");
+    }
+}

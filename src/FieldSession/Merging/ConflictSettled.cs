@@ -1,0 +1,64 @@
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Merging;
+
+/// <summary>
+/// A conflict between two laptops is settled, with a reason. Neither side is dropped: both stay in the journal and in the report, and a
+/// later decision can be another one. It is to be made blind, so it is refused once the key is open.
+/// </summary>
+/// <param name="Kind">What kind of conflict it is.</param>
+/// <param name="First">The line told first.</param>
+/// <param name="Second">The other line.</param>
+/// <param name="Counts">Which side counts.</param>
+/// <param name="Reason">Why, in the crew's words.</param>
+public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName Second, ConflictSide Counts, string Reason) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study switch
+        {
+            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
+            { Opening: not null } => new Objection("the key is open: how a conflict is settled can no longer be decided blind", "type '; your words' to add a note"),
+            { RunOn: { } run } => new Objection($"run {run.Number} is on", "settle it at the next stop"),
+            _ when !study.Conflicts.Exists(IsMeant) => new Objection("there is no such conflict", "'review' lists them"),
+            _ when Counts == ConflictSide.Both && Kind is ConflictKind.SamePrediction or ConflictKind.SamePlanPart => new Objection(
+                "one of the two has to count", "type 'settle 1 first because WHY' or 'settle 1 second because WHY'"),
+            _ => null,
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        int at = study.Conflicts.FindIndex(IsMeant);
+        return at < 0 ? study : study with
+        {
+            Conflicts = study.Conflicts.SetItem(at, study.Conflicts[at] with { Settlement = new Settlement(Counts, Reason, mark) }),
+            Undoables = [],
+        };
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        int at = after.Conflicts.FindIndex(IsMeant);
+        string what = at < 0 ? "a conflict" : $"conflict {at + 1} ({after.Conflicts[at].Words})";
+        int open = after.Unsettled.Count();
+        return new Echo($"settled: {what}: {InWords(Counts)}, because {Reason}{(open == 0 ? "; none is left open" : $"; {open} still open")}");
+    }
+
+    /// <summary>A decision in words.</summary>
+    public static string InWords(ConflictSide side) => side switch
+    {
+        ConflictSide.First => "the first counts",
+        ConflictSide.Second => "the second counts",
+        _ => "both count",
+    };
+
+    private bool IsMeant(Conflict conflict) => conflict.IsAbout(Kind, First, Second);
+}

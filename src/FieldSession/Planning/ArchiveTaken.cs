@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using FieldSession.Journal;
+using FieldSession.State;
+
+namespace FieldSession.Planning;
+
+/// <summary>
+/// The plan asks for the repeatability of the crew's earlier days. It is written down before run 1, figures and all, so that neither
+/// the result nor an archive that grows meanwhile can decide what is lent.
+/// </summary>
+/// <param name="From">The archive's folder, as it was named.</param>
+/// <param name="Lines">The repeatability of its days.</param>
+public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lines) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Gate.WhileDataAreOpen(study) ?? (study.Runs.Count > 0
+            ? new Objection("run 1 has begun: what the archive lends is decided before it", "go on without it, or give it to 'compare --archive' to look at")
+            : Lines.Count == 0
+            ? new Objection("no finished study of this crew and loop is in the archive", "drive without it; this day will be the first of it")
+            : null);
+    }
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study with { Archive = new TakenArchive(From, Lines, mark), Undoables = [] };
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        int days = Lines.Select(line => line.Day).Distinct().Count();
+        double nu = Lines.Where(line => line.Group == "steady").Sum(line => line.NuRun);
+        return new Echo($"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {From} (steady segments: {nu:0} degrees of freedom); it stands in the report");
+    }
+}

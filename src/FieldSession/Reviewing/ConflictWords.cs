@@ -1,0 +1,25 @@
+using FieldSession.State;
+
+namespace FieldSession.Reviewing;
+
+/// <summary>What laptops did without knowing of each other, and how it was settled, in plain words. No level stands in them.</summary>
+public static class ConflictWords
+{
+    /// <summary>A sentence a conflict, in order; empty: there is none.</summary>
+    public static IEnumerable<string> Of(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Conflicts.Select((conflict, index) => Line(conflict, index + 1));
+    }
+
+    private static string Line(Conflict conflict, int number) => conflict.Settlement is { } settlement
+        ? $"Conflict {number}: {conflict.Words}; settled: {Side(settlement.Counts)}, because {settlement.Reason}."
+        : $"Conflict {number}: {conflict.Words}; NOT SETTLED: both count until 'settle {number} first because WHY' (or second, or both).";
+
+    private static string Side(ConflictSide side) => side switch
+    {
+        ConflictSide.First => "the first counts",
+        ConflictSide.Second => "the second counts",
+        _ => "both count",
+    };
+}

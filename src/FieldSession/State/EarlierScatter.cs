@@ -1,0 +1,23 @@
+using System.Collections.Immutable;
+
+namespace FieldSession.State;
+
+/// <summary>How well runs repeated on an earlier day of the archive, over one class of segments.</summary>
+/// <param name="Day">The study of that day.</param>
+/// <param name="Group">"all", "steady" or "impact".</param>
+/// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
+/// <param name="SRunDb">Run-to-run standard deviation of the run means, dB; null without degrees of freedom.</param>
+/// <param name="Kbar">Share of the reading variance in a run mean.</param>
+/// <param name="NuE">Degrees of freedom of <paramref name="SEDb"/>.</param>
+/// <param name="SEDb">Standard deviation of a reading, dB; null without degrees of freedom.</param>
+public sealed record EarlierScatter(string Day, string Group, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb);
+
+/// <summary>What a study takes from its crew's archive; fixed before run 1.</summary>
+/// <param name="From">The archive's folder, as it was named.</param>
+/// <param name="Lines">The repeatability of its days.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public sealed record TakenArchive(string From, ImmutableList<EarlierScatter> Lines, LineMark Mark)
+{
+    /// <summary>How many days it holds.</summary>
+    public int Days => Lines.Select(line => line.Day).Distinct().Count();
+}

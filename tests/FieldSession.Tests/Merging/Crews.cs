@@ -1,0 +1,100 @@
+using System.Globalization;
+using FieldSession.Journal;
+using FieldSession.State;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Merging;
+
+/// <summary>Laptops in memory that got one study handed over, type by lot, and merge by lot.</summary>
+internal sealed class Crews
+{
+    private static readonly string[] Acts =
+    [
+        "calibration before 94.0", "calibration after 93.9", "weather air=6 road=5 wind=2 surface=dry", "run 417", "run 862", "run 417", "run 862",
+        "5860", "6163", "5961 t van", "60", "58-62", "m", "71", "t", "w", "u", "u", "; hollow", "d", "end", "seg 2", "confirm 1.1", "correct 1.1 57-59", "correct 2.2 61-63",
+        "shift 1.1 +1", "flag 1.1 r", "flag 2.1 n grit", "amend margin_db=1.5 because asked", "amend margin_db=2 because else", "rate Tam roar 6.25", "ratings closed",
+        "settle 1 first because ours", "settle 1 second because theirs", "settle 2 both because fine", "predict Ro 862 3", "prediction Tam 417 2",
+    ];
+
+    private readonly Random _lot;
+
+    public Crews(int seed, int laptops)
+    {
+        _lot = new Random(seed);
+        ADay first = new(Plan);
+        if (_lot.Next(2) == 0)
+        {
+            first.Ready();
+        }
+
+        for (int i = 0; i < laptops; i++)
+        {
+            // the first laptop goes on in its strand; clocks differ by some seconds
+            Laptops.Add(new Laptop(i == 0 ? "00000000000000aa" : $"00000000000000b{i}", [.. first.Journal.Lines], new StoppedClock()));
+            Laptops[i].Clock.Advance(TimeSpan.FromSeconds(_lot.Next(90)));
+        }
+    }
+
+    public static Plan Plan => ADay.ShortPlan with { Order = [new Place(0), new Place(1), new Place(1), new Place(0)], Attributes = ["roar"] };
+
+    public List<Laptop> Laptops { get; } = [];
+
+    /// <summary>Lets laptops type, and now and then merge.</summary>
+    public Crews Type(int acts)
+    {
+        for (int i = 0; i < acts; i++)
+        {
+            Laptop laptop = Laptops[_lot.Next(Laptops.Count)];
+            if (_lot.Next(25) == 0)
+            {
+                laptop.Take(Laptops[_lot.Next(Laptops.Count)].Lines);
+            }
+
+            laptop.Clock.Advance(TimeSpan.FromSeconds(_lot.Next(60)));
+            laptop.Book.Write(Acts[_lot.Next(Acts.Length)]);
+        }
+
+        return this;
+    }
+
+    /// <summary>All lines of two journals, those of the first in front, as a merge puts them.</summary>
+    public static List<Line> Merged(IReadOnlyList<Line> into, IReadOnlyList<Line> other)
+    {
+        HashSet<string> known = [.. into.Select(line => line.Hash)];
+        return [.. into, .. other.Where(line => known.Add(line.Hash))];
+    }
+
+    /// <summary>Everything that a study tells, as text.</summary>
+    public static string Told(IReadOnlyList<Line> lines)
+    {
+        Study s = Logbook.Fold(lines);
+        IEnumerable<string> told =
+        [
+            .. s.Sessions.Select(x => $"session {x.Number} {x.Before} {x.After}"),
+            .. s.Runs.Select(x => string.Create(CultureInfo.InvariantCulture, $"run {x.Number} {x.Code} {x.Car} {x.Session} {x.Step} {x.Doubt} {x.Ended} {string.Join(" / ", x.Passages)}")),
+            .. s.Notes.Select(x => $"{x}"), .. s.Weather.Select(x => $"{x}"), .. s.Amendments.Select(x => $"{x}"),
+            .. s.Predictions.Select(x => $"{x}"), .. s.Ratings.Select(x => $"{x}"), .. s.Conflicts.Select(x => $"{x}"),
+            $"{s.Plan!.MarginDb} {s.OrderDriven} {s.DataFrozen}",
+        ];
+        return string.Join('\n', told);
+    }
+
+    internal sealed class Laptop
+    {
+        public Laptop(string strand, List<Line> lines, StoppedClock clock)
+        {
+            (Strand, Clock) = (strand, clock);
+            Book = Logbook.Open(new MemoryJournal(lines), clock, strand);
+        }
+
+        public StoppedClock Clock { get; }
+
+        public Logbook Book { get; private set; }
+
+        public IReadOnlyList<Line> Lines => Book.Lines;
+
+        public string Strand { get; }
+
+        public void Take(IReadOnlyList<Line> other) => Book = Logbook.Open(new MemoryJournal(Merged(Lines, other)), Clock, Strand);
+    }
+}

@@ -1,0 +1,69 @@
+using System.Text;
+using System.Text.RegularExpressions;
+using FieldSession.State;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Screens;
+
+/// <summary>How many keys each act takes, counted while the act is done; docs/keystrokes.md is printed from it.</summary>
+public sealed partial class KeystrokesTests
+{
+    private static readonly Counted[] Road =
+    [
+        new("a range, and the next segment is up", "5860<Enter>", 5, study => Last(study) is { } r && $"{r.Levels}" == "58-60" && study.NextSegment!.Number == 3),
+        new("a range with tenths", "585605<Enter>", 7, study => $"{Last(study)!.Levels}" == "58.5-60.5"),
+        new("one peak on an impact segment", "714<Enter>", 4, study => $"{Last(study)!.Levels}" == "71.4"),
+        new("a range that traffic spoilt, flagged before Enter", "5860t<Enter>", 6, study => Last(study)!.Spoilt!.Cause == SpoiltCause.Traffic),
+        new("flag on the last reading", "t", 1, study => Last(study)!.Spoilt!.Cause == SpoiltCause.Traffic),
+        new("flag on the last reading, on the keypad", "+", 1, study => Last(study)!.Spoilt!.Cause == SpoiltCause.Traffic),
+        new("missed, and the next segment is up", "m", 1, study => study.NextSegment!.Number == 3),
+        new("undo", "u", 1, study => study.RunOn!.Passages.Count == 0),
+        new("a phrase of the plan as note", ";1", 2, study => study.Notes.Count == 1),
+        new("the same, and whose words it was", ";1d", 3, study => study.Notes[0].Who == "Ro"),
+    ];
+
+    private static readonly Counted[] Stop =
+    [
+        new("the next run, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2),
+        new("the stop opens and marks the first doubtful reading", "parked<Enter>", 7, study => study.RunOn is null, Shows: ">  1 Mill lane"),
+        new("the doubtful reading stands", "y", 1, study => study.Runs[0].Readings.First().Confirmed, InStop: true),
+        new("the doubtful reading is corrected", "5860<Enter>", 5, study => $"{study.Runs[0].Readings.First().CorrectedFrom}" == "84-86", InStop: true),
+        new("an off-by-one is mended from the next reading on", "<CursorDown>>", 2, study => study.Runs[0].Readings.Last().Segment == 3, InStop: true),
+        new("the next run from there, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2, InStop: true),
+    ];
+
+    [Fact]
+    public void The_table_of_keystrokes_is_what_the_acts_take()
+    {
+        StringBuilder text = new("# Keystrokes\n\nPrinted by a test that does each act and counts its keys. A reading has a budget of five keys: one thought and five keys take about\n"
+            + "four seconds in a quiet chair and five to seven in a car (keystroke-level model of Card, Moran and Newell), and a segment lasts five to ten.\n");
+        Print(text, "While a run is on", Road, () => new ADay().Ready().Typed("run 417", "6163"));
+        Print(text, "At a stop", Stop, () => new ADay().Ready().Typed("run 417", "8486", "6365", "end"));
+        Golden.Approve("docs/keystrokes.md", text.ToString());
+    }
+
+    private static void Print(StringBuilder text, string where, Counted[] acts, Func<ADay> made)
+    {
+        text.Append($"\n## {where}\n\n| act | keys | how many |\n|---|---|---|\n");
+        foreach (Counted act in acts)
+        {
+            ADay day = made();
+            using Tui tui = new(day);
+            tui.Keys(act.InStop ? "parked<Enter>" : "").Keys(act.Keys);
+            Assert.True(act.IsDone(day.Study), $"{act.Words}:\n{tui.Screen}");
+            Assert.Contains(act.Shows, tui.Screen, StringComparison.Ordinal);
+            Assert.Equal(act.Budget, Named().Count(act.Keys));
+            text.Append($"| {act.Words} | {Shown(act.Keys)} | {act.Budget} |\n");
+        }
+    }
+
+    private static string Shown(string keys) =>
+        string.Join(' ', Named().Matches(keys).Select(key => $"`{key.Value.Trim('<', '>').Replace("CursorDown", "Down", StringComparison.Ordinal)}`".Replace("``", "`>`", StringComparison.Ordinal)));
+
+    private static Reading? Last(Study study) => study.RunOn!.LastReading;
+
+    [GeneratedRegex("<[^>]+>|.")]
+    private static partial Regex Named();
+
+    private sealed record Counted(string Words, string Keys, int Budget, Func<Study, bool> IsDone, bool InStop = false, string Shows = "");
+}
