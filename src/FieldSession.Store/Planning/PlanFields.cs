@@ -42,6 +42,7 @@ public static class PlanFields
     [
         new("calibrator_db", "calibrator, dB", PlanFieldSort.Number, "what the calibrator gives, as a rule 94 or 114; empty: 94"),
         new("required_checks", "required checks", PlanFieldSort.List, $"no run starts without them, cut by ;  of {string.Join(", ", CheckKinds.All.Select(kind => kind.Name))}"),
+        new("archive", "archive of the crew", PlanFieldSort.Text, "folder of earlier days, whose repeatability is lent to this one; empty: none"),
         new("tyre_size", "tyre size", PlanFieldSort.Text, "as on the sidewall, such as 225/45R18; empty: not told"),
         new("pressure_front_kpa", "cold front, kPa", PlanFieldSort.Number, "pressure at 20 degC, 230 is 2.3 bar; empty: no target") { Units = UnitSystem.Metric },
         new("pressure_rear_kpa", "cold rear, kPa", PlanFieldSort.Number, "pressure at 20 degC, 230 is 2.3 bar; empty: no target") { Units = UnitSystem.Metric },
@@ -52,7 +53,7 @@ public static class PlanFields
     private static IEnumerable<PlanField> Worth =>
     [
         new("price_premium", "price premium a set", PlanFieldSort.Number, "what the candidate costs more than the control; empty: not told"),
-        new("price_worth", "worth to the owner", PlanFieldSort.Number, "the most that the owner would pay more per set for one quieter by the margin; empty: not told"),
+        new("price_worth", "worth to the owner", PlanFieldSort.Number, "the most that one quieter by the margin may cost more a set; empty: not told"),
         new("currency", "currency", PlanFieldSort.Text, "a word or sign; empty: not told"),
         new("set_life_km", "life of a set, km", PlanFieldSort.Number, "how far a set lasts, km; empty: not told"),
     ];

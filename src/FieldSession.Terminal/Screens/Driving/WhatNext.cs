@@ -67,17 +67,18 @@ internal static class WhatNext
 
         Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
         return standing.Length > 0
-            ? [.. standing.Select(objection => (":", $"{objection}")), .. study.Runs.Count == 0 ? Weak(study) : study.SessionOn is null ? Missing(study) : []]
+            ? [.. standing.Select(objection => (":", $"{objection}")), .. Weak(study).Select(words => ("!", words)), .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : []]
             : Start(study);
     }
 
     private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Append(NextDay.Line(study)).OfType<string>().Select(words => ("!", words));
 
-    private static IEnumerable<(string Key, string Words)> Weak(Study study)
+    // said before the first run; afterwards it is too late for another plan, and the report says it
+    private static IEnumerable<string> Weak(Study study)
     {
-        string[] doubts = [.. PlanDoubts.Of(study.Plan!)];
+        string[] doubts = study.Runs.Count > 0 ? [] : [.. PlanDoubts.Of(study.Plan!)];
         string more = doubts.Length > 1 ? $"; {doubts.Length - 1} more stand in the plan's warnings" : "";
-        return doubts.Length == 0 ? [] : [("!", $"weak in the plan: {doubts[0]}{more}")];
+        return doubts.Length == 0 ? [] : [$"weak in the plan: {doubts[0]}{more}"];
     }
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
@@ -99,14 +100,9 @@ internal static class WhatNext
             yield return (":", "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry");
         }
 
-        foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)))
+        foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)).Concat(Weak(study)))
         {
             yield return ("!", warning);
-        }
-
-        foreach ((string Key, string Words) weak in study.Runs.Count == 0 ? Weak(study) : [])
-        {
-            yield return weak;
         }
 
         if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
@@ -114,12 +110,17 @@ internal static class WhatNext
             yield return (":", $"not checked with values yet: {string.Join(", ", unmade)}; such as '{CheckKinds.Of(unmade[0])!.Form}'");
         }
 
-        yield return NextRun(study);
+        if (study.IsOwnOrderDriven)
+        {
+            yield return (":", "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file");
+            yield break;
+        }
+
+        yield return (StartKey, $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
     }
 
-    private static (string Key, string Words) NextRun(Study study) => study.IsOwnOrderDriven
-        ? (":", "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file")
-        : (StartKey, $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
+    private static IEnumerable<string> OfBrackets(Study study) =>
+        BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
     private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, Runs.Count: > 0 }
         ? [(Parking.Word, $"reads run {study.Runs.Count} back: confirm, correct, shift, notes")]
@@ -133,7 +134,4 @@ internal static class WhatNext
             "?",
             $"{reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}{(place == MostDoubts - 1 ? more : "")}"));
     }
-
-    private static IEnumerable<string> OfBrackets(Study study) =>
-        BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 }
