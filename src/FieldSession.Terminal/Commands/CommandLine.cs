@@ -69,7 +69,8 @@ internal static class CommandLine
         return ExitCode.Wrong;
     }
 
-    private static RootCommand Make(Surroundings outside) => new("Blind comparison of tyre specs on the road, from the question to the report.")
+    /// <summary>All commands.</summary>
+    public static RootCommand Make(Surroundings outside) => new("Blind comparison of tyre specs on the road, from the question to the report.")
     {
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),
@@ -92,6 +93,9 @@ internal static class CommandLine
         RescueCommand.Make(outside),
         SizeCommand.Make(),
         DemoCommand.Make(outside),
+        CompletionCommand.Make(outside),
+        ManCommand.Make(outside, () => Make(outside)),
+        LicencesCommand.Make(outside),
     };
 
     private static DayOfStudy DayIn(string path, Surroundings outside)

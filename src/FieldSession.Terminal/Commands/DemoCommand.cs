@@ -17,6 +17,7 @@ internal static class DemoCommand
             Description = $"which demo: {string.Join(", ", DemoStudy.All.Select(demo => demo.Name))}",
             DefaultValueFactory = _ => DemoStudy.All[0].Name,
         };
+        name.CompletionSources.Add([.. DemoStudy.All.Select(demo => demo.Name)]);
         Option<bool> replay = new("--replay") { Description = "plays the demo day and prints summary, reveal and report" };
         Option<string?> folder = new("--out") { Description = "where to lay the demo's files", HelpName = "DIR" };
         Command command = new("demo", "lays a demo study and opens it") { name, replay, folder };
@@ -38,24 +39,37 @@ internal static class DemoCommand
     /// <returns>An exit code.</returns>
     public static int Open(Surroundings outside) => Open(DemoFolder.At(DemoStudy.All[0], null, outside), outside);
 
+    /// <summary>Lays a demo's files: planned, sealed, and driven as far as is not left to whoever tries it.</summary>
+    /// <param name="files">Where to.</param>
+    /// <param name="clock">The day's clock; it stands at the last act afterwards.</param>
+    /// <param name="outside">The world outside.</param>
+    /// <returns>An exit code.</returns>
+    public static int Lay(DemoFolder files, DemoClock clock, Surroundings outside)
+    {
+        Surroundings unheard = outside with { Clock = clock, Output = TextWriter.Null, Error = TextWriter.Null };
+        using OpenedStudy laid = OpenedStudy.New(files.Study, unheard);
+        int code = DemoDay.Lay(files.Demo, laid.Logbook, files.Key, unheard);
+        if (code == ExitCode.Done)
+        {
+            DemoDay.Type(laid.Logbook, files.Demo.Lines("day.txt"), clock, files.Demo.RunsDriven);
+        }
+
+        return code;
+    }
+
     private static int Open(DemoFolder files, Surroundings outside)
     {
         DemoClock clock = new();
-        using (OpenedStudy laid = OpenedStudy.New(files.Study, outside with { Clock = clock, Output = TextWriter.Null, Error = TextWriter.Null }))
+        int code = Lay(files, clock, outside);
+        if (code != ExitCode.Done)
         {
-            int code = DemoDay.Lay(files.Demo, laid.Logbook, files.Key, outside with { Output = TextWriter.Null, Error = TextWriter.Null });
-            if (code != ExitCode.Done)
-            {
-                return code;
-            }
-
-            DemoDay.Type(laid.Logbook, files.Demo.Lines("day.txt"), clock, files.Demo.RunsDriven);
+            return code;
         }
 
         Surroundings later = outside with { Clock = new LaterClock(outside.Clock, clock.GetUtcNow()) };
         using OpenedStudy opened = OpenedStudy.At(files.Study, later);
         int ended = DriveCommand.OpenScreens(opened, later, files.Folder);
-        outside.Error.WriteLine($"the demo lies in {files.Folder}; its key file opens with the passphrase '{files.Demo.Passphrase}'");
+        outside.Error.WriteLine(files.Farewell);
         return ended;
     }
 

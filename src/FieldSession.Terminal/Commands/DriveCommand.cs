@@ -31,21 +31,24 @@ internal static class DriveCommand
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => KeysFile.Read(outside) is not { } keys
-        ? ExitCode.Wrong
-        : TerminalProgram.Run(
-            new Desk
-            {
-                Logbook = opened.Logbook,
-                Clock = outside.Clock,
-                Keys = keys,
-                Trouble = () => opened.Copies?.TakeTrouble(),
-                Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
-                WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
-                Version = ReportCommand.ProgramVersion,
-            },
-            screen);
+    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => KeysFile.Read(outside) is { } keys
+        ? TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys }, screen)
+        : ExitCode.Wrong;
+
+    /// <summary>What the screens may use, with the keys as delivered.</summary>
+    /// <param name="opened">The study.</param>
+    /// <param name="outside">The world outside.</param>
+    /// <param name="folder">Where the report goes.</param>
+    public static Desk DeskOf(OpenedStudy opened, Surroundings outside, string folder) => new()
+    {
+        Logbook = opened.Logbook,
+        Clock = outside.Clock,
+        Trouble = () => opened.Copies?.TakeTrouble(),
+        Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
+        OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
+        WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
+        Version = ReportCommand.ProgramVersion,
+    };
 
     /// <summary>Tries a key file on a study.</summary>
     public static KeyTried Tried(string path, string passphrase, Study study, KeyRing ring, KeyFile file)

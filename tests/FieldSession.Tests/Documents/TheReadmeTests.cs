@@ -1,0 +1,62 @@
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Documents;
+
+/// <summary>What the README shows of the program is what the program shows.</summary>
+public sealed class TheReadmeTests
+{
+    private const string Readme = "README.md";
+
+    [Fact]
+    public void Its_picture_is_the_screen_of_the_tutorial_after_a_spoilt_reading()
+    {
+        Page readme = new(Readme);
+        Fence picture = readme.Fences.Single(fence => fence.Word == "screen");
+        Fence shown = new Page("docs/first-day.md").Fences
+            .SkipWhile(fence => !fence.Lines.Contains("6470t Enter"))
+            .First(fence => fence.Word == "screen");
+        Assert.Contains(shown.Lines, line => line.Contains("spoilt: traffic", StringComparison.Ordinal));
+        Golden.Approve(Readme, readme.With(new Dictionary<int, string> { [picture.Place] = string.Join('\n', shown.Lines) }));
+    }
+
+    [Fact]
+    public void Its_study_of_one_s_own_goes_from_plan_to_report()
+    {
+        using AtThePrompt prompt = new();
+        string[] calls = [.. new Page(Readme).Calls.Where(call => call.Contains("day.study", StringComparison.Ordinal)).Select(call => call.Split('#')[0].TrimEnd())];
+        Assert.Equal(["start", "seal", "drive", "review", "predict", "reveal", "report"], calls.Select(call => call.Split(' ')[1]));
+        prompt.Write("PLAN_DIR/plan.toml", AWholeDay.Plan);
+        prompt.Write("PLAN_DIR/route.csv", AWholeDay.Route);
+        prompt.Write("specs.txt", "ALPHA\nBETA\n");
+        foreach (string call in calls)
+        {
+            string[] words = [.. call.Split(' ')[1..].Select(word => word.Contains('.', StringComparison.Ordinal) || word is "PLAN_DIR" or "report" ? prompt.Here(word) : word)];
+            words[0] = call.Split(' ')[1];
+            Follow(words, prompt);
+        }
+
+        Assert.Contains("ALPHA", File.ReadAllText(prompt.Here("report/report.md")), StringComparison.Ordinal);
+    }
+
+    // The screens are driven by lines here; the questions of the evening are answered as a crew answers them.
+    private static void Follow(string[] words, AtThePrompt prompt)
+    {
+        switch (words[0])
+        {
+            case "drive":
+                prompt.Enter(AWholeDay.Ready).Drive(6).Enter("calibration after 94.0\n");
+                break;
+            case "predict":
+                prompt.Must(0, words, string.Concat(Enumerable.Repeat($"{prompt.Now().Codes.ElementAt(1)}\n4\n\n\nsound\n", 2)));
+                break;
+            case "reveal":
+                Dictionary<State.SpecCode, string> marks = prompt.SpecsIn("custodian.key");
+                string[] read = [.. prompt.Now().DrivenCodes.Select(code => marks[code]), "Ro", "Ilse"];
+                prompt.Must(0, words, string.Join('\n', read) + "\n");
+                break;
+            default:
+                prompt.Must(0, words);
+                break;
+        }
+    }
+}
