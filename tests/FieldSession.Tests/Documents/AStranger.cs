@@ -94,7 +94,13 @@ internal sealed partial class AStranger : IDisposable
 
     private string Lying(string word) => word.StartsWith("first-day", StringComparison.Ordinal) ? _prompt.Here(word) : word;
 
-    private string Bare(string said) => said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal).TrimEnd();
+    // Where the folder lies names the strand, and so does every hash after it.
+    private string Bare(string said) => Strand().Replace(
+        said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal).TrimEnd(),
+        "strand (16 hexadecimal digits): $1 lines, head (64 hexadecimal digits)");
+
+    [GeneratedRegex("strand [0-9a-f]{16}: ([0-9]+) lines, head [0-9a-f]{64}")]
+    private static partial Regex Strand();
 
     [GeneratedRegex("'[^']*'|[^ ]+")]
     private static partial Regex Word();
