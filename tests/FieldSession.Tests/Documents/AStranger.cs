@@ -94,16 +94,15 @@ internal sealed partial class AStranger : IDisposable
 
     private string Lying(string word) => word.StartsWith("first-day", StringComparison.Ordinal) ? _prompt.Here(word) : word;
 
-    // Where the folder lies names the strand, and so does every hash after it.
-    private string Bare(string said) => Strand().Replace(
-        said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal).TrimEnd(),
-        "strand (16 hexadecimal digits): $1 lines, head (64 hexadecimal digits)");
-
-    [GeneratedRegex("strand [0-9a-f]{16}: ([0-9]+) lines, head [0-9a-f]{64}")]
-    private static partial Regex Strand();
+    // Hashes and strands are others on every machine and in every folder.
+    private string Bare(string said) =>
+        Hash().Replace(said.Replace($"{_prompt.Here("")}{Path.DirectorySeparatorChar}", "", StringComparison.Ordinal), "…").TrimEnd();
 
     [GeneratedRegex("'[^']*'|[^ ]+")]
     private static partial Regex Word();
+
+    [GeneratedRegex(@"\b[0-9a-f]{16,64}\b")]
+    private static partial Regex Hash();
 
     [GeneratedRegex("^F[1-9]$")]
     private static partial Regex FunctionKey();

@@ -23,7 +23,7 @@ public sealed class TheReadmeTests
     public void Its_study_of_one_s_own_goes_from_plan_to_report()
     {
         using AtThePrompt prompt = new();
-        string[] calls = [.. new Page(Readme).Calls.Where(call => call.Contains("day.study", StringComparison.Ordinal)).Select(call => call.Split('#')[0].TrimEnd())];
+        string[] calls = [.. new Page(Readme).Calls.Where(call => call.Contains(" # ", StringComparison.Ordinal)).Select(call => call.Split('#')[0].TrimEnd())];
         Assert.Equal(["start", "seal", "drive", "review", "predict", "reveal", "report"], calls.Select(call => call.Split(' ')[1]));
         prompt.Write("PLAN_DIR/plan.toml", AWholeDay.Plan);
         prompt.Write("PLAN_DIR/route.csv", AWholeDay.Route);
