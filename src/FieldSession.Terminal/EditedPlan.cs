@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using System.Globalization;
-using FieldSession.Measures;
+using FieldSession.Planning;
+using FieldSession.Reviewing;
+using FieldSession.State;
 using FieldSession.Store.Planning;
 
 namespace FieldSession.Terminal;
@@ -10,6 +11,8 @@ internal sealed class EditedPlan : IPlanTable
 {
     private readonly string _folder;
     private PlanPages _pages;
+    private ImmutableArray<OrderProposal> _proposed = [];
+    private Plan? _plan;
     private bool _isChanged;
 
     /// <summary>The table on a folder, which may be empty or not be there yet.</summary>
@@ -23,49 +26,77 @@ internal sealed class EditedPlan : IPlanTable
     /// <inheritdoc/>
     public PlanSheet Sheet { get; private set; }
 
-    private static ImmutableArray<PlanField> Fields => PlanField.All;
+    /// <inheritdoc/>
+    public void Set(int row, int column, string text) => Change(Sheet.PartOf(row) switch
+    {
+        SheetPart.Field => _pages.With(_pages.Fields(_pages.Texts())[row], text),
+        SheetPart.Segment => _pages with { Rows = _pages.Rows.SetItem(row - Sheet.FirstSegment, _pages.Rows[row - Sheet.FirstSegment].SetItem(column, text.Trim())) },
+        _ when column == 0 => _pages.With(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
+        _ => _pages.WithReason(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
+    });
 
     /// <inheritdoc/>
-    public void Set(int row, int column, string text)
+    public int Add(int afterRow, bool isCopy)
     {
-        int segment = row - Fields.Length;
-        Change(segment < 0
-            ? _pages.With(Fields[row], text)
-            : _pages with { Rows = _pages.Rows.SetItem(segment, _pages.Rows[segment].SetItem(column, text.Trim())) });
-    }
-
-    /// <inheritdoc/>
-    public void Add(int afterRow, bool isCopy)
-    {
-        int segment = afterRow - Fields.Length;
-        bool copies = isCopy && segment >= 0;
-        ImmutableArray<string> added = copies ? _pages.Rows[segment] : [.. _pages.Columns.Select(_ => "")];
-        added = copies ? added.SetItem(0, NewName(added[0])) : added;
-        Change(_pages with { Rows = _pages.Rows.Insert(segment < 0 ? _pages.Rows.Count : segment + 1, added) });
+        bool isOnSegment = Sheet.PartOf(afterRow) == SheetPart.Segment;
+        int at = isOnSegment ? afterRow - Sheet.FirstSegment + 1 : _pages.Rows.Count;
+        ImmutableArray<string> added = isCopy && isOnSegment ? Copied(_pages.Rows[at - 1]) : [.. _pages.Columns.Select(_ => "")];
+        Change(_pages with { Rows = _pages.Rows.Insert(at, added) });
+        return Sheet.FirstSegment + at;
     }
 
     /// <inheritdoc/>
     public void Delete(int row)
     {
-        int segment = row - Fields.Length;
-        if (segment >= 0)
+        if (Sheet.PartOf(row) == SheetPart.Segment)
         {
-            Change(_pages with { Rows = _pages.Rows.RemoveAt(segment) });
+            Change(_pages with { Rows = _pages.Rows.RemoveAt(row - Sheet.FirstSegment) });
         }
     }
 
     /// <inheritdoc/>
     public int Move(int row, int by)
     {
-        int segment = row - Fields.Length;
+        int segment = row - Sheet.FirstSegment;
         int to = segment + by;
-        if (segment < 0 || to < 0 || to >= _pages.Rows.Count)
+        if (Sheet.PartOf(row) != SheetPart.Segment || to < 0 || to >= _pages.Rows.Count)
         {
             return row;
         }
 
         Change(_pages with { Rows = _pages.Rows.RemoveAt(segment).Insert(to, _pages.Rows[segment]) });
         return row + by;
+    }
+
+    /// <inheritdoc/>
+    public ImmutableArray<OrderSight> Orders()
+    {
+        _plan = _pages.Judged().Plan ?? WithoutOrder().Judged().Plan;
+        if (_plan is not { } plan)
+        {
+            return [];
+        }
+
+        string[] drivers = [.. (plan.DriverOrder ?? []).Distinct(StringComparer.OrdinalIgnoreCase)];
+        _proposed = [OrderProposal.In(plan), .. OrderProposals.Of(plan.SpecCount, null).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
+        return [.. _proposed.Select(proposal => OrderJudgement.Of(plan, proposal, new TurnRound()))];
+    }
+
+    /// <inheritdoc/>
+    public string? TakeOrder(int number, string drivers)
+    {
+        string[] names = drivers.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        if (names.FirstOrDefault(name => !_plan!.Crew.Any(member => Study.SamePerson(member.Name, name))) is { } stranger)
+        {
+            return $"'{stranger}' is not in the crew; the crew is {string.Join(", ", _plan!.Crew.Select(member => member.Name))}";
+        }
+
+        OrderProposal proposed = _proposed[number];
+        OrderProposal taken = names.Length == 0 ? proposed : OrderSharing.Of(proposed.Order, _plan!.Cars ?? [], names);
+        PlanPages pages = With(_pages, "order", taken.ToString());
+        pages = With(pages, "car_order", string.Join("; ", taken.Cars ?? []));
+        Change(With(pages, "driver_order", string.Join("; ", taken.Drivers ?? [])));
+        return null;
     }
 
     /// <inheritdoc/>
@@ -93,52 +124,21 @@ internal sealed class EditedPlan : IPlanTable
         Sheet = Laid();
     }
 
-    private PlanSheet Laid()
-    {
-        PlanReading reading = _pages.Judged();
-        return new PlanSheet
-        {
-            Fields = [.. Fields.Select(field => (field.Label, _pages.TextOf(field)))],
-            Columns = _pages.Columns,
-            Segments = _pages.Rows,
-            Seconds = [.. _pages.Rows.Select(SecondsOf)],
-            Remarks = [.. reading.Problems.Select(problem => Remark(problem, true)), .. reading.Warnings.Select(warning => Remark(warning, false))],
-            IsChanged = _isChanged,
-        };
-    }
+    private PlanSheet Laid() => SheetOfPages.Of(_pages) with { IsChanged = _isChanged };
 
-    // the route is written with its header in line 1 and a segment a line
-    private PlanRemark Remark(PlanProblem problem, bool isProblem)
-    {
-        bool isRoute = problem.File == "route.csv";
-        int? row = problem.Line switch
-        {
-            null => null,
-            > 1 and { } line when isRoute => Fields.Length + line - 2,
-            { } line when !isRoute && _pages.FieldAt(line) is { } field => Fields.IndexOf(field),
-            _ => null,
-        };
-        return new PlanRemark(row, $"{problem.What}; {problem.Allowed}", isProblem);
-    }
+    // an order that can't be must not keep the better ones away
+    private PlanPages WithoutOrder() => With(With(With(_pages, "order", "R 1 R"), "car_order", ""), "driver_order", "");
 
-    private double? SecondsOf(ImmutableArray<string> row)
-    {
-        double speed = Number(row[2]) * (_pages.IsImperial ? Speed.KmPerMile : 1);
-        double metres = Number(row[3]) * (_pages.IsImperial ? Speed.KmPerMile * 1000 : 1);
-        return speed > 0 && metres > 0 ? metres / (speed / 3.6) : null;
-    }
+    private static PlanPages With(PlanPages pages, string name, string text) => pages.With(PlanFields.All.Single(field => field.Name == name), text);
 
-    private static double Number(string text) =>
-        double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out double number) ? number : 0;
-
-    private string NewName(string name)
+    private ImmutableArray<string> Copied(ImmutableArray<string> row)
     {
         int number = 2;
-        while (_pages.Rows.Any(row => string.Equals(row[0], $"{name} {number}", StringComparison.OrdinalIgnoreCase)))
+        while (_pages.Rows.Any(other => string.Equals(other[0], $"{row[0]} {number}", StringComparison.OrdinalIgnoreCase)))
         {
             number++;
         }
 
-        return $"{name} {number}";
+        return row.SetItem(0, $"{row[0]} {number}");
     }
 }

@@ -23,7 +23,12 @@ internal static class HeaderPage
     // The order may be long; where it does not fit, the place in words is left.
     private static string Left(Study study, int columns)
     {
-        string place = $" {study.Plan?.StudyName ?? "no plan"}  {Place(study)}";
+        if (study.Plan is not { } plan)
+        {
+            return " no study yet";
+        }
+
+        string place = $" {plan.StudyName}  {Place(study)}";
         string withOrder = $"{place}  {Order(study)}";
         return Columns.Of(withOrder) <= columns ? withOrder : place;
     }

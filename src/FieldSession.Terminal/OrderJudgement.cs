@@ -16,7 +16,8 @@ internal static class OrderJudgement
     /// <param name="plan">The plan with its route.</param>
     /// <param name="proposal">The order.</param>
     /// <param name="between">What is assumed between two runs.</param>
-    public static OrderSight Of(Plan plan, OrderProposal proposal, TurnRound between) => new(
+    /// <param name="archive">How well runs repeated on earlier days; null: assumed.</param>
+    public static OrderSight Of(Plan plan, OrderProposal proposal, TurnRound between, IReadOnlyList<ArchiveLine>? archive = null) => new(
         proposal.Order,
         proposal.Cars,
         proposal.Drivers,
@@ -24,20 +25,40 @@ internal static class OrderJudgement
         OrderTime.Refits(proposal),
         proposal.Drivers is { } drivers ? OrderSharing.Unevenness(proposal.Order, drivers) : null,
         OrderDoubts.Of(proposal.Order, plan.SpecCount),
-        Sizes(plan, proposal, isImpact: false),
-        Sizes(plan, proposal, isImpact: true));
+        Sizes(plan, proposal, MeasureClass.Steady, archive),
+        Sizes(plan, proposal, MeasureClass.Impact, archive));
 
-    /// <summary>What was assumed, not measured, in one sentence.</summary>
-    public static string AssumedWords(Plan plan, TurnRound between) =>
-        $"Assumed, not measured: runs repeat within {AssumedRunSdDb} dB and readings within {AssumedReadingSdDb} dB (standard deviations), chance 80 %; "
-        + $"{between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} min where tyres are changed. "
-        + $"The segments last {OrderTime.RunSeconds(plan.Route):0} s a run; the roads between them are in the turn-round.";
-
-    private static IReadOnlyList<OrderSize> Sizes(Plan plan, OrderProposal proposal, bool isImpact)
+    /// <summary>What the figures rest on, in one sentence each: what was assumed, what earlier days showed.</summary>
+    public static string AssumedWords(Plan plan, TurnRound between, IReadOnlyList<ArchiveLine>? archive = null)
     {
-        int segments = plan.Route.Count(segment => segment.Kind.IsImpact == isImpact);
-        return segments == 0
-            ? []
-            : OrderSize.Of(proposal.Order, proposal.Cars, new SizeTerms(AssumedRunSdDb, AssumedReadingSdDb, segments, plan.MarginDb, plan.MarginDb));
+        string?[] known = [.. new[] { MeasureClass.Steady, MeasureClass.Impact }.Select(one => KnownWords(plan, one, archive))];
+        bool isAllKnown = known.All(words => words is not null);
+        string assumed = isAllKnown ? "" : $"Assumed, not measured{(known.Any(words => words is not null) ? " where not said otherwise" : "")}: "
+            + $"runs repeat within {AssumedRunSdDb} dB and readings within {AssumedReadingSdDb} dB (standard deviations). ";
+        return string.Concat(known.OfType<string>().Select(words => $"{words} ")) + assumed
+            + $"Chance 80 %; {between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} min where tyres are changed. "
+            + $"The segments last {OrderTime.RunSeconds(plan.Route):0} s a run; the roads between them are in the turn-round.";
+    }
+
+    private static string? KnownWords(Plan plan, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive) =>
+        KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
+            ? $"Known from {known.Days} earlier day{(known.Days == 1 ? "" : "s")}: run means on {NameOf(measureClass)} repeat within {Figures.FineDb(known.RunMeanSdDb)} dB."
+            : null;
+
+    private static string NameOf(MeasureClass measureClass) => measureClass == MeasureClass.Steady ? "steady segments" : "impacts";
+
+    private static int SegmentsOf(Plan plan, MeasureClass measureClass) => plan.Route.Count(segment => StudyReadings.ClassOf(segment) == measureClass);
+
+    private static IReadOnlyList<OrderSize> Sizes(Plan plan, OrderProposal proposal, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive)
+    {
+        int segments = SegmentsOf(plan, measureClass);
+        if (segments == 0)
+        {
+            return [];
+        }
+
+        SizeTerms assumed = new(AssumedRunSdDb, AssumedReadingSdDb, segments, plan.MarginDb, plan.MarginDb);
+        KnownRepeatability? known = KnownRepeatability.In(archive, measureClass, segments);
+        return OrderSize.Of(proposal.Order, proposal.Cars, known is null ? assumed : assumed with { RunSdDb = known.RunMeanSdDb, ReadingSdDb = 0 });
     }
 }

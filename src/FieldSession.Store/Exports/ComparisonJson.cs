@@ -42,6 +42,11 @@ public static class ComparisonJson
         json.Parts("pairs", comparison.Pairs, pair => AnyPair(json, pair));
         json.Parts("suspicious", comparison.Suspicious, reading => Suspicious(json, reading));
         json.Texts("remarks", comparison.Remarks);
+        if (comparison.MainSegments is { } main)
+        {
+            json.Texts("main_segments", main);
+        }
+
         if (energy is not null)
         {
             json.Part("energy", energy, days => EnergyJson.Write(json, days));

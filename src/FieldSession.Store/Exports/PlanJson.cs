@@ -40,6 +40,12 @@ internal static class PlanJson
     {
         json.WriteString("study", plan.StudyName);
         json.WriteString("question", plan.Question);
+        json.WriteString("main_measure", plan.MainMeasure.ToString().ToLowerInvariant());
+        if (plan.MainSegments is { } main)
+        {
+            json.Texts("main_segments", main);
+        }
+
         json.WriteNumber("specs", plan.SpecCount);
         json.Texts("order", plan.Order.Select(place => place.ToString()));
         json.WriteString("units", plan.Units == UnitSystem.Imperial ? "imperial" : "metric");
@@ -84,18 +90,17 @@ internal static class PlanJson
 
     private static void Limits(Utf8JsonWriter json, Limits limits)
     {
-        json.Figure("calibration_drift_warn_db", limits.CalibrationDriftWarnDb);
-        json.Figure("calibration_drift_void_db", limits.CalibrationDriftVoidDb);
-        json.Figure("wind_warn_m_s", limits.WindWarnMetresPerSecond);
-        json.Figure("wind_block_m_s", limits.WindBlockMetresPerSecond);
-        json.Figure("gust_warn_m_s", limits.GustWarnMetresPerSecond);
-        json.Figure("air_coldest_c", limits.AirColdestCelsius);
-        json.Figure("air_warmest_c", limits.AirWarmestCelsius);
-        json.Figure("level_lowest_db", limits.LevelLowestDb);
-        json.Figure("level_highest_db", limits.LevelHighestDb);
-        json.Figure("nominal_distance_db", limits.NominalDistanceDb);
-        json.Figure("width_warn_db", limits.WidthWarnDb);
-        json.Figure("width_doubt_db", limits.WidthDoubtDb);
-        json.Figure("segment_shortest_s", limits.SegmentShortestSeconds);
+        foreach (HeldLimit held in AllLimits.InOrder)
+        {
+            json.Figure(held.Limit.Name, held.Of(limits));
+        }
+
+        json.Part("reasons", limits.Reasons, reasons =>
+        {
+            foreach ((string name, string reason) in reasons)
+            {
+                json.WriteString(name, reason);
+            }
+        });
     }
 }

@@ -28,7 +28,7 @@ internal static class PlanDraft
             Custodian = PlanCrew.CustodianOf(words, crew, troubles),
             Limits = PlanLimits.Of(words, troubles),
         };
-        plan = PlanTyres.With(PlanOrder.With(plan, words, troubles), words, troubles);
+        plan = PlanTyres.With(PlanOrder.With(PlanMain.With(plan, words, troubles), words, troubles), words, troubles);
         return PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles);
     }
 
@@ -42,7 +42,6 @@ internal static class PlanDraft
     private static Plan WithWords(Plan plan, PlanWords words, Troubles troubles) => plan with
     {
         Question = words.Text("question", 400, troubles) ?? plan.Question,
-        MainMeasure = MeasureOf(words, troubles) ?? plan.MainMeasure,
         Phrases = words.Texts("phrases", 9, 120, troubles)?.ToImmutableList() ?? plan.Phrases,
         Attributes = words.Texts("attributes", 20, 60, troubles)?.ToImmutableList() ?? plan.Attributes,
         Protocol = words.Text("protocol", 400, troubles) ?? plan.Protocol,
@@ -56,25 +55,6 @@ internal static class PlanDraft
         Currency = words.Text("currency", 20, troubles) ?? plan.Currency,
         SetLifeKm = words.Positive("set_life_km", 1e6, troubles),
     };
-
-    private static MainMeasure? MeasureOf(PlanWords words, Troubles troubles)
-    {
-        string? word = words.Text("main_measure", 20, troubles);
-        MainMeasure? measure = word?.ToLowerInvariant() switch
-        {
-            "steady" => MainMeasure.Steady,
-            "impact" => MainMeasure.Impact,
-            "all" => MainMeasure.All,
-            _ => null,
-        };
-        if (word is null || measure is not null)
-        {
-            return measure;
-        }
-
-        words.Find("main_measure")!.Refuse(troubles, $"'main_measure' is {Troubles.Quoted(word)}", "'main_measure' is \"steady\", \"impact\" or \"all\"");
-        return null;
-    }
 
     private static string StudyOf(PlanWords words, string folderName, Troubles troubles)
     {

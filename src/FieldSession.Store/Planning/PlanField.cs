@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.Globalization;
+using FieldSession.Measures;
 using Tomlyn.Syntax;
 
 namespace FieldSession.Store.Planning;
@@ -8,34 +8,11 @@ namespace FieldSession.Store.Planning;
 /// <param name="Name">Its name in the plan.</param>
 /// <param name="Label">Its name for people.</param>
 /// <param name="Sort">How the text becomes a value.</param>
-public sealed record PlanField(string Name, string Label, PlanFieldSort Sort)
+/// <param name="Hint">What it takes, and what holds where it is empty.</param>
+public sealed record PlanField(string Name, string Label, PlanFieldSort Sort, string Hint)
 {
-    /// <summary>The words that can be edited, in the order in which a day is planned.</summary>
-    public static ImmutableArray<PlanField> All { get; } =
-    [
-        new("study", "study", PlanFieldSort.Text),
-        new("question", "question", PlanFieldSort.Text),
-        new("main_measure", "main measure", PlanFieldSort.Text),
-        new("margin_db", "margin, steady, dB", PlanFieldSort.Number),
-        new("impact_margin_db", "margin, impacts, dB", PlanFieldSort.Number),
-        new("specs", "specs, how many", PlanFieldSort.Whole),
-        new("order", "order of runs", PlanFieldSort.Text),
-        new("units", "units", PlanFieldSort.Text),
-        new("crew", "crew, driver first", PlanFieldSort.List),
-        new("custodian", "custodian", PlanFieldSort.Text),
-        new("cars", "cars, if two", PlanFieldSort.List),
-        new("car_order", "car of each run", PlanFieldSort.List),
-        new("driver_order", "driver of each run", PlanFieldSort.List),
-        new("phrases", "note phrases", PlanFieldSort.List),
-        new("attributes", "rated attributes", PlanFieldSort.List),
-        new("protocol", "protocol sheet", PlanFieldSort.Text),
-        new("calibrator_db", "calibrator, dB", PlanFieldSort.Number),
-        new("tyre_size", "tyre size", PlanFieldSort.Text),
-        new("pressure_front_kpa", "cold front, kPa", PlanFieldSort.Number),
-        new("pressure_rear_kpa", "cold rear, kPa", PlanFieldSort.Number),
-        new("required_checks", "required checks", PlanFieldSort.List),
-        new("rerun_counts", "driven twice, counts", PlanFieldSort.Text),
-    ];
+    /// <summary>The units in which it is edited; null: both. A word that the plan holds is edited in any.</summary>
+    public UnitSystem? Units { get; init; }
 
     /// <summary>The value as TOML; null: the text is empty, the word is left away. A text that is no number stays a text, so that it is refused by name.</summary>
     public string? ValueOf(string text)
@@ -49,6 +26,7 @@ public sealed record PlanField(string Name, string Label, PlanFieldSort Sort)
             PlanFieldSort.List => PlanText.Listed(trimmed.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)),
             PlanFieldSort.Number when isNumber => PlanText.Number(number),
             PlanFieldSort.Whole when isNumber && double.IsInteger(number) => number.ToString("0", CultureInfo.InvariantCulture),
+            PlanFieldSort.YesNo when YesOrNo(trimmed) is { } answer => answer,
             _ => PlanText.Quoted(trimmed),
         };
     }
@@ -59,8 +37,17 @@ public sealed record PlanField(string Name, string Label, PlanFieldSort Sort)
         StringValueSyntax text => text.Value ?? "",
         IntegerValueSyntax whole => whole.Value.ToString(CultureInfo.InvariantCulture),
         FloatValueSyntax number => number.Value.ToString("R", CultureInfo.InvariantCulture),
+        BooleanValueSyntax answer => answer.Value ? "yes" : "no",
         ArraySyntax => string.Join("; ", (word.Items ?? []).Select(TextOf)),
+        InlineTableSyntax => word.Members is [var first, ..] ? TextOf(first) : "",
         _ => "",
+    };
+
+    private static string? YesOrNo(string text) => text.ToLowerInvariant() switch
+    {
+        "yes" or "y" or "true" => "true",
+        "no" or "n" or "false" => "false",
+        _ => null,
     };
 }
 
@@ -75,6 +62,9 @@ public enum PlanFieldSort
 
     /// <summary>A whole number.</summary>
     Whole,
+
+    /// <summary>Yes or no.</summary>
+    YesNo,
 
     /// <summary>Several texts, cut by semicolons.</summary>
     List,

@@ -1,5 +1,5 @@
-using System.Globalization;
 using System.Text;
+using FieldSession.Comparing;
 using FieldSession.Measures;
 using FieldSession.Planning;
 using FieldSession.State;
@@ -70,20 +70,21 @@ public static class PlanFolder
         {
             words.Find("order")?.Warn(troubles, doubt, "it can be driven so");
         }
+
+        if (PlanDoubts.OfCars(plan) is { } ofCars)
+        {
+            (words.Find("car_order") ?? words.Find("cars"))?.Warn(troubles, ofCars, "it can be driven so; 'orders' shares the runs out between the cars");
+        }
     }
 
     private static void WarnOfShortSegments(Plan plan, RouteReading route, Troubles troubles)
     {
-        double shortest = plan.Limits.SegmentShortestSeconds;
         foreach ((Segment segment, int line) in plan.Route.Zip(route.Lines))
         {
-            if (!segment.Kind.IsImpact && segment.Seconds < shortest)
+            if (PlanDoubts.OfSegment(segment, plan) is { } doubt)
             {
-                string seconds = segment.Seconds.ToString("0.0", CultureInfo.InvariantCulture);
-                string metres = Distance.FromMetres(shortest * segment.Speed.Kmh / 3.6).In(plan.Units);
-                troubles.Warn(
-                    PlanFile.Route, line, null, $"{Troubles.Quoted(segment.Name)} lasts {seconds} s at {segment.Speed.In(plan.Units)}",
-                    $"{metres} or more give the meter time to settle");
+                string metres = Distance.FromMetres(plan.Limits.SegmentShortestSeconds * segment.Speed.Kmh / 3.6).In(plan.Units);
+                troubles.Warn(PlanFile.Route, line, null, doubt, $"{metres} or more give the meter time to settle");
             }
         }
     }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
+using FieldSession.Measures;
+using FieldSession.State;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Store.Planning;
@@ -43,17 +45,37 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         return pages with { Rows = [.. cells.Skip(1).Select(row => pages.Columns.Select(column => Cell(header, row, column)).ToImmutableArray())] };
     }
 
+    /// <summary>The columns' hints: what each takes, and what holds where it is empty.</summary>
+    public ImmutableArray<string> ColumnHints =>
+    [
+        "the segment's name, different from every other",
+        "smooth, coarse, concrete, rough, cobble, impact, or a word of one's own",
+        $"the test speed, {(IsImperial ? "mph" : "km/h")}, at or below the limit",
+        $"its length, {(IsImperial ? "miles" : "metres")}; 5 s or more let the meter settle, impacts may be short",
+        "the posted limit; empty: not told",
+        "the level expected, dB(A), the same for every code; empty: readings are not held against one",
+        "where it begins, so that everybody begins there; empty: not told",
+        "the note phrase that is offered here; empty: none",
+        "steady or impact, where the kind does not say it; empty: the kind says it",
+    ];
+
+    /// <summary>The text of every word that the plan holds, by name, dotted where it stands in a table.</summary>
+    public IReadOnlyDictionary<string, string> Texts() =>
+        Words().DistinctBy(word => word.Name).ToDictionary(word => word.Name, PlanField.TextOf);
+
     /// <summary>The text of a field; empty: the plan does not hold it.</summary>
     public string TextOf(PlanField field)
     {
         ArgumentNullException.ThrowIfNull(field);
-        return PlanToml.Parse(Toml, new Troubles())?.Find(field.Name) is { } word ? PlanField.TextOf(word) : "";
+        return Texts().GetValueOrDefault(field.Name, "");
     }
 
-    /// <summary>The field that stands in a line of the plan; null: none that is edited here.</summary>
-    public PlanField? FieldAt(int line) => PlanToml.Parse(Toml, new Troubles())?.Words.FirstOrDefault(word => word.Line == line) is { } found
-        ? PlanField.All.FirstOrDefault(field => field.Name == found.Name)
-        : null;
+    /// <summary>The fields to edit: those of the units, and those that the plan holds.</summary>
+    public ImmutableArray<PlanField> Fields(IReadOnlyDictionary<string, string> texts) =>
+        [.. PlanFields.All.Where(field => field.Units is null || field.Units == Units || texts.ContainsKey(field.Name))];
+
+    /// <summary>The name of the word that stands in a line of the plan; null: none.</summary>
+    public string? NameAt(int line) => Words().FirstOrDefault(word => word.Line == line)?.Name;
 
     /// <summary>The pages with a field's text.</summary>
     public PlanPages With(PlanField field, string text)
@@ -61,6 +83,22 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         ArgumentNullException.ThrowIfNull(field);
         PlanPages changed = this with { Toml = PlanText.With(Toml, field.Name, field.ValueOf(text)) };
         return field.Name == "units" && Rows.IsEmpty ? changed with { IsImperial = UnitsIn(changed.Toml) == "imperial" } : changed;
+    }
+
+    /// <summary>The pages with a limit's value as typed; empty: its default.</summary>
+    public PlanPages With(Limit limit, string text)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        PlanField asField = new(limit.Name, limit.Words, PlanFieldSort.Number, "");
+        return this with { Toml = PlanText.With(Toml, "limits", limit.Name, asField.ValueOf(text)) };
+    }
+
+    /// <summary>The pages with the reason why a limit is changed; empty: none.</summary>
+    public PlanPages WithReason(Limit limit, string text)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        ArgumentNullException.ThrowIfNull(text);
+        return this with { Toml = PlanText.With(Toml, "limits.reasons", limit.Name, text.Trim().Length == 0 ? null : PlanText.Quoted(text.Trim())) };
     }
 
     /// <summary>What comes of the pages as they are.</summary>
@@ -75,6 +113,15 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         WholeFile.Write(disk, Path.Combine(folder, PlanFile.Route), Encoding.UTF8.GetBytes(Csv));
         WholeFile.Write(disk, Path.Combine(folder, PlanFile.Plan), Encoding.UTF8.GetBytes(Toml));
     }
+
+    private UnitSystem Units => UnitsIn(Toml) switch
+    {
+        "imperial" => UnitSystem.Imperial,
+        "metric" => UnitSystem.Metric,
+        _ => IsImperial ? UnitSystem.Imperial : UnitSystem.Metric,
+    };
+
+    private IEnumerable<PlanWord> Words() => PlanToml.Parse(Toml, new Troubles())?.Words ?? [];
 
     private static string? UnitsIn(string toml) =>
         PlanToml.Parse(toml, new Troubles())?.Find("units") is { } word ? PlanField.TextOf(word).ToLowerInvariant() : null;

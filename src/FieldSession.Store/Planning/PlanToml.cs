@@ -37,13 +37,19 @@ internal static class PlanToml
         ? [PlanWord.Of(table + NameOf(key), value)]
         : [];
 
+    /// <summary>The name of a word as it is written, dots and all.</summary>
+    public static string NameOf(KeyValueSyntax pair) => pair.Key is { } key ? NameOf(key) : "";
+
+    /// <summary>The name of a table.</summary>
+    public static string NameOf(TableSyntaxBase table) => table.Name is { } key ? NameOf(key) : "";
+
     private static PlanWords WordsOf(DocumentSyntax document)
     {
         List<PlanWord> words = [.. document.KeyValues.SelectMany(pair => WordsOf("", pair))];
         List<PlanTable> repeated = [];
         foreach (TableSyntaxBase table in document.Tables)
         {
-            string name = table.Name is { } key ? NameOf(key) : "";
+            string name = NameOf(table);
             if (table is TableArraySyntax)
             {
                 repeated.Add(new PlanTable(name, table.Span.Start.Line + 1, [.. table.Items.SelectMany(pair => WordsOf("", pair))]));

@@ -1,8 +1,10 @@
 using System.CommandLine;
+using FieldSession.Comparing;
 using FieldSession.Planning;
 using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Store.Planning;
+using FieldSession.Store.Readings;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -10,7 +12,8 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Runs">How many runs are wanted.</param>
 /// <param name="Take">Number of the order that is written into the plan.</param>
 /// <param name="Drivers">Names of those who take turns at the wheel, cut by commas.</param>
-internal sealed record AskedOrders(int? Runs = null, int? Take = null, string? Drivers = null);
+/// <param name="Archive">CSV with the repeatability of earlier days.</param>
+internal sealed record AskedOrders(int? Runs = null, int? Take = null, string? Drivers = null, string? Archive = null);
 
 /// <summary>The command 'orders': proposes orders of runs for a plan folder, judges its own, and writes the chosen one into it.</summary>
 internal static class OrdersCommand
@@ -24,10 +27,11 @@ internal static class OrdersCommand
         Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; else 10, assumed", HelpName = "MIN" };
         Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; else 60, assumed", HelpName = "MIN" };
         Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; else the plan's seats", HelpName = "NAME,NAME" };
-        Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit };
+        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; else assumed", HelpName = "FILE" };
+        Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit, archive };
         command.SetAction(typed => Run(
             typed.GetRequiredValue(folder),
-            new AskedOrders(typed.GetValue(runs), typed.GetValue(take), typed.GetValue(drivers)),
+            new AskedOrders(typed.GetValue(runs), typed.GetValue(take), typed.GetValue(drivers), typed.GetValue(archive)),
             new TurnRound(typed.GetValue(turn) ?? new TurnRound().TurnRoundMinutes, typed.GetValue(refit) ?? new TurnRound().RefitMinutes),
             outside));
         return command;
@@ -54,9 +58,14 @@ internal static class OrdersCommand
             return ExitCode.Wrong;
         }
 
+        if (ArchiveAt(asked.Archive, outside) is not { } archive)
+        {
+            return ExitCode.Wrong;
+        }
+
         string[] drivers = asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
         OrderProposal[] proposals = [.. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
-        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, outside);
+        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, archive, outside);
     }
 
     private static string? WrongIn(AskedOrders asked, Plan plan)
@@ -72,14 +81,36 @@ internal static class OrdersCommand
         return stranger is null ? null : $"--drivers: '{stranger}' is not in the crew; the crew is {string.Join(", ", plan.Crew.Select(member => member.Name))}";
     }
 
-    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, Surroundings outside)
+    private static IReadOnlyList<ArchiveLine>? ArchiveAt(string? path, Surroundings outside)
+    {
+        if (path is null)
+        {
+            return [];
+        }
+
+        if (!File.Exists(path))
+        {
+            outside.Error.WriteLine($"--archive {FileProblem.Shown(path)}: there is no such file; give a CSV as 'compare --archive' reads it");
+            return null;
+        }
+
+        FileRead<IReadOnlyList<ArchiveLine>> read = ArchiveCsv.Read(path);
+        foreach (string problem in read.ProblemLines())
+        {
+            outside.Error.WriteLine(problem);
+        }
+
+        return read.Content;
+    }
+
+    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, IReadOnlyList<ArchiveLine> archive, Surroundings outside)
     {
         string[] lines =
         [
-            .. OrderWords.Of("own", OrderJudgement.Of(plan, OrderProposal.In(plan), between)),
+            .. OrderWords.Of("own", OrderJudgement.Of(plan, OrderProposal.In(plan), between, archive)),
             "",
-            .. proposals.SelectMany((proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between)).Append("")),
-            .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between)),
+            .. proposals.SelectMany((proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between, archive)).Append("")),
+            .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between, archive)),
             .. PlainLines.Wrapped("", $"On the next day: {string.Join(' ', OrderProposals.NextDay(plan.Order))} (the plan's own order backwards; where it reads the same, the candidates change places)."),
             .. PlainLines.Wrapped("", "'orders PLAN_DIR --take K' writes order K into plan.toml."),
         ];

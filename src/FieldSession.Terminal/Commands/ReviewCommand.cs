@@ -42,7 +42,7 @@ internal static class ReviewCommand
             outside.Output.WriteLine(line);
         }
 
-        foreach (string line in StillMissing.In(logbook.Study).SelectMany(words => PlainLines.Wrapped("- ", words)))
+        foreach (string line in StillMissing.In(logbook.Study).Append(NextDay.Line(logbook.Study)).OfType<string>().SelectMany(words => PlainLines.Wrapped("- ", words)))
         {
             outside.Output.WriteLine(line);
         }

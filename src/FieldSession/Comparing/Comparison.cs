@@ -21,6 +21,15 @@ public sealed record Comparison
     /// <summary>One entry for every code that is not the reference, in the order of first driving.</summary>
     public IReadOnlyList<CodeComparison> Comparisons { get; init; } = [];
 
+    /// <summary>The segments that the main question is answered on, where the plan names them; null: all that the main measure takes.</summary>
+    public IReadOnlyList<string>? MainSegments { get; init; }
+
+    /// <summary>The comparisons from the main segments alone; empty where the plan names none.</summary>
+    public IReadOnlyList<CodeComparison> OnMainSegments { get; init; } = [];
+
+    /// <summary>The comparisons that the main question is answered by: those of the main segments where the plan names them, else all.</summary>
+    public IReadOnlyList<CodeComparison> Main => MainSegments is null ? Comparisons : OnMainSegments;
+
     /// <summary>With three codes and more: every pair of them, by class.</summary>
     public IReadOnlyList<PairEstimate> Pairs { get; init; } = [];
 
@@ -34,7 +43,8 @@ public sealed record Comparison
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
-    public static Comparison Of(MeasuredDay day, ComparisonTerms terms) => DayComparing.Of(day, terms);
+    public static Comparison Of(MeasuredDay day, ComparisonTerms terms) =>
+        MainSegmentsCompared.AddedTo(DayComparing.Of(day, terms), day, terms, DayComparing.Of);
 
     /// <summary>
     /// The comparison, and for every class what it hangs on (<see cref="Sensitivity"/>). Dearer, once more for every run and segment: for the evening
@@ -43,7 +53,10 @@ public sealed record Comparison
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">As for <see cref="Of"/>.</exception>
-    public static Comparison InFull(MeasuredDay day, ComparisonTerms terms) => Sensitivity.AddedTo(Of(day, terms), day, terms);
+    public static Comparison InFull(MeasuredDay day, ComparisonTerms terms) =>
+        MainSegmentsCompared.AddedTo(Tried(day, terms), day, terms, Tried);
+
+    private static Comparison Tried(MeasuredDay day, ComparisonTerms terms) => Sensitivity.AddedTo(DayComparing.Of(day, terms), day, terms);
 }
 
 /// <summary>How many readings there are.</summary>

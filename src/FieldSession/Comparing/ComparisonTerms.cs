@@ -17,6 +17,9 @@ public sealed record ComparisonTerms(
     bool PlanComplete = true,
     double Alpha = 0.05)
 {
+    /// <summary>Names of the only segments that the main question is answered on; null: all that the main measure takes.</summary>
+    public IReadOnlyList<string>? MainSegments { get; init; }
+
     /// <summary>The alpha of this verdict's words: halved from the third verdict on, because looking often finds something by chance.</summary>
     public double VerdictAlpha => VerdictNumber >= 3 ? Alpha / 2 : Alpha;
 

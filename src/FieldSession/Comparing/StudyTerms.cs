@@ -6,7 +6,7 @@ namespace FieldSession.Comparing;
 public static class StudyTerms
 {
     /// <summary>
-    /// Reference, margins, whether the order is driven to its end, and which verdict this is: every time the order was
+    /// Reference, margins, main segments, whether the order is driven to its end, and which verdict this is: every time the order was
     /// lengthened after it had been driven to its end, the crew had seen a verdict before.
     /// </summary>
     public static ComparisonTerms Of(Study study)
@@ -19,7 +19,7 @@ public static class StudyTerms
             PlanComplete = study.OrderDriven && !study.Unsettled.Any(),
             VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
         };
-        return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb } : terms;
+        return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb, MainSegments = plan.MainSegments } : terms;
     }
 
     private static ArchiveLine LineOf(EarlierScatter earlier) => new(

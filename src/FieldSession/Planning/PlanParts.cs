@@ -13,8 +13,11 @@ public static class PlanParts
 
     private const int LongestQuestion = 400;
 
+    // what stands for no main segments: all that the main measure takes
+    private const string NoSegments = "-";
+
     /// <summary>The words.</summary>
-    public static ImmutableArray<string> Words { get; } = ["question", "main_measure", "margin_db", "impact_margin_db", "order"];
+    public static ImmutableArray<string> Words { get; } = ["question", "main_measure", "main_segments", "margin_db", "impact_margin_db", "order"];
 
     /// <summary>What a part of the plan is now, as it would be typed; null: no such part.</summary>
     public static string? Now(Plan plan, string what)
@@ -24,6 +27,7 @@ public static class PlanParts
         {
             "question" => plan.Question,
             "main_measure" => plan.MainMeasure.ToString().ToLowerInvariant(),
+            "main_segments" => plan.MainSegments is { } names ? string.Join("; ", names) : NoSegments,
             "margin_db" => InWords(plan.MarginDb),
             "impact_margin_db" => InWords(plan.ImpactMarginDb),
             "order" => string.Join(' ', plan.Order),
@@ -45,6 +49,8 @@ public static class PlanParts
             "question" when to.Length is > 0 and <= LongestQuestion => (plan with { Question = to }, null),
             "question" => No("the question is empty or too long", $"write it in 1 to {LongestQuestion} characters"),
             "main_measure" => Measure(plan, to),
+            "main_segments" when to == NoSegments => (plan with { MainSegments = null }, null),
+            "main_segments" => Segments(plan, to),
             "margin_db" => Margin(to, margin => plan with { MarginDb = margin }),
             "impact_margin_db" => Margin(to, margin => plan with { ImpactMarginDb = margin }),
             "order" => Order(plan, to, isAppendOnly),
@@ -52,10 +58,25 @@ public static class PlanParts
         };
     }
 
-    private static (Plan? Plan, Objection? Objection) Measure(Plan plan, string to) =>
-        Enum.TryParse(to, ignoreCase: true, out MainMeasure measure) && Enum.IsDefined(measure) && !char.IsAsciiDigit(to[0])
-            ? (plan with { MainMeasure = measure }, null)
-            : No($"'{to}' is no main measure", "it is steady, impact or all");
+    private static (Plan? Plan, Objection? Objection) Measure(Plan plan, string to)
+    {
+        if (!Enum.TryParse(to, ignoreCase: true, out MainMeasure measure) || !Enum.IsDefined(measure) || char.IsAsciiDigit(to[0]))
+        {
+            return No($"'{to}' is no main measure", "it is steady, impact or all");
+        }
+
+        IEnumerable<Segment> main = plan.Route.Where(segment => plan.MainSegments?.Contains(segment.Name) == true);
+        return MainSegmentNames.AgainstMeasure(main, measure) is { } against
+            ? No(against.Why, "amend main_segments=- first, then the measure, then the segments")
+            : (plan with { MainMeasure = measure }, null);
+    }
+
+    private static (Plan? Plan, Objection? Objection) Segments(Plan plan, string to)
+    {
+        string[] names = to.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        ImmutableList<string>? main = MainSegmentNames.On(names, plan.Route, plan.MainMeasure, out Objection? wrong);
+        return main is null ? (null, wrong) : (plan with { MainSegments = main }, null);
+    }
 
     private static (Plan? Plan, Objection? Objection) Margin(string to, Func<double, Plan> changed) =>
         Typed.Number(to) is > 0 and <= LargestMarginDb and var margin

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldSession.Comparing;
 using FieldSession.Reviewing;
 using FieldSession.State;
@@ -44,10 +43,9 @@ public static class ChecksSection
     };
 
     private static IEnumerable<string> Changed(Limits limits) =>
-        FurtherLimits.All.Where(limit => limits.Further?.ContainsKey(limit.Name) == true)
-            .Select(limit => $"Limit {limit.Name} was set to {limits.Of(limit):0.###} instead of {limit.Default:0.###}: {Reason(limits, limit.Name)}")
-            .Concat((limits.Reasons ?? ImmutableSortedDictionary<string, string>.Empty).Where(reason => FurtherLimits.All.All(limit => limit.Name != reason.Key))
-                .Select(reason => $"Limit {reason.Key} was changed: {reason.Value}"));
+        from held in AllLimits.InOrder
+        where held.IsChangedIn(limits) || limits.Reasons?.ContainsKey(held.Limit.Name) == true
+        select $"Limit {held.Limit.Name} ({held.Limit.Words}) was set to {held.Of(limits):0.###} instead of {held.Limit.Default:0.###}: {Reason(limits, held.Limit.Name)}";
 
     private static string Reason(Limits limits, string name) => limits.Reasons?.GetValueOrDefault(name) ?? "no reason was written down";
 }

@@ -15,6 +15,7 @@ public static class ExploredSection
         List<ReportBlock> blocks =
         [
             new Paragraph("Explored: not planned as the main question. Each interval stands for its line alone; with many segments some leave out 0 by chance. 'p Holm' allows for the number of segments."),
+            .. day.Comparison.MainSegments is { } main ? [new Paragraph($"Everything beyond {MainMeasureWords.Named(main)} is explored; those stand in the tables too, each by itself.")] : Array.Empty<ReportBlock>(),
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {

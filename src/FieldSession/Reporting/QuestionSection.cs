@@ -1,3 +1,4 @@
+using FieldSession.Comparing;
 using FieldSession.Reviewing;
 using FieldSession.State;
 
@@ -22,12 +23,13 @@ public static class QuestionSection
             new Points(
             [
                 $"Plan: {frozen}.",
-                $"Main measure: {InWords(plan.MainMeasure)}. Everything else is explored.",
+                $"Main measure: {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}. Everything else is explored.",
                 $"Margins: {Figures.MarginDb(plan.MarginDb)} dB on steady segments, {Figures.MarginDb(plan.ImpactMarginDb)} dB on impacts.",
                 $"Order planned: {string.Join(' ', plan.Order)} (R is the reference place, drawn by lot). Runs driven: {string.Join(' ', study.Runs.Select(r => r.Code))}.",
                 $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
                 $"Protocol: {plan.Protocol}.",
                 $"Tyres: {(plan.TyreSize is { } size ? $"{size}, " : "size not written down, ")}one set per spec unless the notes say more; build week, tread and hardness stand under Checks where they were compared.",
+                .. PlanDoubts.Of(plan).Select(doubt => $"Weak in the plan, and driven so: {doubt}."),
                 .. study.Amendments.Select(Amended),
             ]),
         ]);
@@ -39,12 +41,4 @@ public static class QuestionSection
         string kind = amendment.AfterRun == 0 ? $"Changed before run 1, {when}" : $"AMENDED after run {amendment.AfterRun} had been driven, {when}";
         return $"{kind}: {amendment.What} from {amendment.From} to {amendment.To}, because {amendment.Reason}.";
     }
-
-    /// <summary>The main measure in words.</summary>
-    public static string InWords(MainMeasure measure) => measure switch
-    {
-        MainMeasure.Impact => "the impacts",
-        MainMeasure.All => "all segments together",
-        _ => "the steady segments",
-    };
 }

@@ -21,11 +21,23 @@ public static class ResultSection
             blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(
                 ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", "Could have shown, dB", "Verdict"],
-                [.. Rows(pair)]));
+                [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
         }
 
         return new ReportSection("Result", blocks);
+    }
+
+    // named in the plan: these come first, everything else is explored
+    private static IEnumerable<IReadOnlyList<string>> MainRows(CodeComparison pair, ReportDay day)
+    {
+        CodeComparison? main = day.Comparison.OnMainSegments.FirstOrDefault(one => one.Code == pair.Code);
+        MainMeasure measure = day.Study.Plan?.MainMeasure ?? MainMeasure.Steady;
+        ClassComparison? clean = main is null ? null : VerdictSection.Of(main.Classes, measure);
+        ClassComparison? all = main is null ? null : VerdictSection.Of(main.WithSpoilt, measure);
+        return new[] { ("clean", clean), ("all", all) }
+            .Where(row => row.Item2 is not null)
+            .Select(row => Row("main segments", row.Item1, row.Item2!));
     }
 
     private static IEnumerable<IReadOnlyList<string>> Rows(CodeComparison pair)
@@ -53,7 +65,7 @@ public static class ResultSection
 
     private static IntervalChart Chart(CodeComparison pair, ReportDay day)
     {
-        ClassComparison? main = VerdictSection.Main(pair.Classes, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady);
+        ClassComparison? main = VerdictSection.Main(day.Comparison, pair, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady);
         double MarginDb(ClassComparison one) => one.Class == MeasureClass.Impact ? day.Comparison.ImpactMarginDb : day.Comparison.MarginDb;
         IEnumerable<IntervalRow> Line(string label, ClassComparison? one) => one is null
             ? []
@@ -61,7 +73,7 @@ public static class ResultSection
         return new IntervalChart(
             $"Difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, 95 % intervals",
             "dB",
-            [.. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
+            [.. day.Comparison.MainSegments is null ? [] : Line("main segments, clean", main), .. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
                 .. Line($"{part.Name}, clean", part.Part(pair.Classes)),
                 .. Line($"{part.Name}, all", ReferenceEquals(pair.Classes, pair.WithSpoilt) ? null : part.Part(pair.WithSpoilt))])])
         {

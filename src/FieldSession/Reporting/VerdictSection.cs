@@ -29,13 +29,13 @@ public static class VerdictSection
     private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
     {
         Plan plan = day.Study.Plan!;
-        ClassComparison? main = Main(pair.Classes, plan.MainMeasure);
+        ClassComparison? main = Main(day.Comparison, pair, plan.MainMeasure);
         double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
         MeterVerdict meter = MeterWord.Of(main, marginDb);
         ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
         string shown = main?.Mdd80Db is { } mdd ? $" With this day's scatter a difference of {Figures.Db(mdd)} dB would have been shown in 4 of 5 such days." : "";
-        yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {QuestionSection.InWords(plan.MainMeasure)}:");
+        yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
         yield return new Points(
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
@@ -48,8 +48,17 @@ public static class VerdictSection
     private static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>
         day.Names.Key is { NamesAllowed: true } key && key.IsControl(new SpecCode(pair.Reference)) == true;
 
-    /// <summary>The comparison that the plan's main question is answered on.</summary>
-    public static ClassComparison? Main(ClassComparisons classes, MainMeasure measure)
+    /// <summary>The comparison that the plan's main question is answered on, clean readings; null: nothing can be compared there.</summary>
+    public static ClassComparison? Main(Comparison comparison, CodeComparison pair, MainMeasure measure)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(pair);
+        ClassComparisons? classes = comparison.Main.FirstOrDefault(one => one.Code == pair.Code)?.Classes;
+        return classes is null ? null : Of(classes, measure);
+    }
+
+    /// <summary>The class of a main measure.</summary>
+    public static ClassComparison? Of(ClassComparisons classes, MainMeasure measure)
     {
         ArgumentNullException.ThrowIfNull(classes);
         return measure switch

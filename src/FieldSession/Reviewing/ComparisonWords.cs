@@ -17,6 +17,7 @@ public static class ComparisonWords
         [
             .. Head(comparison),
             .. Codes(comparison),
+            .. Main(comparison),
             .. comparison.Comparisons.SelectMany(pair => PairWords.Of(pair, comparison.Readings.Spoilt > 0, counts)),
             .. Pairs(comparison),
             .. Suspicious(comparison),
@@ -44,6 +45,18 @@ public static class ComparisonWords
             "Differences are code minus reference in dB: positive means louder.",
         ];
     }
+
+    private static IEnumerable<string> Main(Comparison comparison) => comparison.MainSegments is not { } names
+        ? []
+        :
+        [
+            "",
+            .. PlainLines.Wrapped("MAIN MEASURE: ", MainMeasureWords.Named(names)),
+            .. comparison.OnMainSegments.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.Spoilt > 0)),
+            .. comparison.OnMainSegments.Count == 0 ? ["  nothing can be compared on them yet"] : Array.Empty<string>(),
+            "",
+            "Everything below is explored.",
+        ];
 
     private static IEnumerable<string> Codes(Comparison comparison)
     {

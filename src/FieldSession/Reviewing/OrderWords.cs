@@ -41,12 +41,22 @@ public static class OrderWords
         return
         [
             .. PlainLines.Wrapped(head, $"{string.Join(' ', sight.Order)}: {sight.Order.Count} runs, {Duration(sight.Minutes)}, tyres changed {Times(sight.Refits)}"),
-            .. Row("cars", sight.Cars is null ? "" : string.Join(' ', sight.Cars)),
-            .. Row("drive", sight.Drivers is null ? "" : string.Join(' ', sight.Drivers)),
-            .. Row("cancels", Cancels(sight.Steady)),
-            .. Row("stays", string.Join("; ", Stays(sight))),
-            .. Row("could show", string.Join("; ", new[] { Smallest("steady", sight.Steady), Smallest("impacts", sight.Impact) }.OfType<string>())),
-            .. Row("look out", string.Join("; ", sight.Doubts)),
+            .. Details(sight).SelectMany(detail => Row(detail.What, detail.Words)),
+        ];
+    }
+
+    /// <summary>What there is to say of an order, each thing by its name; empty words: nothing.</summary>
+    public static IEnumerable<(string What, string Words)> Details(OrderSight sight)
+    {
+        ArgumentNullException.ThrowIfNull(sight);
+        return
+        [
+            ("cars", sight.Cars is null ? "" : string.Join(' ', sight.Cars)),
+            ("drive", sight.Drivers is null ? "" : string.Join(' ', sight.Drivers)),
+            ("cancels", Cancels(sight.Steady.Count > 0 ? sight.Steady : sight.Impact)),
+            ("stays", string.Join("; ", Stays(sight))),
+            ("could show", string.Join("; ", new[] { Smallest("steady", sight.Steady), Smallest("impacts", sight.Impact) }.OfType<string>())),
+            ("look out", string.Join("; ", sight.Doubts)),
         ];
     }
 

@@ -28,6 +28,21 @@ internal static class PairWords
         return lines;
     }
 
+    /// <summary>The lines on the main segments: one class of them, or all together where steady ones and impacts are among them.</summary>
+    public static IEnumerable<string> OnMainSegments(CodeComparison pair, bool anySpoilt)
+    {
+        ClassComparison? clean = Mixed(pair.Classes);
+        return clean is null ? [] :
+        [
+            $"{pair.Code} against {pair.Reference}",
+            anySpoilt ? Row("", "clean readings", "all readings") : "  no reading is spoilt",
+            .. Block(clean, anySpoilt ? Mixed(pair.WithSpoilt) : null),
+        ];
+    }
+
+    private static ClassComparison? Mixed(ClassComparisons classes) =>
+        classes.Steady is null ? classes.Impact : classes.Impact is null ? classes.Steady : classes.All;
+
     private static IEnumerable<string> Block(ClassComparison clean, ClassComparison? all)
     {
         string Line(string label, Func<ClassComparison, string> cell) => Row($"    {label}", cell(clean), all is null ? "" : cell(all));

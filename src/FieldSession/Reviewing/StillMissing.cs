@@ -21,6 +21,13 @@ public static class StillMissing
         return [.. NotDriven(study, plan), .. VoidSessions(study, plan), .. VoidBrackets(study, plan), .. FewBrackets(study), .. FewCars(study, plan)];
     }
 
+    /// <summary>Whether the order is driven, the data are open, and a further day would mend what it could not: few brackets, or cars that kept their tyres.</summary>
+    public static bool WantsAnotherDay(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study is { Plan: { } plan, OrderDriven: true, DataFrozen: false } && FewBrackets(study).Concat(FewCars(study, plan)).Any();
+    }
+
     private static IEnumerable<string> NotDriven(Study study, Plan plan)
     {
         int[] steps = [.. (study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]).Skip(study.Runs.Count)];

@@ -15,6 +15,9 @@ public sealed record Plan
     /// <summary>What the question is answered on.</summary>
     public MainMeasure MainMeasure { get; init; }
 
+    /// <summary>Names of the only segments that the question is answered on, in route order; null: all that the main measure takes.</summary>
+    public ImmutableList<string>? MainSegments { get; init; }
+
     /// <summary>How many specs are compared, 2..9.</summary>
     public required int SpecCount { get; init; }
 

@@ -2,6 +2,7 @@ using FieldSession.Comparing;
 using FieldSession.Reporting;
 using FieldSession.Reviewing;
 using FieldSession.State;
+using FieldSession.Terminal;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Checking;
@@ -78,6 +79,32 @@ public class BracketsAreLookedAt
         Assert.Contains(missing, words => words.StartsWith("session 1 is void", StringComparison.Ordinal));
         ADay whole = Driven("60-60", "65-65");
         Assert.Contains(StillMissing.In(whole.Study), words => words.StartsWith("862 stands in 1 bracket, 2 are the least", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Another_day_is_asked_for_until_every_code_stands_in_four_brackets_and_its_order_is_told()
+    {
+        ADay day = Driven("60-60", "65-65");
+        Assert.Equal("for another day type 'amend order=R 1 R R 1 R because WHY', then 'calibration before'", NextDay.Line(day.Study));
+        day.Typed("amend order=R 1 R 1 R 1 R 1 R because three brackets more");
+        Assert.Null(NextDay.Line(day.Study));
+        for (int bracket = 0; bracket < 3; bracket++)
+        {
+            day.Typed("run 862", "6060", "6565", "700", "run 417", "6060", "6565", "700");
+        }
+
+        Assert.Empty(StillMissing.In(day.Study));
+        Assert.Null(NextDay.Line(day.Study));
+    }
+
+    [Fact]
+    public void Every_second_day_goes_backwards()
+    {
+        ADay day = new ADay(ADay.ShortPlan with { Order = [new Place(0), new Place(1)] }).Ready().Typed(
+            "run 417", "6060", "6565", "700", "run 862", "6060", "6565", "700");
+        Assert.Contains("order=R 1 1 R because", NextDay.Line(day.Study));
+        day.Typed("amend order=R 1 1 R because a day more", "run 862", "6060", "6565", "700", "run 417", "6060", "6565", "700");
+        Assert.Contains("order=R 1 1 R R 1 because", NextDay.Line(day.Study));
     }
 
     private static ADay Driven(string first, string second) => new ADay().Ready().Typed(

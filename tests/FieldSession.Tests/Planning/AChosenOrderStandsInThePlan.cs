@@ -49,6 +49,17 @@ public sealed class AChosenOrderStandsInThePlan : IDisposable
         Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
 
+    [Fact]
+    public void What_earlier_days_showed_takes_the_place_of_what_is_assumed()
+    {
+        string archive = Path.Combine(Repository.Root, "tests/FieldSession.Tests/References/cases/06-aba-archive/archive.csv");
+        (int code, string output) = Run(new AskedOrders(Archive: archive));
+        Assert.Equal(ExitCode.Done, code);
+        Assert.Contains("Known from", output);
+        Assert.NotEqual(Run(new AskedOrders()).Output.Split("could show")[1].Split("look out")[0], output.Split("could show")[1].Split("look out")[0]);
+        Assert.Equal(ExitCode.Wrong, Run(new AskedOrders(Archive: Path.Combine(_folder, "none.csv"))).Code);
+    }
+
     [Theory]
     [InlineData(2, null)]
     [InlineData(61, null)]

@@ -1,6 +1,8 @@
-using FieldSession.Planning;
+using FieldSession.Comparing;
+using FieldSession.Reporting;
 using FieldSession.State;
 using FieldSession.Store.Planning;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Planning;
 
@@ -44,6 +46,30 @@ public class AWeakPlanIsDrivenWithWarnings
         Assert.Equal(("route.csv", 2), (warning.File, warning.Line));
         Assert.Contains("'Short' lasts 5.0 s at 72 km/h", warning.What);
         Assert.Contains("100 m", warning.Allowed);
+    }
+
+    [Theory]
+    [InlineData("", "no run says which one drives it", "cars")]
+    [InlineData("car_order = [\"X\", \"Y\", \"X\", \"Y\", \"X\"]\n", "place R is only driven in X", "car_order")]
+    public void Two_cars_that_keep_their_tyres_draw_a_warning(string order, string words, string word)
+    {
+        PlanReading reading = PlanTexts.WithPlan($"cars = [\"X\", \"Y\"]\n{order}");
+        Assert.NotNull(reading.Plan);
+        PlanProblem warning = Assert.Single(reading.Warnings);
+        Assert.Contains(words, warning.What);
+        Assert.Equal(word == "cars" ? 4 : 5, warning.Line);
+        Assert.Empty(PlanTexts.WithPlan("cars = [\"X\", \"Y\"]\ncar_order = [\"X\", \"X\", \"Y\", \"Y\", \"X\"]\n").Warnings);
+    }
+
+    [Fact]
+    public void The_weakness_stands_before_the_first_run_and_in_the_report()
+    {
+        ADay day = new ADay().Ready();
+        using Tui tui = new(day);
+        Assert.Contains("weak in the plan: place 1 stands in 1 bracket", string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries)));
+        day.Typed("run 417", "6060", "6565", "700");
+        IEnumerable<string> lines = QuestionSection.Of(day.Study).Blocks.OfType<Points>().SelectMany(points => points.Items);
+        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven so: place 1 stands in 1 bracket", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -66,7 +66,8 @@ internal sealed class PtyTerminal : IDisposable
     public PtyTerminal Start(string[] words, string how = Plainly, params (string Name, string? Value)[] settings)
     {
         ProcessStartInfo start = new("/bin/sh");
-        string terminal = $"exec setsid -c /bin/sh -c '{how}' sh \"$@\" <{_slaveName} >{_slaveName} 2>&1";
+        // A test run that is told to outlive its own terminal ignores the loss of it, and hands that on; the program must not.
+        string terminal = $"exec setsid -c env --default-signal=HUP /bin/sh -c '{how}' sh \"$@\" <{_slaveName} >{_slaveName} 2>&1";
         foreach (string word in new[] { "-c", terminal, "sh" }.Concat(words))
         {
             start.ArgumentList.Add(word);

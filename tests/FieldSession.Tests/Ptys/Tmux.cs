@@ -44,12 +44,33 @@ internal sealed class Tmux : IDisposable
         return this;
     }
 
-    /// <summary>Types text and presses Enter, later than a key bounces.</summary>
+    /// <summary>
+    /// Types text and presses Enter, later than a key bounces; then waits for what comes of it, because keys that wait in a
+    /// queue reach a busy program at once.
+    /// </summary>
     public Tmux Answer(string text)
     {
-        Type(text);
+        if (text.Length > 0)
+        {
+            string before = Screen;
+            Type(text).UntilNot(before);
+        }
+
         Thread.Sleep(350);
-        return Press("Enter");
+        string asked = Screen;
+        return Press("Enter").UntilNot(asked);
+    }
+
+    private Tmux UntilNot(string screen)
+    {
+        long from = Stopwatch.GetTimestamp();
+        while (Screen == screen)
+        {
+            Assert.True(Stopwatch.GetElapsedTime(from) < Patience, $"nothing came of it:\n{screen}");
+            Thread.Sleep(10);
+        }
+
+        return this;
     }
 
     /// <summary>Waits until words are shown.</summary>

@@ -19,8 +19,169 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open(columns, rows);
-        tui.Keys(Down(24)).Keys("<CursorRight><CursorRight>");
+        tui.Keys(Down(39)).Keys("<CursorRight><CursorRight>");
         Golden.Approve($"tests/FieldSession.Tests/Screens/Pages/plan-{columns}x{rows}.txt", tui.Screen + "\n");
+    }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_orders_look_as_approved(int columns, int rows)
+    {
+        CopyDemo();
+        using Tui tui = Open(columns, rows);
+        tui.Keys("<Ctrl+O><CursorDown>");
+        Golden.Approve($"tests/FieldSession.Tests/Screens/Pages/plan-orders-{columns}x{rows}.txt", tui.Screen + "\n");
+    }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_limits_look_as_approved(int columns, int rows)
+    {
+        CopyDemo();
+        using Tui tui = Open(columns, rows);
+        tui.Keys("<Ctrl+T><Ctrl+T><CursorDown><CursorDown>6,5<Enter>a hill road<Enter>");
+        Golden.Approve($"tests/FieldSession.Tests/Screens/Pages/plan-limits-{columns}x{rows}.txt", tui.Screen + "\n");
+    }
+
+    [Theory]
+    [InlineData("", "the study's short name; empty: the folder's name")]
+    [InlineData("<CursorDown><CursorDown>", "steady, impact or all; empty: steady")]
+    [InlineData("<CursorDown><CursorDown><CursorDown>", "cut by ;")]
+    [InlineData("<CursorDown><CursorDown><CursorDown><CursorDown>", "empty: 1.0")]
+    [InlineData("<Ctrl+T><CursorRight>", "smooth, coarse, concrete, rough, cobble, impact")]
+    [InlineData("<End>", "spoilt_uneven_points: 0 to 100; empty: 20")]
+    [InlineData("<End><Home>", "the study's short name")]
+    public void What_a_cell_takes_is_said_where_nothing_is_wrong(string keys, string hint)
+    {
+        CopyDemo();
+        using Tui tui = Open();
+        tui.Keys(keys);
+        Assert.Contains(hint, tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    public void The_cell_under_the_cursor_is_seen_whole_on_a_narrow_screen_too(int columns, int rows)
+    {
+        CopyDemo();
+        using Tui tui = Open(columns, rows);
+        tui.Keys("<Ctrl+T>" + string.Concat(Enumerable.Repeat("<CursorRight>", 6)));
+        Assert.Contains("start_mark", tui.Screen.Split('\n').Single(line => line.Contains(" segment  ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains("town sign with the he", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("= town sign with the", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_page_down_and_up_comes_back_to_the_same_row_and_home_moves_within_the_box()
+    {
+        CopyDemo();
+        EditedPlan table = new(_folder);
+        using Tui tui = Open(80, 24, table);
+        tui.Keys("<CursorDown><PageDown><PageUp>x<Home>y<Enter>");
+        Assert.Equal("yx", table.Sheet.Fields[1].Text);
+    }
+
+    [Fact]
+    public void A_limit_and_its_reason_are_typed_side_by_side_and_written_to_their_tables()
+    {
+        CopyDemo();
+        EditedPlan table = new(_folder);
+        using Tui tui = Open(80, 24, table);
+        tui.Keys("<Ctrl+T><Ctrl+T>0,4<Enter>");
+        Assert.Contains(table.Sheet.Remarks, remark => remark.Row == table.Sheet.FirstLimit && remark.Words.Contains("without a reason", StringComparison.Ordinal));
+        tui.Keys("old meter<Enter><Ctrl+S>");
+        Limits limits = PlanFolder.Read(_folder).Plan!.Limits;
+        Assert.Equal((0.4, "old meter"), (limits.CalibrationDriftWarnDb, limits.Reasons!["calibration_drift_warn_db"]));
+        tui.Keys("<CursorUp>900<Enter>");
+        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_weak_is_counted_and_reached_by_one_key()
+    {
+        CopyDemo();
+        using Tui tui = Open();
+        Assert.Contains("good, 2 to look at (Ctrl+W)", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Ctrl+W>");
+        Assert.Contains("1 of 2: the order does not begin and end with R", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Ctrl+W>");
+        Assert.Contains("2 of 2: a steady drift does not cancel", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Ctrl+W><Home>");
+        Assert.Contains("the study's short name", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_order_is_proposed_judged_and_taken_by_its_number()
+    {
+        CopyDemo();
+        EditedPlan table = new(_folder);
+        using Tui tui = Open(80, 24, table);
+        tui.Keys("<Ctrl+O>");
+        Assert.Contains("R 1 R 1 R", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("could show", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("99<Enter>");
+        Assert.Contains("there are orders 1 to", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("3<Enter>");
+        Assert.Contains("order 3 stands in the plan", tui.Screen, StringComparison.Ordinal);
+        Assert.Empty(table.Sheet.Remarks);
+        string taken = table.Sheet.Fields.Single(field => field.Label == "order of runs").Text;
+        tui.Keys("<Ctrl+O><CursorDown><Esc>");
+        Assert.Equal(taken, table.Sheet.Fields.Single(field => field.Label == "order of runs").Text);
+        tui.Keys("<Ctrl+S>");
+        Assert.Equal(taken, string.Join(' ', PlanFolder.Read(_folder).Plan!.Order));
+    }
+
+    [Fact]
+    public void An_order_is_taken_with_the_names_of_those_who_share_the_wheel()
+    {
+        CopyDemo();
+        EditedPlan table = new(_folder);
+        using Tui tui = Open(80, 24, table);
+        tui.Keys("<Ctrl+O>5 Ro, Una<Enter>");
+        Assert.Contains("'Una' is not in the crew; the crew is Ro, Tam", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("5 Ro, Tam<Enter><Ctrl+S>");
+        Plan plan = PlanFolder.Read(_folder).Plan!;
+        Assert.Equal(("R 1 1 R R 1 1 R", 4), (string.Join(' ', plan.Order), plan.DriverOrder!.Count(name => name == "Ro")));
+    }
+
+    [Fact]
+    public void Leaving_with_something_unwritten_needs_the_key_twice()
+    {
+        CopyDemo();
+        using Tui tui = Open();
+        tui.Keys("XX<Enter><Ctrl+Q>");
+        Assert.Contains("the plan is not written", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<CursorDown><Ctrl+Q>");
+        Assert.Contains("the plan is not written", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_order_that_can_not_be_is_replaced_by_a_proposed_one_but_a_route_is_needed()
+    {
+        using Tui tui = Open();
+        tui.Keys("<Ctrl+O>");
+        Assert.Contains("mend what is wrong first", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>").Keys("<Home>" + Down(7) + "R 7 R<Enter>");
+        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Ctrl+O>1<Enter>");
+        Assert.DoesNotContain("to mend", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_help_opens_by_F1_and_a_question_mark_goes_into_the_box()
+    {
+        CopyDemo();
+        EditedPlan table = new(_folder);
+        using Tui tui = Open(80, 24, table);
+        tui.Keys("<F1>");
+        Assert.Contains("proposes orders of runs", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<F1><CursorDown>why?<Enter>");
+        Assert.Equal("why?", table.Sheet.Fields[1].Text);
     }
 
     [Fact]
@@ -28,7 +189,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         using Tui tui = Open();
         Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
-        tui.Keys("XX-7<Enter>Is it louder?<Enter>steady<Enter>0,8<Enter>");
+        tui.Keys("XX-7<Enter>Is it louder?<Enter>steady<Enter><Enter>0,8<Enter>");
         tui.Keys(Down(4)).Keys("Ro; Tam<Enter>Ilse<Enter>");
         tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>80<Enter>");
         Assert.Contains("40.5", tui.Screen, StringComparison.Ordinal);
@@ -47,7 +208,7 @@ public sealed class PlanScreenTests : IDisposable
         CopyDemo();
         EditedPlan table = new(_folder);
         using Tui tui = Open(120, 40, table);
-        tui.Keys(Down(23)).Keys("<Ctrl+K>");
+        tui.Keys(Down(38)).Keys("<Ctrl+K>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[2][0]);
         tui.Keys("<Ctrl+L>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[3][0]);
@@ -62,7 +223,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open();
-        tui.Keys(Down(23)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
+        tui.Keys(Down(38)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
         tui.Keys("<CursorLeft>");
         Assert.Contains("lasts 2.3 s at 80 km/h", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<CursorLeft>95<Enter>");

@@ -67,11 +67,19 @@ internal static class WhatNext
 
         Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
         return standing.Length > 0
-            ? standing.Select(objection => (":", $"{objection}"))
+            ? [.. standing.Select(objection => (":", $"{objection}")), .. Weak(study).Select(words => ("!", words)), .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : []]
             : Start(study);
     }
 
-    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Select(words => ("!", words));
+    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Append(NextDay.Line(study)).OfType<string>().Select(words => ("!", words));
+
+    // said before the first run; afterwards it is too late for another plan, and the report says it
+    private static IEnumerable<string> Weak(Study study)
+    {
+        string[] doubts = study.Runs.Count > 0 ? [] : [.. PlanDoubts.Of(study.Plan!)];
+        string more = doubts.Length > 1 ? $"; {doubts.Length - 1} more stand in the plan's warnings" : "";
+        return doubts.Length == 0 ? [] : [$"weak in the plan: {doubts[0]}{more}"];
+    }
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
         ? (":", $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review")
@@ -92,12 +100,7 @@ internal static class WhatNext
             yield return (":", "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry");
         }
 
-        foreach (string warning in RunChecks.WeatherWarnings(study))
-        {
-            yield return ("!", warning);
-        }
-
-        foreach (string warning in BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits)))
+        foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)).Concat(Weak(study)))
         {
             yield return ("!", warning);
         }
@@ -115,6 +118,9 @@ internal static class WhatNext
 
         yield return (StartKey, $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
     }
+
+    private static IEnumerable<string> OfBrackets(Study study) =>
+        BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
     private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, Runs.Count: > 0 }
         ? [(Parking.Word, $"reads run {study.Runs.Count} back: confirm, correct, shift, notes")]

@@ -6,63 +6,116 @@ namespace FieldSession.Terminal.Screens.Planning;
 /// <summary>The plan screen in words: the cell that is edited and what is said of it on top, below it the whole sheet around the cursor.</summary>
 internal static class PlanPage
 {
+    /// <summary>Rows above the sheet: the cell's name, the box, what is said of it.</summary>
+    public const int TopRows = 6;
+
     private const string Prompt = " > ";
     private const int LabelColumns = 22;
-    private const int TopRows = 5;
+    private const int SaidRows = 3;
 
     /// <summary>The page in so many columns and rows.</summary>
-    public static PlanWords Of(PlanSight sight, int columns, int rows)
+    public static PlanWords Of(PlanSight sight, int columns, int rows) =>
+        Framed(sight.Label, StateOf(sight.Sheet), Said(sight, columns - 4), Table(sight, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
+
+    /// <summary>The page on the orders to choose from.</summary>
+    public static PlanWords Of(OrdersSight orders, int columns, int rows) => Framed(
+        "order of runs: which one?", "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice, columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
+        OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
+
+    private static PlanWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)
     {
-        int width = Math.Max(10, columns - 2);
-        PageRow[] said = [.. Said(sight, width).Take(2)];
+        int width = Width(columns);
+        PageRow[] told = [.. said.Take(SaidRows)];
         ImmutableArray<PageRow> all =
         [
-            PageRow.Of(Columns.Cut(sight.Label, width - 30), Ink.Strong).WithRight(PageRow.Of(State(sight.Sheet), Ink.Quiet), width),
+            PageRow.Of(Columns.Cut(label, width - Columns.Of(state) - 2), Ink.Strong).WithRight(PageRow.Of(state, Ink.Quiet), width),
             PageRow.Of(Prompt, Ink.Strong),
-            .. said, .. Enumerable.Repeat(PageRow.Blank, 2 - said.Length),
+            .. told, .. Enumerable.Repeat(PageRow.Blank, SaidRows - told.Length),
             PageRow.Blank,
-            .. Table(sight, width, Math.Max(1, rows - TopRows)),
+            .. below,
         ];
         return new PlanWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], (1, Prompt.Length + 1, Math.Max(4, width - Prompt.Length)));
     }
 
-    private static string State(PlanSheet sheet)
+    private static int Width(int columns) => Math.Max(10, columns - 2);
+
+    private static string StateOf(PlanSheet sheet)
     {
         int problems = sheet.Remarks.Count(remark => remark.IsProblem);
-        string judged = problems > 0 ? $"{problems} to mend" : sheet.Remarks.Length > 0 ? $"good, {sheet.Remarks.Length} to look at" : "good";
-        return $"{(sheet.IsChanged ? "not written, " : "")}{judged}";
+        int warnings = sheet.Remarks.Length - problems;
+        string[] judged =
+        [
+            .. sheet.IsChanged ? ["not written"] : Array.Empty<string>(),
+            problems > 0 ? $"{problems} to mend" : "good",
+            .. warnings > 0 ? [$"{warnings} to look at"] : Array.Empty<string>(),
+        ];
+        return string.Join(", ", judged) + (sheet.Remarks.Length > 0 ? $" ({PlanKeys.Look})" : "");
     }
 
     private static IEnumerable<PageRow> Said(PlanSight sight, int width)
     {
         if (sight.Message is { } message)
         {
-            return Wrapped.Lines(message, width - 1).Select(line => PageRow.Of($" {line}", Ink.Alarm));
+            return Wrapped.Lines(message, width).Select(line => PageRow.Of($" {line}", Ink.Alarm));
         }
 
-        PlanRemark? here = sight.Sheet.Remarks.FirstOrDefault(remark => remark.Row == sight.Row)
-            ?? sight.Sheet.Remarks.FirstOrDefault(remark => remark.Row is null);
-        return here is null ? [] : Wrapped.Lines(here.Words, width - 2).Select((line, i) => PageRow.Of($"{(i > 0 ? " " : here.IsProblem ? "!" : "?")} {line}", here.IsProblem ? Ink.Alarm : Ink.Plain));
+        if (sight.Remark is { } asked && asked < sight.Sheet.Remarks.Length)
+        {
+            return Told(sight.Sheet.Remarks[asked], $"{asked + 1} of {sight.Sheet.Remarks.Length}: ", width);
+        }
+
+        return sight.Sheet.Remarks.FirstOrDefault(remark => remark.Row == sight.Row) is { } here
+            ? Told(here, "", width)
+            : [.. Wrapped.Lines(sight.Hint, width).Select(line => PageRow.Of($"  {line}", Ink.Quiet)), .. Whole(sight, width), .. Cut(sight, width)];
     }
+
+    // a text that is longer than its cell is read here
+    private static IEnumerable<PageRow> Cut(PlanSight sight, int width)
+    {
+        int cell = sight.Part switch
+        {
+            SheetPart.Field => width - LabelColumns - 2,
+            SheetPart.Segment => PlanRoute.WidthOf(sight.Column),
+            _ => 0,
+        };
+        return cell > 0 && Columns.Of(sight.Text) > cell ? Wrapped.Lines($"= {sight.Text}", width).Select(line => PageRow.Of($"  {line}")) : [];
+    }
+
+    // what is wrong with the whole has no row to stand at
+    private static IEnumerable<PageRow> Whole(PlanSight sight, int width) =>
+        sight.Sheet.Remarks.FirstOrDefault(remark => remark is { Row: null, IsProblem: true }) is { } whole ? Told(whole, "", width) : [];
+
+    private static IEnumerable<PageRow> Told(PlanRemark remark, string before, int width) => Wrapped
+        .Lines(before + remark.Words, width)
+        .Select((line, i) => PageRow.Of($"{(i > 0 ? " " : remark.IsProblem ? "!" : "?")} {line}", remark.IsProblem ? Ink.Alarm : Ink.Plain));
 
     private static IEnumerable<PageRow> Table(PlanSight sight, int width, int rows)
     {
-        PageRow[] all =
-        [
-            .. Enumerable.Range(0, sight.Sheet.Fields.Length).Select(row => Field(sight, row, width)),
-            PlanRoute.Head(sight.Sheet, width),
-            .. Enumerable.Range(0, sight.Sheet.Segments.Count).Select(segment => PageRow.Of(Mark(sight, sight.Sheet.Fields.Length + segment)).And(PlanRoute.Row(sight, segment, width))),
-        ];
-        int cursor = sight.Row >= sight.Sheet.Fields.Length ? sight.Row + 1 : sight.Row;
-        int first = Math.Clamp(cursor - (rows / 2), 0, Math.Max(0, all.Length - rows));
-        return all.Skip(first).Take(rows);
+        PlanSheet sheet = sight.Sheet;
+        List<(int Row, PageRow Words)> all = [.. Enumerable.Range(0, sheet.FirstSegment).Select(row => (row, Field(sight, row, width)))];
+        all.Add((-1, PageRow.Blank));
+        all.Add((-1, PageRow.Of("  ").And(PlanRoute.Head(sight, width))));
+        all.AddRange(Enumerable.Range(0, sheet.Segments.Count)
+            .Select(segment => (sheet.FirstSegment + segment, PageRow.Of(Mark(sight, sheet.FirstSegment + segment)).And(PlanRoute.Row(sight, segment, width)))));
+        if (sheet.Segments.Count == 0)
+        {
+            all.Add((-1, PageRow.Of("  no segment yet: Ctrl+N adds one", Ink.Quiet)));
+        }
+
+        all.Add((-1, PageRow.Blank));
+        all.Add((-1, PlanLimitRows.Head(width)));
+        all.AddRange(Enumerable.Range(0, sheet.Limits.Length)
+            .Select(limit => (sheet.FirstLimit + limit, PageRow.Of(Mark(sight, sheet.FirstLimit + limit)).And(PlanLimitRows.Row(sight, limit, width)))));
+        int cursor = all.FindIndex(line => line.Row == sight.Row);
+        int first = Math.Clamp(cursor - (rows / 2), 0, Math.Max(0, all.Count - rows));
+        return all.Skip(first).Take(rows).Select(line => line.Words);
     }
 
     private static PageRow Field(PlanSight sight, int row, int width)
     {
-        (string label, string text) = sight.Sheet.Fields[row];
-        return PageRow.Of(Mark(sight, row)).And(Columns.Left(label, LabelColumns), Ink.Quiet)
-            .And(Columns.Cut(text, width - LabelColumns - 2), row == sight.Row ? Ink.Strong : Ink.Plain);
+        SheetField field = sight.Sheet.Fields[row];
+        return PageRow.Of(Mark(sight, row)).And(Columns.Left(field.Label, LabelColumns), Ink.Quiet)
+            .And(Columns.Cut(field.Text, width - LabelColumns - 2), row == sight.Row ? Ink.Strong : Ink.Plain);
     }
 
     private static string Mark(PlanSight sight, int row)

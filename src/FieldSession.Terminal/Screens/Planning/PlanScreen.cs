@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using FieldSession.Reviewing;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
@@ -14,6 +16,9 @@ internal sealed class PlanScreen : Screen
     private int _row;
     private int _column;
     private string? _message;
+    private int? _remark;
+    private OrdersSight? _orders;
+    private bool _isWarned;
 
     /// <summary>The screen on a plan folder.</summary>
     public PlanScreen(Desk desk)
@@ -26,7 +31,7 @@ internal sealed class PlanScreen : Screen
 
     private IPlanTable? Plan => _desk.PlanTable;
 
-    private PlanSight? Sight => Plan is null ? null : new PlanSight(Plan.Sheet, _row, _column, _message);
+    private PlanSight? Sight => Plan is null ? null : new PlanSight(Plan.Sheet, _row, _column, _message, _remark);
 
     /// <inheritdoc/>
     public override void Enter() => _box.SetFocus();
@@ -60,28 +65,56 @@ internal sealed class PlanScreen : Screen
             return;
         }
 
-        PlanWords words = PlanPage.Of(sight, Frame.Width, Frame.Height);
+        PlanWords words = _orders is { } orders ? PlanPage.Of(orders, Frame.Width, Frame.Height) : PlanPage.Of(sight, Frame.Width, Frame.Height);
         _page.Show(words.Rows, _palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
     }
 
     private bool OnNamed(Key key)
     {
+        if (IsLeaving(key))
+        {
+            return true;
+        }
+
         if (Plan is null || _desk.Keys.On(KeyTable.Plan).FirstOrDefault(row => IsOneOf(row, key)) is not { Deed: KeyDeed.Plan } found)
         {
             return false;
         }
 
-        bool isAcross = found.Line is "left" or "right";
-        if (isAcross && _box.Text.Length > 0)
+        bool isOfTheBox = found.Line is "left" or "right" or "home" or "end";
+        if (isOfTheBox && _box.Text.Length > 0)
         {
             return false;
         }
 
         _message = null;
-        Do(found.Line, Plan);
+        if (_orders is { } orders)
+        {
+            Choose(found.Line, orders, Plan);
+        }
+        else
+        {
+            _remark = found.Line == "look" ? _remark : null;
+            Do(found.Line, Plan);
+        }
+
         Draw();
         return true;
+    }
+
+    // what is not written would be lost: the key has to be pressed twice
+    private bool IsLeaving(Key key)
+    {
+        bool isFirst = !_isWarned && Plan is { Sheet.IsChanged: true } && _desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Leave && row.Has(key));
+        _isWarned = isFirst;
+        if (isFirst)
+        {
+            _message = "the plan is not written: Ctrl+S writes it; the same key again leaves without";
+            Draw();
+        }
+
+        return isFirst;
     }
 
     private static bool IsOneOf(KeyRow row, Key key) => row.Keys.Any(name => Key.TryParse(name, out Key? known) && known == key);
@@ -102,11 +135,17 @@ internal sealed class PlanScreen : Screen
             case "save":
                 _message = plan.Save();
                 break;
-            case "up" or "down" or "left" or "right":
-                Go(act, plan.Sheet);
+            case "look":
+                Look(plan.Sheet);
+                break;
+            case "orders":
+                Propose(plan);
+                break;
+            case "add" or "copy" or "delete" or "raise" or "lower":
+                DoSegment(act, plan);
                 break;
             default:
-                DoSegment(act, plan);
+                Go(act, plan.Sheet);
                 break;
         }
     }
@@ -116,14 +155,12 @@ internal sealed class PlanScreen : Screen
         switch (act)
         {
             case "add" or "copy":
-                bool isOnSegment = Sight!.IsOnSegment;
-                plan.Add(_row, act == "copy");
-                (_row, _column) = (isOnSegment ? _row + 1 : plan.Sheet.Rows - 1, 0);
+                (_row, _column) = (plan.Add(_row, act == "copy"), 0);
                 break;
             case "delete" when Sight!.IsOnSegment:
                 plan.Delete(_row);
-                _row = Math.Min(_row, plan.Sheet.Rows - 1);
-                _column = _row < plan.Sheet.Fields.Length ? 0 : _column;
+                _row = Math.Max(0, Math.Min(_row, plan.Sheet.FirstLimit - 1));
+                _column = Sight!.IsOnSegment ? _column : 0;
                 break;
             case "raise" or "lower":
                 _row = plan.Move(_row, act == "raise" ? -1 : 1);
@@ -135,23 +172,101 @@ internal sealed class PlanScreen : Screen
     private void Store(IPlanTable plan)
     {
         string typed = _box.Text.Trim();
+        int fields = plan.Sheet.FirstSegment;
         if (typed.Length > 0)
         {
             plan.Set(_row, _column, typed == "-" ? "" : typed);
             _box.Put("");
         }
 
-        Go(Sight!.IsOnSegment && _column < plan.Sheet.Columns.Length - 1 ? "right" : "down", plan.Sheet);
+        // other units bring other fields: what is below moves with them
+        _row += _row >= fields ? plan.Sheet.FirstSegment - fields : 0;
+        Go(_column < plan.Sheet.CellsOf(_row) - 1 ? "right" : "down", plan.Sheet);
+    }
+
+    private void Look(PlanSheet sheet)
+    {
+        if (sheet.Remarks.IsEmpty)
+        {
+            _message = "nothing is to be mended, nothing to be looked at";
+            return;
+        }
+
+        _remark = _remark is { } last ? (last + 1) % sheet.Remarks.Length : 0;
+        (_row, _column) = sheet.Remarks[_remark.Value].Row is { } row ? (row, 0) : (_row, _column);
+    }
+
+    private void Propose(IPlanTable plan)
+    {
+        ImmutableArray<OrderSight> orders = plan.Orders();
+        _box.Put("");
+        _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1));
+        _message = orders.IsEmpty ? $"orders are reckoned for this route: mend what is wrong first, {PlanKeys.Look} goes to it" : null;
+    }
+
+    private void Choose(string act, OrdersSight orders, IPlanTable plan)
+    {
+        if (act == "clear")
+        {
+            _orders = null;
+            _box.Put("");
+        }
+        else if (act == "store")
+        {
+            Take(orders, plan);
+        }
+        else
+        {
+            int page = Math.Max(1, Frame.Height - PlanPage.TopRows - 2);
+            _orders = orders with { Message = null, Chosen = Stepped(orders.Chosen, act, page, orders.Orders.Length) };
+        }
+    }
+
+    private void Take(OrdersSight orders, IPlanTable plan)
+    {
+        string[] typed = _box.Text.Trim().Split(' ', 2);
+        int? number = typed[0].Length == 0 ? orders.Chosen : Journal.Typed.Count(typed[0]);
+        _box.Put("");
+        if (number is not { } taken || taken >= orders.Orders.Length)
+        {
+            _orders = orders with { Message = $"there are orders 1 to {orders.Orders.Length - 1}: type one of these numbers" };
+            return;
+        }
+
+        string? wrong = taken == 0 ? null : plan.TakeOrder(taken, typed.Length > 1 ? typed[1] : "");
+        _orders = wrong is null ? null : orders with { Message = wrong };
+        _message = taken == 0 ? null : $"order {taken} stands in the plan: {string.Join(' ', orders.Orders[taken].Order)}; Ctrl+S writes it";
     }
 
     private void Go(string way, PlanSheet sheet)
     {
         int before = _column;
-        _row = Math.Clamp(_row + Step(way, "down", "up"), 0, sheet.Rows - 1);
-        int last = _row < sheet.Fields.Length ? 0 : sheet.Columns.Length - 1;
-        bool isNewLine = way == "down" && before == last;
-        _column = isNewLine ? 0 : Math.Clamp(before + Step(way, "right", "left"), 0, last);
+        int page = Math.Max(1, Frame.Height - PlanPage.TopRows - 1);
+        _row = way == "part" ? NextPart(sheet) : Stepped(_row, way, page, sheet.Rows);
+        int last = sheet.CellsOf(_row) - 1;
+        bool isNewLine = way is "part" or "home" or "end" || (way == "down" && before == last);
+        _column = isNewLine ? 0 : Math.Clamp(before + (way == "right" ? 1 : way == "left" ? -1 : 0), 0, last);
     }
 
-    private static int Step(string way, string forward, string back) => way == forward ? 1 : way == back ? -1 : 0;
+    private int NextPart(PlanSheet sheet) => sheet.PartOf(_row) switch
+    {
+        SheetPart.Field => sheet.FirstSegment,
+        SheetPart.Segment => sheet.FirstLimit,
+        _ => 0,
+    };
+
+    private static int Stepped(int at, string way, int page, int rows)
+    {
+        int to = way switch
+        {
+            "up" => at - 1,
+            "down" => at + 1,
+            "pageup" => at - page,
+            "pagedown" => at + page,
+            "home" => 0,
+            "end" => rows - 1,
+            _ => at,
+        };
+        return Math.Clamp(to, 0, rows - 1);
+    }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -37,9 +38,10 @@ internal static class ReviewPage
 
     private static IEnumerable<PageRow> MainMeasure(ReviewSight sight, int columns) =>
     [
-        .. Head($"MAIN MEASURE: {Name(sight.MainClass)}"),
-        .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
-        .. sight.Comparison.Comparisons.Count == 0 ? Text("nothing can be compared yet: fewer than two codes are driven", columns) : [],
+        PageRow.Blank,
+        .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
+        .. sight.Comparison.Main.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
+        .. sight.Comparison.Main.Count == 0 ? Text("nothing can be compared yet: fewer than two codes are driven", columns) : [],
     ];
 
     private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
@@ -72,7 +74,7 @@ internal static class ReviewPage
             return [];
         }
 
-        MeasureClass?[] others = [.. new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact }.Where(one => one != sight.MainClass)];
+        MeasureClass?[] others = [.. new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact }.Where(one => sight.Plan.MainSegments is not null || one != sight.MainClass)];
         return
         [
             .. others.SelectMany(one => (IEnumerable<PageRow>)

@@ -26,7 +26,9 @@ internal static class SegmentPage
         ];
     }
 
-    private static bool IsMain(ReviewSight sight, Segment segment) => sight.MainClass is null || sight.MainClass == StudyReadings.ClassOf(segment);
+    private static bool IsMain(ReviewSight sight, Segment segment) => sight.Plan.MainSegments is { } names
+        ? names.Contains(segment.Name)
+        : sight.MainClass is null || sight.MainClass == StudyReadings.ClassOf(segment);
 
     private static IEnumerable<PageRow> Rows(Run run, Segment segment, int columns)
     {

@@ -1,7 +1,7 @@
 using System.Globalization;
 using FieldSession.State;
 
-namespace FieldSession.Planning;
+namespace FieldSession.Comparing;
 
 /// <summary>
 /// What makes an order of runs weak although it can be driven. Weather, tyres and people drift through the day; runs of

@@ -1,0 +1,73 @@
+using System.Collections.Immutable;
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
+using FieldSession.Terminal.Look;
+
+namespace FieldSession.Terminal.Screens.Planning;
+
+/// <summary>The orders to choose from.</summary>
+/// <param name="Orders">The plan's own, then those proposed.</param>
+/// <param name="Chosen">The one under the cursor.</param>
+/// <param name="Message">What is wrong with what was typed; null: nothing.</param>
+internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen, string? Message = null);
+
+/// <summary>Orders of runs in a list of a row each, and below it everything that is known of the one under the cursor.</summary>
+internal static class OrdersPage
+{
+    /// <summary>What to do here, and what the figures rest on.</summary>
+    public const string Advice = "a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. Assumed: 10 min from run to run, 60 where tyres are changed; "
+        + "runs repeat within 0.35 dB; shown in 4 of 5 such days";
+
+    private const int NumberColumns = 6;
+    private const int FigureColumns = 38;
+    private const int FewestDetails = 5;
+    private const int DetailColumns = 12;
+
+    /// <summary>The rows.</summary>
+    public static IEnumerable<PageRow> Of(OrdersSight sight, int width, int rows)
+    {
+        int listed = Math.Clamp(rows - FewestDetails - 2, 3, sight.Orders.Length);
+        int first = Math.Clamp(sight.Chosen - (listed / 2), 0, sight.Orders.Length - listed);
+        string head = $"  {Columns.Left("", NumberColumns)}{Columns.Left("order", OrderColumns(width))}{Columns.Right("runs", 5)}{Columns.Right("takes", 13)}{Columns.Right("shows dB", 10)}  drift";
+        OrderSight chosen = sight.Orders[sight.Chosen];
+        return
+        [
+            PageRow.Of(head, Ink.Quiet).Fit(width),
+            .. Enumerable.Range(first, listed).Select(number => Row(sight, number, width)),
+            PageRow.Blank,
+            .. Details(chosen).SelectMany(detail => Detail(detail, width)),
+        ];
+    }
+
+    private static IEnumerable<(string What, string Words)> Details(OrderSight order) =>
+        OrderWords.Details(order).Where(detail => detail.Words.Length > 0);
+
+    private static IEnumerable<PageRow> Detail((string What, string Words) detail, int width) => Wrapped
+        .Lines(detail.Words, width - DetailColumns - 2)
+        .Select((line, at) => PageRow.Of($"  {Columns.Left(at == 0 ? detail.What : "", DetailColumns)}", Ink.Quiet).And(line));
+
+    private static PageRow Row(OrdersSight sight, int number, int width)
+    {
+        OrderSight order = sight.Orders[number];
+        bool isHere = number == sight.Chosen;
+        return PageRow.Of($"{(isHere ? ">" : " ")} ")
+            .And(Columns.Left(NameOf(number), NumberColumns), Ink.Quiet)
+            .And(Columns.Left(string.Join(' ', order.Order), OrderColumns(width)), isHere ? Ink.Strong : Ink.Plain)
+            .And(Columns.Right($"{order.Order.Count}", 5))
+            .And(Columns.Right(OrderWords.Duration(order.Minutes), 13))
+            .And(Columns.Right(Smallest(order), 10))
+            .And(order.Steady.Concat(order.Impact).All(place => place.DriftCancels) ? "  cancels" : "  stays")
+            .Fit(width);
+    }
+
+    private static int OrderColumns(int width) => Math.Max(10, width - NumberColumns - FigureColumns - 2);
+
+    private static string NameOf(int number) => number == 0 ? "own" : $"{number}";
+
+    // the place that can show least says how good the order is
+    private static string Smallest(OrderSight order)
+    {
+        IReadOnlyList<OrderSize> places = order.Steady.Count > 0 ? order.Steady : order.Impact;
+        return places.Count == 0 || places.Any(place => place.SmallestDb is null) ? "nothing" : Figures.FineDb(places.Max(place => place.SmallestDb));
+    }
+}
