@@ -10,38 +10,32 @@ namespace FieldSession.Terminal.Parked;
 /// A screen that is shut until the car is parked: a page that scrolls, what comes next, words about the last act, and a
 /// box. What stands on the page and what an answer does, each screen says itself.
 /// </summary>
-internal abstract class ParkedScreen : Screen
+internal abstract class ParkedScreen : TypingScreen
 {
     private const int LeastPageColumns = 56;
     private const int PlaceColumns = 18;
 
     private readonly string _name;
-    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly LineBox _box;
+    private readonly TypingBox _box;
     private readonly EnterBounce _enter;
     private int _from;
     private int _room = 1;
     private bool _markMoved;
     private string? _message;
-    private Palette _palette;
 
     /// <summary>The screen, shut.</summary>
     /// <param name="name">Its name in the key table.</param>
     /// <param name="desk">What it may use.</param>
     /// <param name="pen">The hand that writes.</param>
     protected ParkedScreen(string name, Desk desk, Pen pen)
+        : base(desk)
     {
         _name = name;
-        Desk = desk;
         Pen = pen;
-        _palette = desk.Palette;
         _enter = new EnterBounce(desk.Clock);
-        _box = new LineBox { Pressed = OnPressed };
-        Add(_page, _box);
+        _box = new TypingBox { Pressed = OnPressed };
+        Lay(_box);
     }
-
-    /// <summary>What the screen may use.</summary>
-    protected Desk Desk { get; }
 
     /// <summary>The hand that writes.</summary>
     protected Pen Pen { get; }
@@ -54,15 +48,7 @@ internal abstract class ParkedScreen : Screen
     /// <inheritdoc/>
     public override void Enter()
     {
-        _box.SetFocus();
-        Draw();
-    }
-
-    /// <inheritdoc/>
-    public override void Refresh(Palette palette)
-    {
-        _palette = palette;
-        _box.SetScheme(palette.SchemeOf(Ink.Strong));
+        base.Enter();
         Draw();
     }
 
@@ -98,31 +84,20 @@ internal abstract class ParkedScreen : Screen
     }
 
     /// <inheritdoc/>
-    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
-    {
-        base.OnFrameChanged(in frame);
-
-        // Terminal.Gui calls this before the constructor has run.
-        if (_box is not null)
-        {
-            Draw();
-        }
-    }
-
-    private void Draw()
+    protected override void Draw()
     {
         int columns = Math.Max(4, Frame.Width - 2);
         ParkedPage page = IsOpen ? Page(Math.Max(LeastPageColumns, columns)) : ParkedPage.Shut(Study, Desk.Keys, columns);
         string prompt = page.Prompt.Length == 0 ? ">" : $"{page.Prompt} >";
         int below = Scroll(page, columns);
         IEnumerable<PageRow> shown = page.Rows.Skip(_from).Take(_room);
-        _page.Show(
+        Paper.Show(
             [
                 .. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room).Select(row => PageRow.Of(" ").And(row)),
                 .. Below(page, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
                 PageRow.Of($" {prompt}", Ink.Strong),
             ],
-            _palette);
+            Palette);
         (_box.Y, _box.X, _box.Width) = (_room + below, Columns.Of(prompt) + 2, Dim.Fill(1));
         _box.Secret = page.Secret;
     }
@@ -171,10 +146,11 @@ internal abstract class ParkedScreen : Screen
         _markMoved = false;
     }
 
-    private bool OnPressed(Key key, bool isEmpty)
+    private bool OnPressed(Key key)
     {
+        bool isEmpty = _box.Text.Length == 0;
         KeyRow? row = Desk.Keys.On(_name).FirstOrDefault(known => known.Has(key));
-        if (row is null || (!isEmpty && LineBox.Wants(key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
+        if (row is null || (!isEmpty && TypingBox.Wants(key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
         {
             return false;
         }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
-using FieldSession.Terminal.Parked;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -14,7 +13,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     private readonly StartDesk _desk;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly HelpView _help = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(1) };
-    private readonly LineBox _box;
+    private readonly TypingBox _box;
     private Palette _palette;
     private string? _message;
     private int _marked;
@@ -25,7 +24,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
         _desk = desk;
         _palette = desk.Palette;
         Title = "fieldsession";
-        _box = new LineBox { Pressed = OnPressed };
+        _box = new TypingBox { Pressed = OnPressed };
         Add(_page, _box, _help);
     }
 
@@ -96,10 +95,11 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     }
 
     // Enter, arrows and Esc act at once; a typed character belongs to the box once something stands in it.
-    private bool OnPressed(Key key, bool isEmpty)
+    private bool OnPressed(Key key)
     {
+        bool isEmpty = _box.Text.Length == 0;
         KeyRow? row = _desk.Keys.On(KeyTable.Start).FirstOrDefault(known => known.Has(key));
-        if (row is null || (!isEmpty && LineBox.Wants(key)))
+        if (row is null || (!isEmpty && TypingBox.Wants(key)))
         {
             return false;
         }

@@ -20,7 +20,7 @@ public static class EnergySection
 
         EnergyTerms terms = StudyLegs.TermsOf(day.Study);
         EnergyComparison days = EnergyComparison.Of(
-            SpecsMerged.Of(StudyLegs.Of(day.Study), day.Names.Key), terms with { Reference = ReferenceOf(day) ?? terms.Reference });
+            SpecsMerged.Of(StudyLegs.Of(day.Study), day.Names.Key), terms with { Reference = day.Names.ReferenceIn(day.Study)?.Digits ?? terms.Reference });
         UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
         return new ReportSection("Energy days",
         [
@@ -32,11 +32,6 @@ public static class EnergySection
             new Points([.. days.Cars.Select(car => $"Car {car.Car} against car {car.FirstCar} on the same tyres: {EnergyWords.Percent(car.Percent)}"), .. Spoilt(day.Study), .. days.Remarks]),
         ]);
     }
-
-    // Codes of one spec are called by its first code; the control's code may be another one of them.
-    private static string? ReferenceOf(ReportDay day) => day.Names.ReferenceIn(day.Study) is { } reference
-        ? day.Names.Key is { NamesAllowed: true } key ? key.CodesLike(reference)[0].Digits : reference.Digits
-        : null;
 
     private static IEnumerable<ReportBlock> Finding(EnergyFinding finding, EnergyComparison days, ReportDay day, UnitSystem units)
     {

@@ -12,10 +12,15 @@ public sealed record SpecNames(OpenedKey? Key)
         ? $"{spec} ({string.Join(", ", key.CodesLike(new SpecCode(code)))})"
         : code;
 
-    /// <summary>The code that the report compares with: the control where it may be named, else the reference of the order.</summary>
+    /// <summary>
+    /// The code that the report compares with: the control where it may be named, else the reference of the order; where a spec has
+    /// several codes, the one that <see cref="SpecsMerged"/> calls it by.
+    /// </summary>
     public SpecCode? ReferenceIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Key is { NamesAllowed: true, ControlCode: { } control } ? control : study.ReferenceCode;
+        return Key is { NamesAllowed: true } key && (key.ControlCode ?? study.ReferenceCode) is { } reference
+            ? key.CodesLike(reference)[0]
+            : study.ReferenceCode;
     }
 }

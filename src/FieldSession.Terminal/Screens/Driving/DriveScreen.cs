@@ -8,34 +8,27 @@ using Terminal.Gui.ViewBase;
 namespace FieldSession.Terminal.Screens.Driving;
 
 /// <summary>The drive screen: the page, the entry box, and the wires from keys to the logbook.</summary>
-internal sealed class DriveScreen : Screen
+internal sealed class DriveScreen : TypingScreen
 {
-    private readonly Desk _desk;
     private readonly Pen _pen;
-    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private readonly EntryBox _box;
     private readonly EnterBounce _enter;
     private Acts _acts = Acts.None;
-    private Palette _palette;
     private string? _message;
     private string _justWritten = "";
     private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
 
     /// <summary>The screen on a study.</summary>
     public DriveScreen(Desk desk, Pen pen)
+        : base(desk)
     {
-        _desk = desk;
         _pen = pen;
-        _palette = desk.Palette;
         _enter = new EnterBounce(desk.Clock);
-        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Named = OnNamed, Act = OnTyped };
-        Add(_page, _box);
+        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Pressed = OnNamed, Act = OnTyped };
+        Lay(_box);
     }
 
-    private Study Study => _desk.Logbook.Study;
-
-    /// <inheritdoc/>
-    public override void Enter() => _box.SetFocus();
+    private Study Study => Desk.Logbook.Study;
 
     /// <inheritdoc/>
     public override void Tell(string words) => Say(words);
@@ -43,17 +36,16 @@ internal sealed class DriveScreen : Screen
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
-        _palette = palette;
-        _acts = Acts.Of(_desk.Logbook);
-        _box.SetScheme(palette.SchemeOf(Ink.Strong));
-        Draw();
+        _acts = Acts.Of(Desk.Logbook);
+        base.Refresh(palette);
     }
 
-    private void Draw()
+    /// <inheritdoc/>
+    protected override void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _message, _desk.Keys);
+        DriveSight sight = new(Study, _acts, Compared(), _message, Desk.Keys);
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
-        _page.Show(words.Rows, _palette);
+        Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
     }
 
@@ -62,22 +54,10 @@ internal sealed class DriveScreen : Screen
     {
         if (!ReferenceEquals(_compared.Study, Study))
         {
-            _compared = (Study, RunningComparison.Of(Study, _desk.Compare));
+            _compared = (Study, RunningComparison.Of(Study, Desk.Compare));
         }
 
         return _compared.Rows;
-    }
-
-    /// <inheritdoc/>
-    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
-    {
-        base.OnFrameChanged(in frame);
-
-        // Terminal.Gui calls this before the constructor has run.
-        if (_box is not null)
-        {
-            Draw();
-        }
     }
 
     private bool OnNamed(Key key)
@@ -167,7 +147,7 @@ internal sealed class DriveScreen : Screen
         }
 
         Say(null);
-        _desk.Parking.Take(Parking.Word);
+        Desk.Parking.Take(Parking.Word);
         Ask(KeyDeed.Screen, KeyTable.Stop);
     }
 

@@ -8,64 +8,44 @@ using Terminal.Gui.ViewBase;
 namespace FieldSession.Terminal.Screens.EnergyDriving;
 
 /// <summary>The legs screen: the page, the box, and the wires from keys to form and logbook.</summary>
-internal sealed class LegsScreen : Screen
+internal sealed class LegsScreen : TypingScreen
 {
-    private readonly Desk _desk;
     private readonly Pen _pen;
-    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly LegBox _box;
+    private readonly TypingBox _box;
     private LegForm _form;
     private Study _formOf;
-    private Palette _palette;
     private string? _message;
     private bool _isAlarm;
 
     /// <summary>The screen on a study.</summary>
     public LegsScreen(Desk desk, Pen pen)
+        : base(desk)
     {
-        _desk = desk;
         _pen = pen;
-        _palette = desk.Palette;
         _formOf = Study;
         _form = FormNow();
-        _box = new LegBox { Named = OnNamed, Y = LegsPage.BoxRow, X = LegsPage.BoxColumn, Width = Dim.Fill(1) };
-        Add(_page, _box);
+        _box = new TypingBox { Pressed = OnNamed, Y = LegsPage.BoxRow, X = LegsPage.BoxColumn, Width = Dim.Fill(1) };
+        Lay(_box);
     }
 
-    private Study Study => _desk.Logbook.Study;
-
-    /// <inheritdoc/>
-    public override void Enter() => _box.SetFocus();
+    private Study Study => Desk.Logbook.Study;
 
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
-        _palette = palette;
         if (_formOf.Legs != Study.Legs || _formOf.Fittings != Study.Fittings)
         {
             _formOf = Study;
             _form = FormNow();
         }
 
-        _box.SetScheme(palette.SchemeOf(Ink.Strong));
-        Draw();
+        base.Refresh(palette);
     }
+
+    private LegForm FormNow() => LegForm.For(Study, DateOnly.FromDateTime(Desk.Clock.GetUtcNow().UtcDateTime));
 
     /// <inheritdoc/>
-    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
-    {
-        base.OnFrameChanged(in frame);
-
-        // Terminal.Gui calls this before the constructor has run.
-        if (_box is not null)
-        {
-            Draw();
-        }
-    }
-
-    private LegForm FormNow() => LegForm.For(Study, DateOnly.FromDateTime(_desk.Clock.GetUtcNow().UtcDateTime));
-
-    private void Draw() => _page.Show(LegsPage.Of(new LegsSight(Study, _form, _message, _isAlarm), Frame.Width, Frame.Height), _palette);
+    protected override void Draw() => Paper.Show(LegsPage.Of(new LegsSight(Study, _form, _message, _isAlarm), Frame.Width, Frame.Height), Palette);
 
     private bool OnNamed(Key key)
     {

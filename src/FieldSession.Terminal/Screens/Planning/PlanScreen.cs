@@ -2,17 +2,13 @@ using System.Collections.Immutable;
 using FieldSession.Reviewing;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;
-using Terminal.Gui.ViewBase;
 
 namespace FieldSession.Terminal.Screens.Planning;
 
 /// <summary>The plan screen: a sheet of fields and segments, a box for the cell under the cursor, and the wires between them.</summary>
-internal sealed class PlanScreen : Screen
+internal sealed class PlanScreen : TypingScreen
 {
-    private readonly Desk _desk;
-    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly PlanBox _box;
-    private Palette _palette;
+    private readonly TypingBox _box;
     private int _row;
     private int _column;
     private string? _message;
@@ -22,51 +18,28 @@ internal sealed class PlanScreen : Screen
 
     /// <summary>The screen on a plan folder.</summary>
     public PlanScreen(Desk desk)
+        : base(desk)
     {
-        _desk = desk;
-        _palette = desk.Palette;
-        _box = new PlanBox { Named = OnNamed };
-        Add(_page, _box);
+        _box = new TypingBox { Pressed = OnNamed };
+        Lay(_box);
     }
 
-    private IPlanTable? Plan => _desk.PlanTable;
+    private IPlanTable? Plan => Desk.PlanTable;
 
     private PlanSight? Sight => Plan is null ? null : new PlanSight(Plan.Sheet, _row, _column, _message, _remark);
 
     /// <inheritdoc/>
-    public override void Enter() => _box.SetFocus();
-
-    /// <inheritdoc/>
-    public override void Refresh(Palette palette)
-    {
-        _palette = palette;
-        _box.SetScheme(palette.SchemeOf(Ink.Strong));
-        Draw();
-    }
-
-    /// <inheritdoc/>
-    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
-    {
-        base.OnFrameChanged(in frame);
-
-        // Terminal.Gui calls this before the constructor has run.
-        if (_box is not null)
-        {
-            Draw();
-        }
-    }
-
-    private void Draw()
+    protected override void Draw()
     {
         if (Sight is not { } sight)
         {
             _box.Visible = false;
-            _page.Show([PageRow.Blank, PageRow.Of(" The plan of a study that is begun stands. 'fieldsession plan PLAN_DIR' edits a plan.")], _palette);
+            Paper.Show([PageRow.Blank, PageRow.Of(" The plan of a study that is begun stands. 'fieldsession plan PLAN_DIR' edits a plan.")], Palette);
             return;
         }
 
         PlanWords words = _orders is { } orders ? PlanPage.Of(orders, Frame.Width, Frame.Height) : PlanPage.Of(sight, Frame.Width, Frame.Height);
-        _page.Show(words.Rows, _palette);
+        Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
     }
 
@@ -77,7 +50,7 @@ internal sealed class PlanScreen : Screen
             return true;
         }
 
-        if (Plan is null || _desk.Keys.On(KeyTable.Plan).FirstOrDefault(row => IsOneOf(row, key)) is not { Deed: KeyDeed.Plan } found)
+        if (Plan is null || Desk.Keys.On(KeyTable.Plan).FirstOrDefault(row => row.Has(key)) is not { Deed: KeyDeed.Plan } found)
         {
             return false;
         }
@@ -106,7 +79,7 @@ internal sealed class PlanScreen : Screen
     // what is not written would be lost: the key has to be pressed twice
     private bool IsLeaving(Key key)
     {
-        bool isFirst = !_isWarned && Plan is { Sheet.IsChanged: true } && _desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Leave && row.Has(key));
+        bool isFirst = !_isWarned && Plan is { Sheet.IsChanged: true } && Desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Leave && row.Has(key));
         _isWarned = isFirst;
         if (isFirst)
         {
@@ -116,8 +89,6 @@ internal sealed class PlanScreen : Screen
 
         return isFirst;
     }
-
-    private static bool IsOneOf(KeyRow row, Key key) => row.Keys.Any(name => Key.TryParse(name, out Key? known) && known == key);
 
     private void Do(string act, IPlanTable plan)
     {

@@ -8,24 +8,20 @@ using Terminal.Gui.ViewBase;
 namespace FieldSession.Terminal.Screens.Rating;
 
 /// <summary>The rating screen: one person alone, attribute by attribute. Leaving it gives the keyboard back to nobody.</summary>
-internal sealed class RateScreen : Screen
+internal sealed class RateScreen : TypingScreen
 {
-    private readonly Desk _desk;
     private readonly Pen _pen;
-    private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly RateBox _box;
+    private readonly TypingBox _box;
     private RateSight _sight;
-    private Palette _palette;
 
     /// <summary>The screen on a study.</summary>
     public RateScreen(Desk desk, Pen pen)
+        : base(desk)
     {
-        _desk = desk;
         _pen = pen;
-        _palette = desk.Palette;
         _sight = Nobody(null);
-        _box = new RateBox { Pressed = OnPressed, X = RatePage.BoxColumn, Width = Dim.Fill(1) };
-        Add(_page, _box);
+        _box = new TypingBox { Pressed = OnPressed, X = RatePage.BoxColumn, Width = Dim.Fill(1) };
+        Lay(_box);
     }
 
     /// <inheritdoc/>
@@ -33,35 +29,22 @@ internal sealed class RateScreen : Screen
     {
         _sight = Nobody(null);
         _box.Forget();
-        _box.SetFocus();
+        base.Enter();
         Draw();
     }
 
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
     {
-        _palette = palette;
-        _box.SetScheme(palette.SchemeOf(Ink.Strong));
-        _sight = _sight with { Study = _desk.Logbook.Study, IsParked = _desk.Parking.IsParked };
-        Draw();
+        _sight = _sight with { Study = Desk.Logbook.Study, IsParked = Desk.Parking.IsParked };
+        base.Refresh(palette);
     }
 
     /// <inheritdoc/>
-    protected override void OnFrameChanged(in System.Drawing.Rectangle frame)
-    {
-        base.OnFrameChanged(in frame);
-
-        // Terminal.Gui calls this before the constructor has run.
-        if (_box is not null)
-        {
-            Draw();
-        }
-    }
-
-    private void Draw()
+    protected override void Draw()
     {
         RateWords words = RatePage.Of(_sight, Frame.Width, Frame.Height);
-        _page.Show(words.Rows, _palette);
+        Paper.Show(words.Rows, Palette);
         _box.Y = words.BoxRow;
     }
 
@@ -90,9 +73,9 @@ internal sealed class RateScreen : Screen
 
     private void Take(string typed)
     {
-        if (!_desk.Parking.IsParked && RatePage.IsOpen(_sight.Study))
+        if (!Desk.Parking.IsParked && RatePage.IsOpen(_sight.Study))
         {
-            See(Nobody(_desk.Parking.Take(typed) ? null : $"'{Columns.Cut(typed, 20)}' is not '{Parking.Word}'"));
+            See(Nobody(Desk.Parking.Take(typed) ? null : $"'{Columns.Cut(typed, 20)}' is not '{Parking.Word}'"));
             return;
         }
 
@@ -132,7 +115,7 @@ internal sealed class RateScreen : Screen
             : Nobody($"'{typed}' is not in the crew: {string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))}");
     }
 
-    private ImmutableList<CrewMember> Crew => _desk.Logbook.Study.Plan?.Crew ?? [];
+    private ImmutableList<CrewMember> Crew => Desk.Logbook.Study.Plan?.Crew ?? [];
 
     private CrewMember? Member(string typed) => Typed.Count(typed) is { } number && number <= Crew.Count
         ? Crew[number - 1]
@@ -148,7 +131,7 @@ internal sealed class RateScreen : Screen
 
         Outcome outcome = _pen.Write(line);
         string? why = outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? $"not saved: {because}; type it again" : null);
-        See(_sight with { Study = _desk.Logbook.Study, Message = why });
+        See(_sight with { Study = Desk.Logbook.Study, Message = why });
     }
 
     // Whatever comes of it, a number does not stay in sight.
@@ -159,5 +142,5 @@ internal sealed class RateScreen : Screen
         Draw();
     }
 
-    private RateSight Nobody(string? message) => new(_desk.Logbook.Study, null, [], _desk.Parking.IsParked, message);
+    private RateSight Nobody(string? message) => new(Desk.Logbook.Study, null, [], Desk.Parking.IsParked, message);
 }

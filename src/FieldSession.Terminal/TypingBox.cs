@@ -2,22 +2,30 @@ using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
-namespace FieldSession.Terminal.Parked;
+namespace FieldSession.Terminal;
 
 /// <summary>
-/// The box of a screen that is used when parked. Once its text is taken it forgets it: neither undo nor the clipboard
-/// brings an answer or a passphrase back.
+/// The box that a screen is typed into. It never selects its text by itself, because the next key would then erase what
+/// is half typed; what is pasted goes into its one line.
 /// </summary>
-internal sealed class LineBox : TextField
+internal class TypingBox : TextField
 {
-    /// <summary>What a key does beside typing, given whether the box is empty; true: it is used up.</summary>
-    public required Func<Key, bool, bool> Pressed { get; init; }
+    /// <summary>What a key does before it is typed; true: it is used up.</summary>
+    public required Func<Key, bool> Pressed { get; init; }
 
     /// <summary>Whether a key would be typed into the box, or moves in its text.</summary>
     public static bool Wants(Key key) =>
         (!key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out _)) || key == Key.Home || key == Key.End || key == Key.CursorLeft || key == Key.CursorRight;
 
-    /// <summary>Empties the box and all that it remembers of its text.</summary>
+    /// <summary>Replaces the text and puts the cursor behind it.</summary>
+    public void Put(string text)
+    {
+        Text = text;
+        MoveEnd();
+        ClearAllSelection();
+    }
+
+    /// <summary>Empties the box and all that it remembers of its text: neither undo nor the clipboard brings it back.</summary>
     public void Forget()
     {
         ClearAllSelection();
@@ -29,7 +37,7 @@ internal sealed class LineBox : TextField
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        return Pressed(key, Text.Length == 0) || IsCopyOfSecret(key) || base.OnKeyDown(key);
+        return Pressed(key) || IsCopyOfSecret(key) || base.OnKeyDown(key);
     }
 
     /// <inheritdoc/>
