@@ -30,6 +30,8 @@ public sealed class DamageTests
         }
     }
 
+    private const int MostDamagesTried = 2000;
+
     [Theory]
     [MemberData(nameof(Files))]
     public void One_deleted_file_is_brought_back_by_the_others(string file)
@@ -57,21 +59,29 @@ public sealed class DamageTests
     [Fact]
     public void Damage_that_swallows_only_what_comes_after_it_is_found_when_the_study_is_closed()
     {
-        // one of 40 among 4,800 damages of a log that LiteDB reads well from both ends, and that break what is added next
-        MemoryDisk disk = CrashDay.Killed(Lines, merged: 60, 5, 25);
-        disk[CrashDay.Paths.Log] = Damaged(disk[CrashDay.Paths.Log], "one bit", new Random(99));
+        // 40 of 4,800 damages of such a log read well from both ends and break what is added next. Which ones these are differs
+        // from one made log to the next, because LiteDB draws the heights of its index by lot: one of them is looked for.
+        MemoryDisk killed = CrashDay.Killed(Lines, merged: 60, 5, 25);
+        Assert.Contains(Enumerable.Range(99, MostDamagesTried), seed => IsFoundAtClosing(killed.Copy(), seed));
+    }
+
+    private static bool IsFoundAtClosing(MemoryDisk disk, int seed)
+    {
+        disk[CrashDay.Paths.Log] = Damaged(disk[CrashDay.Paths.Log], "one bit", new Random(seed));
         Line more = SomeLines.After(Lines[^1]);
+        bool isMendedAtOpening;
         using (StudyFile study = CrashDay.Open(disk))
         {
-            Assert.Empty(study.Mended);
+            isMendedAtOpening = study.Mended.Count > 0;
             study.Append(more);
         }
 
-        Assert.Contains("day.study.damaged-20260203T090000Z", disk.Names);
         JournalCheck check = JournalCheck.Of(disk, CrashDay.Paths);
-        Assert.True(check.Holds && check.StoreBehindLines == 0, $"{check}");
+        Assert.True(check.Holds && check.StoreBehindLines == 0, $"seed {seed}: {check}");
+        bool isSetAside = disk.Names.Contains("day.study.damaged-20260203T090000Z");
         using StudyFile again = CrashDay.Open(disk);
         Assert.Equal([.. Lines, more], again.Lines);
+        return isSetAside && !isMendedAtOpening;
     }
 
     [Fact]
