@@ -67,8 +67,11 @@ internal static class DemoCommand
         }
 
         Surroundings later = outside with { Clock = new LaterClock(outside.Clock, clock.GetUtcNow()) };
-        using OpenedStudy opened = OpenedStudy.At(files.Study, later);
-        int ended = DriveCommand.OpenScreens(opened, later, files.Folder);
+        int ended = UsersOwn.Show(outside, own =>
+        {
+            using OpenedStudy opened = OpenedStudy.At(files.Study, later);
+            return DriveCommand.OpenScreens(opened, own.Keys, later, files.Folder);
+        });
         outside.Error.WriteLine(files.Farewell);
         return ended;
     }

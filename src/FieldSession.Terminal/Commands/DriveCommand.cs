@@ -16,24 +16,24 @@ internal static class DriveCommand
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string> backup = EnterCommand.Backup();
         Command command = new("drive", "opens the drive screen") { study, backup };
-        command.SetAction(typed =>
+        command.SetAction(typed => UsersOwn.Show(outside, own =>
         {
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
             new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
-            return OpenScreens(opened, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
-        });
+            return OpenScreens(opened, own.Keys, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
+        }));
         return command;
     }
 
     /// <summary>Opens the screens on a study.</summary>
     /// <param name="opened">The study.</param>
+    /// <param name="keys">The keys.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, Surroundings outside, string folder, string screen = KeyTable.Drive) => KeysFile.Read(outside) is { } keys
-        ? TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys }, screen)
-        : ExitCode.Wrong;
+    public static int OpenScreens(OpenedStudy opened, KeyTable keys, Surroundings outside, string folder, string screen = KeyTable.Drive) =>
+        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys }, screen);
 
     /// <summary>What the screens may use, with the keys as delivered.</summary>
     /// <param name="opened">The study.</param>

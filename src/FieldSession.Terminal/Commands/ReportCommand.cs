@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Reflection;
 using FieldSession.Reporting;
 using FieldSession.Revealing;
+using FieldSession.State;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Exports.Html;
 
@@ -53,8 +54,8 @@ internal static class ReportCommand
     }
 
     /// <summary>Writes the report with the program's template and gives the path of its Markdown. An unopened key leaves it blind.</summary>
-    public static string Write(Logbook logbook, string folder) =>
-        ReportFolder.Write(folder, Of(logbook), ReportTemplate.Default, CancellationToken.None)[0];
+    public static string Write(Logbook logbook, string folder) => Habits.SetAside(
+        () => ReportFolder.Write(folder, Of(logbook, Logbook.Fold(logbook.Lines)), ReportTemplate.Default, CancellationToken.None)[0]);
 
     /// <summary>The report as Markdown.</summary>
     public static string Markdown(Logbook logbook) => ReportMarkdown.Of(Of(logbook));
@@ -63,8 +64,10 @@ internal static class ReportCommand
     public static string ProgramVersion =>
         typeof(ReportCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "0";
 
-    private static Report Of(Logbook logbook) => DayReport.Of(
-        logbook.Study, OpenedKey.In(logbook.Entries), new Provenance(logbook.Lines.Count, logbook.HeadHash, ProgramVersion));
+    private static Report Of(Logbook logbook) => Of(logbook, logbook.Study);
+
+    private static Report Of(Logbook logbook, Study study) => DayReport.Of(
+        study, OpenedKey.In(logbook.Entries), new Provenance(logbook.Lines.Count, logbook.HeadHash, ProgramVersion));
 
     private static int Write(string study, string folder, string? templatePath, Surroundings outside, CancellationToken stop)
     {

@@ -8,13 +8,10 @@ internal static class StartScreen
 {
     /// <summary>Shows the start screen, and opens what is chosen.</summary>
     /// <returns>An exit code.</returns>
-    public static int Run(Surroundings outside)
-    {
-        if (KeysFile.Read(outside) is not { } keys)
-        {
-            return ExitCode.Wrong;
-        }
+    public static int Run(Surroundings outside) => UsersOwn.Show(outside, own => Run(own.Keys, outside));
 
+    private static int Run(KeyTable keys, Surroundings outside)
+    {
         RecentFile recent = new(outside.StateFolder);
         StartChoice? chosen = null;
         OpenedStudy? opened = null;
@@ -36,7 +33,7 @@ internal static class StartScreen
             return (chosen, opened) switch
             {
                 ({ Kind: StartKind.Demo }, _) when code == ExitCode.Done => DemoCommand.Open(outside),
-                ({ } choice, { } study) when code == ExitCode.Done => Show(study, StudyPath(choice, study), recent, outside),
+                ({ } choice, { } study) when code == ExitCode.Done => Show(study, StudyPath(choice, study), keys, recent, outside),
                 _ => code,
             };
         }
@@ -67,9 +64,9 @@ internal static class StartScreen
     private static string StudyPath(StartChoice choice, OpenedStudy study) =>
         choice.Kind == StartKind.Plan ? StartCommand.PathIn(choice.Path, study.Logbook.Study.Plan!) : choice.Path;
 
-    private static int Show(OpenedStudy study, string path, RecentFile recent, Surroundings outside)
+    private static int Show(OpenedStudy study, string path, KeyTable keys, RecentFile recent, Surroundings outside)
     {
         recent.Remember(path);
-        return DriveCommand.OpenScreens(study, outside, Path.GetDirectoryName(Path.GetFullPath(path))!, NextStep.Screen(study.Logbook.Study));
+        return DriveCommand.OpenScreens(study, keys, outside, Path.GetDirectoryName(Path.GetFullPath(path))!, NextStep.Screen(study.Logbook.Study));
     }
 }

@@ -36,7 +36,7 @@ internal sealed record Surroundings
     /// <summary>The folder that remembers which studies were opened last; null: nothing is remembered.</summary>
     public string? StateFolder { get; init; }
 
-    /// <summary>The folder with the user's own keys; null: the keys are as delivered.</summary>
+    /// <summary>The folder with the user's own keys and habits; null: all is as delivered.</summary>
     public string? ConfigFolder { get; init; }
 
     /// <summary>
@@ -60,7 +60,7 @@ internal sealed record Surroundings
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
         StateFolder = RecentFile.StandardFolder(),
-        ConfigFolder = KeysFile.StandardFolder(),
+        ConfigFolder = UsersOwn.StandardFolder(),
         Laptop = NameOfLaptop(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
     };

@@ -47,5 +47,5 @@ public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Car
         _ => Text(MilesPerUsGallon, "0.0", "mpg (US)"),
     };
 
-    private static string Text(double number, string format, string unit) => $"{number.ToString(format, CultureInfo.InvariantCulture)} {unit}";
+    private static string Text(double number, string format, string unit) => $"{number.ToString(format, CultureInfo.CurrentCulture)} {unit}";
 }

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace FieldSession.Measures;
 
 /// <summary>
@@ -44,7 +42,7 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
     };
 
     /// <summary>The energy as it was typed, such as "38 kWh" or "4.2 US gal".</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Amount:0.###} {Word}");
+    public override string ToString() => $"{Amount:0.###} {Word}";
 
     private string Word => Unit switch
     {

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace FieldSession.Measures;
 
 /// <summary>
@@ -47,7 +45,7 @@ public readonly record struct LevelRange(double LowDb, double HighDb)
     /// <summary>The range as the crew says it: "58-60", or "71.4" for one value.</summary>
     public override string ToString() => IsSingle
         ? Number(HighDb)
-        : string.Create(CultureInfo.InvariantCulture, $"{Number(LowDb)}-{Number(HighDb)}");
+        : $"{Number(LowDb)}-{Number(HighDb)}";
 
-    private static string Number(double levelDb) => levelDb.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double levelDb) => $"{levelDb:0.##}";
 }

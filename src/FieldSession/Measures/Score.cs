@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace FieldSession.Measures;
 
 /// <summary>
@@ -36,5 +34,5 @@ public readonly record struct Score(double Points)
         : throw new ArgumentOutOfRangeException(nameof(points), "a score is 1 to 10 in quarter points");
 
     /// <summary>The score as the crew says it: "6.25", "7".</summary>
-    public override string ToString() => Points.ToString("0.##", CultureInfo.InvariantCulture);
+    public override string ToString() => $"{Points:0.##}";
 }

@@ -77,12 +77,12 @@ public sealed class OwnKeysTests : IDisposable
     {
         string file = Path.Combine(_folder, "keys");
         File.WriteAllText(file, "# mine\ndrive t = w\n");
-        Assert.Null(KeysFile.Read(Outside()));
+        Assert.Null(UsersOwn.Read(Outside()));
         Assert.StartsWith($"fieldsession: {file}, line 2: 'w' would mean two things on drive", _error.ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Without_a_file_the_keys_are_as_delivered() => Assert.Same(KeyTable.Standard, KeysFile.Read(Outside()));
+    public void Without_a_file_the_keys_are_as_delivered() => Assert.Same(KeyTable.Standard, UsersOwn.Read(Outside())!.Keys);
 
     public void Dispose()
     {

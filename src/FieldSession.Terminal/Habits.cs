@@ -1,0 +1,76 @@
+using System.Globalization;
+using FieldSession.Journal;
+
+namespace FieldSession.Terminal;
+
+/// <summary>
+/// How a user is used to reading numbers and the time of day. The screens follow it; what commands print and what stands in files keeps
+/// the point and the 24-hour clock, so that every program reads it alike. Kilometres or miles are the plan's, for the whole crew.
+/// </summary>
+/// <param name="HasDecimalComma">71,4 and not 71.4.</param>
+/// <param name="HasTwelveHourClock">2:05 PM and not 14:05.</param>
+internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourClock = false)
+{
+    private const string Form = "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24'";
+
+    /// <summary>The habits that a user's lines tell.</summary>
+    /// <param name="lines">The lines; empty ones and those that begin with # are passed over.</param>
+    /// <returns>The habits, or what is wrong, beginning with the line's number.</returns>
+    public static (Habits Habits, string? Refusal) Of(IReadOnlyList<string> lines)
+    {
+        Habits habits = new();
+        for (int i = 0; i < lines.Count; i++)
+        {
+            if (EntryText.IsPassedOver(lines[i]))
+            {
+                continue;
+            }
+
+            if (habits.With(string.Join(' ', Typed.Words(lines[i].Replace("=", " = ", StringComparison.Ordinal)))) is not { } told)
+            {
+                return (new Habits(), $"line {i + 1}: '{lines[i].Trim()}' is no habit; {Form}");
+            }
+
+            habits = told;
+        }
+
+        return (habits, null);
+    }
+
+    /// <summary>Does something with numbers and times written in these habits.</summary>
+    public T Follow<T>(Func<T> act)
+    {
+        CultureInfo before = CultureInfo.CurrentCulture;
+        CultureInfo.CurrentCulture = Culture();
+        try
+        {
+            return act();
+        }
+        finally
+        {
+            CultureInfo.CurrentCulture = before;
+        }
+    }
+
+    /// <summary>Does something, such as writing a file, as every program reads it: with a point and a 24-hour clock.</summary>
+    public static T SetAside<T>(Func<T> act) => new Habits().Follow(act);
+
+    private Habits? With(string line) => line.ToLowerInvariant() switch
+    {
+        "decimal = comma" => this with { HasDecimalComma = true },
+        "decimal = point" => this with { HasDecimalComma = false },
+        "clock = 12" => this with { HasTwelveHourClock = true },
+        "clock = 24" => this with { HasTwelveHourClock = false },
+        _ => null,
+    };
+
+    private CultureInfo Culture()
+    {
+        CultureInfo culture = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        culture.NumberFormat.NumberDecimalSeparator = HasDecimalComma ? "," : ".";
+        culture.NumberFormat.NumberGroupSeparator = HasDecimalComma ? "." : ",";
+        culture.NumberFormat.PercentDecimalSeparator = culture.NumberFormat.NumberDecimalSeparator;
+        culture.DateTimeFormat.ShortTimePattern = HasTwelveHourClock ? "h:mm tt" : "HH:mm";
+        return culture;
+    }
+}

@@ -1,0 +1,84 @@
+using FieldSession.Measures;
+using FieldSession.Store.Exports;
+using FieldSession.Terminal;
+using FieldSession.Terminal.Commands;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Commands;
+
+public sealed class HabitsTests
+{
+    private static readonly Habits Comma = new(HasDecimalComma: true, HasTwelveHourClock: true);
+
+    [Fact]
+    public void A_decimal_comma_and_a_12_hour_clock_are_two_lines_in_a_file()
+    {
+        (Habits habits, string? refusal) = Habits.Of(["# mine", "", "decimal = comma", "Clock=12"]);
+        Assert.Null(refusal);
+        Assert.Equal(Comma, habits);
+    }
+
+    [Theory]
+    [InlineData("decimal = semicolon")]
+    [InlineData("clock 12")]
+    [InlineData("units = miles")]
+    public void A_line_that_is_no_habit_is_refused_with_its_number_and_what_to_write(string line)
+    {
+        (Habits habits, string? refusal) = Habits.Of(["decimal = comma", line]);
+        Assert.Equal(new Habits(), habits);
+        Assert.Equal($"line 2: '{line}' is no habit; write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24'", refusal);
+    }
+
+    [Fact]
+    public void Levels_scores_distances_and_consumptions_are_read_in_the_users_way() => Assert.Equal(
+        "58,5-60,25 dB, 7,25, 0,62 mi, 6,1 degC, 3,107 mi/kWh, 38,5 kWh",
+        Comma.Follow(() => $"{LevelRange.FromDb(58.5, 60.25)} dB, {Score.FromPoints(7.25)}, {Distance.FromMetres(1000).In(UnitSystem.Imperial)}, "
+            + $"{Temperature.FromCelsius(6.1).In(UnitSystem.Metric)}, {new Consumption(20, EnergyCarrier.Electricity).In(UnitSystem.Imperial)}, "
+            + $"{Energy.Of(38.5, EnergyUnit.KilowattHour)}"));
+
+    [Fact]
+    public void The_time_of_day_is_told_on_the_users_clock()
+    {
+        DateTime afternoon = new(2026, 2, 3, 14, 5, 0, DateTimeKind.Utc);
+        Assert.Equal("2:05 PM", Comma.Follow(() => $"{afternoon:t}"));
+        Assert.Equal("14:05", new Habits().Follow(() => $"{afternoon:t}"));
+    }
+
+    [Fact]
+    public void A_day_on_screens_with_a_comma_is_the_same_journal_and_the_same_report_on_disk()
+    {
+        (string Journal, string Report) point = AfterTheDay(new Habits());
+        (string Journal, string Report) comma = AfterTheDay(Comma);
+        Assert.Equal(point.Journal, comma.Journal);
+        Assert.Equal(point.Report, comma.Report);
+    }
+
+    [Fact]
+    public void Tables_and_figures_that_are_exported_have_points_whatever_the_habits_around_them()
+    {
+        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt");
+        Assert.Equal(new Habits().Follow(() => Exported(day.Book)), Comma.Follow(() => Exported(day.Book)));
+    }
+
+    private static (string Journal, string Report) AfterTheDay(Habits habits) => habits.Follow(() =>
+    {
+        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt").Typed("quillmere/evening.txt");
+        string path = ReportCommand.Write(day.Book, Path.GetDirectoryName(day.ReportPath)!);
+        return (string.Join('\n', day.Journal.Lines), File.ReadAllText(path) + File.ReadAllText(Path.ChangeExtension(path, ".html")));
+    });
+
+    private static string Exported(Logbook book)
+    {
+        string folder = Directory.CreateTempSubdirectory("fieldsession-habits").FullName;
+        try
+        {
+            ExportFolder.Write(folder, ExportSource.Of(book), CancellationToken.None);
+            IEnumerable<string> files = Directory.GetFiles(folder, "*.csv").Append(Path.Combine(folder, "comparison.json"));
+            return string.Join('\n', files.Order(StringComparer.Ordinal).Select(path => $"{path[folder.Length..]}\n{File.ReadAllText(path)}"));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}
