@@ -24,7 +24,7 @@ internal static class ArchiveIndex
         string path = Path.Combine(root, FileName);
         try
         {
-            using JsonDocument json = JsonDocument.Parse(File.ReadAllBytes(path));
+            using JsonDocument json = JsonDocument.Parse(new Disk().ReadAll(path));
             return json.RootElement.GetProperty("version").GetInt32() == Version
                 ? json.RootElement.GetProperty("studies").EnumerateArray().Select(Read).ToDictionary(study => study.Stamp.Path)
                 : [];

@@ -43,7 +43,7 @@ public static class PlanFolder
     {
         ArgumentNullException.ThrowIfNull(proposal);
         string path = Path.Combine(folder, PlanFile.Plan);
-        string text = PlanText.With(File.ReadAllText(path), "order", PlanText.Quoted(proposal.ToString()));
+        string text = PlanText.With(SmallText.Read(path), "order", PlanText.Quoted(proposal.ToString()));
         text = PlanText.With(text, "car_order", proposal.Cars is { } cars ? PlanText.Listed(cars) : null);
         text = PlanText.With(text, "driver_order", proposal.Drivers is { } drivers ? PlanText.Listed(drivers) : null);
         WholeFile.Write(new Disk(), path, Encoding.UTF8.GetBytes(text));

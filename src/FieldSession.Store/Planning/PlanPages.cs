@@ -27,13 +27,13 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     public string Csv => string.Concat(Rows.Select(row => string.Join(',', row.Select(Field)) + "\n").Prepend(string.Join(',', Columns) + "\n"));
 
     /// <summary>The pages of a folder; where it holds no plan yet, a plan to begin with.</summary>
-    /// <exception cref="IOException">A file is there and can't be read.</exception>
+    /// <exception cref="IOException">A file is there and can't be read, is too large, or is not UTF-8.</exception>
     public static PlanPages Open(string folder)
     {
         string plan = Path.Combine(folder, PlanFile.Plan);
         string route = Path.Combine(folder, PlanFile.Route);
-        string toml = File.Exists(plan) ? File.ReadAllText(plan) : FirstPlan;
-        return Of(new DirectoryInfo(folder).Name, toml, File.Exists(route) ? File.ReadAllText(route) : "");
+        string toml = File.Exists(plan) ? SmallText.Read(plan) : FirstPlan;
+        return Of(new DirectoryInfo(folder).Name, toml, File.Exists(route) ? SmallText.Read(route) : "");
     }
 
     /// <summary>The pages of two texts.</summary>

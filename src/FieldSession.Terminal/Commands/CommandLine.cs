@@ -3,6 +3,7 @@ using FieldSession.Comparing;
 using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.State;
+using FieldSession.Store;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Commands;
@@ -18,7 +19,7 @@ internal static class CommandLine
         {
             return Command(words, outside);
         }
-        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException)
+        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException or TextRefusedException)
         {
             outside.Error.WriteLine($"fieldsession: {wrong.Message}");
             return ExitCode.Wrong;

@@ -3,6 +3,7 @@ using System.CommandLine;
 using FieldSession.Journal;
 using FieldSession.Sealing;
 using FieldSession.State;
+using FieldSession.Store;
 using FieldSession.Store.Sealing;
 
 namespace FieldSession.Terminal.Commands;
@@ -102,7 +103,7 @@ internal static class SealCommand
         }
 
         Study study = logbook.Study;
-        if (SpecList.Parse(File.ReadAllText(specsPath), study.Plan!.SpecCount, out Objection? refusal) is not { } specs)
+        if (SpecList.Parse(SmallText.Read(specsPath), study.Plan!.SpecCount, out Objection? refusal) is not { } specs)
         {
             outside.Error.WriteLine($"{specsPath}: {refusal}");
             return ExitCode.Wrong;

@@ -1,3 +1,4 @@
+using FieldSession.Store;
 using FieldSession.Terminal.Starting;
 
 namespace FieldSession.Terminal.Commands;
@@ -38,7 +39,7 @@ internal sealed record UsersOwn(KeyTable Keys, Habits Habits)
 
         try
         {
-            (T own, string? refusal) = told(File.ReadAllLines(path));
+            (T own, string? refusal) = told(SmallText.Lines(path));
             if (refusal is not null)
             {
                 outside.Error.WriteLine($"fieldsession: {path}, {refusal}");

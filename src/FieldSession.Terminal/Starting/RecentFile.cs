@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Store;
 
 namespace FieldSession.Terminal.Starting;
 
@@ -19,7 +20,7 @@ internal sealed class RecentFile(string? folder)
         {
             try
             {
-                return folder is null ? [] : [.. File.ReadAllLines(Path.Combine(folder, Name)).Where(line => line.Length > 0).Distinct().Take(Kept)];
+                return folder is null ? [] : [.. SmallText.Lines(Path.Combine(folder, Name)).Where(line => line.Length > 0).Distinct().Take(Kept)];
             }
             catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
             {

@@ -40,7 +40,7 @@ public sealed class APlanFolderOnDisk : IDisposable
         byte[] huge = new byte[(5 * 1024 * 1024) + 1];
         Array.Fill(huge, (byte)'\n');
         Write("specs = 2\norder = \"R 1 R 1 R\""u8, huge);
-        Assert.Contains("5 MB", Assert.Single(PlanFolder.Read(_folder).Problems).What);
+        Assert.Contains("5 MiB", Assert.Single(PlanFolder.Read(_folder).Problems).What);
     }
 
     private void Write(ReadOnlySpan<byte> plan, ReadOnlySpan<byte> route)

@@ -58,9 +58,9 @@ public sealed class ReportTemplate
     {
         try
         {
-            return Of(File.ReadAllText(path, new UTF8Encoding(false, throwOnInvalidBytes: true)), path);
+            return Of(SmallText.Read(path), path);
         }
-        catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException or DecoderFallbackException))
+        catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException))
         {
             throw new TemplateRefusedException($"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.", fault);
         }

@@ -1,0 +1,75 @@
+using System.Text;
+
+namespace FieldSession.Store;
+
+/// <summary>
+/// Reads a text that a person wrote: a plan, a route, a list of specs, a template, their own keys. It is read to a limit and no further,
+/// whatever lies under its name, and as UTF-8 or not at all, so that nothing of it is lost when it is written back.
+/// </summary>
+public static class SmallText
+{
+    /// <summary>The largest text that is read, bytes: far above any that a person writes.</summary>
+    public const int MostBytes = 5 * 1024 * 1024;
+
+    /// <summary>The text without byte order mark.</summary>
+    /// <exception cref="TextRefusedException">It is larger than <see cref="MostBytes"/>, or not UTF-8.</exception>
+    /// <exception cref="IOException">It can't be read.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static string Read(string path)
+    {
+        using FileStream file = File.OpenRead(path);
+        // a pipe and a device have no length that says anything
+        long told = file.CanSeek ? file.Length : 0;
+        byte[] bytes = new byte[(told == 0 ? MostBytes : Math.Min(told, MostBytes)) + 1];
+        int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
+        if (length > MostBytes)
+        {
+            throw new TextRefusedException(path, null, $"the file is larger than {MostBytes >> 20} MiB", "name a text of some lines");
+        }
+
+        return Decoded(path, bytes.AsSpan(0, length));
+    }
+
+    /// <summary>The text's lines.</summary>
+    /// <inheritdoc cref="Read"/>
+    public static IReadOnlyList<string> Lines(string path) => [.. Read(path).ReplaceLineEndings("\n").TrimEnd('\n').Split('\n')];
+
+    private static string Decoded(string path, ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            return new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes).TrimStart('\uFEFF');
+        }
+        catch (DecoderFallbackException broken)
+        {
+            int line = bytes[..Math.Max(0, broken.Index)].Count((byte)'\n') + 1;
+            throw new TextRefusedException(path, line, "the text is not UTF-8", "save the file as UTF-8");
+        }
+    }
+}
+
+/// <summary>A text is not taken as it is.</summary>
+public sealed class TextRefusedException : IOException
+{
+    /// <summary>A refusal.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="line">The line where it goes wrong, from 1; null: the whole.</param>
+    /// <param name="what">What is wrong.</param>
+    /// <param name="remedy">What to do.</param>
+    public TextRefusedException(string path, int? line, string what, string remedy)
+        : base($"{path}{(line is null ? "" : $", line {line}")}: {what}; {remedy}")
+    {
+        Line = line;
+        What = what;
+        Remedy = remedy;
+    }
+
+    /// <summary>The line where it goes wrong, from 1; null: the whole.</summary>
+    public int? Line { get; }
+
+    /// <summary>What is wrong.</summary>
+    public string What { get; }
+
+    /// <summary>What to do.</summary>
+    public string Remedy { get; }
+}
