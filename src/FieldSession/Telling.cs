@@ -122,8 +122,8 @@ internal sealed record LinesLeftOut(
 
     // runs and readings are kept in sight and marked; of a plan's part and of a person's prediction there can be only one
     private static LineName? WholeLine(KeyValuePair<(ConflictKind Kind, LineName First, LineName Second), ConflictSide> decided) =>
-        decided.Key.Kind is ConflictKind.SamePlanPart or ConflictKind.SamePrediction
-            ? decided.Value == ConflictSide.First ? decided.Key.Second : decided.Key.First
+        decided.Key.Kind is ConflictKind.SamePlanPart or ConflictKind.SamePrediction or ConflictKind.SameShift
+            ? decided.Value switch { ConflictSide.First => decided.Key.Second, ConflictSide.Second => decided.Key.First, _ => null }
             : null;
 
     private static ImmutableDictionary<string, (int From, int To)> FrozenOf(

@@ -14,17 +14,20 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
 {
     private const int LinesPerCheckpoint = 200;
 
+    // lines that follow each other fast go over together: two threads that flush in turn make each other wait
+    private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(20);
+
     private readonly List<Line> _lines = [];
     private readonly Lock _queue = new();
     private readonly Lock _engine = new();
     private readonly AutoResetEvent _wake = new(initialState: false);
+    private readonly ManualResetEventSlim _closing = new();
     private Thread? _thread;
     private LiteStore? _store;
     private int _stored;
     private int _sinceCheckpoint;
     private bool _wasSetAside;
     private bool _isAfterACrash;
-    private volatile bool _closing;
     private volatile Exception? _fault;
 
     /// <summary>Why the file is behind; null: it is not.</summary>
@@ -84,7 +87,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
     /// </summary>
     public void Dispose()
     {
-        _closing = true;
+        _closing.Set();
         _wake.Set();
         _thread?.Join();
         CatchUp();
@@ -99,15 +102,17 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
         }
 
         _wake.Dispose();
+        _closing.Dispose();
     }
 
     private bool IsToBeProved => _isAfterACrash || _lines.Count <= StoreGlance.LinesComparedInFull;
 
     private void Work()
     {
-        while (!_closing)
+        while (!_closing.IsSet)
         {
             _wake.WaitOne();
+            _closing.Wait(Gathering);
             CatchUp();
         }
     }

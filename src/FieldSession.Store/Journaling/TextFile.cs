@@ -36,7 +36,8 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         }
 
         _end += bytes.Length;
-        _lastBytes = [.. _lastBytes.Concat(bytes).TakeLast(BytesKnownBy)];
+        byte[] known = [.. _lastBytes, .. bytes];
+        _lastBytes = known[^Math.Min(known.Length, BytesKnownBy)..];
     }
 
     /// <summary>The text form of lines.</summary>

@@ -21,7 +21,7 @@ public static class ConflictWatch
             return after;
         }
 
-        Conflict[] found = [.. SameRun(before, after), .. SameReading(before, after), .. SamePlanPart(before, after), .. SamePrediction(before, after), .. AfterFreeze(before, after, mark)];
+        Conflict[] found = [.. SameRun(before, after), .. SameReading(before, after), .. SameShift(before, after), .. SamePlanPart(before, after), .. SamePrediction(before, after), .. AfterFreeze(before, after, mark)];
         return found.Length == 0 ? after : after with { Conflicts = after.Conflicts.AddRange(found) };
     }
 
@@ -63,6 +63,14 @@ public static class ConflictWatch
             yield return new Conflict(ConflictKind.SameReading, other.Mark, reading.Mark, $"run {run.Number}, {reading.Segment}{name} was read on both laptops");
         }
     }
+
+    private static IEnumerable<Conflict> SameShift(Study before, Study after) => after.Runs.Count != before.Runs.Count ? [] :
+        from run in after.Runs
+        let known = before.Runs[run.Number - 1].Shifts
+        where run.Shifts.Count > known.Count
+        from other in known
+        where !before.Hand.Knows(other)
+        select new Conflict(ConflictKind.SameShift, other, run.Shifts[^1], $"run {run.Number} was shifted on both laptops, so its readings are shifted twice");
 
     private static IEnumerable<Conflict> SamePlanPart(Study before, Study after) => after.Amendments.Count == before.Amendments.Count ? [] :
         from other in before.Amendments

@@ -30,7 +30,8 @@ public static class StillMissing
 
     private static IEnumerable<string> NotDriven(Study study, Plan plan)
     {
-        int[] steps = [.. (study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]).Skip(study.Runs.Count)];
+        int[] planned = [.. study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]];
+        int[] steps = [.. study.IsShared ? planned.Where(step => !study.Runs.Exists(run => run.Step == step)) : planned.Skip(study.Runs.Count)];
         if (steps.Length > 0 && study.RunOn is null)
         {
             string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));

@@ -17,6 +17,9 @@ public enum ConflictKind
 
     /// <summary>One froze the data, the other went on writing data.</summary>
     AfterFreeze,
+
+    /// <summary>Both shifted the readings of one run, so that they are shifted twice.</summary>
+    SameShift,
 }
 
 /// <summary>Which side of a conflict counts.</summary>

@@ -27,6 +27,9 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>What was passed so far, in the order it was typed.</summary>
     public ImmutableList<Passage> Passages { get; init; } = [];
 
+    /// <summary>The shifts of its passages that mended an off-by-one, in order.</summary>
+    public ImmutableList<LineMark> Shifts { get; init; } = [];
+
     /// <summary>Number of the segment that the next reading belongs to; one beyond the last when the run is over.</summary>
     public int NextSegment { get; init; } = 1;
 

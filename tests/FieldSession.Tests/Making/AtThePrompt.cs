@@ -5,7 +5,7 @@ using FieldSession.Tests.Sealing;
 namespace FieldSession.Tests.Making;
 
 /// <summary>Commands typed in a folder of their own, as a script types them: what they answer, and what lies there afterwards.</summary>
-internal sealed class AtThePrompt(int seed = 1) : IDisposable
+internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposable
 {
     public const string Passphrase = "four quiet words here";
 
@@ -61,6 +61,7 @@ internal sealed class AtThePrompt(int seed = 1) : IDisposable
         Error = TextWriter.Null,
         Clock = Clock,
         Lot = _lot,
+        Laptop = laptop,
     };
 
     /// <summary>The study as it stands on the disk.</summary>

@@ -75,6 +75,23 @@ public sealed class TwoCarsTests : IDisposable
         Assert.Contains("settled: the first counts, because the other one was a try", File.ReadAllText(_prompt.Here("report/report.md")));
     }
 
+    [Theory]
+    [InlineData("first", 3)]
+    [InlineData("second", 3)]
+    [InlineData("both", 4)]
+    public void A_run_shifted_on_both_laptops_is_shown_and_settled_by_a_recorded_act(string side, int segment)
+    {
+        HandedOver(cars: "", "Mill lane,smooth,80,900\nBridge joint,impact,50,60\nLong meadow,smooth,80,900\nOver hill,coarse,80,900\n");
+        Enter(X, $"calibration before 94.0\nrun {Code(0)}\n60\n72\nend\n");
+        _prompt.Must(ExitCode.Done, ["merge", Y, X]);
+        Enter(X, "shift 1.2 +1\n");
+        Enter(Y, "shift 1.2 +1\n");
+        _prompt.Must(ExitCode.Done, ["merge", X, Y]);
+        Assert.Contains("Conflict 1: run 1 was shifted on both laptops, so its readings are shifted twice; NOT SETTLED", _prompt.Said);
+        Enter(X, $"settle 1 {side} because the joint was missed once\n");
+        Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Runs[0].Passages.Select(passage => passage.Segment));
+    }
+
     [Fact]
     public void Data_typed_after_the_other_laptop_froze_them_are_shown_and_need_a_decision_before_the_key()
     {
@@ -133,10 +150,10 @@ public sealed class TwoCarsTests : IDisposable
 
     private string Code(int place) => Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Fittings[0].Codes[place].Digits;
 
-    private void HandedOver(string cars)
+    private void HandedOver(string cars, string route = "Mill lane,smooth,80,900\nBridge joint,impact,50,60\n")
     {
         _prompt.Write("plan/plan.toml", $"study = \"TW-1\"\nspecs = 2\norder = \"R 1 1 R R 1 1 R\"\ncrew = [\"Ro\", \"Tam\"]\ncustodian = \"Ilse\"\n{cars}");
-        _prompt.Write("plan/route.csv", "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,900\nBridge joint,impact,50,60\n");
+        _prompt.Write("plan/route.csv", $"segment,kind,speed_kmh,length_m\n{route}");
         _prompt.Write("specs.txt", "STANDARD\nSTIFFENED\n");
         Directory.CreateDirectory(_prompt.Here("x"));
         Directory.CreateDirectory(_prompt.Here("y"));

@@ -61,32 +61,28 @@ internal sealed class Tmux : IDisposable
         return Press("Enter").UntilNot(asked);
     }
 
-    private Tmux UntilNot(string screen)
-    {
-        long from = Stopwatch.GetTimestamp();
-        while (Screen == screen)
-        {
-            Assert.True(Stopwatch.GetElapsedTime(from) < Patience, $"nothing came of it:\n{screen}");
-            Thread.Sleep(10);
-        }
-
-        return this;
-    }
+    private Tmux UntilNot(string screen) => Until(() => Screen != screen);
 
     /// <summary>Waits until words are shown.</summary>
-    public Tmux Until(string words)
+    public Tmux Until(string words) => Until(() => Screen.Contains(words, StringComparison.Ordinal), $"'{words}' was never shown");
+
+    /// <summary>Waits until something holds, such as what stands on the disk.</summary>
+    public Tmux Until(Func<bool> holds) => Until(holds, "nothing came of it");
+
+    private Tmux Until(Func<bool> holds, string otherwise)
     {
         long from = Stopwatch.GetTimestamp();
-        string screen = Screen;
-        while (!screen.Contains(words, StringComparison.Ordinal))
+        while (!holds())
         {
-            Assert.True(Stopwatch.GetElapsedTime(from) < Patience, $"'{words}' was never shown:\n{screen}");
+            Assert.True(Stopwatch.GetElapsedTime(from) < Patience, $"{otherwise}:\n{Screen}");
             Thread.Sleep(10);
-            screen = Screen;
         }
 
         return this;
     }
+
+    /// <summary>Leaves the program, and waits until it and its terminal are gone.</summary>
+    public void Leave() => Press("C-q").Until(() => Screen.Length == 0);
 
     public void Dispose() => Run(["kill-server"]);
 

@@ -15,15 +15,17 @@ internal sealed class StopPage
 
     private readonly Study _study;
     private readonly int _place;
+    private readonly TimeZoneInfo _zone;
     private readonly int _columns;
 
     /// <summary>The page.</summary>
     /// <param name="study">The study.</param>
     /// <param name="place">Place of the marked passage in the run, from 0.</param>
+    /// <param name="zone">The time zone that the crew's clocks show.</param>
     /// <param name="columns">Columns to fill.</param>
-    public StopPage(Study study, int place, int columns)
+    public StopPage(Study study, int place, TimeZoneInfo zone, int columns)
     {
-        (_study, _place, _columns) = (study, place, columns);
+        (_study, _place, _zone, _columns) = (study, place, zone, columns);
         ImmutableArray<PageRow>.Builder rows = ImmutableArray.CreateBuilder<PageRow>();
         if (study.LastRun is { } run)
         {
@@ -120,20 +122,22 @@ internal sealed class StopPage
     {
         if (_study.Weather.LastOrDefault() is { } weather)
         {
-            yield return $"weather {weather.Mark.At:HH:mm}: {Weather(weather)}";
+            yield return $"weather {Clock(weather.Mark)}: {Weather(weather)}";
         }
 
         if (_study.SessionOn?.Before is { } before)
         {
-            yield return $"meter {before.Mark.At:HH:mm}: {before.LevelDb:0.0#} dB on the calibrator before this session";
+            yield return $"meter {Clock(before.Mark)}: {before.LevelDb:0.0#} dB on the calibrator before this session";
         }
 
-        string[] elsewhere = [.. _study.Runs.SkipLast(1).SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => $"{run.Number}.{r.Segment}"))];
+        string[] elsewhere = [.. _study.Runs.Where(run => run.Number != _study.LastRun?.Number).SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => $"{run.Number}.{r.Segment}"))];
         if (elsewhere.Length > 0)
         {
-            yield return $"still to ask in earlier runs: {string.Join(", ", elsewhere)}; type 'confirm {elsewhere[0]}' or 'correct {elsewhere[0]} 58-60'";
+            yield return $"still to ask in other runs: {string.Join(", ", elsewhere)}; type 'confirm {elsewhere[0]}' or 'correct {elsewhere[0]} 58-60'";
         }
     }
+
+    private string Clock(LineMark mark) => $"{TimeZoneInfo.ConvertTime(mark.At, _zone):t}";
 
     private string Weather(Weather weather)
     {

@@ -28,7 +28,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     protected override ParkedPage Page(int columns)
     {
         Follow();
-        StopPage page = new(Study, _place, columns);
+        StopPage page = new(Study, _place, Desk.Clock.LocalTimeZone, columns);
         ImmutableArray<PageRow> todo = [.. WhatNext.RowsWhenReadBack(Study, Desk.Keys, columns)];
         return new ParkedPage([.. page.Rows, .. todo], Hint()) { HintRows = MostHintRows, Marked = page.MarkedRow };
     }
@@ -103,9 +103,9 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     // Another run is read back from its first doubtful reading.
     private void Follow()
     {
-        if (_run != Study.Runs.Count)
+        if (_run != (Study.LastRun?.Number ?? 0))
         {
-            _run = Study.Runs.Count;
+            _run = Study.LastRun?.Number ?? 0;
             _place = Doubtful() ?? 0;
         }
 

@@ -27,11 +27,11 @@ internal static class WhatNext
 
     /// <summary>What to do, each thing on rows of its own.</summary>
     public static IEnumerable<PageRow> Rows(Study study, KeyTable keys, int columns) =>
-        Doubts(study).Concat(Todo(study, keys)).Concat(ReadBack(study)).SelectMany(todo => Rows(todo, columns));
+        Conflicts(study).Concat(Doubts(study)).Concat(Todo(study, keys)).Concat(ReadBack(study)).SelectMany(todo => Rows(todo, columns));
 
     /// <summary>What to do beside reading a run back, each thing on rows of its own; the start of the next run is left out.</summary>
     public static IEnumerable<PageRow> RowsWhenReadBack(Study study, KeyTable keys, int columns) =>
-        Todo(study, keys).Where(todo => todo.Key != StartKey).SelectMany(todo => Rows(todo, columns));
+        Conflicts(study).Concat(Todo(study, keys)).Where(todo => todo.Key != StartKey).SelectMany(todo => Rows(todo, columns));
 
     /// <summary>What Enter on an empty box does at a stop; null: nothing.</summary>
     public static string? StartWords(Study study) =>
@@ -122,9 +122,12 @@ internal static class WhatNext
     private static IEnumerable<string> OfBrackets(Study study) =>
         BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
-    private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, Runs.Count: > 0 }
-        ? [(Parking.Word, $"reads run {study.Runs.Count} back: confirm, correct, shift, notes")]
+    private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, LastRun: { } run }
+        ? [(Parking.Word, $"reads run {run.Number} back: confirm, correct, shift, notes")]
         : [];
+
+    private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
+        ConflictWords.FirstOpen(study) is { } open ? [("!", open)] : [];
 
     private static IEnumerable<(string Key, string Words)> Doubts(Study study)
     {

@@ -79,7 +79,7 @@ internal static class RatePage
 
     private static IEnumerable<PageRow> Crew(Study study)
     {
-        int run = study.Runs.Count;
+        int run = study.LastRun?.Number ?? 0;
         int asked = RatedAttribute.Of(study.Plan).Length;
         return study.Plan!.Crew.Select((member, place) =>
         {
