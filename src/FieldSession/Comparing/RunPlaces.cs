@@ -32,7 +32,7 @@ internal static class RunPlaces
     private static RunPlace[] OfSeveral(Study study, Run[] runs, string?[] strands)
     {
         bool isTimed = strands.All(strand => RunTimes.AreTold([.. runs.Where(run => run.Started.Strand == strand)]));
-        int[] slots = isTimed ? Overlapping(runs) : ByTurn(runs);
+        int[] slots = isTimed ? Overlapping(runs) : ByTurn(study, runs);
         bool isSideBySide = slots.Distinct().Count() < slots.Length;
         Dictionary<int, int> session = Joined(runs, slots);
         bool severalSessions = runs.Select(run => session[run.Session]).Distinct().Count() > 1;
@@ -69,7 +69,21 @@ internal static class RunPlaces
         return (to - from) * 2 > shorter;
     }
 
-    private static int[] ByTurn(Run[] runs)
+    // a run that a decision leaves out, such as one on the wrong car, takes no turn
+    private static int[] ByTurn(Study study, Run[] all)
+    {
+        int[] slots = [.. Enumerable.Range(0, all.Length)];
+        int[] counted = [.. slots.Where(i => !StudyReadings.IsLeftOut(study, ConflictKind.SameRun, all[i].Started))];
+        int[] turns = TurnsOf([.. counted.Select(i => all[i])]);
+        for (int i = 0; i < counted.Length; i++)
+        {
+            slots[counted[i]] = counted[turns[i]];
+        }
+
+        return slots;
+    }
+
+    private static int[] TurnsOf(Run[] runs)
     {
         string?[] carOfStrand = [.. runs.GroupBy(run => run.Started.Strand).Select(own => own.Select(run => run.Car).Distinct().Count() == 1 ? own.First().Car?.ToUpperInvariant() : null)];
         bool eachItsCar = carOfStrand.All(car => car is not null) && carOfStrand.Distinct().Count() == carOfStrand.Length;

@@ -83,7 +83,8 @@ public static class StudyReadings
         }
     }
 
-    private static bool IsLeftOut(Study study, ConflictKind kind, LineMark mark) =>
+    /// <summary>Whether a settled conflict of a kind leaves out what stands at a mark.</summary>
+    internal static bool IsLeftOut(Study study, ConflictKind kind, LineMark mark) =>
         study.Conflicts.Exists(conflict => conflict.Kind == kind && conflict.LeftOut?.Name == mark.Name);
 
     // While a run is on, what has not been reached yet is not missed.

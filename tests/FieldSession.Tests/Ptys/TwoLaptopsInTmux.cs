@@ -25,8 +25,9 @@ public sealed class TwoLaptopsInTmux : IDisposable
         (string r, string c) = HandedOver();
         using (Tmux x = Opened(X), y = Opened(Y))
         {
-            Type(x, X, ":calibration before 94.0", $":run {r} car=X", "59.8-60.2", "72.1", $":run {c} car=X", "61-61.4", "73");
-            Type(y, Y, ":calibration before 94.2", $":run {c} car=Y", "62-62.2", "74", $":run {c} car=X", "61-62", "74.1");
+            SideBySide(
+                (x, X, [":calibration before 94.0", $":run {r} car=X", "59.8-60.2", "72.1", $":run {c} car=X", "61-61.4", "73"]),
+                (y, Y, [":calibration before 94.2", $":run {c} car=Y", "62-62.2", "74", $":run {c} car=X", "61-62", "74.1"]));
             x.Leave();
             y.Leave();
         }
@@ -41,10 +42,9 @@ public sealed class TwoLaptopsInTmux : IDisposable
             Type(x, X, ":settle 1 first because Y had named the wrong car");
             x.Until("settled: conflict 1");
             Assert.DoesNotContain("in conflict", x.Screen);
-            Type(x, X, $":run {c} car=X", "61-61.2", "73.2", $":run {r} car=X", "60.2-60.4", "72");
-            Type(y, Y, $":run {r} car=Y", "61-61.2", "72.7", $":run {r} car=Y", "60.7-60.9", "73.1", $":run {c} car=Y", "61.9-62.1", "74.3");
-            Type(x, X, ":calibration after 94.0");
-            Type(y, Y, ":calibration after 94.2");
+            SideBySide(
+                (x, X, [$":run {c} car=X", "61-61.2", "73.2", $":run {r} car=X", "60.2-60.4", "72", ":calibration after 94.0"]),
+                (y, Y, [$":run {r} car=Y", "61-61.2", "72.7", $":run {r} car=Y", "60.7-60.9", "73.1", $":run {c} car=Y", "61.9-62.1", "74.3", ":calibration after 94.2"]));
             x.Leave();
             y.Leave();
         }
@@ -72,7 +72,7 @@ public sealed class TwoLaptopsInTmux : IDisposable
         _prompt.Must(ExitCode.Done, ["review", X]);
         Assert.Contains("settled: the first counts, because Y had named the wrong car", _prompt.Said);
 
-        // eight runs that count less two codes, three further slots and one further car
+        // eight runs that count less two codes, three further slots and one further car; what is typed in seconds is told side by side by turn
         using JsonDocument json = JsonDocument.Parse(compared);
         Assert.Equal(2, json.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady").GetProperty("nu_run").GetInt32());
     }
@@ -107,13 +107,22 @@ public sealed class TwoLaptopsInTmux : IDisposable
     private Tmux Opened(string study) => new Tmux(_prompt.Here(""), ProgramInATerminal.Path, "drive", study).Until($"saved {Lines(study).Count} ");
 
     // What was typed is waited for by the line it makes; a laptop that takes note of another one's lines writes one more before it.
-    private static void Type(Tmux laptop, string study, params string[] lines)
+    private static void Type(Tmux laptop, string study, string line)
     {
-        foreach (string line in lines)
+        int before = Lines(study).Count;
+        laptop.Type(line).Press("Enter").Until(() => Lines(study) is [.., { Kind: not "joined" }] now && now.Count > before);
+        laptop.Until($"saved {Lines(study).Count} ");
+    }
+
+    // A line on one laptop, then one on the other, so that their runs overlap.
+    private static void SideBySide(params (Tmux Laptop, string Study, string[] Lines)[] crews)
+    {
+        for (int i = 0; i < crews.Max(crew => crew.Lines.Length); i++)
         {
-            int before = Lines(study).Count;
-            laptop.Type(line).Press("Enter").Until(() => Lines(study) is [.., { Kind: not "joined" }] now && now.Count > before);
-            laptop.Until($"saved {Lines(study).Count} ");
+            foreach ((Tmux laptop, string study, string[] lines) in crews.Where(crew => i < crew.Lines.Length))
+            {
+                Type(laptop, study, lines[i]);
+            }
         }
     }
 
