@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Comparing;
 using FieldSession.Planning;
 using FieldSession.Reviewing;
 using FieldSession.State;
@@ -10,15 +11,19 @@ namespace FieldSession.Terminal;
 internal sealed class EditedPlan : IPlanTable
 {
     private readonly string _folder;
+    private readonly Func<Plan, IReadOnlyList<ArchiveLine>> _lent;
     private PlanPages _pages;
     private ImmutableArray<OrderProposal> _proposed = [];
     private Plan? _plan;
     private bool _isChanged;
 
     /// <summary>The table on a folder, which may be empty or not be there yet.</summary>
-    public EditedPlan(string folder)
+    /// <param name="folder">The folder.</param>
+    /// <param name="lent">What the archive that a plan names would lend to it.</param>
+    public EditedPlan(string folder, Func<Plan, IReadOnlyList<ArchiveLine>> lent)
     {
         _folder = folder;
+        _lent = lent;
         _pages = PlanPages.Open(folder);
         Sheet = Laid();
     }
@@ -69,6 +74,9 @@ internal sealed class EditedPlan : IPlanTable
     }
 
     /// <inheritdoc/>
+    public string OrdersRestOn { get; private set; } = "";
+
+    /// <inheritdoc/>
     public ImmutableArray<OrderSight> Orders()
     {
         _plan = _pages.Judged().Plan ?? WithoutOrder().Judged().Plan;
@@ -79,7 +87,9 @@ internal sealed class EditedPlan : IPlanTable
 
         string[] drivers = [.. (plan.DriverOrder ?? []).Distinct(StringComparer.OrdinalIgnoreCase)];
         _proposed = [OrderProposal.In(plan), .. OrderProposals.Of(plan.SpecCount, null).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
-        return [.. _proposed.Select(proposal => OrderJudgement.Of(plan, proposal, new TurnRound()))];
+        IReadOnlyList<ArchiveLine> archive = _lent(plan);
+        OrdersRestOn = OrderJudgement.BriefWords(plan, new TurnRound(), archive);
+        return [.. _proposed.Select(proposal => OrderJudgement.Of(plan, proposal, new TurnRound(), archive))];
     }
 
     /// <inheritdoc/>

@@ -40,6 +40,16 @@ internal static class OrderJudgement
             + $"The segments last {OrderTime.RunSeconds(plan.Route):0} s a run; the roads between them are in the turn-round.";
     }
 
+    /// <summary>The same in few words, for a screen.</summary>
+    public static string BriefWords(Plan plan, TurnRound between, IReadOnlyList<ArchiveLine> archive)
+    {
+        MeasureClass measureClass = SegmentsOf(plan, MeasureClass.Steady) > 0 ? MeasureClass.Steady : MeasureClass.Impact;
+        string minutes = $"{between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} where tyres are changed";
+        return KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
+            ? $"Known from {known.Days} earlier day{(known.Days == 1 ? "" : "s")}: runs repeat within {Figures.FineDb(known.RunMeanSdDb)} dB. Assumed: {minutes}"
+            : $"Assumed: {minutes}; runs repeat within {AssumedRunSdDb} dB";
+    }
+
     private static string? KnownWords(Plan plan, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive) =>
         KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
             ? $"Known from {known.Days} earlier day{(known.Days == 1 ? "" : "s")}: run means on {NameOf(measureClass)} repeat within {Figures.FineDb(known.RunMeanSdDb)} dB."

@@ -107,6 +107,9 @@ internal interface IPlanTable
     /// <summary>The plan's own order, then orders that are proposed for it; empty: what is wrong has to be mended first.</summary>
     ImmutableArray<OrderSight> Orders();
 
+    /// <summary>What the figures of the last <see cref="Orders"/> rest on, in few words.</summary>
+    string OrdersRestOn { get; }
+
     /// <summary>Puts a proposed order, with its cars and drivers, into the plan.</summary>
     /// <param name="number">Its place in <see cref="Orders"/>.</param>
     /// <param name="drivers">Who of the crew share the wheel, cut by commas or semicolons; empty: as it was proposed.</param>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using FieldSession.Archiving;
+using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Planning;
 using FieldSession.Reporting;
@@ -17,8 +18,10 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Since">From this day on.</param>
 /// <param name="Until">To this day.</param>
 /// <param name="Csv">Archive CSV instead of words.</param>
+/// <param name="Json">JSON instead of words.</param>
 /// <param name="Study">A study that takes the repeatability.</param>
-internal sealed record ArchiveAsked(string Folder, string? Person = null, string? Route = null, string? Since = null, string? Until = null, bool Csv = false, string? Study = null);
+internal sealed record ArchiveAsked(
+    string Folder, string? Person = null, string? Route = null, string? Since = null, string? Until = null, bool Csv = false, bool Json = false, string? Study = null);
 
 /// <summary>The command 'archive': lists a folder of studies, filters it and sums it up, and lends its repeatability to a study before run 1.</summary>
 internal static class ArchiveCommand
@@ -32,8 +35,9 @@ internal static class ArchiveCommand
         Option<string?> since = new("--since") { Description = "begun on this day or later", HelpName = "YYYY-MM-DD" };
         Option<string?> until = new("--until") { Description = "begun on this day or earlier", HelpName = "YYYY-MM-DD" };
         Option<bool> csv = new("--csv") { Description = "the CSV that 'compare --archive' reads" };
+        Option<bool> json = new("--json") { Description = "the same as JSON" };
         Option<string?> study = new("--for") { Description = "writes the repeatability of this study's own crew and loop into it, before its run 1", HelpName = "STUDY" };
-        Command command = new("archive", "lists, filters and sums up a folder of studies") { folder, crew, route, since, until, csv, study };
+        Command command = new("archive", "lists, filters and sums up a folder of studies") { folder, crew, route, since, until, csv, json, study };
         command.SetAction(typed => Run(
             new ArchiveAsked(
                 typed.GetRequiredValue(folder),
@@ -42,6 +46,7 @@ internal static class ArchiveCommand
                 typed.GetValue(since),
                 typed.GetValue(until),
                 typed.GetValue(csv),
+                typed.GetValue(json),
                 typed.GetValue(study)),
             outside));
         return command;
@@ -64,13 +69,20 @@ internal static class ArchiveCommand
             return Answer.To(opened.Logbook.Write(Taken(asked.Folder, opened.Logbook.Study, studies)), outside);
         }
 
-        foreach (string line in asked.Csv ? ArchiveLinesCsv.Of(studies.Where(one => one.IsFinished)) : InWords(studies))
+        foreach (string line in Told(asked, studies))
         {
             outside.Output.WriteLine(line);
         }
 
         return reading.Problems.Count == 0 ? ExitCode.Done : ExitCode.No;
     }
+
+    private static IEnumerable<string> Told(ArchiveAsked asked, ArchivedStudy[] studies) => asked switch
+    {
+        { Json: true } => [ArchiveJson.Of(studies)],
+        { Csv: true } => ArchiveLinesCsv.Of(studies.Where(one => one.IsFinished)),
+        _ => InWords(studies),
+    };
 
     /// <summary>Reads an archive's folder and says what is wrong with it; null: there is no such folder.</summary>
     public static ArchiveReading? ReadFolder(string folder, Surroundings outside)
@@ -95,8 +107,16 @@ internal static class ArchiveCommand
     /// <summary>What a study takes from an archive: the days of its own crew on its own loop.</summary>
     public static Entry Taken(string folder, Study study, IEnumerable<ArchivedStudy> studies) => new ArchiveTaken(
         folder,
-        [.. (study.Plan is { } plan ? ArchiveFilter.LikeOf(plan, studies) : []).SelectMany(one => one.Scatter.Where(scatter => !scatter.IsKind)
-            .Select(scatter => new EarlierScatter(one.Name, scatter.Group, scatter.NuRun, scatter.SRunDb, scatter.Kbar, scatter.NuE, scatter.SEDb)))]);
+        [.. study.Plan is { } plan ? ArchiveFilter.ScatterLikeOf(plan, studies) : []]);
+
+    /// <summary>What the archive that a plan names would lend to it, as far as it can be read; empty: it names none, or there is nothing of this crew and loop.</summary>
+    /// <param name="folder">The plan's folder.</param>
+    /// <param name="plan">The plan.</param>
+    /// <param name="outside">The world outside.</param>
+    public static IReadOnlyList<ArchiveLine> LentTo(string folder, Plan plan, Surroundings outside) =>
+        plan.Archive is { } named && ReadFolder(Path.Combine(folder, named), outside) is { } reading
+            ? StudyTerms.LinesOf(ArchiveFilter.ScatterLikeOf(plan, reading.Studies))
+            : [];
 
     private static IEnumerable<string> InWords(ArchivedStudy[] studies)
     {

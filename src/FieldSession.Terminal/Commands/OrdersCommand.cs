@@ -12,7 +12,7 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Runs">How many runs are wanted.</param>
 /// <param name="Take">Number of the order that is written into the plan.</param>
 /// <param name="Drivers">Names of those who take turns at the wheel, cut by commas.</param>
-/// <param name="Archive">CSV with the repeatability of earlier days.</param>
+/// <param name="Archive">CSV with the repeatability of earlier days; null: the archive that the plan names.</param>
 internal sealed record AskedOrders(int? Runs = null, int? Take = null, string? Drivers = null, string? Archive = null);
 
 /// <summary>The command 'orders': proposes orders of runs for a plan folder, judges its own, and writes the chosen one into it.</summary>
@@ -27,7 +27,7 @@ internal static class OrdersCommand
         Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; else 10, assumed", HelpName = "MIN" };
         Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; else 60, assumed", HelpName = "MIN" };
         Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; else the plan's seats", HelpName = "NAME,NAME" };
-        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; else assumed", HelpName = "FILE" };
+        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; else what the plan's archive holds", HelpName = "FILE" };
         Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit, archive };
         command.SetAction(typed => Run(
             typed.GetRequiredValue(folder),
@@ -58,7 +58,7 @@ internal static class OrdersCommand
             return ExitCode.Wrong;
         }
 
-        if (ArchiveAt(asked.Archive, outside) is not { } archive)
+        if ((asked.Archive is { } file ? ArchiveAt(file, outside) : ArchiveCommand.LentTo(folder, plan, outside)) is not { } archive)
         {
             return ExitCode.Wrong;
         }
@@ -81,13 +81,8 @@ internal static class OrdersCommand
         return stranger is null ? null : $"--drivers: '{stranger}' is not in the crew; the crew is {string.Join(", ", plan.Crew.Select(member => member.Name))}";
     }
 
-    private static IReadOnlyList<ArchiveLine>? ArchiveAt(string? path, Surroundings outside)
+    private static IReadOnlyList<ArchiveLine>? ArchiveAt(string path, Surroundings outside)
     {
-        if (path is null)
-        {
-            return [];
-        }
-
         if (!File.Exists(path))
         {
             outside.Error.WriteLine($"--archive {FileProblem.Shown(path)}: there is no such file; give a CSV as 'compare --archive' reads it");

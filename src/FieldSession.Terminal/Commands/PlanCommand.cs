@@ -11,13 +11,15 @@ internal static class PlanCommand
     {
         Argument<string> folder = new("PLAN_DIR") { Description = "the plan folder; made where there is none" };
         Command command = new("plan", "opens the plan screen on a plan folder") { folder };
+        // what is wrong with an archive would be written over the screen; 'orders' and 'start' say it
+        Surroundings unheard = outside with { Error = TextWriter.Null };
         command.SetAction(typed => TerminalProgram.Run(
             new Desk
             {
                 Logbook = Logbook.Open(new NoJournal(), outside.Clock, new string('0', 16)),
                 Clock = outside.Clock,
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                PlanTable = new EditedPlan(typed.GetRequiredValue(folder)),
+                PlanTable = new EditedPlan(typed.GetRequiredValue(folder), plan => ArchiveCommand.LentTo(typed.GetRequiredValue(folder), plan, unheard)),
             },
             KeyTable.Plan));
         return command;

@@ -21,6 +21,13 @@ public sealed record ArchiveFilter(
         return studies.Where(study => study.IsFinished && study.Name != plan.StudyName && own.Takes(study));
     }
 
+    /// <summary>How well runs and readings repeated in the finished studies of a plan's own crew and loop.</summary>
+    public static IEnumerable<EarlierScatter> ScatterLikeOf(Plan plan, IEnumerable<ArchivedStudy> studies) =>
+        from study in LikeOf(plan, studies)
+        from scatter in study.Scatter
+        where !scatter.IsKind
+        select new EarlierScatter(study.Name, scatter.Group, scatter.NuRun, scatter.SRunDb, scatter.Kbar, scatter.NuE, scatter.SEDb);
+
     /// <summary>Whether a study is meant.</summary>
     public bool Takes(ArchivedStudy study)
     {

@@ -15,11 +15,18 @@ public static class StudyTerms
         ComparisonTerms terms = new()
         {
             Reference = study.ReferenceCode?.Digits,
-            Archive = study.Archive is { } archive ? [.. archive.Lines.Select(LineOf)] : null,
+            Archive = study.Archive is { } archive ? LinesOf(archive.Lines) : null,
             PlanComplete = study.OrderDriven && !study.Unsettled.Any(),
             VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
         };
         return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb, MainSegments = plan.MainSegments } : terms;
+    }
+
+    /// <summary>What earlier days lend, as the comparison takes it.</summary>
+    public static IReadOnlyList<ArchiveLine> LinesOf(IEnumerable<EarlierScatter> earlier)
+    {
+        ArgumentNullException.ThrowIfNull(earlier);
+        return [.. earlier.Select(LineOf)];
     }
 
     private static ArchiveLine LineOf(EarlierScatter earlier) => new(

@@ -1,7 +1,9 @@
 using System.Text.Json;
 using FieldSession.Archiving;
 using FieldSession.Store.Archiving;
+using FieldSession.Terminal;
 using FieldSession.Terminal.Commands;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Archiving;
 
@@ -92,6 +94,36 @@ public sealed class ArchiveTests : IDisposable
         Assert.Equal(ExitCode.Done, SizeCommand.Run(other, other, new AskedSize(RunSd: $"{steady.RunSdDb:R}", ReadingSd: $"{steady.ReadingSdDb:R}", Segments: "2")));
         Assert.Equal(other.ToString(), one.ToString());
         Assert.DoesNotContain("assumed", one.ToString());
+    }
+
+    [Fact]
+    public void The_archive_tells_other_programs_its_studies_its_repeatability_and_its_predictions()
+    {
+        _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
+        using JsonDocument json = JsonDocument.Parse(Must("archive", _archive.Folder, "--json"));
+        Assert.Equal(["AR-1", "AR-2"], json.RootElement.GetProperty("studies").EnumerateArray().Select(study => study.GetProperty("study").GetString()));
+        ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
+        JsonElement told = json.RootElement.GetProperty("repeatability").EnumerateArray().First(sum => sum.GetProperty("group").GetString() == "steady");
+        Assert.Equal((steady.RunSdDb, steady.NuRun), (told.GetProperty("run_sd").GetDouble(), told.GetProperty("nu_run").GetDouble()));
+        Assert.Equal((4, 4), (json.RootElement.GetProperty("predictions").GetProperty("count").GetInt32(), json.RootElement.GetProperty("predictions").GetProperty("hits").GetInt32()));
+    }
+
+    [Fact]
+    public void Orders_are_judged_by_the_archive_that_the_plan_names()
+    {
+        _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
+        string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
+        string asks = _archive.Plan("AR-9", $"archive = \"{_archive.Folder}\"\n");
+        string told = Must("orders", asks);
+        Assert.Contains("Known from 2 earlier days", told);
+        Assert.Equal(Must("orders", _archive.Plan("AR-8"), "--archive", csv), told);
+        Assert.Contains("Assumed, not measured", Must("orders", _archive.Plan("AR-8")));
+
+        ADay day = new();
+        EditedPlan plan = new(asks, found => ArchiveCommand.LentTo(asks, found, _archive.Prompt.Outside()));
+        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = plan }, screen: KeyTable.Plan);
+        tui.Keys("<Ctrl+O>");
+        Assert.Contains("Known from 2 earlier days: runs repeat within", tui.Screen.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public sealed class EveryBoxTakesPastedLinesTests : IDisposable
     public void As_one_line_and_loses_none(string screen)
     {
         ADay day = new();
-        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = new EditedPlan(_folder) }, screen: screen);
+        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = new EditedPlan(_folder, _ => []) }, screen: screen);
         tui.Paste("first\r\nsecond\nthird");
         Assert.Contains("first second third", tui.Screen, StringComparison.Ordinal);
     }

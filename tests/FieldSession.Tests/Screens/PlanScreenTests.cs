@@ -80,7 +80,7 @@ public sealed class PlanScreenTests : IDisposable
     public void A_page_down_and_up_comes_back_to_the_same_row_and_home_moves_within_the_box()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<CursorDown><PageDown><PageUp>x<Home>y<Enter>");
         Assert.Equal("yx", table.Sheet.Fields[1].Text);
@@ -90,7 +90,7 @@ public sealed class PlanScreenTests : IDisposable
     public void A_limit_and_its_reason_are_typed_side_by_side_and_written_to_their_tables()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<Ctrl+T><Ctrl+T>0,4<Enter>");
         Assert.Contains(table.Sheet.Remarks, remark => remark.Row == table.Sheet.FirstLimit && remark.Words.Contains("without a reason", StringComparison.Ordinal));
@@ -119,7 +119,7 @@ public sealed class PlanScreenTests : IDisposable
     public void An_order_is_proposed_judged_and_taken_by_its_number()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<Ctrl+O>");
         Assert.Contains("R 1 R 1 R", tui.Screen, StringComparison.Ordinal);
@@ -140,7 +140,7 @@ public sealed class PlanScreenTests : IDisposable
     public void An_order_is_taken_with_the_names_of_those_who_share_the_wheel()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<Ctrl+O>5 Ro, Una<Enter>");
         Assert.Contains("'Una' is not in the crew; the crew is Ro, Tam", tui.Screen, StringComparison.Ordinal);
@@ -176,7 +176,7 @@ public sealed class PlanScreenTests : IDisposable
     public void The_help_opens_by_F1_and_a_question_mark_goes_into_the_box()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<F1>");
         Assert.Contains("proposes orders of runs", tui.Screen, StringComparison.Ordinal);
@@ -206,7 +206,7 @@ public sealed class PlanScreenTests : IDisposable
     public void A_segment_is_copied_moved_and_deleted_in_its_place()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(120, 40, table);
         tui.Keys(Down(38)).Keys("<Ctrl+K>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[2][0]);
@@ -235,7 +235,7 @@ public sealed class PlanScreenTests : IDisposable
     public void A_cell_is_brought_into_the_box_and_a_lone_hyphen_empties_it()
     {
         CopyDemo();
-        EditedPlan table = new(_folder);
+        EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<Tab>B<Enter>");
         Assert.Equal("QW-0114B", table.Sheet.Fields[0].Text);
@@ -255,7 +255,7 @@ public sealed class PlanScreenTests : IDisposable
     private Tui Open(int columns = 80, int rows = 24, EditedPlan? table = null)
     {
         ADay day = new();
-        return new Tui(day.Book, day.Clock, desk => desk with { PlanTable = table ?? new EditedPlan(_folder) }, columns, rows, KeyTable.Plan);
+        return new Tui(day.Book, day.Clock, desk => desk with { PlanTable = table ?? new EditedPlan(_folder, _ => []) }, columns, rows, KeyTable.Plan);
     }
 
     private static string Down(int rows) => string.Concat(Enumerable.Repeat("<CursorDown>", rows));

@@ -8,15 +8,16 @@ namespace FieldSession.Terminal.Screens.Planning;
 /// <summary>The orders to choose from.</summary>
 /// <param name="Orders">The plan's own, then those proposed.</param>
 /// <param name="Chosen">The one under the cursor.</param>
+/// <param name="RestsOn">What the figures rest on, in few words.</param>
 /// <param name="Message">What is wrong with what was typed; null: nothing.</param>
-internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen, string? Message = null);
+internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen, string RestsOn, string? Message = null);
 
 /// <summary>Orders of runs in a list of a row each, and below it everything that is known of the one under the cursor.</summary>
 internal static class OrdersPage
 {
     /// <summary>What to do here, and what the figures rest on.</summary>
-    public const string Advice = "a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. Assumed: 10 min from run to run, 60 where tyres are changed; "
-        + "runs repeat within 0.35 dB; shown in 4 of 5 such days";
+    public static string Advice(string restsOn) =>
+        $"a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. {restsOn}; shown in 4 of 5 such days";
 
     private const int NumberColumns = 6;
     private const int FigureColumns = 38;

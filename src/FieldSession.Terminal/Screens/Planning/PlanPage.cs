@@ -19,7 +19,7 @@ internal static class PlanPage
 
     /// <summary>The page on the orders to choose from.</summary>
     public static PlanWords Of(OrdersSight orders, int columns, int rows) => Framed(
-        "order of runs: which one?", "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice, columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
+        "order of runs: which one?", "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
         OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
 
     private static PlanWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)

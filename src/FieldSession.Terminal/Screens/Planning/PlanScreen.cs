@@ -171,7 +171,7 @@ internal sealed class PlanScreen : TypingScreen
     {
         ImmutableArray<OrderSight> orders = plan.Orders();
         _box.Put("");
-        _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1));
+        _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1), plan.OrdersRestOn);
         _message = orders.IsEmpty ? $"orders are reckoned for this route: mend what is wrong first, {PlanKeys.Look} goes to it" : null;
     }
 
