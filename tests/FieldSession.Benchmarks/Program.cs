@@ -6,6 +6,9 @@ using FieldSession.Benchmarks;
 
 switch (args)
 {
+    case ["all", .. string[] rest]:
+        AllFigures.Run(Console.Out, rest.FirstOrDefault(word => word != "quick"), rest.Contains("quick"));
+        break;
     case ["acts"]:
         BenchmarkRunner.Run<ActCosts>();
         break;
@@ -38,6 +41,6 @@ switch (args)
         Scale.Open(Console.Out, study);
         break;
     default:
-        Console.Error.WriteLine("acts | speed [filter] | simulate [days a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
+        Console.Error.WriteLine("all [PROGRAM] [quick] | acts | speed [filter] | simulate [days a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
         break;
 }

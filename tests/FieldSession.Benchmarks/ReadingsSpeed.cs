@@ -16,9 +16,14 @@ public class ReadingsSpeed
     public int Runs { get; set; }
 
     [GlobalSetup]
-    public void Write()
+    public void Write() => _csv = Csv(Runs, 1_000_000);
+
+    /// <summary>A day's readings as CSV.</summary>
+    /// <param name="runs">Its runs.</param>
+    /// <param name="rows">Its readings.</param>
+    public static byte[] Csv(int runs, int rows)
     {
-        InventedDay invented = new(string.Concat(Enumerable.Repeat("ABBA", Runs / 4)), 1_000_000 / Runs) { SpoiltShare = 0.1 };
+        InventedDay invented = new(string.Concat(Enumerable.Repeat("ABBA", runs / 4)), rows / runs) { SpoiltShare = 0.1 };
         StringBuilder text = new("run,code,segment,kind,low,high,spoilt,minutes\n");
         foreach (MeasuredLevel level in invented.Draw(new SeededLot(1)).Day.Levels)
         {
@@ -26,7 +31,7 @@ public class ReadingsSpeed
                 $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb:0.0},{level.HighDb:0.0},{(level.Spoilt ? "t" : "")},{level.Minutes}\n"));
         }
 
-        _csv = Encoding.UTF8.GetBytes(text.ToString());
+        return Encoding.UTF8.GetBytes(text.ToString());
     }
 
     [Benchmark]

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
@@ -16,16 +15,22 @@ internal static class Safety
     /// <param name="pauseMs">Pause after each pair, ms: nobody types without a pause.</param>
     public static void Print(TextWriter to, int lines, int pauseMs)
     {
+        (double[] bare, double[] append) = Measured(lines, pauseMs);
+        to.WriteLine($"{lines} of each, interleaved, {pauseMs} ms apart, us");
+        to.WriteLine("| | p50 | p99 | max |");
+        to.WriteLine("| --- | --- | --- | --- |");
+        to.WriteLine($"| bare write + flush | {At(bare, 0.5):0} | {At(bare, 0.99):0} | {bare[^1]:0} |");
+        to.WriteLine($"| append, acknowledged | {At(append, 0.5):0} | {At(append, 0.99):0} | {append[^1]:0} |");
+        to.WriteLine($"| ratio | {At(append, 0.5) / At(bare, 0.5):0.00} | {At(append, 0.99) / At(bare, 0.99):0.00} | |");
+    }
+
+    /// <summary>Microseconds of both, interleaved in this process on the same disk, each from the shortest to the longest.</summary>
+    public static (double[] Bare, double[] Append) Measured(int lines, int pauseMs)
+    {
         string folder = Directory.CreateTempSubdirectory("fieldsession-safety-").FullName;
         try
         {
-            (double[] bare, double[] append) = Measure(folder, lines, pauseMs);
-            to.WriteLine($"{lines} of each, interleaved, {pauseMs} ms apart, us");
-            to.WriteLine("| | p50 | p99 | max |");
-            to.WriteLine("| --- | --- | --- | --- |");
-            to.WriteLine($"| bare write + flush | {At(bare, 0.5):0} | {At(bare, 0.99):0} | {bare[^1]:0} |");
-            to.WriteLine($"| append, acknowledged | {At(append, 0.5):0} | {At(append, 0.99):0} | {append[^1]:0} |");
-            to.WriteLine($"| ratio | {At(append, 0.5) / At(bare, 0.5):0.00} | {At(append, 0.99) / At(bare, 0.99):0.00} | |");
+            return Measure(folder, lines, pauseMs);
         }
         finally
         {
@@ -51,8 +56,8 @@ internal static class Safety
             };
             // each goes first as often as the other
             (double first, double second) = i % 2 == 0
-                ? (Time(bareWrite), Time(() => study.Append(line)))
-                : (Time(() => study.Append(line)), Time(bareWrite));
+                ? (Stopwatches.Micros(bareWrite), Stopwatches.Micros(() => study.Append(line)))
+                : (Stopwatches.Micros(() => study.Append(line)), Stopwatches.Micros(bareWrite));
             bare.Add(i % 2 == 0 ? first : second);
             append.Add(i % 2 == 0 ? second : first);
             last = line;
@@ -71,11 +76,4 @@ internal static class Safety
         });
 
     private static double At(double[] sorted, double share) => sorted[(int)(share * (sorted.Length - 1))];
-
-    private static double Time(Action act)
-    {
-        long start = Stopwatch.GetTimestamp();
-        act();
-        return Stopwatch.GetElapsedTime(start).TotalMicroseconds;
-    }
 }

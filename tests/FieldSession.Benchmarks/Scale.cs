@@ -60,9 +60,9 @@ internal static class Scale
         Logbook book = Logbook.Open(file, TimeProvider.System, "00000000000000aa");
         to.WriteLine($"{readings} readings: opened in {watch.Elapsed.TotalMilliseconds:0} ms");
 
-        double[] micros = [.. Enumerable.Range(0, Acts).Select(_ => Time(() => Act(book))).Order()];
+        double[] micros = [.. Enumerable.Range(0, Acts).Select(_ => Stopwatches.Micros(() => Act(book))).Order()];
         to.WriteLine($"{readings} readings: an act is written in {micros[Acts / 2]:0} us (median), {micros[Acts * 99 / 100]:0} us (p99)");
-        double[] compared = [.. Enumerable.Range(0, 5).Select(_ => Time(() => Comparison.Of(StudyReadings.Of(book.Study), new ComparisonTerms("417")))).Order()];
+        double[] compared = [.. Enumerable.Range(0, 5).Select(_ => Stopwatches.Micros(() => Comparison.Of(StudyReadings.Of(book.Study), new ComparisonTerms("417")))).Order()];
         to.WriteLine($"{readings} readings: the whole day is compared in {compared[2] / 1000:0.0} ms");
     }
 
@@ -73,12 +73,5 @@ internal static class Scale
         {
             throw new InvalidOperationException($"{outcome.Objection} {outcome.NotSavedBecause}");
         }
-    }
-
-    private static double Time(Action act)
-    {
-        long start = Stopwatch.GetTimestamp();
-        act();
-        return Stopwatch.GetElapsedTime(start).TotalMicroseconds;
     }
 }

@@ -5,7 +5,8 @@
 
 Lays the demo (five of six runs driven), opens it in a pseudo terminal of 80x24, starts the sixth run and types a reading,
 Enter and undo, CYCLES times, at uneven intervals so that no polling falls into step. A key's time ends with the last byte
-that it draws; Enter and undo wait for the disk. No test asserts on any of it.
+that it draws; Enter and undo wait for the disk. A row a thing that was
+measured: what, unit and every value, cut by tabs. No test asserts on any of it.
 """
 import fcntl, os, pty, random, select, struct, sys, tempfile, termios, time
 
@@ -66,10 +67,8 @@ def leave(pid, master):
     os.waitpid(pid, 0)
 
 
-def told(what, values):
-    values = sorted(values)
-    at = lambda share: values[min(len(values) - 1, int(share * len(values)))]
-    print(f"{what}: median {at(0.5):.1f} ms, p99 {at(0.99):.1f} ms, most {values[-1]:.1f} ms (n={len(values)})", flush=True)
+def told(what, unit, values):
+    print("\t".join([what, unit, *(f"{value:.3f}" for value in values)]), flush=True)
 
 
 def main():
@@ -91,8 +90,8 @@ def main():
             keys.append((time.perf_counter() - begun) * 1000)
             drained(master)
             leave(pid, master)
-        told("start to the first frame", frames)
-        told("start to the first key's echo", keys)
+        told("start to the first whole frame, a day's study open", "ms", frames)
+        told("start to the first key's echo", "ms", keys)
 
         pid, master = opened(program, ["drive", study], home)
         until(master, b"saved")
@@ -105,19 +104,18 @@ def main():
             figures += [pressed(master, figure) for figure in (b"5", b"3", b"5", b"5")]
             enters.append(pressed(master, b"\r"))
             undos.append(pressed(master, b"u"))
-        told("a figure to the screen", figures)
-        told("Enter to the screen, on the disk", enters)
-        told("undo to the screen, on the disk", undos)
-        told("all keys", figures + enters + undos)
-        print(f"memory: {kib(pid, 'VmRSS') / 1024:.0f} MiB resident, {kib(pid, 'VmHWM') / 1024:.0f} MiB at the peak")
+        told("a figure to the screen", "ms", figures)
+        told("Enter: on the disk, compared, on the screen", "ms", enters)
+        told("undo: on the disk, on the screen", "ms", undos)
+        told("all keys of a reading and its undo", "ms", figures + enters + undos)
+        told("memory after these keys, resident", "MB", [kib(pid, "VmRSS") * 1024 / 1e6])
         time.sleep(5)
         drained(master)
         begun, before = time.perf_counter(), ticks(pid)
         time.sleep(20)
         share = (ticks(pid) - before) / os.sysconf("SC_CLK_TCK") / (time.perf_counter() - begun)
-        print(f"idle: {share * 100:.1f} % of a core over 20 s")
+        told("idle, of one core", "%", [share * 100])
         leave(pid, master)
-        print(f"load of the machine: {os.getloadavg()[0]:.1f}")
 
 
 main()
