@@ -81,7 +81,7 @@ internal static class VerifyCommand
     {
         string failing = copy.FirstFailing is { } line ? $"; line {line} fails: {copy.Why}" : "";
         outside.Output.WriteLine(copy.IsThere ? $"{copy.File}: {copy.LinesHolding} lines hold{failing}" : $"{copy.File}: not there");
-        foreach (StrandHead head in copy.Heads)
+        foreach (StrandHead head in copy.Heads.OrderBy(head => head.Strand, StringComparer.Ordinal))
         {
             outside.Output.WriteLine($"  strand {head.Strand}: {head.Lines} lines, head {head.Hash}");
         }

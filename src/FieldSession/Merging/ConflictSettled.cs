@@ -34,13 +34,25 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
+        Settlement settlement = new(Counts, Reason, mark);
         int at = study.Conflicts.FindIndex(IsMeant);
-        return at < 0 ? study : study with
+        return study with
         {
-            Conflicts = study.Conflicts.SetItem(at, study.Conflicts[at] with { Settlement = new Settlement(Counts, Reason, mark) }),
+            Conflicts = at >= 0 ? study.Conflicts.SetItem(at, study.Conflicts[at] with { Settlement = settlement }) : study.Conflicts.Add(Past(mark) with { Settlement = settlement }),
             Undoables = [],
         };
     }
+
+    // A line that a decision leaves out as a whole is never told beside the other one, so only the decision knows that there were two.
+    private Conflict Past(LineMark mark) => new(Kind, MarkOf(First, mark), MarkOf(Second, mark), Kind switch
+    {
+        ConflictKind.SamePlanPart => "one part of the plan was changed in two ways",
+        ConflictKind.SamePrediction => "one person's prediction was locked on both laptops",
+        ConflictKind.SameShift => "one run was shifted on both laptops",
+        _ => "laptops did what both can't have meant",
+    });
+
+    private static LineMark MarkOf(LineName name, LineMark decided) => new(name.Line, decided.At) { Strand = name.Strand };
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after)

@@ -18,18 +18,31 @@ public sealed record Bracket(int Number, IReadOnlyList<Run> Runs)
 /// <summary>Finds the brackets that were driven to their end.</summary>
 public static class Brackets
 {
-    /// <summary>The brackets, in driven order.</summary>
+    /// <summary>The brackets, in the order in which they were closed. Cars with laptops of their own each have brackets of their own.</summary>
     public static IReadOnlyList<Bracket> Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        List<Bracket> brackets = [];
+        bool isShared = study.Runs.Select(run => run.Started.Strand).Distinct().Count() > 1;
+        return
+        [
+            .. study.Runs.Where(run => !run.IsOn)
+                .GroupBy(run => isShared ? run.Car?.ToUpperInvariant() ?? "" : "")
+                .SelectMany(runs => Driven(runs, study.ReferenceCode))
+                .OrderBy(bracket => bracket[^1].Number)
+                .Select((runs, place) => new Bracket(place + 1, runs)),
+        ];
+    }
+
+    private static List<IReadOnlyList<Run>> Driven(IEnumerable<Run> runs, SpecCode? reference)
+    {
+        List<IReadOnlyList<Run>> brackets = [];
         List<Run> open = [];
-        foreach (Run run in study.Runs.Where(run => !run.IsOn))
+        foreach (Run run in runs)
         {
-            bool isControl = run.Code == study.ReferenceCode;
+            bool isControl = run.Code == reference;
             if (isControl && open.Count > 1)
             {
-                brackets.Add(new Bracket(brackets.Count + 1, [.. open, run]));
+                brackets.Add([.. open, run]);
             }
 
             if (isControl)

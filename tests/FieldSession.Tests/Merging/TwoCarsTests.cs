@@ -90,6 +90,35 @@ public sealed class TwoCarsTests : IDisposable
         Assert.Contains("Conflict 1: run 1 was shifted on both laptops, so its readings are shifted twice; NOT SETTLED", _prompt.Said);
         Enter(X, $"settle 1 {side} because the joint was missed once\n");
         Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Runs[0].Passages.Select(passage => passage.Segment));
+        _prompt.Must(ExitCode.Done, ["review", X]);
+        Assert.Contains("shifted on both laptops", _prompt.Said);
+        Assert.Contains("because the joint was missed once", _prompt.Said);
+
+        Enter(X, "settle 1 both because it was missed twice\n");
+        Assert.Equal([1, 4], Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Runs[0].Passages.Select(passage => passage.Segment));
+        Assert.Empty(Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Unsettled);
+    }
+
+    [Fact]
+    public void The_brackets_of_two_cars_are_each_cars_own()
+    {
+        Driven();
+        _prompt.Must(ExitCode.Done, ["merge", X, Y]);
+        FieldSession.State.Study study = Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X));
+        Assert.All(FieldSession.State.Brackets.Of(study), bracket => Assert.Single(bracket.Runs.Select(run => run.Car).Distinct()));
+        // X drove R 1 1 R, Y drove 1 R R 1: only X came back to the control with candidates between
+        Assert.Equal(["X"], FieldSession.State.Brackets.Of(study).Select(bracket => bracket.Opening.Car));
+    }
+
+    [Fact]
+    public void Two_merged_copies_are_verified_in_the_same_words()
+    {
+        Driven();
+        _prompt.Must(ExitCode.Done, ["merge", X, Y]);
+        _prompt.Must(ExitCode.Done, ["merge", Y, X]);
+        static IEnumerable<string> Strands(string said) => said.Split('\n').Where(line => line.Contains("strand", StringComparison.Ordinal)).Distinct();
+        IEnumerable<string> ofX = Strands(_prompt.Must(ExitCode.Done, ["verify", X]));
+        Assert.Equal(ofX, Strands(_prompt.Must(ExitCode.Done, ["verify", Y])));
     }
 
     [Fact]
