@@ -31,7 +31,7 @@ public sealed class WhatThingsCostTests
     [InlineData("the whole comparison, 14 x 12")]
     [InlineData("`compare` of a CSV with 1,000,000 readings")]
     [InlineData("a study of 1,000,000 readings opened")]
-    [InlineData("`merge` of two laptops")]
+    [InlineData("`merge` of two laptops, 1,000")]
     [InlineData("`report` of the demo day")]
     [InlineData("`archive` of 1,000 studies with its index")]
     public void Every_figure_has_median_spread_and_what_limits_it(string what)
