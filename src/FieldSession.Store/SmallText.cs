@@ -24,7 +24,7 @@ public static class SmallText
         int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         if (length > MostBytes)
         {
-            throw new TextRefusedException(path, null, $"the file is larger than {MostBytes >> 20} MiB", "name a text of some lines");
+            throw new TextRefusedException(path, null, SmallTextWords.FileIsLargerThanMib(MostBytes >> 20), SmallTextWords.NameTextOfSomeLines);
         }
 
         return Decoded(path, bytes.AsSpan(0, length));
@@ -43,7 +43,7 @@ public static class SmallText
         catch (DecoderFallbackException broken)
         {
             int line = bytes[..Math.Max(0, broken.Index)].Count((byte)'\n') + 1;
-            throw new TextRefusedException(path, line, "the text is not UTF-8", "save the file as UTF-8");
+            throw new TextRefusedException(path, line, SmallTextWords.TextIsNot, SmallTextWords.SaveFileAs);
         }
     }
 }

@@ -19,15 +19,15 @@ internal static class AllScreens
     /// <summary>Every screen.</summary>
     public static ImmutableArray<ScreenRow> Rows { get; } =
     [
-        new(KeyTable.Drive, "readings, flags and notes while the car is driven", (desk, pen) => new DriveScreen(desk, pen)),
-        new(KeyTable.Rate, "ratings at a stop, each alone", (desk, pen) => new RateScreen(desk, pen)),
-        new(KeyTable.Review, "the blind summary by code, when parked", (desk, pen) => new ReviewScreen(desk, pen)),
-        new(KeyTable.Predict, "each locks a prediction, alone", (desk, pen) => new PredictScreen(desk, pen)),
-        new(KeyTable.Reveal, "the custodian opens the key", (desk, pen) => new RevealScreen(desk, pen)),
-        new(KeyTable.Report, "the report, and its file", (desk, pen) => new ReportScreen(desk, pen)),
-        new(KeyTable.Legs, "the legs of an energy day, typed at a charging stop", (desk, pen) => new LegsScreen(desk, pen)),
-        new(KeyTable.Plan, "question, order, crew and route, before the day", (desk, _) => new PlanScreen(desk)),
-        new(KeyTable.Stop, "the last run read back and mended, when parked", (desk, pen) => new StopScreen(desk, pen)),
+        new(KeyTable.Drive, ShellWords.ReadingsFlagsAndNotesWhileCar, (desk, pen) => new DriveScreen(desk, pen)),
+        new(KeyTable.Rate, ShellWords.RatingsAtStop, (desk, pen) => new RateScreen(desk, pen)),
+        new(KeyTable.Review, ShellWords.BlindSummaryByCode, (desk, pen) => new ReviewScreen(desk, pen)),
+        new(KeyTable.Predict, ShellWords.EachLocksPrediction, (desk, pen) => new PredictScreen(desk, pen)),
+        new(KeyTable.Reveal, ShellWords.CustodianOpensKey, (desk, pen) => new RevealScreen(desk, pen)),
+        new(KeyTable.Report, ShellWords.ReportAndItsFile, (desk, pen) => new ReportScreen(desk, pen)),
+        new(KeyTable.Legs, ShellWords.LegsOfEnergyDay, (desk, pen) => new LegsScreen(desk, pen)),
+        new(KeyTable.Plan, ShellWords.QuestionOrderCrewAndRouteBefore, (desk, _) => new PlanScreen(desk)),
+        new(KeyTable.Stop, ShellWords.LastRunReadBackAndMended, (desk, pen) => new StopScreen(desk, pen)),
     ];
 }
 

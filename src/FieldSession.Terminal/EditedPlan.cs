@@ -98,7 +98,7 @@ internal sealed class EditedPlan : IPlanTable
         string[] names = drivers.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (names.FirstOrDefault(name => !_plan!.Crew.Any(member => Study.SamePerson(member.Name, name))) is { } stranger)
         {
-            return $"'{stranger}' is not in the crew; the crew is {string.Join(", ", _plan!.Crew.Select(member => member.Name))}";
+            return ShellWords.IsNotInCrew(stranger, string.Join(", ", _plan!.Crew.Select(member => member.Name)));
         }
 
         OrderProposal proposed = _proposed[number];
@@ -124,7 +124,7 @@ internal sealed class EditedPlan : IPlanTable
         _isChanged = false;
         Sheet = Laid();
         int problems = Sheet.Remarks.Count(remark => remark.IsProblem);
-        return problems == 0 ? $"written to {_folder}; 'start {_folder} STUDY' makes the study" : $"written to {_folder}; {problems} to mend before it can be driven";
+        return problems == 0 ? ShellWords.WrittenToStartStudyMakesStudy(_folder) : ShellWords.WrittenToToMendBeforeItCanBeDriven(_folder, problems);
     }
 
     private void Change(PlanPages pages)

@@ -11,7 +11,7 @@ namespace FieldSession.Terminal;
 /// <param name="HasTwelveHourClock">2:05 PM and not 14:05.</param>
 internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourClock = false)
 {
-    private const string Form = "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24'";
+    private const string Form = ShellWords.WriteDecimalCommaOrDecimalPoint;
 
     /// <summary>The habits that a user's lines tell.</summary>
     /// <param name="lines">The lines; empty ones and those that begin with # are passed over.</param>
@@ -28,7 +28,7 @@ internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourCl
 
             if (habits.With(string.Join(' ', Typed.Words(lines[i].Replace("=", " = ", StringComparison.Ordinal)))) is not { } told)
             {
-                return (new Habits(), $"line {i + 1}: '{lines[i].Trim()}' is no habit; {Form}");
+                return (new Habits(), ShellWords.LineIsNoHabit(i, lines, Form));
             }
 
             habits = told;

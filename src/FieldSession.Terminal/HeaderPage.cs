@@ -25,7 +25,7 @@ internal static class HeaderPage
     {
         if (study.Plan is not { } plan)
         {
-            return " no study yet";
+            return ShellWords.NoStudyYet;
         }
 
         string place = $" {plan.StudyName}  {Place(study)}";
@@ -39,9 +39,9 @@ internal static class HeaderPage
         return study switch
         {
             { RunOn: { } run } => $"run {run.Number} of {planned}  {run.Code}{(run.Doubt is null ? "" : "?")}",
-            { CodeAsked: { } code } => $"stop, next run {study.Runs.Count + 1} of {planned}  {code}",
-            { OrderDriven: true, Runs.Count: > 0 } => $"all {planned} runs driven",
-            { IsOwnOrderDriven: true } => "this car's runs are driven",
+            { CodeAsked: { } code } => ShellWords.StopNextRunOf(study, planned, code),
+            { OrderDriven: true, Runs.Count: > 0 } => ShellWords.AllRunsDriven(planned),
+            { IsOwnOrderDriven: true } => ShellWords.ThisCarsRunsAreDriven,
             _ => "not sealed",
         };
     }

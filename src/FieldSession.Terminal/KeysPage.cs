@@ -10,14 +10,9 @@ namespace FieldSession.Terminal;
 internal static class KeysPage
 {
     private const int KeyColumns = 14;
-    private const string FlagRule = "A flag goes to the reading in the box, or else to the last one.";
+    private const string FlagRule = ShellWords.FlagGoesToReadingInBox;
 
-    private const string OwnKeysWords = "\n## Your own keys\n\n"
-        + "The file `fieldsession/keys` below XDG_CONFIG_HOME (or `.config` in the home folder) changes keys, a row a line: the screen, the first key\n"
-        + "of the row as it stands below, `=`, and every key that shall do it; `everywhere` for the rows of every screen, `#` for a remark.\n\n"
-        + "```\ndrive t = g +\nstop y = b\neverywhere F12 = Ctrl+R Alt+L\n```\n\n"
-        + "A line that is wrong, or a key that would mean two things on a screen, is refused with file, line and what to do, and the program does\n"
-        + "not start with half of the keys. Enter, Esc, Tab, `;` and `:` stay as they are, and figures are for readings.\n";
+    private const string OwnKeysWords = ShellWords.YourOwnKeysFileBelow;
 
     /// <summary>The footer: the keys that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
@@ -42,7 +37,7 @@ internal static class KeysPage
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>
     public static ImmutableArray<PageRow> Help(KeyTable table, string screen, Study study, int columns) =>
     [
-        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of("PgDn pages, any other key closes ", Ink.Quiet), columns),
+        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of(ShellWords.PgdnPagesAnyOtherKeyCloses, Ink.Quiet), columns),
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
         PageRow.Of($" {FlagRule}", Ink.Quiet),
@@ -52,12 +47,10 @@ internal static class KeysPage
     public static string Document(KeyTable table)
     {
         StringBuilder text = new();
-        text.Append("# Keys\n\nPrinted from the key table of the program; on any screen `?` shows the keys that work there now,\n"
-            + "and why one does not. The numeric keypad alone is enough to drive: figures, `-` and `.` for readings, `+` traffic,\n"
-            + "`*` missed, `/` undo, Enter. " + FlagRule + "\n" + OwnKeysWords);
+        text.Append(ShellWords.KeysPrintedFromKeyTableOfProgram + FlagRule + "\n" + OwnKeysWords);
         foreach (IGrouping<string, KeyRow> place in table.Rows.GroupBy(row => row.Where))
         {
-            text.Append($"\n## {(place.Key.Length == 0 ? "On every screen" : $"On {place.Key}")}\n\n| key | does | writes |\n|---|---|---|\n");
+            text.Append(ShellWords.KeyDoesWrites(place.Key.Length == 0 ? ShellWords.OnEveryScreen : $"On {place.Key}"));
             foreach (KeyRow row in place)
             {
                 string keys = string.Join(" or ", row.Keys.Select(key => $"`{KeyNames.Shown(key)}`"));

@@ -30,9 +30,9 @@ internal static class NextStep
     private static string Act(string screen) => screen switch
     {
         KeyTable.Report => "the report",
-        KeyTable.Reveal => "all predictions are locked, open the key",
-        KeyTable.Predict => "lock the predictions, each alone",
-        KeyTable.Review => "the blind review",
-        _ => "back to driving",
+        KeyTable.Reveal => ShellWords.AllPredictionsAreLocked,
+        KeyTable.Predict => ShellWords.LockPredictionsEachAlone,
+        KeyTable.Review => ShellWords.BlindReview,
+        _ => ShellWords.BackToDriving,
     };
 }

@@ -33,26 +33,25 @@ internal static class OrderJudgement
     {
         string?[] known = [.. new[] { MeasureClass.Steady, MeasureClass.Impact }.Select(one => KnownWords(plan, one, archive))];
         bool isAllKnown = known.All(words => words is not null);
-        string assumed = isAllKnown ? "" : $"Assumed, not measured{(known.Any(words => words is not null) ? " where not said otherwise" : "")}: "
-            + $"runs repeat within {AssumedRunSdDb} dB and readings within {AssumedReadingSdDb} dB (standard deviations). ";
+        string assumed = isAllKnown ? "" : ShellWords.AssumedNotRunsRepeatWithinDb(known.Any(words => words is not null) ? ShellWords.WhereNotSaidOtherwise : "", AssumedRunSdDb, AssumedReadingSdDb);
         return string.Concat(known.OfType<string>().Select(words => $"{words} ")) + assumed
-            + $"Chance 80 %; {between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} min where tyres are changed. "
-            + $"The segments last {OrderTime.RunSeconds(plan.Route):0} s a run; the roads between them are in the turn-round.";
+            + ShellWords.ChanceMinFromRunToRun(between)
+            + ShellWords.SegmentsLastRun(plan);
     }
 
     /// <summary>The same in few words, for a screen.</summary>
     public static string BriefWords(Plan plan, TurnRound between, IReadOnlyList<ArchiveLine> archive)
     {
         MeasureClass measureClass = SegmentsOf(plan, MeasureClass.Steady) > 0 ? MeasureClass.Steady : MeasureClass.Impact;
-        string minutes = $"{between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} where tyres are changed";
+        string minutes = ShellWords.MinFromRunToRun(between);
         return KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
-            ? $"Known from {known.Days} earlier day{(known.Days == 1 ? "" : "s")}: runs repeat within {Figures.FineDb(known.RunMeanSdDb)} dB. Assumed: {minutes}"
-            : $"Assumed: {minutes}; runs repeat within {AssumedRunSdDb} dB";
+            ? ShellWords.KnownFromEarlier(known, known.Days == 1 ? "" : "s", minutes)
+            : ShellWords.AssumedRunsRepeatWithinDb(minutes, AssumedRunSdDb);
     }
 
     private static string? KnownWords(Plan plan, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive) =>
         KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
-            ? $"Known from {known.Days} earlier day{(known.Days == 1 ? "" : "s")}: run means on {NameOf(measureClass)} repeat within {Figures.FineDb(known.RunMeanSdDb)} dB."
+            ? ShellWords.KnownFromEarlierRun(known, known.Days == 1 ? "" : "s", NameOf(measureClass))
             : null;
 
     private static string NameOf(MeasureClass measureClass) => measureClass == MeasureClass.Steady ? "steady segments" : "impacts";

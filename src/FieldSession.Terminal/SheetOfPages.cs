@@ -43,7 +43,7 @@ internal static class SheetOfPages
             plain,
             texts.GetValueOrDefault(Limits + limit.Name, ""),
             texts.GetValueOrDefault(Reasons + limit.Name, ""),
-            $"{limit.Name}: {range}; empty: {plain}. A changed limit has its reason beside it, and both stand in the report");
+            ShellWords.AndEmptyChangedLimitHasItsReason(limit, range, plain));
     }
 
     // the unit is the end of the name: "wind_warn_m_s"

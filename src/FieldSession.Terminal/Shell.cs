@@ -45,7 +45,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
     public void Tell(Exception fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        _footer.Show([PageRow.Of($" fault in the program, what was stored is safe: {fault.Message}", Ink.Alarm)], _palette);
+        _footer.Show([PageRow.Of(ShellWords.FaultInProgram(fault), Ink.Alarm)], _palette);
     }
 
     /// <summary>Shows a screen by its name.</summary>

@@ -57,11 +57,11 @@ internal sealed class TerminalGuard : IDisposable
     {
         if (!Driver.IsAttachedToTerminal(out _, out _))
         {
-            return "there is no terminal; run this in one, or use 'enter', which reads lines from standard input";
+            return ShellWords.ThereIsNoTerminal;
         }
 
         return Environment.GetEnvironmentVariable("TERM") == "dumb"
-            ? "this terminal can't place the cursor (TERM=dumb); use 'enter', which reads lines from standard input"
+            ? ShellWords.ThisTerminalCantPlaceCursor
             : null;
     }
 

@@ -94,6 +94,6 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
     {
         ArgumentNullException.ThrowIfNull(line);
         return (Entry?)System.Text.Json.JsonSerializer.Deserialize(line.Body, Shape)
-            ?? throw new System.Text.Json.JsonException($"line {line.Number} has no body");
+            ?? throw new System.Text.Json.JsonException(LogbookWords.LineHasNoBody(line));
     }
 }

@@ -15,7 +15,7 @@ namespace FieldSession;
 /// <summary>The one grammar of typed lines, in the entry box of the drive screen and on standard input alike.</summary>
 public static class EntryText
 {
-    private const string Hint = "type a reading (5860), run CODE, m, u, t, '; note', end, or ask for help";
+    private const string Hint = LogbookWords.TypeReadingRunCodeNoteEnd;
 
     /// <summary>Whether a line is passed over: empty, or a remark that begins with #.</summary>
     public static bool IsPassedOver(string line)
@@ -54,18 +54,18 @@ public static class EntryText
             ?? LegText.Parse(text, study)
             ?? SettleText.Parse(text, study)
             ?? PredictionText.Parse(text)
-            ?? Parsed.No($"'{Shortened(text)}' is no entry", Hint);
+            ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), Hint);
     }
 
     private static Objection? ObjectionToText(string line)
     {
         if (line.Length > Typed.LongestLine)
         {
-            return new Objection($"the line has more than {Typed.LongestLine} characters", "write it as several notes");
+            return new Objection(LogbookWords.LineHasMoreThanCharacters, LogbookWords.WriteItAsSeveralNotes);
         }
 
         bool broken = line.Any(c => (char.IsControl(c) && c != '\t') || c == '\uFFFD');
-        return broken ? new Objection("the line has characters that can't be read", "type it again in plain letters") : null;
+        return broken ? new Objection(LogbookWords.LineHasCharactersThatCantBeRead, LogbookWords.TypeItAgainInPlainLetters) : null;
     }
 
     private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "...";

@@ -29,7 +29,7 @@ public static class JournalRules
         {
             if (told.Entry is null)
             {
-                yield return new RuleBroken(places[told.Line], $"the entry '{told.Line.Kind}' can't be read");
+                yield return new RuleBroken(places[told.Line], LogbookWords.EntryCantBeRead(told));
             }
             else if (WhyBroken(told.Entry, told.Before, told.After) is { } why)
             {
@@ -40,22 +40,22 @@ public static class JournalRules
 
     private static string? WhyBroken(Entry entry, Study before, Study after) => entry switch
     {
-        EntryByNewerProgram newer => $"the entry '{newer.Kind}' version {newer.Version} is by a newer program; verify with that one",
-        SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => "the commitment is not 64 hex digits",
+        EntryByNewerProgram newer => LogbookWords.EntryVersionIsByNewerProgram(newer),
+        SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => LogbookWords.CommitmentIsNotHexDigits,
         StrandJoined => null,
-        _ when before.Opening is { } opening && before.Hand.Knows(opening.Mark) => IsNoteAdded(before, after) ? null : "something other than a note follows the reveal",
+        _ when before.Opening is { } opening && before.Hand.Knows(opening.Mark) => IsNoteAdded(before, after) ? null : LogbookWords.SomethingOtherThanNoteFollowsReveal,
         ConflictSettled => null,
         PredictionLocked prediction => WhyBroken(prediction, before),
         KeyOpened opened => WhyBroken(opened, before),
-        _ => before.Predictions.Exists(p => before.Hand.Knows(p.Mark)) && !IsNoteAdded(before, after) ? "data follow the first locked prediction" : null,
+        _ => before.Predictions.Exists(p => before.Hand.Knows(p.Mark)) && !IsNoteAdded(before, after) ? LogbookWords.DataFollowFirstLockedPrediction : null,
     };
 
     private static string? WhyBroken(PredictionLocked prediction, Study before) =>
-        before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? $"a second prediction of {prediction.Person}" : null;
+        before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? LogbookWords.SecondPredictionOf(prediction) : null;
 
     private static string? WhyBroken(KeyOpened opened, Study before) =>
-        before.StillToPredict.Any() ? "the key was opened before all predictions were locked"
-        : CommitmentProof.Of(before, opened) != opened.CommitmentHolds ? "whether the key gives the published commitment is not as the line says"
+        before.StillToPredict.Any() ? LogbookWords.KeyWasOpenedBeforeAllPredictionsWereLocked
+        : CommitmentProof.Of(before, opened) != opened.CommitmentHolds ? LogbookWords.WhetherKeyGivesPublishedCommitmentIsNotAsLine
         : null;
 
     private static bool IsHash(string text) => text.Length == 64 && text.All(c => char.IsAsciiHexDigitLower(c) || char.IsAsciiDigit(c));

@@ -19,7 +19,7 @@ internal sealed record Told(Line Line, Entry? Entry, Study Before, Study After)
 
     /// <summary>What was said to it.</summary>
     public Echo Echo => IsLeftOut && Entry is not ActUndone
-        ? new Echo($"line {Line.Number} ('{Line.Kind}'): taken back, or left out by a decision")
+        ? new Echo(LogbookWords.LineTakenBackOrLeftOut(Line.Number, Line.Kind))
         : Entry!.EchoIn(Before, After);
 }
 

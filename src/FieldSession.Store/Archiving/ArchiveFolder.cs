@@ -27,7 +27,7 @@ public static class ArchiveFolder
         string root = Path.GetFullPath(folder);
         if (!Directory.Exists(root))
         {
-            throw new DirectoryNotFoundException($"{folder}: there is no such folder. Give the folder that the finished studies lie in.");
+            throw new DirectoryNotFoundException(ArchiveFolderWords.AndThereIsNoSuchFolder(folder));
         }
 
         Dictionary<string, IndexedStudy> known = ArchiveIndex.In(root);

@@ -52,9 +52,9 @@ internal static class ClassExtrasJson
 
     private static string Word(SensitivityChange change) => change switch
     {
-        SensitivityChange.SpoiltPutBack => "spoilt put back",
-        SensitivityChange.RunLeftOut => "run left out",
-        SensitivityChange.SegmentLeftOut => "segment left out",
+        SensitivityChange.SpoiltPutBack => ExportWords.SpoiltPutBack,
+        SensitivityChange.RunLeftOut => ExportWords.RunLeftOut,
+        SensitivityChange.SegmentLeftOut => ExportWords.SegmentLeftOut,
         _ => "drift switched",
     };
 }

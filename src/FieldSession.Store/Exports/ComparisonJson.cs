@@ -14,7 +14,7 @@ public static class ComparisonJson
     internal static ExportFile File { get; } = new WrittenFile(
         "comparison.json",
         "application/json",
-        "The blind comparison: what 'compare STUDY --json' prints.",
+        ExportWords.BlindComparisonWhatCompareStudyPrints,
         source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study)) + "\n"));
 
     /// <summary>The comparison as one JSON object, indented.</summary>

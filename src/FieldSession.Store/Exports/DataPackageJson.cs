@@ -55,9 +55,9 @@ internal static class DataPackageJson
 
     private static string Description(ExportSource source, IReadOnlyList<string> leftOut) => string.Join(' ', (string[])
     [
-        "Every table of a blind comparison of tyre specs on the road.",
-        source.Key is null ? "The key is not open: who is who stands in no file." : "The key is open: key.csv says who is who.",
-        "An apostrophe goes before a text that a spreadsheet would take for a formula; numbers are never touched.",
+        ExportWords.EveryTableOfBlindComparisonOfTyreSpecs,
+        source.Key is null ? ExportWords.KeyIsNotOpen : ExportWords.KeyIsOpen,
+        ExportWords.ApostropheGoesBeforeTextThatSpreadsheetWouldTake,
         .. leftOut.Select(why => $"Left out: {why}."),
     ]);
 

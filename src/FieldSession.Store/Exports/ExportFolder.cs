@@ -62,7 +62,7 @@ public sealed class ExportFolder
         if (names.FirstOrDefault(name => !earlier.Contains(name) && _disk.Exists(PathOf(name))) is { } foreign)
         {
             throw new ExportRefusedException(
-                $"{PathOf(foreign)}: a file that no earlier export wrote lies there. Nothing was changed. Move it away, or give another folder.");
+                ExportWords.AndFileThatNoEarlierExportWroteLiesThere(PathOf(foreign)));
         }
     }
 

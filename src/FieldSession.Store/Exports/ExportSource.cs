@@ -28,14 +28,14 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
 
     /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
     public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()
-        ? $"predictions stay hidden until all are locked; still open: {string.Join(", ", Study.StillToPredict.Select(member => member.Name))}"
+        ? ExportWords.PredictionsStayHiddenUntilAllAreLocked(string.Join(", ", Study.StillToPredict.Select(member => member.Name)))
         : null;
 
     /// <summary>Why nobody may read the journal's ratings and choices yet; null: none is covered.</summary>
     public string? EarHiddenBecause => RatingCover.Open(Study).Count() < Study.Ratings.Count
-        ? "ratings stay covered until all have stored theirs, or 'ratings closed'"
+        ? ExportWords.RatingsStayCoveredUntilAllHaveStoredTheirs
         : Study.ChoiceSets.Any(set => set.Choices.Count > 0 && !set.IsShown(Study))
-            ? "choices stay covered until their set is at its planned end"
+            ? ExportWords.ChoicesStayCoveredUntilTheirSetIsAtIts
             : null;
 
     /// <summary>What a logbook holds now.</summary>

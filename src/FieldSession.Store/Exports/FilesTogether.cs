@@ -16,7 +16,7 @@ internal static class FilesTogether
     {
         if (File.Exists(folder))
         {
-            throw new ExportRefusedException($"{folder}: this is a file. Nothing was changed. Give a folder to write into.");
+            throw new ExportRefusedException(ExportWords.AndThisIsFile(folder));
         }
 
         try
@@ -81,5 +81,5 @@ internal static class FilesTogether
     }
 
     private static ExportRefusedException Refused(string path, Exception fault) => new(
-        $"{path}: can't be written ({fault.Message}). Nothing was overwritten. Make room, or give a folder that may be written to.", fault);
+        ExportWords.AndCantBeWritten(path, fault), fault);
 }

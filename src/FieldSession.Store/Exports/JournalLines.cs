@@ -14,7 +14,7 @@ public static class JournalLines
     internal static ExportFile File { get; } = new WrittenFile(
         "journal.jsonl",
         "application/jsonl",
-        "Every line of the journal. 'hash' is the SHA-256 of the UTF-8 text in 'json', which is itself a JSON object; its 'prev' names the hash of the line before.",
+        ExportWords.EveryLineOfJournal,
         source => BytesOf(source.Lines))
     {
         Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause,

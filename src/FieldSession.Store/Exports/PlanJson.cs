@@ -12,7 +12,7 @@ internal static class PlanJson
     public static ExportFile File { get; } = new WrittenFile(
         "plan.json",
         "application/json",
-        "What was decided before the first run, in the words of plan.toml; the route stands in segments.csv.",
+        ExportWords.WhatWasDecidedBeforeFirstRun,
         source => BytesOf(source.Study.Plan!))
     {
         Is = source => source.Study.Plan is not null,

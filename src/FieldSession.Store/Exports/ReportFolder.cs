@@ -42,7 +42,7 @@ public static class ReportFolder
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         if (Path.Exists(path))
         {
-            throw new ExportRefusedException($"{path}: something lies there already. Nothing was changed. Give a name that is free.");
+            throw new ExportRefusedException(ExportWords.AndSomethingLiesThereAlready(path));
         }
 
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;

@@ -12,7 +12,7 @@ internal static class SummaryText
     public static ExportFile File { get; } = new WrittenFile(
         "summary.txt",
         "text/plain",
-        "The blind comparison in words, by code only, and the journal's head hash.",
+        ExportWords.BlindComparisonInWords,
         source => Encoding.UTF8.GetBytes(string.Concat(Lines(source).Select(line => line + "\n"))));
 
     private static IEnumerable<string> Lines(ExportSource source) =>
@@ -21,6 +21,6 @@ internal static class SummaryText
         .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
         .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
         "",
-        $"journal: {source.Lines.Count} lines, head {(source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash)}",
+        ExportWords.JournalLinesHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),
     ];
 }

@@ -16,19 +16,19 @@ internal static class DiskTrouble
     /// <summary>What is the matter; the system's own words where nothing shorter is known.</summary>
     public static string InWords(Exception fault) => fault switch
     {
-        UnauthorizedAccessException => "writing is not allowed",
-        FileNotFoundException or DirectoryNotFoundException => "the drive is gone",
-        _ when Full.Contains(fault.HResult) => "the disk is full",
-        _ when Gone.Contains(fault.HResult) => "the drive is gone",
-        _ when IsReadOnly(fault) => "the drive may only be read",
+        UnauthorizedAccessException => StudyFileWords.WritingIsNotAllowed,
+        FileNotFoundException or DirectoryNotFoundException => StudyFileWords.DriveIsGone,
+        _ when Full.Contains(fault.HResult) => StudyFileWords.DiskIsFull,
+        _ when Gone.Contains(fault.HResult) => StudyFileWords.DriveIsGone,
+        _ when IsReadOnly(fault) => StudyFileWords.DriveMayOnlyBeRead,
         _ => fault.Message,
     };
 
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => InWords(fault) switch
     {
-        "the disk is full" => "Make room on it",
-        "the drive is gone" => "Bring it back",
-        _ => "Allow writing there",
+        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoomOnIt,
+        StudyFileWords.DriveIsGone => StudyFileWords.BringItBack,
+        _ => StudyFileWords.AllowWritingThere,
     };
 }

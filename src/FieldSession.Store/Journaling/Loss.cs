@@ -14,23 +14,23 @@ internal static class Loss
         if (finding.Lines.Count == 0 && IsForeign(finding, textBytes))
         {
             return new StudyDamagedException(
-                $"{paths.Study}: no line of a study is in it{Beside(paths, textBytes)}: {finding.Store.Fault ?? "it holds no journal"}. Nothing was overwritten. Check the path.");
+                StudyFileWords.AndNoLineOfStudyIsInNothing(paths, Beside(paths, textBytes), finding.Store.Fault ?? StudyFileWords.ItHoldsNoJournal));
         }
 
         if (finding.Loose.Count > 0)
         {
             Line first = finding.Loose.MinBy(line => line.Number)!;
-            return Damaged(paths, finding, $"lines before line {first.Number} of strand {first.Strand} are lost in both copies");
+            return Damaged(paths, finding, StudyFileWords.LinesBeforeLineOfStrandAreLostInBoth(first));
         }
 
         if (BadLinesAtEnd(finding) > 1)
         {
-            return Damaged(paths, finding, "more than the last line of the text can't be read, and the study file does not hold those lines");
+            return Damaged(paths, finding, StudyFileWords.MoreThanLastLineOfTextCantBeRead);
         }
 
         bool isTextToBeTrusted = textBytes is not null && finding.Text.IsSound;
         return !isTextToBeTrusted && finding.Store.HighestPlace > finding.Lines.Count
-            ? Damaged(paths, finding, $"place {finding.Store.FaultAt} of the study file is damaged ({finding.Store.Fault}), and the text does not hold that line")
+            ? Damaged(paths, finding, StudyFileWords.PlaceOfStudyFileIsDamaged(finding))
             : null;
     }
 
@@ -62,10 +62,9 @@ internal static class Loss
         int firstBad = finding.Text.Lines.ToList().IndexOf(null) + 1;
         string where = firstBad > 0 ? $"{paths.Journal}, line {firstBad}" : paths.Study;
         return new StudyDamagedException(
-            $"{where}: {what}. {finding.Lines.Count} lines are whole. Nothing was overwritten. "
-            + $"Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.");
+            StudyFileWords.AndLinesAreWholeNothingWasOverwritten(where, what, finding, paths));
     }
 
     private static string Beside(StudyPaths paths, byte[]? textBytes) =>
-        textBytes is null ? $", and {Path.GetFileName(paths.Journal)} is not beside it" : $" nor in {Path.GetFileName(paths.Journal)}";
+        textBytes is null ? StudyFileWords.AndAndIsNotBesideIt(paths) : $" nor in {Path.GetFileName(paths.Journal)}";
 }

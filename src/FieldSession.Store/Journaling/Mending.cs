@@ -33,7 +33,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     {
         if (!finding.IsStoreLeading)
         {
-            ClearStore(finding.Store.Fault ?? "it holds other lines than the text");
+            ClearStore(finding.Store.Fault ?? StudyFileWords.ItHoldsOtherLinesThanText);
         }
     }
 
@@ -44,7 +44,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         string? log = KeepAside(paths.Log);
         disk.SyncFolderOf(paths.Study);
         string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
-        _done.Add($"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.");
+        _done.Add(StudyFileWords.WasDamagedItIsMadeAnew(paths, why, kept));
     }
 
     /// <summary>Says that the LiteDB file is made up from the text.</summary>
@@ -52,7 +52,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     {
         if (finding.IsStoreLeading && finding.Store.Lines.Count < finding.Lines.Count)
         {
-            _done.Add($"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.");
+            _done.Add(StudyFileWords.WasBehindLinesToWereBrought(paths, finding));
         }
     }
 
@@ -61,11 +61,11 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
         {
             string kept = KeepCopy(paths.Journal, bytes);
-            _done.Add($"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.");
+            _done.Add(StudyFileWords.WasDamagedItWasWrittenAnew(paths, kept));
         }
         else if (finding.Text.Tail.Length > 0)
         {
-            _done.Add($"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.");
+            _done.Add(StudyFileWords.EndedInHalfLineThatWasNeverAcknowledged(paths));
         }
     }
 
@@ -78,7 +78,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         {
             text.Append(finding.Lines.Skip(standing));
             _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
-                ? [$"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy."]
+                ? [StudyFileWords.WasShortLinesToWereBrought(paths, standing, finding)]
                 : []);
         }
 

@@ -28,12 +28,12 @@ internal static class Refusal
     {
         StudyFileException => null,
         _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
-            $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.",
+            StudyFileWords.AndFileOrItsFolderMayNotBeWritten(path, fault),
             fault),
         FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
-            $"{path}: there is no such file or folder ({fault.Message}). Nothing was changed. Check the path.", fault),
+            StudyFileWords.AndThereIsNoSuchFileOrFolder(path, fault), fault),
         IOException when Locked.Contains(fault.HResult) => new StudyInUseException(
-            $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.", fault),
+            StudyFileWords.AndStudyIsOpenInAnotherWindowOrProgram(path), fault),
         _ => null,
     };
 }

@@ -82,6 +82,5 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
     }
 
     private static TwoHistoriesException TwoHistories(string study, Line line) => new(
-        $"{study}: two different lines claim to be line {line.Number} of strand {line.Strand}, so the study has two histories. "
-        + "Nothing was overwritten. Verify each copy, keep the one that is right and move the other one away, then open the study again.");
+        StudyFileWords.AndTwoDifferentLinesClaimToBeLineOfStrand(study, line));
 }

@@ -20,13 +20,13 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         long place = StoredLine.PlaceIn(document);
         if (place <= _place || place > int.MaxValue)
         {
-            Note(_place + 1, "a document claims a place that is taken or none");
+            Note(_place + 1, StudyFileWords.DocumentClaimsPlaceThatIsTakenOrNone);
             return true;
         }
 
         if (place > _place + 1)
         {
-            Note(_place + 1, $"no document holds the places {_place + 1} to {place - 1}");
+            Note(_place + 1, StudyFileWords.NoDocumentHoldsPlaces(_place + 1, place - 1));
         }
 
         _place = _highest = (int)place;
@@ -36,7 +36,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         }
         else
         {
-            Note(_place, "its hash is not the hash of its text");
+            Note(_place, StudyFileWords.ItsHashIsNotHashOfItsText);
         }
 
         return true;
@@ -48,7 +48,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         long place = StoredLine.PlaceIn(document);
         if (place != _place)
         {
-            Note(_place + 1, $"it ends at place {_place} when read forwards and at place {place} when read backwards");
+            Note(_place + 1, StudyFileWords.EndsElsewhereWhenReadBackwards(_place, place));
         }
 
         return false;
@@ -58,7 +58,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
     public void Break(string why)
     {
         _highest = _place + 1;
-        Note(_place + 1, $"LiteDB can't read it ({why})");
+        Note(_place + 1, StudyFileWords.LitedbCantReadIt(why));
     }
 
     /// <summary>Takes the next document, from the last one backwards; false: it was met before.</summary>

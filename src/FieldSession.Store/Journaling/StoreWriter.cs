@@ -135,9 +135,9 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
             _isAfterACrash |= disk.Exists(paths.Log);
             _store = disk.Exists(paths.Journal)
                 ? LiteStore.Open(disk, paths)
-                : throw new FileNotFoundException("the drive is gone"); // a new file would lie in the place where it was
+                : throw new FileNotFoundException(StudyFileWords.DriveIsGone); // a new file would lie in the place where it was
             _stored = Locked(() => _store.CountOfLeading(_lines))
-                ?? throw new InvalidDataException("it holds other lines than the text");
+                ?? throw new InvalidDataException(StudyFileWords.ItHoldsOtherLinesThanText);
         }
 
         while (Locked(() => Math.Min(_lines.Count, _stored + LinesPerCheckpoint)) is int upTo && upTo > _stored)

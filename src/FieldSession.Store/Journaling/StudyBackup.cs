@@ -31,7 +31,7 @@ internal sealed class StudyBackup(IDisk disk, StudyPaths target)
         if (!isOlderCopy && !isFree)
         {
             throw new StudyExistsException(
-                $"{target.Study}: another study, or a newer state of this one, lies there already. Nothing was changed. Copy into another folder.");
+                StudyFileWords.AndAnotherStudyOrNewerStateOfThisOneLies(target));
         }
     }
 }

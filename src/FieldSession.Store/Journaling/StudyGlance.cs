@@ -17,6 +17,6 @@ public static class StudyGlance
         Disk disk = new();
         return Refusal.Of<IReadOnlyList<Line>>(paths.Study, () => disk.Exists(paths.Journal)
             ? [.. TextCopy.Read(disk.ReadAll(paths.Journal)).Valid]
-            : throw new StudyMissingException($"{paths.Study}: there is no study here. Check the path."));
+            : throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHere(paths)));
     }
 }

@@ -18,15 +18,15 @@ internal static class StudyHeader
         ReadOnlySpan<byte> words = "** This is a LiteDB file **"u8;
         if (file.Length < PageSize)
         {
-            return $"it is only {file.Length} bytes long, less than the head of a study";
+            return StudyFileWords.ItIsOnlyBytesLong(file);
         }
 
         if (!file.Slice(WordsAt, words.Length).SequenceEqual(words))
         {
-            return "it does not begin like a study (no LiteDB head)";
+            return StudyFileWords.ItDoesNotBeginLikeStudy;
         }
 
         byte format = file[WordsAt + words.Length];
-        return format == Format ? null : $"it is of LiteDB file format {format}; this program reads format {Format}";
+        return format == Format ? null : StudyFileWords.ItIsOfLitedbFileFormat(format, Format);
     }
 }

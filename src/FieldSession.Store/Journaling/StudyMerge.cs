@@ -61,7 +61,7 @@ public static class StudyMerge
         {
             if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
             {
-                throw new StudyMissingException($"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.");
+                throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHereNeither(paths));
             }
 
             byte[]? text = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : null;
@@ -75,7 +75,7 @@ public static class StudyMerge
         if (FirstOf(study.Lines) != FirstOf(lines))
         {
             throw new OtherStudyException(
-                $"{path}: this is another study than {study.Path}, for its first line is another one. Nothing was changed. Only copies of one study can be merged: hand the study over as a file once, before both laptops enter.");
+                StudyFileWords.AndThisIsAnotherStudyThanForItsFirst(path, study));
         }
     }
 
@@ -90,7 +90,6 @@ public static class StudyMerge
         }
 
         return there.Hash == line.Hash ? false : throw new TwoHistoriesException(
-            $"{path}: strand {line.Strand} goes on differently from line {line.Number} on, so one laptop has written two histories, as happens where an older copy was put in the place of a newer one and written on. "
-            + "Nothing was changed. Verify both files, keep the one that is right, and type the acts of the other one in again.");
+            StudyFileWords.AndStrandGoesOnDifferentlyFromLineOnSo(path, line));
     }
 }

@@ -9,7 +9,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
     {
         if (new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken)
         {
-            throw new StudyExistsException($"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.");
+            throw new StudyExistsException(StudyFileWords.AndFileLiesThereAlready(taken));
         }
 
         return OpenLocked(FileMode.CreateNew);
@@ -22,7 +22,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
         {
             throw new StudyMissingException(
-                $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.");
+                StudyFileWords.AndThereIsNoStudyHereNeitherThis(paths));
         }
 
         return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);

@@ -18,7 +18,7 @@ internal sealed record StudyPaths(string Study, string Log, string Journal, stri
         if (extension.Equals(JournalExtension, StringComparison.OrdinalIgnoreCase))
         {
             throw new StudyNameException(
-                $"{path}: this is the name of a study's journal. Name the study itself, for example {Path.ChangeExtension(path, ".study")}.");
+                StudyFileWords.AndThisIsNameOfStudysJournal(path, Path.ChangeExtension(path, ".study")));
         }
 
         string stem = study[..^extension.Length];

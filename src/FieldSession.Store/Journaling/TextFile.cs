@@ -27,7 +27,7 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         byte[] bytes = BytesOf(lines);
         if (_end + bytes.Length > StudyLimits.LongestTextBytes)
         {
-            throw new LineNotSafeException($"the study is full: {path} has {_end >> 20} MiB, and {StudyLimits.LongestTextBytes >> 20} MiB is the most. Begin a new study.");
+            throw new LineNotSafeException(StudyFileWords.StudyIsFull(path, _end >> 20));
         }
 
         if (FaultOf(() => Write(bytes)) is { } fault && (!CameBack(bytes) || FaultOf(() => Write(bytes)) is not null))
@@ -47,7 +47,7 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
     public byte[] Bytes()
     {
         byte[] bytes = new byte[_end];
-        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException($"{path}: the file became shorter while it was open.");
+        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException(StudyFileWords.AndFileBecameShorterWhileItWasOpen(path));
     }
 
     /// <summary>Gives up the lock.</summary>
@@ -113,7 +113,7 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         bool isOurs = behind.AsSpan().IndexOf((byte)'\n') is var lineBreak && (lineBreak < 0 || behind.AsSpan().SequenceEqual(unsure));
         if (found.Length < _end || !EndOf(found, _end).AsSpan().SequenceEqual(_lastBytes) || !isOurs)
         {
-            throw new IOException($"{path}: another file lies there now.");
+            throw new IOException(StudyFileWords.AndAnotherFileLiesThereNow(path));
         }
     }
 
@@ -122,8 +122,7 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
         _ = Attempt.Of(CutBehindEnd);
         return new LineNotSafeException(
-            $"{DiskTrouble.InWords(fault)}: line {first?.Number} is not in {path}; every line before it is. "
-            + $"{DiskTrouble.Remedy(fault)}, then do the act again.",
+            StudyFileWords.AndLineIsNotInEvery(fault, first, path),
             fault);
     }
 }

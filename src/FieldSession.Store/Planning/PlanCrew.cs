@@ -27,7 +27,7 @@ internal static class PlanCrew
 
             if (crew.Any(other => string.Equals(other.Name, name, StringComparison.OrdinalIgnoreCase)))
             {
-                troubles.Refuse(PlanFile.Plan, line, null, $"'crew' names {Troubles.Quoted(name)} twice", "give each a name of their own");
+                troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.CrewNamesTwice(name), PlanFolderWords.GiveEachNameOfTheirOwn);
             }
 
             crew.Add(new CrewMember(name, Part(member, "seat", troubles) ?? SeatAt(crew.Count)));
@@ -43,7 +43,7 @@ internal static class PlanCrew
         if (custodian is not null && crew.Any(member => string.Equals(member.Name, custodian, StringComparison.OrdinalIgnoreCase)))
         {
             words.Find("custodian")?.Refuse(
-                troubles, $"the custodian {Troubles.Quoted(custodian)} is in the crew", "who keeps the key does not ride; name somebody else");
+                troubles, PlanFolderWords.CustodianIsInCrew(custodian), PlanFolderWords.WhoKeepsKeyDoesNotRide);
         }
 
         return custodian;
@@ -63,7 +63,7 @@ internal static class PlanCrew
         {
             if (crew.Items is null)
             {
-                crew.Refuse(troubles, $"'crew' is {crew.Sort}", "'crew' is a list of names, the driver first, such as [\"Ro\", \"Tam\"]");
+                crew.Refuse(troubles, $"'crew' is {crew.Sort}", PlanFolderWords.CrewIsListOfNames);
             }
 
             members.AddRange((crew.Items ?? []).Select(item => (item.Members ?? [item with { Name = "name" }], item.Line)));
@@ -71,7 +71,7 @@ internal static class PlanCrew
 
         if (members.Count > Most)
         {
-            troubles.Refuse(PlanFile.Plan, members[Most].Line, null, $"'crew' names {members.Count}", $"at most {Most} people ride");
+            troubles.Refuse(PlanFile.Plan, members[Most].Line, null, $"'crew' names {members.Count}", PlanFolderWords.AtMostPeopleRide(Most));
         }
 
         return members.Take(Most);
@@ -81,7 +81,7 @@ internal static class PlanCrew
     {
         if (!member.Any(word => word.Name == "name"))
         {
-            troubles.Refuse(PlanFile.Plan, line, null, "somebody in 'crew' has no name", "write name = \"Ro\", and seat = \"driver\" where you like");
+            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.SomebodyInCrewHasNoName, PlanFolderWords.WriteNameRo);
         }
     }
 

@@ -61,7 +61,7 @@ internal static class PlanDraft
         string name = words.Text("study", SealableText.Longest, troubles) ?? folderName;
         if (SealableText.FaultIn(name) is { } fault)
         {
-            troubles.Refuse(PlanFile.Plan, words.Find("study")?.Line, null, $"'study' can't be a study's name: {fault}", $"'study' is {SealableText.Allowed}");
+            troubles.Refuse(PlanFile.Plan, words.Find("study")?.Line, null, PlanFolderWords.StudyCantBeStudysName(fault), $"'study' is {SealableText.Allowed}");
         }
 
         return name;
@@ -69,16 +69,16 @@ internal static class PlanDraft
 
     private static int SpecsOf(PlanWords words, Troubles troubles)
     {
-        string allowed = $"'specs' is how many specs are compared, {SpecList.Fewest} to {SpecList.Most}";
+        string allowed = PlanFolderWords.SpecsIsHowManySpecsAreCompared;
         PlanWord? word = words.Find("specs");
         if (word is null)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, "'specs' is missing", allowed);
+            troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.SpecsIsMissing, allowed);
         }
         else if (word.Value is not IntegerValueSyntax { Value: >= SpecList.Fewest and <= SpecList.Most })
         {
-            string what = word.Value is IntegerValueSyntax many ? $"{many.Value}" : word.Value is FloatValueSyntax ? "no whole number" : word.Sort;
-            word.Refuse(troubles, $"'specs' is {what}", $"{allowed}; their names are in the custodian's own file");
+            string what = word.Value is IntegerValueSyntax many ? $"{many.Value}" : word.Value is FloatValueSyntax ? PlanFolderWords.NoWholeNumber : word.Sort;
+            word.Refuse(troubles, $"'specs' is {what}", PlanFolderWords.AndTheirNamesAreInCustodiansOwnFile(allowed));
         }
 
         return word?.Value is IntegerValueSyntax { Value: >= SpecList.Fewest and <= SpecList.Most } whole ? (int)whole.Value : 0;
@@ -88,7 +88,7 @@ internal static class PlanDraft
     {
         if (words.Find("order") is not { } word)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, "'order' is missing", "'order' names the runs by place, such as \"R 1 R 1 R\"");
+            troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.OrderIsMissing, PlanFolderWords.OrderNamesRunsByPlace);
             return [];
         }
 
@@ -112,7 +112,7 @@ internal static class PlanDraft
         string? written = words.Text("units", 20, troubles)?.ToLowerInvariant();
         if (written is not (null or "metric" or "imperial"))
         {
-            words.Find("units")?.Refuse(troubles, $"'units' is {Troubles.Quoted(written)}", "'units' is \"metric\" or \"imperial\"");
+            words.Find("units")?.Refuse(troubles, $"'units' is {Troubles.Quoted(written)}", PlanFolderWords.UnitsIsMetricOrImperial);
         }
 
         bool isImperial = written is null ? route?.IsImperial == true : written == "imperial";

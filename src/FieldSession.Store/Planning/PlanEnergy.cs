@@ -45,7 +45,7 @@ internal static class PlanEnergy
         (string Name, EnergyUnit Unit)[] said = [.. ways.Where(way => words.Find(way.Name) is not null)];
         if (said.Length > 1)
         {
-            words.Find(said[1].Name)!.Refuse(troubles, $"'{said[1].Name}' stands beside '{said[0].Name}'", "give battery or tank once");
+            words.Find(said[1].Name)!.Refuse(troubles, $"'{said[1].Name}' stands beside '{said[0].Name}'", PlanFolderWords.GiveBatteryOrTankOnce);
         }
 
         return said.Length > 0 && words.Positive(said[0].Name, 400, troubles) is { } amount ? Energy.Of(amount, said[0].Unit) : null;
@@ -60,7 +60,7 @@ internal static class PlanEnergy
 
         if (word.Items is not { Count: > 0 and <= MostDays } items)
         {
-            word.Refuse(troubles, $"'energy_days' is {word.Sort}", $"'energy_days' is a list of 1 to {MostDays} days, such as [\"X=R Y=1\", \"X=1 Y=R\"]");
+            word.Refuse(troubles, $"'energy_days' is {word.Sort}", PlanFolderWords.IsListOfToDays(MostDays));
             return [];
         }
 
@@ -81,7 +81,7 @@ internal static class PlanEnergy
 
         foreach (string doubt in EnergyDayText.DoubtsOf(days))
         {
-            word.Warn(troubles, doubt, "it can be driven so");
+            word.Warn(troubles, doubt, PlanFolderWords.ItCanBeDrivenSo);
         }
 
         return [.. days];

@@ -19,7 +19,7 @@ internal static class PlanFile
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            troubles.Refuse(name, null, null, $"there is no file {path}", $"a plan folder holds {Plan} and {Route}");
+            troubles.Refuse(name, null, null, PlanFolderWords.ThereIsNoFile(path), PlanFolderWords.PlanFolderHoldsAnd(Plan, Route));
         }
         catch (TextRefusedException refused)
         {
@@ -27,7 +27,7 @@ internal static class PlanFile
         }
         catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
         {
-            troubles.Refuse(name, null, null, $"{path} can't be read", "look whether it is a file, and whether you may read it");
+            troubles.Refuse(name, null, null, PlanFolderWords.CantBeRead(path), PlanFolderWords.LookWhetherItIsFile);
         }
 
         return null;

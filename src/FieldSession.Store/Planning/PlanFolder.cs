@@ -20,7 +20,7 @@ public static class PlanFolder
         Troubles troubles = new();
         if (!Directory.Exists(folder))
         {
-            troubles.Refuse(folder, null, null, "there is no such folder", $"name the folder that holds {PlanFile.Plan} and {PlanFile.Route}");
+            troubles.Refuse(folder, null, null, PlanFolderWords.ThereIsNoSuchFolder, PlanFolderWords.NameFolderThatHoldsAnd);
             return new PlanReading(null, troubles.Problems, []);
         }
 
@@ -68,12 +68,12 @@ public static class PlanFolder
     {
         foreach (string doubt in OrderDoubts.Of(plan.Order, plan.SpecCount))
         {
-            words.Find("order")?.Warn(troubles, doubt, "it can be driven so");
+            words.Find("order")?.Warn(troubles, doubt, PlanFolderWords.ItCanBeDrivenSo);
         }
 
         if (PlanDoubts.OfCars(plan) is { } ofCars)
         {
-            (words.Find("car_order") ?? words.Find("cars"))?.Warn(troubles, ofCars, "it can be driven so; 'orders' shares the runs out between the cars");
+            (words.Find("car_order") ?? words.Find("cars"))?.Warn(troubles, ofCars, PlanFolderWords.ItCanBeDrivenSoOrders);
         }
     }
 
@@ -84,7 +84,7 @@ public static class PlanFolder
             if (PlanDoubts.OfSegment(segment, plan) is { } doubt)
             {
                 string metres = Distance.FromMetres(plan.Limits.SegmentShortestSeconds * segment.Speed.Kmh / 3.6).In(plan.Units);
-                troubles.Warn(PlanFile.Route, line, null, doubt, $"{metres} or more give the meter time to settle");
+                troubles.Warn(PlanFile.Route, line, null, doubt, PlanFolderWords.OrMoreGiveMeterTimeToSettle(metres));
             }
         }
     }

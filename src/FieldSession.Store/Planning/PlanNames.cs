@@ -33,11 +33,11 @@ internal static class PlanNames
 
         if (NearWord.Of(name.ToLowerInvariant(), known) is { } near)
         {
-            troubles.Refuse(PlanFile.Plan, line, null, $"{Troubles.Quoted(name)} is not a word of the plan", $"did you mean '{near}'?");
+            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.IsNotWordOfPlan(name), PlanFolderWords.DidYouMean(near));
             return;
         }
 
-        troubles.Warn(PlanFile.Plan, line, null, $"{Troubles.Quoted(name)} is not a word of the plan", "it is passed over");
+        troubles.Warn(PlanFile.Plan, line, null, PlanFolderWords.IsNotWordOfPlan(name), PlanFolderWords.ItIsPassedOver);
     }
 
     private static IEnumerable<(string Name, int Line)> InCrew(PlanWord item) =>

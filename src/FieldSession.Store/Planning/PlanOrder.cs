@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using FieldSession.State;
 
 namespace FieldSession.Store.Planning;
@@ -27,18 +26,18 @@ internal static class PlanOrder
     {
         if (words.Find(name) is not { Items: { } items } word)
         {
-            words.Find(name)?.Refuse(troubles, $"'{name}' is no list", $"'{name}' is a list of names, one for each run, such as [\"one\", \"other\"]");
+            words.Find(name)?.Refuse(troubles, PlanFolderWords.IsNoList(name), PlanFolderWords.IsListOfNames(name));
             return null;
         }
 
         string[] texts = [.. items.Select(item => PlanWords.TextOf(item, LongestName, troubles)).OfType<string>()];
         if (texts.FirstOrDefault(text => !known.Contains(text, StringComparer.OrdinalIgnoreCase)) is { } unknown)
         {
-            word.Refuse(troubles, $"'{name}' names {Troubles.Quoted(unknown)}", known.Count == 0 ? "name them in 'cars' first" : $"known are {string.Join(", ", known)}");
+            word.Refuse(troubles, $"'{name}' names {Troubles.Quoted(unknown)}", known.Count == 0 ? PlanFolderWords.NameThemInCarsFirst : $"known are {string.Join(", ", known)}");
         }
         else if (texts.Length != runs && runs > 0)
         {
-            word.Refuse(troubles, string.Create(CultureInfo.InvariantCulture, $"'{name}' has {texts.Length} names, the order {runs} runs"), "name one for each run");
+            word.Refuse(troubles, PlanFolderWords.HasNamesOrderRuns(name, texts, runs), PlanFolderWords.NameOneForEachRun);
         }
 
         return [.. texts];

@@ -48,15 +48,15 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     /// <summary>The columns' hints: what each takes, and what holds where it is empty.</summary>
     public ImmutableArray<string> ColumnHints =>
     [
-        "the segment's name, different from every other",
-        "smooth, coarse, concrete, rough, cobble, impact, or a word of one's own",
-        $"the test speed, {(IsImperial ? "mph" : "km/h")}, at or below the limit",
-        $"its length, {(IsImperial ? "miles" : "metres")}; 5 s or more let the meter settle, impacts may be short",
-        "the posted limit; empty: not told",
-        "the level expected, dB(A), the same for every code; empty: readings are not held against one",
-        "where it begins, so that everybody begins there; empty: not told",
-        "the note phrase that is offered here; empty: none",
-        "steady or impact, where the kind does not say it; empty: the kind says it",
+        PlanFolderWords.SegmentsNameDifferentFromEveryOther,
+        PlanFolderWords.SmoothCoarseConcreteRoughCobbleImpact,
+        PlanFolderWords.TestSpeedAtOrBelowLimit(IsImperial ? "mph" : "km/h"),
+        PlanFolderWords.ItsLengthOrMoreLetMeter(IsImperial ? "miles" : "metres"),
+        PlanFolderWords.PostedLimitEmptyNotTold,
+        PlanFolderWords.LevelExpectedDbSameForEvery,
+        PlanFolderWords.WhereItBegins,
+        PlanFolderWords.NotePhraseThatIsOfferedHere,
+        PlanFolderWords.SteadyOrImpact,
     ];
 
     /// <summary>The text of every word that the plan holds, by name, dotted where it stands in a table.</summary>

@@ -18,7 +18,7 @@ internal static class PlanToml
         }
         catch (TomlException tooDeep)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, "write lists and tables less deep");
+            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, PlanFolderWords.WriteListsAndTablesLessDeep);
             return null;
         }
 
@@ -26,7 +26,7 @@ internal static class PlanToml
         {
             troubles.Refuse(
                 PlanFile.Plan, wrong.Span.Start.Line + 1, (wrong.Span.Start.Column + 1).ToString(CultureInfo.InvariantCulture),
-                wrong.Message, "a line is: word = value, text in \"quotes\", numbers with a point");
+                wrong.Message, PlanFolderWords.LineIsWordValueTextInQuotes);
         }
 
         return document.HasErrors ? null : WordsOf(document);

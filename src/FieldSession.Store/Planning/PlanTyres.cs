@@ -39,7 +39,7 @@ internal static class PlanTyres
         double? psi = words.Number($"{name}_psi", 7, MostKpa / TyrePressure.KpaPerPsi, troubles);
         if (kpa is not null && psi is not null)
         {
-            words.Find($"{name}_psi")!.Refuse(troubles, $"'{name}' is there in kPa and in psi", "write one of them");
+            words.Find($"{name}_psi")!.Refuse(troubles, PlanFolderWords.IsThereInKpaAndInPsi(name), PlanFolderWords.WriteOneOfThem);
         }
 
         return kpa ?? (psi is { } pounds ? TyrePressure.FromPsi(pounds).Kpa : null);
@@ -51,7 +51,7 @@ internal static class PlanTyres
         ImmutableList<string>? required = words.Texts("required_checks", known.Length, 40, troubles)?.Select(name => name.ToLowerInvariant()).ToImmutableList();
         if (required?.FirstOrDefault(name => !known.Contains(name)) is { } unknown)
         {
-            words.Find("required_checks")!.Refuse(troubles, $"'required_checks' names {Troubles.Quoted(unknown)}", $"the checks are {string.Join(", ", known)}");
+            words.Find("required_checks")!.Refuse(troubles, $"'required_checks' names {Troubles.Quoted(unknown)}", PlanFolderWords.ChecksAre(string.Join(", ", known)));
         }
 
         return required;
@@ -62,7 +62,7 @@ internal static class PlanTyres
         string? word = words.Text("rerun_counts", 20, troubles)?.ToLowerInvariant();
         if (word is not (null or "rerun" or "first" or "both"))
         {
-            words.Find("rerun_counts")!.Refuse(troubles, $"'rerun_counts' is {Troubles.Quoted(word)}", "'rerun_counts' is \"rerun\", \"first\" or \"both\"");
+            words.Find("rerun_counts")!.Refuse(troubles, $"'rerun_counts' is {Troubles.Quoted(word)}", PlanFolderWords.IsRerunFirstOrBoth);
         }
 
         return word switch

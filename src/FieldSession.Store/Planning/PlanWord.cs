@@ -29,10 +29,10 @@ internal sealed record PlanWord(string Name, ValueSyntax Value, int Line, int Co
     {
         StringValueSyntax => "text",
         IntegerValueSyntax or FloatValueSyntax => "a number",
-        BooleanValueSyntax => "yes or no",
+        BooleanValueSyntax => PlanFolderWords.YesOrNo,
         ArraySyntax => "a list",
         InlineTableSyntax => "a table",
-        _ => "a date or time",
+        _ => PlanFolderWords.DateOrTime,
     };
 
     /// <summary>Refuses the word at its place.</summary>

@@ -33,8 +33,8 @@ internal static class RouteCsv
         {
             string where = broken.LineNumber.ToString(CultureInfo.InvariantCulture);
             troubles.Refuse(
-                PlanFile.Route, (int)broken.LineNumber, null, $"the quotes of the row that begins in line {where} do not fit",
-                "a field with a comma or a quote stands in quotes, a quote within them is written twice");
+                PlanFile.Route, (int)broken.LineNumber, null, PlanFolderWords.QuotesOfRowThatBeginsInLineDo(where),
+                PlanFolderWords.FieldWithCommaOrQuoteStandsInQuotes);
             return null;
         }
     }
@@ -55,7 +55,7 @@ internal static class RouteCsv
 
             if (++rows > MostSegments)
             {
-                row.Refuse(null, $"the route has more than {MostSegments} segments", "cut it into several studies");
+                row.Refuse(null, PlanFolderWords.RouteHasMoreThanSegments(MostSegments), PlanFolderWords.CutItIntoSeveralStudies);
                 break;
             }
 
@@ -68,7 +68,7 @@ internal static class RouteCsv
 
         if (rows == 0)
         {
-            troubles.Refuse(PlanFile.Route, null, null, "the route has no segment", "write one segment a row under the header");
+            troubles.Refuse(PlanFile.Route, null, null, PlanFolderWords.RouteHasNoSegment, PlanFolderWords.WriteOneSegmentRowUnderHeader);
         }
 
         return new RouteReading(segments.ToImmutable(), lines.ToImmutable(), header.Contains("speed_mph"));
@@ -81,7 +81,7 @@ internal static class RouteCsv
             return true;
         }
 
-        row.Refuse("segment", $"{Troubles.Quoted(segment.Name)} stands in line {names[segment.Name]} already", "give each segment a name of its own; capitals don't tell names apart");
+        row.Refuse("segment", PlanFolderWords.StandsInLineAlready(segment, names), PlanFolderWords.GiveEachSegmentNameOfItsOwn);
         return false;
     }
 }

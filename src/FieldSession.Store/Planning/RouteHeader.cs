@@ -6,7 +6,7 @@ namespace FieldSession.Store.Planning;
 /// <summary>Reads the first line of the route: the names of its columns.</summary>
 internal static class RouteHeader
 {
-    private const string Form = "the first line is: segment,kind,speed_kmh,length_m (or speed_mph,length_mi)";
+    private const string Form = PlanFolderWords.FirstLineIsSegment;
 
     private static string[] Known =>
     [
@@ -18,7 +18,7 @@ internal static class RouteHeader
     {
         if (!csv.Read())
         {
-            troubles.Refuse(PlanFile.Route, null, null, "the file is empty", Form);
+            troubles.Refuse(PlanFile.Route, null, null, PlanFolderWords.FileIsEmpty, Form);
             return null;
         }
 
@@ -29,7 +29,7 @@ internal static class RouteHeader
         string[] missing = [.. Missing(header)];
         foreach (string name in missing)
         {
-            troubles.Refuse(PlanFile.Route, line, null, $"there is no column {name}", header.Count == 1 ? $"columns are cut by commas; {Form}" : Form);
+            troubles.Refuse(PlanFile.Route, line, null, PlanFolderWords.ThereIsNoColumn(name), header.Count == 1 ? PlanFolderWords.ColumnsAreCutByCommas(Form) : Form);
         }
 
         return missing.Length == 0 ? header : null;
@@ -39,7 +39,7 @@ internal static class RouteHeader
     {
         foreach (string twice in header.Where(name => Known.Contains(name)).GroupBy(name => name).Where(same => same.Count() > 1).Select(same => same.Key))
         {
-            troubles.Refuse(PlanFile.Route, line, twice, "the column is there twice", "name each column once");
+            troubles.Refuse(PlanFile.Route, line, twice, PlanFolderWords.ColumnIsThereTwice, PlanFolderWords.NameEachColumnOnce);
         }
     }
 
@@ -49,7 +49,7 @@ internal static class RouteHeader
         {
             if (NearWord.Of(name, Known.Except(header)) is { } near)
             {
-                troubles.Warn(PlanFile.Route, line, null, $"the column {Troubles.Quoted(name)} is not known and passed over", $"did you mean '{near}'?");
+                troubles.Warn(PlanFile.Route, line, null, PlanFolderWords.ColumnIsNotKnownAndPassedOver(name), PlanFolderWords.DidYouMean(near));
             }
         }
     }

@@ -26,7 +26,7 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
     {
         if (fields.Length > header.Count)
         {
-            Refuse(null, $"the row has {fields.Length} fields, the header {header.Count}", "put quotes around a name that holds a comma");
+            Refuse(null, PlanFolderWords.RowHasFields(fields, header), PlanFolderWords.PutQuotesAroundNameThatHoldsComma);
             return null;
         }
 
@@ -53,7 +53,7 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         double? limitKmh = Quantity("limit", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: false);
         if (kmh > limitKmh + 1e-6)
         {
-            Refuse(null, "the test speed is above the posted limit", "plan a speed at or below the limit");
+            Refuse(null, PlanFolderWords.TestSpeedIsAbovePostedLimit, PlanFolderWords.PlanSpeedAtOrBelowLimit);
         }
 
         double? nominalDb = Number("nominal_db", 1, LevelRange.HighestDb);
@@ -69,13 +69,13 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         string reading = Field("class").ToLowerInvariant();
         if (reading is not ("" or "steady" or SegmentKind.ImpactWord))
         {
-            Refuse("class", $"the class is {Troubles.Quoted(reading)}", "it is steady, impact or empty");
+            Refuse("class", PlanFolderWords.ClassIs(reading), PlanFolderWords.ItIsSteady);
         }
 
         SegmentKind? kind = word is null ? null : SegmentKind.Of(word);
         if (kind is { IsImpact: true } && reading == "steady")
         {
-            Refuse("class", "the kind impact is read as a peak", "leave the class empty, or give the kind another word");
+            Refuse("class", PlanFolderWords.KindImpactIsReadAsPeak, PlanFolderWords.LeaveClassEmpty);
         }
 
         return kind is null || reading.Length == 0 ? kind : kind.Value with { IsImpact = reading == SegmentKind.ImpactWord };
@@ -86,12 +86,12 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         string text = Field(column);
         if (text.Length == 0 && isNeeded)
         {
-            Refuse(column, $"the segment has no {(column == "segment" ? "name" : column)}", "write one");
+            Refuse(column, PlanFolderWords.SegmentHasNo(column == "segment" ? "name" : column), "write one");
         }
 
         if (text.Length > LongestText || !SealableText.IsVisible(text))
         {
-            Refuse(column, "the text is too long or holds an invisible character", $"at most {LongestText} visible characters in one line");
+            Refuse(column, PlanFolderWords.TextIsTooLongOrHoldsInvisibleCharacter, PlanFolderWords.AtMostVisibleCharactersInOneLine(LongestText));
         }
 
         return text.Length == 0 ? null : text;
@@ -105,11 +105,11 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         bool isSecond = Field(second).Length > 0;
         if (isFirst && isSecond)
         {
-            Refuse(second, $"the segment has two values of {what}", $"fill {first} or {second}");
+            Refuse(second, PlanFolderWords.SegmentHasTwoValuesOf(what), $"fill {first} or {second}");
         }
         else if (!isFirst && !isSecond && isNeeded)
         {
-            Refuse(header.Contains(first) ? first : second, $"the segment has no {what}", "write a number with a point");
+            Refuse(header.Contains(first) ? first : second, PlanFolderWords.SegmentHasNo2(what), PlanFolderWords.WriteNumberWithPoint);
         }
 
         (string unit, double factor, double most) = isFirst ? one : other;
@@ -124,11 +124,11 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
             return null;
         }
 
-        string allowed = $"it is a number with a point, more than 0, at most {(most / factor).ToString("0.#", CultureInfo.InvariantCulture)}";
+        string allowed = PlanFolderWords.ItIsNumberWithPoint((most / factor).ToString("0.#", CultureInfo.InvariantCulture));
         const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
         if (!double.TryParse(text, Plain, CultureInfo.InvariantCulture, out double number) || !double.IsFinite(number))
         {
-            Refuse(column, $"{Troubles.Quoted(text)} is no number", allowed);
+            Refuse(column, PlanFolderWords.IsNoNumber(text), allowed);
             return null;
         }
 

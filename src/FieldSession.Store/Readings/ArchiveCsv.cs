@@ -44,7 +44,7 @@ public static class ArchiveCsv
 
             if (lines.Count == 0 && !problems.Any)
             {
-                problems.Add("no day below the header", "one line a day and class");
+                problems.Add(ReadingsFileWords.NoDayBelowHeader, ReadingsFileWords.OneLineDayAndClass);
             }
         }
 
@@ -65,15 +65,15 @@ public static class ArchiveCsv
         };
         if (measureClass is null && word != "all")
         {
-            sheet.Problem(Class, sheet[Class], "no class", "all, steady or impact");
+            sheet.Problem(Class, sheet[Class], "no class", ReadingsFileWords.AllSteadyOrImpact);
         }
         else if (day.Length == 0)
         {
-            sheet.Problem(Day, day, "no day", "a name or number for the day");
+            sheet.Problem(Day, day, "no day", ReadingsFileWords.NameOrNumberForDay);
         }
         else if (!seen.Add((day, measureClass)))
         {
-            sheet.Problem(Day, day, $"this day has a line for {word} already", "one line a day and class");
+            sheet.Problem(Day, day, ReadingsFileWords.ThisDayHasLineForAlready(word), ReadingsFileWords.OneLineDayAndClass);
         }
         else if (Line(sheet, day, measureClass) is { } line)
         {
@@ -117,7 +117,7 @@ public static class ArchiveCsv
             column,
             text,
             number is null ? CsvNumbers.WhatIsWrong(text) : "below 0",
-            column is SRun or SE ? "a number from 0, with a point; NA where its degrees of freedom are 0" : "a number from 0, with a point");
+            column is SRun or SE ? ReadingsFileWords.NumberFromWithPointNaWhereItsDegrees : ReadingsFileWords.NumberFromWithPoint);
         return null;
     }
 }

@@ -13,7 +13,7 @@ internal static class CsvNumbers
 
     /// <summary>What is wrong with a text that is no number, in words that help.</summary>
     public static string WhatIsWrong(string text) => text.Contains(',', StringComparison.Ordinal)
-        ? "a number with a comma"
+        ? ReadingsFileWords.NumberWithComma
         : "no number";
 
     /// <summary>A whole number from 1; null where the text is none.</summary>

@@ -63,7 +63,7 @@ internal sealed class CsvSheet : IDisposable
         {
             if (!_problems.Any)
             {
-                _problems.Add("the file is empty", $"a header is needed: {string.Join(',', _names)}");
+                _problems.Add(ReadingsFileWords.FileIsEmpty, ReadingsFileWords.HeaderIsNeeded(string.Join(',', _names)));
             }
 
             return false;
@@ -80,7 +80,7 @@ internal sealed class CsvSheet : IDisposable
         {
             if (++_rows > CsvLimits.Rows)
             {
-                _problems.Add(Line, null, null, $"more than {CsvLimits.Rows} rows", "split the file");
+                _problems.Add(Line, null, null, ReadingsFileWords.MoreThanRows, ReadingsFileWords.SplitFile);
                 return false;
             }
 
@@ -92,7 +92,7 @@ internal sealed class CsvSheet : IDisposable
 
         if (_bytes.Count > CsvLimits.Bytes)
         {
-            _problems.Add($"the file is larger than {CsvLimits.Bytes >> 20} MiB", "split it");
+            _problems.Add(ReadingsFileWords.FileIsLargerThanMib, "split it");
         }
 
         return false;
@@ -115,7 +115,7 @@ internal sealed class CsvSheet : IDisposable
         catch (CsvFormatException tooLong)
         {
             long? line = tooLong.LineNumber > 0 ? tooLong.LineNumber : null;
-            _problems.Add(line, null, null, "a line, or a quoted text, of more than 1 MiB", "write one reading a line, and close every quote");
+            _problems.Add(line, null, null, ReadingsFileWords.LineOrQuotedTextOfMoreThanMib, ReadingsFileWords.WriteOneReadingLine);
             return false;
         }
     }
@@ -125,9 +125,9 @@ internal sealed class CsvSheet : IDisposable
         _isMalformed = true;
         (string what, string allowed) = record.Reason switch
         {
-            CsvMalformedReason.UnterminatedQuote => ("a quote is opened here and never closed", "close it with \""),
-            CsvMalformedReason.TextAfterClosingQuote => ("text behind a closing quote", "quote the whole value, and write a quote inside it as \"\""),
-            _ => ("a quote in the middle of a value", "quote the whole value, and write a quote inside it as \"\""),
+            CsvMalformedReason.UnterminatedQuote => (ReadingsFileWords.QuoteIsOpenedHereAndNeverClosed, ReadingsFileWords.CloseItWith),
+            CsvMalformedReason.TextAfterClosingQuote => (ReadingsFileWords.TextBehindClosingQuote, ReadingsFileWords.QuoteWholeValue),
+            _ => (ReadingsFileWords.QuoteInMiddleOfValue, ReadingsFileWords.QuoteWholeValue),
         };
         _problems.Add(record.LineNumber, null, null, what, allowed);
     }
@@ -143,10 +143,10 @@ internal sealed class CsvSheet : IDisposable
         ReadOnlySpan<byte> raw = _reader.RawRecord;
         (string What, string Allowed)? problem = raw switch
         {
-            { Length: > CsvLimits.RecordBytes } => ("a line of more than 1 MiB", "write one reading a line"),
-            _ when raw.Contains((byte)0) => ("a NUL byte: this is no text", "save the file as CSV in UTF-8"),
-            _ when _bytes.IsWide || !Utf8.IsValid(raw) => ("bytes that are no UTF-8", "save the file as CSV in UTF-8"),
-            _ when _reader.FieldCount > CsvLimits.Columns => ($"{_reader.FieldCount} columns", $"at most {CsvLimits.Columns} are read"),
+            { Length: > CsvLimits.RecordBytes } => (ReadingsFileWords.LineOfMoreThanMib, ReadingsFileWords.WriteOneReadingLine2),
+            _ when raw.Contains((byte)0) => (ReadingsFileWords.NulByteThisIsNoText, ReadingsFileWords.SaveFileAsCsvIn),
+            _ when _bytes.IsWide || !Utf8.IsValid(raw) => (ReadingsFileWords.BytesThatAreNo, ReadingsFileWords.SaveFileAsCsvIn),
+            _ when _reader.FieldCount > CsvLimits.Columns => ($"{_reader.FieldCount} columns", ReadingsFileWords.AtMostAreRead),
             _ => null,
         };
         if (problem is { } found)
@@ -166,12 +166,12 @@ internal sealed class CsvSheet : IDisposable
             _places[column] = Array.FindIndex(header, text => IsName(text, name));
             if (header.Count(text => IsName(text, name)) > 1)
             {
-                _problems.Add(Line, name, null, "the header names this column twice", "name it once");
+                _problems.Add(Line, name, null, ReadingsFileWords.HeaderNamesThisColumnTwice, ReadingsFileWords.NameItOnce);
                 good = false;
             }
             else if (_places[column] < 0 && column < required)
             {
-                _problems.Add(Line, name, null, "the column is missing", Advice(header));
+                _problems.Add(Line, name, null, ReadingsFileWords.ColumnIsMissing, Advice(header));
                 good = false;
             }
         }
@@ -180,8 +180,8 @@ internal sealed class CsvSheet : IDisposable
     }
 
     private string Advice(string[] header) => header is [string only] && only.AsSpan().ContainsAny(';', '\t')
-        ? "separate the columns by commas, and write numbers with a point"
-        : $"the header names the columns: {string.Join(',', _names)}";
+        ? ReadingsFileWords.SeparateColumnsByCommas
+        : ReadingsFileWords.HeaderNamesColumns(string.Join(',', _names));
 
     /// <summary>Every row has as many values as the header has names (RFC 4180, 2.4).</summary>
     private bool IsWhole()
@@ -195,8 +195,8 @@ internal sealed class CsvSheet : IDisposable
             Line,
             null,
             null,
-            $"{_reader.FieldCount} values, but the header names {_headerCount} columns",
-            "quote a value that has a comma in it; leave empty what is unknown");
+            ReadingsFileWords.ValuesButHeaderNamesColumns(_reader.FieldCount, _headerCount),
+            ReadingsFileWords.QuoteValueThatHasCommaInItLeave);
         return false;
     }
 
@@ -212,7 +212,7 @@ internal sealed class CsvSheet : IDisposable
 
         if (IsName(_texts[0], _names[0]) && IsName(_texts[1], _names[1]))
         {
-            _problems.Add(Line, null, null, "the header stands here again", "take this line out");
+            _problems.Add(Line, null, null, ReadingsFileWords.HeaderStandsHereAgain, ReadingsFileWords.TakeThisLineOut);
             return false;
         }
 

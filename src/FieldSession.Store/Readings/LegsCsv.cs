@@ -49,7 +49,7 @@ public static class LegsCsv
 
             if (rows.Count == 0 && !problems.Any)
             {
-                problems.Add("no leg below the header", "one leg a line");
+                problems.Add(ReadingsFileWords.NoLegBelowHeader, ReadingsFileWords.OneLegLine);
             }
         }
 
@@ -67,7 +67,7 @@ public static class LegsCsv
 
         if (SpoiltText.Read(sheet[LegColumns.Spoilt]) is not { } spoilt)
         {
-            sheet.Problem(LegColumns.Spoilt, sheet[LegColumns.Spoilt], "it can't be told what this means", SpoiltText.Allowed);
+            sheet.Problem(LegColumns.Spoilt, sheet[LegColumns.Spoilt], ReadingsFileWords.ItCantBeToldWhatThisMeans, SpoiltText.Allowed);
             return null;
         }
 
@@ -97,7 +97,7 @@ public static class LegsCsv
             (draft, string? wrong) = LegParts.With(draft, LegParts.Named(part.Part)!, text, part.Units);
             if (wrong is not null || (part.Part is not ("car" or "driver") && text.Contains(',', StringComparison.Ordinal)))
             {
-                sheet.Problem(column, text, wrong is null ? CsvNumbers.WhatIsWrong(text) : "not to be read", LegParts.Named(part.Part)!.Allowed);
+                sheet.Problem(column, text, wrong is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NotToBeRead, LegParts.Named(part.Part)!.Allowed);
                 isGood = false;
             }
         }
@@ -117,7 +117,7 @@ public static class LegsCsv
         (LegDraft charged, string? wrong) = LegParts.With(draft, part, $"{start}-{end}", UnitSystem.Metric);
         if (wrong is not null)
         {
-            sheet.Problem(LegColumns.ChargeStart, $"{start} to {end}", "no state of charge at start and end", "two numbers 0 to 100");
+            sheet.Problem(LegColumns.ChargeStart, $"{start} to {end}", ReadingsFileWords.NoStateOfChargeAtStartAndEnd, ReadingsFileWords.TwoNumbersTo);
         }
 
         return wrong is null ? charged : null;
@@ -139,7 +139,7 @@ public static class LegsCsv
             }
         }
 
-        return (SpoiltCause.EntryDoubt, said ?? spoilt.Cause ?? "cause not said");
+        return (SpoiltCause.EntryDoubt, said ?? spoilt.Cause ?? ReadingsFileWords.CauseNotSaid);
     }
 
     private static string Typed(CsvSheet sheet) => string.Join(' ', LegColumns.Names.Index()

@@ -8,10 +8,10 @@ namespace FieldSession.Store.Readings;
 /// <param name="sheet">The sheet, standing on a row.</param>
 internal sealed class ReadingRows(CsvSheet sheet)
 {
-    private const string LevelAllowed = "a level in dB from 0 to 140, with a point";
+    private const string LevelAllowed = ReadingsFileWords.LevelInDbFromToWithPoint;
 
-    private const string MinutesAllowed = "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
-    private const string SecondsAllowed = "seconds that a run stays on the segment, above 0 and up to 1000000000, with a point; or empty";
+    private const string MinutesAllowed = ReadingsFileWords.MinutesFromFirstRunsStartToMiddleOfThis;
+    private const string SecondsAllowed = ReadingsFileWords.SecondsThatRunStaysOnSegment;
 
     // 190 years: a larger number is no time from the first run
     private const double LongestMinutes = 1e8;
@@ -92,7 +92,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         int? number = CsvNumbers.Count(text);
         if (number is null)
         {
-            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : "no whole number from 1", "runs are numbered 1, 2, 3 in driven order");
+            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : ReadingsFileWords.NoWholeNumberFrom, ReadingsFileWords.RunsAreNumbered);
         }
 
         return number;
@@ -120,8 +120,8 @@ internal sealed class ReadingRows(CsvSheet sheet)
             sheet.Problem(
                 ReadingColumns.Class,
                 said,
-                said == "steady" ? "the kind impact is read as a peak" : "no class",
-                "steady, impact, or empty: then the kind says it");
+                said == "steady" ? ReadingsFileWords.KindImpactIsReadAsPeak : "no class",
+                ReadingsFileWords.SteadyImpactOrEmptyThenKind);
         }
 
         bool isTimed = TryNumber(ReadingColumns.Seconds, LeastSeconds, LongestSeconds, SecondsAllowed, out double? seconds);
@@ -138,7 +138,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return true;
         }
 
-        sheet.Problem(column, text, number is null ? CsvNumbers.WhatIsWrong(text) : "out of range", allowed);
+        sheet.Problem(column, text, number is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.OutOfRange, allowed);
         return false;
     }
 
@@ -151,7 +151,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         {
             if (hasLow)
             {
-                sheet.Problem(ReadingColumns.High, "", "low stands without high", "one value stands in high; a missed reading has neither");
+                sheet.Problem(ReadingColumns.High, "", ReadingsFileWords.LowStandsWithoutHigh, ReadingsFileWords.OneValueStandsInHigh);
             }
 
             return !hasLow;
@@ -161,7 +161,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         double? low = hasLow ? Level(ReadingColumns.Low) : high;
         if (low > high)
         {
-            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], $"low is above high ({sheet[ReadingColumns.High]})", "write the lower value in low, the higher in high");
+            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], ReadingsFileWords.LowIsAboveHigh(sheet), ReadingsFileWords.WriteLowerValueInLow);
             return false;
         }
 
@@ -178,7 +178,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return level;
         }
 
-        sheet.Problem(column, text, level is null ? CsvNumbers.WhatIsWrong(text) : "no level that a meter shows", LevelAllowed);
+        sheet.Problem(column, text, level is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NoLevelThatMeterShows, LevelAllowed);
         return null;
     }
 
@@ -189,7 +189,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         spoilt = read ?? default;
         if (read is null)
         {
-            sheet.Problem(ReadingColumns.Spoilt, text, "unclear whether the reading counts", SpoiltText.Allowed);
+            sheet.Problem(ReadingColumns.Spoilt, text, ReadingsFileWords.UnclearWhetherReadingCounts, SpoiltText.Allowed);
         }
 
         return read is not null;
@@ -203,13 +203,13 @@ internal sealed class ReadingRows(CsvSheet sheet)
         string text = sheet[column];
         if (text.Length == 0 && isNeeded)
         {
-            sheet.Problem(column, text, $"no {ReadingColumns.Names[column]}", $"every reading has a {ReadingColumns.Names[column]}");
+            sheet.Problem(column, text, $"no {ReadingColumns.Names[column]}", ReadingsFileWords.EveryReadingHas(column));
             return null;
         }
 
         if (!IsName(text))
         {
-            sheet.Problem(column, text, "no name", $"at most {CsvLimits.NameLength} characters, none of them a control character");
+            sheet.Problem(column, text, "no name", ReadingsFileWords.AtMostCharacters);
             return null;
         }
 

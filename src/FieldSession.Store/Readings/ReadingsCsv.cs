@@ -47,8 +47,8 @@ public static class ReadingsCsv
         if (rows.RunsSideBySide > CsvLimits.RunsSideBySide)
         {
             problems.Add(
-                $"{rows.RunsSideBySide} runs, some of them side by side (same slot, or same minutes)",
-                $"at most {CsvLimits.RunsSideBySide} then; give every run its own time, or split the file");
+                ReadingsFileWords.RunsSomeOfThemSideBySide(rows),
+                ReadingsFileWords.AtMostThenGive);
         }
     }
 
@@ -56,7 +56,7 @@ public static class ReadingsCsv
     {
         if (rows.Levels.Count == 0 && !problems.Any)
         {
-            problems.Add("no reading below the header", "one reading a line");
+            problems.Add(ReadingsFileWords.NoReadingBelowHeader, ReadingsFileWords.OneReadingLine);
         }
     }
 }

@@ -78,19 +78,19 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 
         if (first.Segment.Kind != said.Kind)
         {
-            sheet.Problem(ReadingColumns.Kind, said.Kind, $"segment {FileProblem.Shown(said.Segment)} has the kind {FileProblem.Shown(first.Segment.Kind)} on line {first.Line}", "one kind a segment");
+            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.SegmentHasKindOnLine(said, first), ReadingsFileWords.OneKindSegment);
             return null;
         }
 
         if (first.Segment.Class != said.Class)
         {
-            sheet.Problem(ReadingColumns.Class, Word(said.Class), $"segment {FileProblem.Shown(said.Segment)} is {Word(first.Segment.Class)} on line {first.Line}", "one class a segment");
+            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.SegmentIsOnLine(said, Word(first.Segment.Class), first), ReadingsFileWords.OneClassSegment);
             return null;
         }
 
         if (first.Segment.Seconds != said.Seconds)
         {
-            sheet.Problem(ReadingColumns.Seconds, $"{said.Seconds}", $"segment {FileProblem.Shown(said.Segment)} has '{first.Segment.Seconds}' here on line {first.Line}", "one duration a segment");
+            sheet.Problem(ReadingColumns.Seconds, $"{said.Seconds}", ReadingsFileWords.SegmentHasHereOnLine(said, first), ReadingsFileWords.OneDurationSegment);
             return null;
         }
 
@@ -116,13 +116,13 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         (string Things, bool Fits)[] all =
         [
-            ($"{CsvLimits.Cells} runs times segments", (long)runs * segments <= CsvLimits.Cells),
-            ($"{CsvLimits.RunColumns} runs times codes, cars and sessions", (long)runs * (_codes.Count + _cars.Count + _sessions.Count) <= CsvLimits.RunColumns),
-            ($"{CsvLimits.CodeSegments} codes times segments", (long)_codes.Count * segments <= CsvLimits.CodeSegments),
+            (ReadingsFileWords.RunsTimesSegments, (long)runs * segments <= CsvLimits.Cells),
+            (ReadingsFileWords.RunsTimesCodes, (long)runs * (_codes.Count + _cars.Count + _sessions.Count) <= CsvLimits.RunColumns),
+            (ReadingsFileWords.CodesTimesSegments, (long)_codes.Count * segments <= CsvLimits.CodeSegments),
         ];
         foreach ((string things, _) in all.Where(limit => !limit.Fits))
         {
-            sheet.Problem(ReadingColumns.Segment, null, $"more than {things}", "split the file, or look whether a column holds something else");
+            sheet.Problem(ReadingColumns.Segment, null, $"more than {things}", ReadingsFileWords.SplitFileOrLookWhetherColumn);
         }
 
         return all.All(limit => limit.Fits);
@@ -132,7 +132,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         if (count > most)
         {
-            sheet.Problem(column, null, $"more than {most} {things}", $"is this the column of the {things}?");
+            sheet.Problem(column, null, $"more than {most} {things}", ReadingsFileWords.IsThisColumnOf(things));
         }
 
         return count <= most;
@@ -146,7 +146,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         if (!same)
         {
             string before = string.IsNullOrEmpty(first) ? "nothing" : FileProblem.Shown(first);
-            sheet.Problem(column, said ?? "", $"run {run} has {before} here on line {line}", $"one {ReadingColumns.Names[column]} a run");
+            sheet.Problem(column, said ?? "", ReadingsFileWords.RunHasHereOnLine(run, before, line), $"one {ReadingColumns.Names[column]} a run");
         }
 
         return same;

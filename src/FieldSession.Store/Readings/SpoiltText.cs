@@ -11,7 +11,7 @@ namespace FieldSession.Store.Readings;
 internal readonly record struct SpoiltText(bool IsSpoilt, string? Cause)
 {
     /// <summary>What may stand in the column.</summary>
-    public const string Allowed = "empty, 0 or no; or 1, y, yes, a cause (t w s r n e), or words";
+    public const string Allowed = ReadingsFileWords.EmptyOrNoOrYesCause;
 
     /// <summary>Reads the text; null: it can't be told what it means.</summary>
     public static SpoiltText? Read(string text) => text.Length == 0

@@ -32,16 +32,16 @@ internal static class KeyEnvelopeText
         }
         catch (ArgumentException)
         {
-            refusal = Damaged("it is not UTF-8 text");
+            refusal = Damaged(KeyFileWords.ItIsNotText);
         }
         catch (InvalidOperationException)
         {
-            refusal = Damaged("it holds a broken character");
+            refusal = Damaged(KeyFileWords.ItHoldsBrokenCharacter);
         }
         catch (JsonException broken)
         {
             string line = ((broken.LineNumber ?? 0) + 1).ToString(CultureInfo.InvariantCulture);
-            refusal = Damaged($"line {line} is not as a key file is written, or the end is missing");
+            refusal = Damaged(KeyFileWords.LineIsNotAsKeyFileIsWritten(line));
         }
 
         return null;
@@ -49,7 +49,7 @@ internal static class KeyEnvelopeText
 
     /// <summary>The no for a file that is no key file or a damaged one.</summary>
     public static KeyOpening Damaged(string what) =>
-        KeyOpening.Refused(KeyFault.Damaged, $"not a key file, or damaged: {what}; take the custodian's own copy");
+        KeyOpening.Refused(KeyFault.Damaged, KeyFileWords.NotKeyFile(what));
 
     private static KeyEnvelope? FromJson(JsonElement root, out KeyOpening? refusal)
     {
@@ -64,7 +64,7 @@ internal static class KeyEnvelopeText
         {
             if (BytesOf(root, member, length) is not { } part)
             {
-                refusal = Damaged($"'{member}' is not of the right length or form");
+                refusal = Damaged(KeyFileWords.IsNotOfRightLengthOrForm(member));
                 return null;
             }
 
@@ -80,7 +80,7 @@ internal static class KeyEnvelopeText
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
-            return Damaged("it holds no JSON object");
+            return Damaged(KeyFileWords.ItHoldsNoJsonObject);
         }
 
         string[] names = [.. root.EnumerateObject().Select(member => member.Name)];
@@ -89,33 +89,33 @@ internal static class KeyEnvelopeText
             JsonValueKind wanted = member == "rounds" ? JsonValueKind.Number : JsonValueKind.String;
             if (names.Count(name => name == member) != 1 || root.GetProperty(member).ValueKind != wanted)
             {
-                return Damaged($"'{member}' is missing, twice there, or of another kind");
+                return Damaged(KeyFileWords.IsMissingTwiceThereOrOfAnother(member));
             }
         }
 
-        return names.Length == Members.Length ? null : Damaged("it holds members that no key file has");
+        return names.Length == Members.Length ? null : Damaged(KeyFileWords.ItHoldsMembersThatNoKeyFileHas);
     }
 
     private static KeyOpening? FaultInParameters(JsonElement root)
     {
         if (Word(root, "format") != KeyEnvelope.Format || Word(root, "kdf") != KeyEnvelope.Kdf)
         {
-            return NotAccepted($"format '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens");
+            return NotAccepted(KeyFileWords.FormatWithIsWhatThisProgramOpens);
         }
 
         if (!root.GetProperty("rounds").TryGetInt32(out int rounds) || rounds is < Pbkdf2Stretch.FewestRounds or > Pbkdf2Stretch.MostRounds)
         {
-            return NotAccepted($"'rounds' lies in {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}");
+            return NotAccepted(KeyFileWords.RoundsLiesIn);
         }
 
-        return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged("'study' or 'commitment' is none");
+        return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
     }
 
     private static bool IsHash(string word) =>
         word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
 
     private static KeyOpening NotAccepted(string allowed) => KeyOpening.Refused(
-        KeyFault.OtherParameters, $"the key file was made by other parameters than are accepted: {allowed}; take the file that 'seal' wrote");
+        KeyFault.OtherParameters, KeyFileWords.KeyFileWasMadeByOtherParametersThanAre(allowed));
 
     private static string Word(JsonElement root, string member) => root.GetProperty(member).GetString() ?? "";
 

@@ -39,17 +39,17 @@ public sealed class KeyFile
         ArgumentNullException.ThrowIfNull(passphrase);
         if (string.IsNullOrWhiteSpace(passphrase) || passphrase.EnumerateRunes().Count() < ShortestPassphrase)
         {
-            return new Objection("the passphrase is too short", $"take at least {ShortestPassphrase} characters, better four words");
+            return new Objection(KeyFileWords.PassphraseIsTooShort, KeyFileWords.TakeAtLeastCharacters(ShortestPassphrase));
         }
 
         string folder = FolderOf(path);
         if (!Directory.Exists(folder))
         {
-            return new Objection($"there is no folder {folder}", "make it first, or name another one");
+            return new Objection(KeyFileWords.ThereIsNoFolder(folder), KeyFileWords.MakeItFirst);
         }
 
         return Path.Exists(path)
-            ? new Objection($"{path} is already there, and a key file is never written over", "name another file, or move that one away")
+            ? new Objection(KeyFileWords.IsAlreadyThere(path), KeyFileWords.NameAnotherFile)
             : null;
     }
 
@@ -100,14 +100,14 @@ public sealed class KeyFile
         KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
         if (envelope is null)
         {
-            return refusal ?? KeyEnvelopeText.Damaged("it is empty");
+            return refusal ?? KeyEnvelopeText.Damaged(KeyFileWords.ItIsEmpty);
         }
 
         if (envelope.Study != studyName || (commitments.Count > 0 && !commitments.Contains(envelope.Commitment)))
         {
             return KeyOpening.Refused(KeyFault.AnotherStudy, envelope.Study == studyName
-                ? "the key file belongs to another sealing of this study: its commitment is none of the study's; take the file written with these codes"
-                : $"the key file of another study, {envelope.Study}; take the one of {studyName}");
+                ? KeyFileWords.KeyFileBelongsToAnotherSealingOfThisStudy
+                : KeyFileWords.KeyFileOfAnotherStudy(envelope, studyName));
         }
 
         return Unlock(envelope, passphrase);
@@ -121,13 +121,13 @@ public sealed class KeyFile
         if (text is null)
         {
             return KeyOpening.Refused(
-                KeyFault.WrongPassphraseOrChanged, "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy");
+                KeyFault.WrongPassphraseOrChanged, KeyFileWords.WrongPassphraseOrFileWasChanged);
         }
 
         KeySheet? key = KeyPlaintext.Parse(text);
         CryptographicOperations.ZeroMemory(text);
         bool agrees = key is not null && key.StudyName == envelope.Study && Commitment.Of(key) == envelope.Commitment;
-        return agrees ? KeyOpening.Of(key!) : KeyEnvelopeText.Damaged("what it holds does not give its own commitment");
+        return agrees ? KeyOpening.Of(key!) : KeyEnvelopeText.Damaged(KeyFileWords.WhatItHoldsDoesNotGiveItsOwn);
     }
 
     private static byte[]? Read(string path, out KeyOpening? refusal)
@@ -138,16 +138,16 @@ public sealed class KeyFile
             using FileStream file = File.OpenRead(path);
             byte[] bytes = new byte[KeyEnvelopeText.MostBytes + 1];
             int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            refusal = length == bytes.Length ? KeyEnvelopeText.Damaged("it is too large") : null;
+            refusal = length == bytes.Length ? KeyEnvelopeText.Damaged(KeyFileWords.ItIsTooLarge) : null;
             return refusal is null ? bytes[..length] : null;
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            refusal = KeyOpening.Refused(KeyFault.NoSuchFile, "no such file; say where the custodian's key file is");
+            refusal = KeyOpening.Refused(KeyFault.NoSuchFile, KeyFileWords.NoSuchFile);
         }
         catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
         {
-            refusal = KeyOpening.Refused(KeyFault.Unreadable, "the file can't be read; look whether it is a file, and whether you may read it");
+            refusal = KeyOpening.Refused(KeyFault.Unreadable, KeyFileWords.FileCantBeRead);
         }
 
         return null;

@@ -54,7 +54,7 @@ internal static class CommandLine
             outside.Error.WriteLine($"fieldsession: {wrong}");
         }
 
-        outside.Error.WriteLine("fieldsession: 'fieldsession --help' lists the commands, 'fieldsession COMMAND --help' its words");
+        outside.Error.WriteLine(CommandWords.FieldsessionFieldsessionListsCommandsFieldsessionCommand);
         return ExitCode.Wrong;
     }
 
@@ -71,7 +71,7 @@ internal static class CommandLine
     }
 
     /// <summary>All commands.</summary>
-    public static RootCommand Make(Surroundings outside) => new("Blind comparison of tyre specs on the road, from the question to the report.")
+    public static RootCommand Make(Surroundings outside) => new(CommandWords.BlindComparisonOfTyreSpecsOnRoad)
     {
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),

@@ -19,7 +19,7 @@ internal static class KeysAtHand
         bool isNoneGiven = words.Keys.Count == 0 && words.Paper.Count == 0;
         if (isNoneGiven && study.Commitments.Any())
         {
-            outside.Error.WriteLine("reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file");
+            outside.Error.WriteLine(CommandWords.RevealGiveKeyfileForEveryFitting);
             return ExitCode.Wrong;
         }
 
@@ -82,7 +82,7 @@ internal static class KeysAtHand
     private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
     {
         Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
-        Control = outside.AskSecret("which spec is the control (Enter: not told)? ") is { Length: > 0 } control ? control.Trim() : null,
+        Control = outside.AskSecret(CommandWords.WhichSpecIsControl) is { Length: > 0 } control ? control.Trim() : null,
     };
 
     private static bool TryPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)

@@ -7,26 +7,26 @@ internal static class ManPage
 {
     private static (string Name, string Words)[] Variables =>
     [
-        ("FIELDSESSION_PASSPHRASE", "the passphrase of the key file, for seal and reveal; without it it is asked for."),
-        ("NO_COLOR", "set to anything: no colours."),
-        ("XDG_STATE_HOME", "where the list of recent studies lies; else ~/.local/state."),
-        ("XDG_CONFIG_HOME", "where keys of your own lie; else ~/.config."),
+        ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseOfKeyFile),
+        ("NO_COLOR", CommandWords.SetToAnything),
+        ("XDG_STATE_HOME", CommandWords.WhereListOfRecentStudiesLies),
+        ("XDG_CONFIG_HOME", CommandWords.WhereKeysOfYourOwnLie),
     ];
 
     private static (string Name, string Words)[] Files =>
     [
-        ("NAME.study, NAME.journal", "a study: a LiteDB file and the same lines as text. Either brings the other back."),
+        ("NAME.study, NAME.journal", CommandWords.StudyLitedbFileAndSameLines),
         ("plan.toml, route.csv", "a plan folder."),
-        ("$XDG_STATE_HOME/fieldsession/recent", "paths of the studies opened last, nothing of what stands in them."),
-        ("$XDG_CONFIG_HOME/fieldsession/keys", "keys of your own."),
+        ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.PathsOfStudiesOpenedLast),
+        ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.KeysOfYourOwn),
     ];
 
     private static (string Name, string Words)[] Codes =>
     [
         ($"{ExitCode.Done}", "done."),
-        ($"{ExitCode.No}", "the answer is no: a rule stands against it, a check failed, some lines were refused."),
-        ($"{ExitCode.Wrong}", "the words or the input are wrong; what, where and what to do is said."),
-        ($"{ExitCode.Damaged}", "a file is damaged, locked or can't be written; nothing was overwritten."),
+        ($"{ExitCode.No}", CommandWords.AnswerIsNoRule),
+        ($"{ExitCode.Wrong}", CommandWords.WordsOrInputAreWrong),
+        ($"{ExitCode.Damaged}", CommandWords.FileIsDamaged),
     ];
 
     /// <summary>The lines of the page.</summary>
@@ -36,7 +36,7 @@ internal static class ManPage
     [
         $".TH FIELDSESSION 1 \"\" \"fieldsession {Plain(version)}\"",
         ".SH NAME",
-        "fieldsession \\- blind comparison of tyre specs on the road",
+        CommandWords.FieldsessionBlindComparisonOfTyreSpecsOnRoad,
         ".SH SYNOPSIS",
         ".B fieldsession",
         ".br",
@@ -45,8 +45,8 @@ internal static class ManPage
         "[\\fIwords\\fR]",
         ".SH DESCRIPTION",
         Plain(root.Description),
-        "Without a command, at a terminal, the start screen opens: recent studies, a new one, the demo.",
-        "Data go to standard output, messages to standard error.",
+        CommandWords.WithoutCommandAtTerminalStartScreen,
+        CommandWords.DataGoToStandardOutput,
         ".SH COMMANDS",
         .. root.Subcommands.SelectMany(Command),
         ".SH EXIT STATUS",

@@ -9,7 +9,7 @@ internal sealed class NoJournal : IJournal
     public IReadOnlyList<Line> Lines => [];
 
     /// <inheritdoc/>
-    public void Append(Line line) => throw new IOException("there is no study yet: 'start' makes it from the plan");
+    public void Append(Line line) => throw new IOException(CommandWords.ThereIsNoStudyYet);
 
     /// <inheritdoc/>
     public void Dispose()

@@ -41,7 +41,7 @@ internal sealed class RunCopies : IDisposable
         _logbook.Changed -= OnChanged;
         if (_linesCopied < _logbook.Lines.Count)
         {
-            Copy("the end of the study");
+            Copy(CommandWords.EndOfStudy);
         }
 
         _lastCopy.Wait();
@@ -74,8 +74,8 @@ internal sealed class RunCopies : IDisposable
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            string why = fault is StudyMissingException ? "there is no such folder" : fault.Message;
-            _troubles.Enqueue($"{what} is not copied to {_place}: {why}");
+            string why = fault is StudyMissingException ? CommandWords.ThereIsNoSuchFolder : fault.Message;
+            _troubles.Enqueue(CommandWords.IsNotCopiedTo(what, _place, why));
         }
     }
 }

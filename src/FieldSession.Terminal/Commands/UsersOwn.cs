@@ -50,7 +50,7 @@ internal sealed record UsersOwn(KeyTable Keys, Habits Habits)
         }
         catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
         {
-            outside.Error.WriteLine($"fieldsession: {path}: {unreadable.Message}; mend or move the file, the {name} are as delivered without it");
+            outside.Error.WriteLine(CommandWords.FieldsessionMendOrMoveFileAreAsDelivered(path, unreadable, name));
             return null;
         }
     }

@@ -26,15 +26,15 @@ internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, str
     public static ParkedPage Shut(Study study, KeyTable keys, int columns)
     {
         string[] words = study.RunOn is { } run
-            ? [$"Shut: run {run.Number} is on.", "This screen opens when the run is over and the car is parked."]
-            : ["Shut until the car is parked.", $"Type '{Parking.Word}' and press Enter: review only when stopped and parked."];
+            ? [ParkedWords.ShutRunIsOn(run), ParkedWords.ThisScreenOpensWhenRunIsOverAndCar]
+            : [ParkedWords.ShutUntilCarIsParked, ParkedWords.TypeAndPressEnter];
         return new ParkedPage(
             [
                 PageRow.Blank,
                 .. words.SelectMany((line, place) => Wrapped.Lines(line, columns).Select(row => PageRow.Of(row, place == 0 ? Ink.Strong : Ink.Plain))),
                 PageRow.Blank,
-                .. Wrapped.Lines("The driver never reads or types; the screen does not face the driver.", columns).Select(row => PageRow.Of(row)),
+                .. Wrapped.Lines(ParkedWords.DriverNeverReadsOrTypes, columns).Select(row => PageRow.Of(row)),
             ],
-            study.RunOn is null ? $"type '{Parking.Word}' and press Enter" : $"{keys.KeyTo(KeyTable.Drive)}: back to driving");
+            study.RunOn is null ? ParkedWords.TypeAndPressEnter2 : ParkedWords.AndBackToDriving(keys));
     }
 }

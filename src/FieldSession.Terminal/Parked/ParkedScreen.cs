@@ -79,7 +79,7 @@ internal abstract class ParkedScreen : TypingScreen
     /// <returns>Whether it is written.</returns>
     protected bool Told(Outcome outcome)
     {
-        Say(outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? $"not saved: {because}; make room, then try again" : outcome.Echo!.Words));
+        Say(outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? ParkedWords.NotSavedMakeRoomThenTry(because) : outcome.Echo!.Words));
         return outcome.IsWritten;
     }
 

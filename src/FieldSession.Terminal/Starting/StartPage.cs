@@ -16,22 +16,22 @@ internal static class StartPage
     /// <param name="columns">Columns to fill.</param>
     public static ImmutableArray<PageRow> Of(ImmutableArray<RecentStudy> recent, int marked, int columns) =>
     [
-        PageRow.Of("fieldsession", Ink.Strong).And("  blind comparison of tyre specs on the road"),
+        PageRow.Of("fieldsession", Ink.Strong).And(StartingWords.BlindComparisonOfTyreSpecsOnRoad),
         PageRow.Blank,
-        PageRow.Of(recent.IsEmpty ? "no study was opened here yet" : "opened last", Ink.Quiet),
+        PageRow.Of(recent.IsEmpty ? StartingWords.NoStudyWasOpenedHereYet : "opened last", Ink.Quiet),
         .. recent.SelectMany((study, place) => Study(study, place, place == marked, columns)),
         PageRow.Blank,
-        PageRow.Of("or type, then Enter", Ink.Quiet),
-        PageRow.Of("  demo            ", Ink.Strong).And("a day to try everything on"),
-        PageRow.Of("  PLAN FOLDER     ", Ink.Strong).And(Columns.Cut("a new study of its plan.toml and route.csv", columns - 18)),
-        PageRow.Of("  STUDY FILE      ", Ink.Strong).And("a study that exists"),
+        PageRow.Of(StartingWords.OrTypeThenEnter, Ink.Quiet),
+        PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.DayToTryEverythingOn),
+        PageRow.Of("  PLAN FOLDER     ", Ink.Strong).And(Columns.Cut(StartingWords.NewStudyOfItsPlanAndRoute, columns - 18)),
+        PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.StudyThatExists),
         PageRow.Blank,
-        .. Wrapped.Lines("The driver never reads or types; the screen does not face the driver. Everything is stored as it is typed: leaving loses nothing.", columns).Select(line => PageRow.Of(line)),
+        .. Wrapped.Lines(StartingWords.DriverNeverReadsOrTypes, columns).Select(line => PageRow.Of(line)),
     ];
 
     /// <summary>What to do next, in words.</summary>
     public static string Hint(ImmutableArray<RecentStudy> recent, int marked) => recent.IsEmpty
-        ? "type 'demo', or a path, then Enter"
+        ? StartingWords.TypeDemoOrPathThenEnter
         : $"Enter: opens {Path.GetFileName(recent[marked].Path)}";
 
     /// <summary>What a typed line chooses; null: nothing that is there.</summary>

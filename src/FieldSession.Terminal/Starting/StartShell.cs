@@ -32,7 +32,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     public void Tell(Exception fault)
     {
         ArgumentNullException.ThrowIfNull(fault);
-        _message = $"fault in the program: {fault.Message}";
+        _message = StartingWords.FaultInProgram(fault);
         Draw();
     }
 
@@ -150,7 +150,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     {
         if (StartPage.Choice(_box.Text.Trim(), _desk.Recent, _marked) is not { } choice)
         {
-            _message = "type 'demo', the path of a study, or of a folder with plan.toml and route.csv";
+            _message = StartingWords.TypeDemoPathOfStudyOrOfFolder;
             return;
         }
 

@@ -14,10 +14,10 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? study switch
         {
-            { RunOn: { } run } => new Objection($"run {run.Number} is on", "type 'end' first, or check at the next stop"),
-            { SessionOn: null } when After => new Objection("no session is open", "type 'calibration before' first"),
+            { RunOn: { } run } => new Objection(CheckingWords.RunIsOn(run), CheckingWords.TypeEndFirst),
+            { SessionOn: null } when After => new Objection(CheckingWords.NoSessionIsOpen, CheckingWords.TypeCalibrationBeforeFirst),
             { SessionOn: { } session } when !After && study.Hand.Wrote(session.Opened) && study.LastRun?.Session == session.Number => new Objection(
-                "a session is open", "close it with 'calibration after' before the next one begins"),
+                CheckingWords.SessionIsOpen, CheckingWords.CloseItWithCalibrationAfterBeforeNextOneBegins),
             _ => null,
         };
     }
@@ -41,11 +41,11 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
         double? drift = After ? after.LastSession?.DriftDb : null;
         string said = drift switch
         {
-            { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => $"; it drifted {d:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline",
-            { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => $"; it drifted {d:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, look after the meter",
-            { } d => $"; it drifted {d:+0.0#;-0.0#;0.0} dB",
+            { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => CheckingWords.AndItDriftedDb(d),
+            { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => CheckingWords.AndItDriftedDbMore(d, limits),
+            { } d => CheckingWords.AndItDriftedDb2(d),
             null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > limits.Of(FurtherLimits.CalibratorDistance) + 1e-9 =>
-                $"; the calibrator gives {after.Plan?.CalibratorDb:0.0#} dB: adjust the meter and check again",
+                CheckingWords.AndCalibratorGivesDb(after),
             null => "",
         };
         return new Echo(Words + said);

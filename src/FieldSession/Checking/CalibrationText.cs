@@ -5,7 +5,7 @@ namespace FieldSession.Checking;
 /// <summary>Reads <c>calibration before 94.0</c> and <c>calibration after 93.9</c>.</summary>
 public static class CalibrationText
 {
-    private const string Form = "type 'calibration before 94.0' or 'calibration after 93.9'";
+    private const string Form = CheckingWords.TypeCalibrationBeforeOrCalibrationAfter;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -18,11 +18,11 @@ public static class CalibrationText
 
         if (words.Length != 3 || !(Typed.Is(words[1], "before") || Typed.Is(words[1], "after")))
         {
-            return Parsed.No("a calibration check is 'before' or 'after' and one level", Form);
+            return Parsed.No(CheckingWords.CalibrationCheckIsBeforeOrAfterAndOneLevel, Form);
         }
 
         return Typed.Number(words[2]) is { } levelDb && levelDb is >= 50 and <= 140
             ? Parsed.As(new CalibrationChecked(Typed.Is(words[1], "after"), levelDb))
-            : Parsed.No($"'{words[2]}' is no level that a calibrator gives (50..140 dB)", Form);
+            : Parsed.No(CheckingWords.IsNoLevelThatCalibratorGives(words), Form);
     }
 }

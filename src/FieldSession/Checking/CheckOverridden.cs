@@ -23,8 +23,8 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
         return names.Contains(Check)
             ? null
             : new Objection(
-                $"no check '{Check}' stands against anything now",
-                names.Length == 0 ? "go on without an override" : $"the checks that stand are {string.Join(", ", names)}");
+                CheckingWords.NoCheckStandsAgainstAnythingNow(Check),
+                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.ChecksThatStandAre(string.Join(", ", names)));
     }
 
     /// <inheritdoc/>
@@ -36,5 +36,5 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new($"check {Check} overridden: {Reason}; it stands in the report");
+    public override Echo EchoIn(Study before, Study after) => new(CheckingWords.CheckOverriddenItStandsInReport(Check, Reason));
 }

@@ -25,7 +25,7 @@ public static class CheckText
         string known = string.Join(", ", CheckKinds.All.Select(kind => kind.Name));
         if (words.Length == 1 || CheckKinds.Of(words[1]) is not { } kind)
         {
-            return Parsed.No(words.Length == 1 ? "a check has a name" : $"there is no check '{words[1]}'", $"the checks are {known}, such as '{CheckKinds.All[0].Form}'");
+            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words), CheckingWords.ChecksAreSuchAs(known));
         }
 
         return Read(kind, words[2..], units, out string? wrong) is { } values
@@ -40,11 +40,11 @@ public static class CheckText
         for (int i = 0; i < words.Length && wrong is null; i++)
         {
             (CheckValue? value, string text) = Named(kind, words[i], i);
-            wrong = value is null ? $"'{words[i]}' is no value of check {kind.Name}" : Put(values, value, text, units);
+            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words, i, kind) : Put(values, value, text, units);
         }
 
         string[] missing = [.. kind.Values.Where(value => value.Needed && !values.ContainsKey(value.Name)).Select(value => value.Name)];
-        wrong ??= missing.Length > 0 ? $"check {kind.Name} lacks {string.Join(", ", missing)}" : values.Count == 0 ? $"check {kind.Name} says nothing" : null;
+        wrong ??= missing.Length > 0 ? $"check {kind.Name} lacks {string.Join(", ", missing)}" : values.Count == 0 ? CheckingWords.CheckSaysNothing(kind) : null;
         return wrong is null ? values.ToImmutableSortedDictionary(StringComparer.Ordinal) : null;
     }
 
@@ -61,12 +61,12 @@ public static class CheckText
         if (value.Lowest is not { } lowest)
         {
             values[value.Name] = text.ToLowerInvariant();
-            return text.Length is 0 or > LongestWord ? $"'{value.Name}' is empty or too long" : null;
+            return text.Length is 0 or > LongestWord ? CheckingWords.IsEmptyOrTooLong(value) : null;
         }
 
         if (Typed.Number(text) is not { } typed)
         {
-            return $"'{text}' is no number";
+            return CheckingWords.IsNoNumber(text);
         }
 
         double held = Metric(value.Name, typed, units);

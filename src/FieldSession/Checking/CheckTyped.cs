@@ -34,8 +34,8 @@ public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, 
         CheckRecord? record = after.Checks.LastOrDefault();
         return record?.Answer switch
         {
-            CheckAnswer.Blocks => new Echo($"check {Check}: {record.Words}", $"no run starts so: {RunChecks.InsteadOf(Check)}"),
-            CheckAnswer.Warns => new Echo($"check {Check}: look out: {record.Words}"),
+            CheckAnswer.Blocks => new Echo($"check {Check}: {record.Words}", CheckingWords.NoRunStartsSo(RunChecks.InsteadOf(Check))),
+            CheckAnswer.Warns => new Echo(CheckingWords.CheckLookOut(Check, record)),
             _ => new Echo($"check {Check}: {record?.Words}"),
         };
     }

@@ -16,7 +16,7 @@ public static class OverrideText
 
         if (words.Length < 3)
         {
-            return Parsed.No("an override names the check and gives a reason", "type 'override calibration-before calibrator left at home'");
+            return Parsed.No(CheckingWords.OverrideNamesCheckAndGivesReason, CheckingWords.TypeOverrideCalibratorLeftAtHome);
         }
 
         return Parsed.As(new CheckOverridden(words[1].ToLowerInvariant(), string.Join(' ', words.Skip(2))));

@@ -9,14 +9,14 @@ namespace FieldSession.Checking;
 /// </summary>
 public sealed record PressureCheck() : CheckKind(
     "pressure",
-    "check pressure 230 231 250 249 at=12",
+    CheckingWords.CheckPressureAt,
     [
         CheckValue.Of("fl", 50, 1000, needed: true), CheckValue.Of("fr", 50, 1000, needed: true),
         CheckValue.Of("rl", 50, 1000, needed: true), CheckValue.Of("rr", 50, 1000, needed: true),
         CheckValue.Of("at", -60, 90), CheckValue.Word("car"),
     ])
 {
-    private const string Wheels = "fl fr rl rr";
+    private const string Wheels = CheckingWords.FlFrRlRr;
 
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -26,15 +26,15 @@ public sealed record PressureCheck() : CheckKind(
         double[] kpa = AtReference(values);
         List<(CheckAnswer, string)> parts =
         [
-            Part(study, "front left from right", kpa[0] - kpa[1]),
-            Part(study, "rear left from right", kpa[2] - kpa[3]),
+            Part(study, CheckingWords.FrontLeftFromRight, kpa[0] - kpa[1]),
+            Part(study, CheckingWords.RearLeftFromRight, kpa[2] - kpa[3]),
         ];
         AddTarget(parts, study, "front", study.Plan?.PressureFrontKpa, kpa[..2]);
         AddTarget(parts, study, "rear", study.Plan?.PressureRearKpa, kpa[2..]);
         if (study.Checks.LastOrDefault(check => check.Name == Name && OtherCar(check, values)) is { } other)
         {
             double[] theirs = AtReference(new CheckValues(other.Values));
-            parts.Add(Part(study, "car from car", kpa.Zip(theirs, (one, two) => one - two).MaxBy(Math.Abs)));
+            parts.Add(Part(study, CheckingWords.CarFromCar, kpa.Zip(theirs, (one, two) => one - two).MaxBy(Math.Abs)));
         }
 
         (CheckAnswer answer, string words) = Joined(parts);

@@ -26,7 +26,7 @@ public static class RunChecks
     public const string Wind = "wind";
 
     /// <summary>What to do about a check that stands.</summary>
-    public static string InsteadOf(string check) => $"mend it and type the check again, or go on with 'override {check} WHY'";
+    public static string InsteadOf(string check) => CheckingWords.MendItAndTypeCheckAgain(check);
 
     /// <summary>The checks that stand against the next run now and are not overridden.</summary>
     public static IEnumerable<Objection> AgainstNextRun(Study study)
@@ -40,7 +40,7 @@ public static class RunChecks
     {
         ArgumentNullException.ThrowIfNull(study);
         return study.SessionOn is { } session && study.LastRun?.Session == session.Number && !IsOverridden(study, CalibrationAfter)
-            ? Blocking(CalibrationAfter, "the calibration check after the last run is missing", "type 'calibration after 93.9' with what the meter shows")
+            ? Blocking(CalibrationAfter, CheckingWords.CalibrationCheckAfterLastRunIsMissing, CheckingWords.TypeCalibrationAfterWithWhatMeterShows)
             : null;
     }
 
@@ -51,25 +51,25 @@ public static class RunChecks
         Limits limits = study.Plan?.Limits ?? new Limits();
         if (study.Fittings.Count == 0)
         {
-            yield return Blocking(Commitment, "no codes are sealed, so the study would not be blind", "let the custodian run 'seal' first");
+            yield return Blocking(Commitment, CheckingWords.NoCodesAreSealed, CheckingWords.LetCustodianRunSealFirst);
         }
 
         if (study.SessionOn is null)
         {
-            yield return Blocking(CalibrationBefore, "the meter was not checked before this session", "type 'calibration before 94.0' with what it shows");
+            yield return Blocking(CalibrationBefore, CheckingWords.MeterWasNotCheckedBeforeThisSession, CheckingWords.TypeCalibrationBeforeWithWhatItShows);
         }
 
         if (Latest(study, w => w.Surface) is { Surface: { } surface } && surface != "dry")
         {
-            yield return Blocking(Surface, $"the road is {surface}: tyre noise can't be compared on it", "wait, then type 'weather surface=dry'");
+            yield return Blocking(Surface, CheckingWords.RoadIsTyreNoiseCantBeCompared(surface), CheckingWords.WaitThenTypeWeatherSurfaceDry);
         }
 
         if (Latest(study, w => w.Wind) is { Wind: { } wind } && wind.MetresPerSecond > limits.WindBlockMetresPerSecond)
         {
             yield return Blocking(
                 Wind,
-                $"the mean wind of {wind.In(Units(study))} is above {new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))}",
-                "wait, then type 'weather wind=...' again");
+                CheckingWords.MeanWindOfIsAbove(wind.In(Units(study)), new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))),
+                CheckingWords.WaitThenTypeWeatherWindAgain);
         }
 
         foreach (Objection typed in OfTypedChecks(study))
@@ -89,7 +89,7 @@ public static class RunChecks
             }
             else if (last is null && study.Plan?.RequiredChecks?.Contains(kind.Name) == true)
             {
-                yield return new Objection("the plan asks for it in every session", $"type '{kind.Form}', or go on with 'override {kind.Name} WHY'", kind.Name);
+                yield return new Objection(CheckingWords.PlanAsksForItInEverySession, CheckingWords.TypeOrGoOnWithOverride(kind), kind.Name);
             }
         }
     }
@@ -115,7 +115,7 @@ public static class RunChecks
             WindWarning("mean wind", now.Wind, new WindSpeed(limits.WindWarnMetresPerSecond), Units(study)),
             WindWarning("gusts", now.Gust, new WindSpeed(limits.GustWarnMetresPerSecond), Units(study)),
             AirWarning(now.Air, limits, Units(study)),
-            now.Surface is { } surface && surface != "dry" ? $"the road is {surface}, not dry" : null,
+            now.Surface is { } surface && surface != "dry" ? CheckingWords.RoadIsNotDry(surface) : null,
         ];
         return warnings.OfType<string>();
     }
@@ -148,5 +148,5 @@ public static class RunChecks
     private static UnitSystem Units(Study study) => study.Plan?.Units ?? UnitSystem.Metric;
 
     private static Objection Blocking(string check, string why, string instead) =>
-        new(why, $"{instead}, or go on with 'override {check} WHY'", check);
+        new(why, CheckingWords.AndOrGoOnWithOverrideWhy(instead, check), check);
 }

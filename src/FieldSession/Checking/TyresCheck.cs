@@ -9,7 +9,7 @@ namespace FieldSession.Checking;
 /// </summary>
 public sealed record TyresCheck() : CheckKind(
     "tyres",
-    "check tyres tread=0.3 weeks=6 shore=1.5 run-in=150",
+    CheckingWords.CheckTyresTreadWeeksShore,
     [CheckValue.Of("tread", 0, 20), CheckValue.Of("weeks", 0, 1000), CheckValue.Of("shore", 0, 100), CheckValue.Of("run-in", 0, 200_000)])
 {
     /// <inheritdoc/>
@@ -20,9 +20,9 @@ public sealed record TyresCheck() : CheckKind(
         List<(CheckAnswer, string)> parts = [];
         foreach ((string name, Limit limit, string what, string unit) in new[]
         {
-            ("tread", FurtherLimits.Tread, "tread depth differs by", "mm"),
-            ("weeks", FurtherLimits.Weeks, "build dates differ by", "weeks"),
-            ("shore", FurtherLimits.Hardness, "hardness differs by", "Shore A"),
+            ("tread", FurtherLimits.Tread, CheckingWords.TreadDepthDiffersBy, "mm"),
+            ("weeks", FurtherLimits.Weeks, CheckingWords.BuildDatesDifferBy, "weeks"),
+            ("shore", FurtherLimits.Hardness, CheckingWords.HardnessDiffersBy, "Shore A"),
         })
         {
             if (values.Number(name) is { } difference)
@@ -34,7 +34,7 @@ public sealed record TyresCheck() : CheckKind(
         if (values.Number("run-in") is { } km)
         {
             double least = limits.Of(FurtherLimits.RunIn);
-            parts.Add((km < least ? CheckAnswer.Warns : CheckAnswer.Records, $"run in for {km:0.#} km{(km < least ? $", less than {least:0.#} km" : "")}"));
+            parts.Add((km < least ? CheckAnswer.Warns : CheckAnswer.Records, CheckingWords.RunInForKm(km, km < least ? CheckingWords.AndLessThanKm(least) : "")));
         }
 
         return Joined(parts);

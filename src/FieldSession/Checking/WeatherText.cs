@@ -6,7 +6,7 @@ namespace FieldSession.Checking;
 /// <summary>Reads <c>weather air=6.1 road=5 wind=2.5 gust=4 surface=dry</c>, in the plan's units; any part can be left away.</summary>
 public static class WeatherText
 {
-    private const string Form = "type 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry' with the parts you know";
+    private const string Form = CheckingWords.TypeWeatherAirRoadWindGustSurfaceDry;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, UnitSystem units)
@@ -19,7 +19,7 @@ public static class WeatherText
 
         if (words.Length == 1)
         {
-            return Parsed.No("the weather says nothing", Form);
+            return Parsed.No(CheckingWords.WeatherSaysNothing, Form);
         }
 
         WeatherNoted weather = new(null, null, null, null, null);
@@ -42,7 +42,7 @@ public static class WeatherText
         int equals = word.IndexOf('=', StringComparison.Ordinal);
         if (equals < 1 || equals == word.Length - 1)
         {
-            return (weather, $"'{word}' is not a part such as air=6.1");
+            return (weather, CheckingWords.IsNotPartSuchAsAir(word));
         }
 
         string name = word[..equals].ToLowerInvariant();
@@ -54,12 +54,12 @@ public static class WeatherText
 
         if (name is not ("air" or "road" or "wind" or "gust"))
         {
-            return (weather, $"'{name}' is not known; the parts are air, road, wind, gust and surface");
+            return (weather, CheckingWords.IsNotKnown(name));
         }
 
         if (Typed.Number(value) is not { } number)
         {
-            return (weather, $"'{value}' is no number");
+            return (weather, CheckingWords.IsNoNumber2(value));
         }
 
         try

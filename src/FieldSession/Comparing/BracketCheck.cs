@@ -29,23 +29,23 @@ public sealed record BracketCheck(
         string name = $"bracket {Bracket.Number} (runs {string.Join(", ", Bracket.Runs.Select(run => run.Number))})";
         if (Math.Abs(RepeatDb ?? 0) > limits.Of(FurtherLimits.RepeatWarn))
         {
-            string isVoid = IsVoid(limits) ? $"more than {limits.Of(FurtherLimits.RepeatVoid):0.0#} dB: void, drive it again with 'rerun bracket {Bracket.Number} WHY'" : "look for what changed";
-            yield return $"{name}: the control repeats {RepeatDb:+0.0;-0.0} dB apart, {isVoid}";
+            string isVoid = IsVoid(limits) ? ComparingWords.MoreThanDb(limits, Bracket.Number) : ComparingWords.LookForWhatChanged;
+            yield return ComparingWords.AndControlRepeatsDbApart(name, RepeatDb, isVoid);
         }
 
         if (AirSpreadCelsius > limits.Of(FurtherLimits.AirSpread))
         {
-            yield return $"{name}: the air changed by {AirSpreadCelsius:0.#} degC, outdoors about {AirSpreadCelsius * DbPerCelsius:0.0} dB";
+            yield return ComparingWords.AndAirChangedByDegc(name, AirSpreadCelsius, AirSpreadCelsius * DbPerCelsius);
         }
 
         if (LongestGapMinutes > limits.Of(FurtherLimits.BracketGap))
         {
-            yield return $"{name}: {LongestGapMinutes:0} min between two of its runs";
+            yield return ComparingWords.AndMinBetweenTwoOfItsRuns(name, LongestGapMinutes);
         }
 
         foreach ((int run, double share) in SpoiltShares.Where(share => 100 * share.Value > limits.Of(FurtherLimits.SpoiltShare)))
         {
-            yield return $"{name}: {100 * share:0} % of run {run} is spoilt; 'rerun bracket {Bracket.Number} WHY' drives it again";
+            yield return ComparingWords.AndOfRunIsSpoilt(name, share, run, Bracket.Number);
         }
     }
 

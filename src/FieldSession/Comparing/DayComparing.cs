@@ -26,7 +26,7 @@ internal static class DayComparing
             Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table)
                 .Concat(SuspiciousReadings.Listed(valid.Impact, table))
                 .OrderBy(reading => reading.PBonferroni)],
-            Remarks = [.. reference < 0 ? [$"no run on the reference {terms.Reference} yet"] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
+            Remarks = [.. reference < 0 ? [ComparingWords.NoRunOnReferenceYet(terms)] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
         };
     }
 

@@ -37,7 +37,7 @@ internal static class DayCounts
     {
         if (codes.Count < 2)
         {
-            yield return "fewer than two codes driven: levels only";
+            yield return ComparingWords.FewerThanTwoCodesDriven;
             yield break;
         }
 
@@ -45,14 +45,13 @@ internal static class DayCounts
         CodeReadings least = codes.MinBy(code => code.Spoilt)!;
         if (most.Spoilt >= ManySpoilt && most.Spoilt >= 2 * least.Spoilt)
         {
-            yield return $"{most.Code} has {most.Spoilt} spoilt readings, {least.Code} has {least.Spoilt}: look at the comparison with spoilt readings too";
+            yield return ComparingWords.HasSpoiltReadings(most, least);
         }
 
         CodeReadings[] wide = [.. codes.Where(code => code.MeanWidthDb is not null).OrderBy(code => code.MeanWidthDb)];
         if (wide.Length > 1 && wide[^1].MeanWidthDb - wide[0].MeanWidthDb > WidthThatMattersDb)
         {
-            yield return $"the display wandered over {wide[^1].MeanWidthDb:0.0} dB on {wide[^1].Code} and {wide[0].MeanWidthDb:0.0} dB on {wide[0].Code}: "
-                + "a finding of its own, and the middles of such ranges compare unlike things";
+            yield return ComparingWords.DisplayWanderedOverDbOnAndDbOnFinding(wide);
         }
     }
 

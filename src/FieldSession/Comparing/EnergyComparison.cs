@@ -62,7 +62,7 @@ public sealed record EnergyComparison
                 .Select(code => EnergyFinding.Of(code, reference, model, all, terms, codes[0].PerHundredKm))],
             Remarks =
             [
-                .. terms.Reference is { } asked && asked != reference ? [$"no leg on the reference {asked} yet: held against {reference}"] : Array.Empty<string>(),
+                .. terms.Reference is { } asked && asked != reference ? [ComparingWords.NoLegOnReferenceYet(asked, reference)] : Array.Empty<string>(),
                 .. EnergyRemarks.OfDays(clean, model, terms),
             ],
         };

@@ -11,15 +11,15 @@ internal static class EnergyVerdict
 
     private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) => line switch
     {
-        { Obstacle: EnergyObstacle.NotDriven } => "not comparable: a code was not driven beside another car",
-        { Obstacle: EnergyObstacle.NeverTogether } => "not comparable: no days lead from one code to the other",
-        { Obstacle: EnergyObstacle.Car } => "not comparable: tyres and car cannot be told apart, the tyres were not swapped between the cars",
-        { Obstacle: EnergyObstacle.Driver } => "not comparable: tyres and driver cannot be told apart",
-        _ when !model.IsPaired => "days are not comparable: no second car drove beside",
-        { UnitVariance: null } => "too few days for any interval",
-        { Df: < EnergyModel.LeastDf } => "too few days: one comparison of like with like gives no interval that can be trusted",
-        _ when estimate is { StandardError: 0 } => "no scatter seen at this display resolution",
-        _ => terms.PlanComplete ? null : "the planned energy days are not driven to their end",
+        { Obstacle: EnergyObstacle.NotDriven } => ComparingWords.NotComparableCodeWasNotDriven,
+        { Obstacle: EnergyObstacle.NeverTogether } => ComparingWords.NotComparableNoDaysLeadFromOneCode,
+        { Obstacle: EnergyObstacle.Car } => ComparingWords.NotComparableTyresAndCarCannot,
+        { Obstacle: EnergyObstacle.Driver } => ComparingWords.NotComparableTyresAndDriverCannot,
+        _ when !model.IsPaired => ComparingWords.DaysAreNotComparable,
+        { UnitVariance: null } => ComparingWords.TooFewDaysForAnyInterval,
+        { Df: < EnergyModel.LeastDf } => ComparingWords.TooFewDays,
+        _ when estimate is { StandardError: 0 } => ComparingWords.NoScatterSeenAtThisDisplayResolution2,
+        _ => terms.PlanComplete ? null : ComparingWords.PlannedEnergyDaysAreNotDrivenToTheir,
     };
 
     private static string Words(EnergyEstimate estimate, double marginPercent)
@@ -29,11 +29,11 @@ internal static class EnergyVerdict
         string margin = FormattableString.Invariant($"{marginPercent:0.##} %");
         return (different, equivalent) switch
         {
-            (true, true) => $"difference shown, but smaller than {margin}",
-            (true, false) when estimate.Lo95Percent > marginPercent || estimate.Hi95Percent < -marginPercent => $"difference shown and larger than {margin}",
+            (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
+            (true, false) when estimate.Lo95Percent > marginPercent || estimate.Hi95Percent < -marginPercent => ComparingWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
-            _ => "within the noise of the method: these days can neither show a difference nor rule one out",
+            _ => ComparingWords.WithinNoiseOfMethod,
         };
     }
 }

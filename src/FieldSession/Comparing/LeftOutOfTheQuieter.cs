@@ -26,7 +26,7 @@ internal static class LeftOutOfTheQuieter
     }
 
     private static string Words(string quieter) =>
-        $"the difference hangs on readings left out of {quieter}, the quieter code: with them it is not shown; traffic only raises levels, so look at those flags first";
+        ComparingWords.DifferenceHangsOnReadingsLeftOutOfQuieter(quieter);
 
     /// <summary>The valid levels, but the code's own spoilt ones put back; null: it has none in the class.</summary>
     private static double[]? PutBack(DayTable table, MeasureClass? measureClass, int code)

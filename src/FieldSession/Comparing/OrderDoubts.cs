@@ -21,10 +21,10 @@ public static class OrderDoubts
         ArgumentNullException.ThrowIfNull(order);
         List<string> doubts = [];
         doubts.AddRange(Enumerable.Range(0, specCount).Select(index => new Place(index))
-            .Where(place => !order.Contains(place)).Select(place => $"place {place} is never driven"));
+            .Where(place => !order.Contains(place)).Select(place => ComparingWords.PlaceIsNeverDriven(place)));
         if (order.Count > 0 && !(order[0].IsReference && order[^1].IsReference))
         {
-            doubts.Add("the order does not begin and end with R: runs outside a bracket rest on the fit of the drift alone");
+            doubts.Add(ComparingWords.OrderDoesNotBeginAndEndWithRuns);
         }
 
         foreach (Place place in Candidates(order))
@@ -64,7 +64,7 @@ public static class OrderDoubts
         int brackets = BracketsOf(order, place);
         return brackets >= BracketsWanted
             ? null
-            : $"place {place} stands in {brackets} bracket{(brackets == 1 ? "" : "s")} from R to R; {BracketsWanted} or more let chance be told from a difference";
+            : ComparingWords.PlaceStandsInFromToOrMoreLet(place, brackets, brackets == 1 ? "" : "s", BracketsWanted);
     }
 
     private static string? DoubtOfDrift(IReadOnlyList<Place> order, Place place)
@@ -74,7 +74,7 @@ public static class OrderDoubts
         string runs = Math.Abs(later).ToString("0.##", CultureInfo.InvariantCulture);
         return Math.Abs(later) < 1e-9
             ? null
-            : $"a steady drift does not cancel: place {place} is driven on average {runs} runs {(later > 0 ? "later" : "earlier")} than R; orders such as R 1 R or R 1 2 R 2 1 R cancel it";
+            : ComparingWords.SteadyDriftDoesNotCancel(place, runs, later > 0 ? "later" : "earlier");
     }
 
     private static double MeanPosition(IReadOnlyList<Place> order, Place place) =>

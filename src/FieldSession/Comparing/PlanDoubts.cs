@@ -29,12 +29,12 @@ public static class PlanDoubts
 
         if (plan.CarOrder is not { } cars)
         {
-            return "two cars, and no run says which one drives it: car and tyre are told apart only if every place is driven in both";
+            return ComparingWords.TwoCarsAndNoRunSays;
         }
 
         IGrouping<Place, string>? split = plan.Order.Zip(cars).GroupBy(run => run.First, run => run.Second)
             .FirstOrDefault(runs => runs.Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
-        return split is null ? null : $"car and tyre are not separated: place {split.Key} is only driven in {split.First()}";
+        return split is null ? null : ComparingWords.CarAndTyreAreNotSeparated(split);
     }
 
     /// <summary>Why a segment is weak; null: it is long enough, or an impact, where one peak is read.</summary>

@@ -34,8 +34,8 @@ public sealed record RatingFinding(
     /// <summary>What can honestly be said.</summary>
     public string Word => (CanDecide, P <= Alpha, MeanPoints < 0) switch
     {
-        (false, _, _) => "too few for a test",
-        (_, false, _) => "no difference shown",
+        (false, _, _) => ComparingWords.TooFewForTest,
+        (_, false, _) => ComparingWords.NoDifferenceShown,
         (_, _, true) => "rated lower",
         _ => "rated higher",
     };

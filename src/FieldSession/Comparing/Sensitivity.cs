@@ -47,7 +47,7 @@ public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double Lo
         ArgumentNullException.ThrowIfNull(day);
         if (!IsQuick(day))
         {
-            return comparison with { Remarks = [.. comparison.Remarks, "how much the result hangs on single runs and segments is not worked out for so many readings"] };
+            return comparison with { Remarks = [.. comparison.Remarks, ComparingWords.HowMuchResultHangsOnSingleRunsAndSegments] };
         }
 
         SensitivityFinding finding = new(DayTable.Of(day), terms);

@@ -19,7 +19,7 @@ public static class SpoiltBalance
         ];
         if (codes.Length > 1 && codes.Max(code => code.Percent) - codes.Min(code => code.Percent) > limit + 1e-9)
         {
-            yield return $"spoilt readings are uneven: {string.Join(", ", codes.Select(code => $"{code.Code} {code.Percent:0} %"))}; if the result hangs on them, it hangs on the flags";
+            yield return ComparingWords.SpoiltReadingsAreUneven(string.Join(", ", codes.Select(code => $"{code.Code} {code.Percent:0} %")));
         }
 
         foreach (string empty in Empty(study))
@@ -33,5 +33,5 @@ public static class SpoiltBalance
         from code in study.Runs.Where(run => !run.IsOn).Select(run => run.Code).Distinct()
         let readings = study.Runs.Where(run => run.Code == code).SelectMany(run => run.Readings).Where(reading => reading.Segment == segment.Number).ToArray()
         where readings.Length > 0 && readings.All(reading => reading.LeftOut)
-        select $"every reading of {code} on {segment.Name} is spoilt: the segment leaves the headline";
+        select ComparingWords.EveryReadingOfOnIsSpoilt(code, segment.Name);
 }

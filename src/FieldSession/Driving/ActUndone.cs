@@ -14,7 +14,7 @@ public sealed record ActUndone(int Line) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.Undoables.Count > 0 && study.Undoables[^1].Line == Line
             ? null
-            : new Objection($"line {Line} is not the last act that can be taken back", "type 'u'"));
+            : new Objection(DrivingWords.LineIsNotLastActThatCanBeTaken(Line), "type 'u'"));
     }
 
     /// <inheritdoc/>

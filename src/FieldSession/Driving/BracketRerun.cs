@@ -41,36 +41,36 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         ArgumentNullException.ThrowIfNull(after);
         if (after.Reruns.IsEmpty || after.Reruns[^1].Bracket != Bracket)
         {
-            return new Echo($"bracket {Bracket} is driven again: {Reason}; other laptops drove meanwhile, so both drives count");
+            return new Echo(DrivingWords.BracketIsDrivenAgain(Bracket, Reason));
         }
 
         Rerun rerun = after.Reruns[^1];
-        return new Echo($"bracket {Bracket} (runs {string.Join(", ", rerun.Runs)}) is driven again as runs {rerun.FirstRun} to {rerun.LastRun}: {Reason}; both are kept, {Words(after.Plan?.RerunRule)}");
+        return new Echo(DrivingWords.BracketRunsIsDrivenAgainAsRuns(Bracket, string.Join(", ", rerun.Runs), rerun, Reason, Words(after.Plan?.RerunRule)));
     }
 
     /// <summary>What the rule says, in words.</summary>
     public static string Words(RerunRule? rule) => rule switch
     {
-        RerunRule.First => "the first counts",
+        RerunRule.First => DrivingWords.FirstCounts,
         RerunRule.Both => "both count",
         _ => "the re-run counts",
     };
 
     private static Objection? ObjectionToSharing(Study study) => study.IsShared
-        ? new Objection("several laptops write into the study, so the next runs are not one laptop's", "drive the runs again by hand ('run CODE') and say why in a note: both drives count")
+        ? new Objection(DrivingWords.SeveralLaptopsWriteIntoStudy, DrivingWords.DriveRunsAgainByHand)
         : null;
 
     private Objection? ObjectionToBracket(Study study)
     {
-        const string Form = "type 'rerun bracket 2 WHY'";
+        const string Form = DrivingWords.TypeRerunBracketWhy;
         IReadOnlyList<Bracket> brackets = Brackets.Of(study);
         return study switch
         {
             _ when Bracket > brackets.Count => new Objection(
-                brackets.Count == 0 ? "no bracket from control to control has been driven yet" : $"there is no bracket {Bracket}; driven are 1 to {brackets.Count}", Form),
+                brackets.Count == 0 ? DrivingWords.NoBracketFromControlToControlHasBeen : DrivingWords.ThereIsNoBracket(Bracket, brackets), Form),
             _ when brackets[Bracket - 1].Closing.Number > (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
-                $"bracket {Bracket} is beyond the order of the plan", "drive it again by hand: 'run CODE'"),
-            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection("a bracket is being driven again", "drive it to its end first"),
+                DrivingWords.BracketIsBeyondOrderOfPlan(Bracket), DrivingWords.DriveItAgainByHand),
+            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(DrivingWords.BracketIsBeingDrivenAgain, DrivingWords.DriveItToItsEndFirst),
             _ => null,
         };
     }

@@ -20,7 +20,7 @@ public static class MoveText
         {
             return words.Length == 2 && Typed.Count(words[1]) is { } number
                 ? Parsed.As(new SegmentChosen(number))
-                : Parsed.No("a segment is chosen by its number", "type 'seg 5'");
+                : Parsed.No(DrivingWords.SegmentIsChosenByItsNumber, "type 'seg 5'");
         }
 
         if (words.Length > 1)
@@ -38,5 +38,5 @@ public static class MoveText
 
     private static Parsed Undo(Study study) => study.Undoables.Count > 0
         ? Parsed.As(new ActUndone(study.Undoables[^1].Line))
-        : Parsed.No("there is nothing to take back", "go on");
+        : Parsed.No(DrivingWords.ThereIsNothingToTakeBack, "go on");
 }

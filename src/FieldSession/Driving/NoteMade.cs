@@ -14,8 +14,8 @@ public sealed record NoteMade(string Words, string? Who = null) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
-            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
+            { ReadOnlyBecause: { } because } => new Objection(because, DrivingWords.UseNewerProgram),
+            { Plan: null } => new Objection(DrivingWords.StudyHasNoPlan, DrivingWords.MakeItWithStartFirst),
             _ => null,
         };
     }

@@ -27,6 +27,6 @@ public static class Passing
         ArgumentNullException.ThrowIfNull(after);
         return after.NextSegment is { } next
             ? $"; next {next.Number} {next.Name}"
-            : $"; run {after.LastRun?.Number} is over";
+            : DrivingWords.AndRunIsOver(after);
     }
 }

@@ -12,7 +12,7 @@ public sealed record ReadingConfirmed(int Run, int Segment) : Entry
     public override Objection? ObjectionIn(Study study) =>
         StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is { IsToBeAsked: true }
             ? null
-            : new Objection($"there is no doubtful reading {Run}.{Segment}", "name run and segment of one marked '?', such as 'confirm 2.5'"));
+            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Run, Segment), DrivingWords.NameRunAndSegmentOfOneMarked));
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)

@@ -13,7 +13,7 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is null
-            ? new Objection($"there is no reading {Run}.{Segment}", "name run and segment, such as 'correct 2.5 58-60'")
+            ? new Objection(DrivingWords.ThereIsNoReading(Run, Segment), DrivingWords.NameRunAndSegment)
             : null);
 
     /// <inheritdoc/>
@@ -40,6 +40,6 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        $"corrected from {StopGate.ReadingAt(before, Run, Segment)?.Levels} to {Levels} dB: {StopGate.InWords(after, Run, Segment)}",
+        DrivingWords.CorrectedFromToDb(StopGate.ReadingAt(before, Run, Segment)?.Levels, Levels, StopGate.InWords(after, Run, Segment)),
         StopGate.ReadingAt(after, Run, Segment)?.Doubt);
 }

@@ -16,7 +16,7 @@ public static class ReadingDoubt
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(limits);
         string? again = run.Passed(segment.Number)
-            ? $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone"
+            ? DrivingWords.SegmentWasPassedInThisRunAlready(segment)
             : null;
         return Joined(All(levels, segment, limits).Append(again));
     }
@@ -38,7 +38,7 @@ public static class ReadingDoubt
     private static IEnumerable<string?> All(LevelRange levels, Segment segment, Limits limits) =>
     [
         OfLevel(levels, segment, limits),
-        levels.WidthDb > limits.WidthDoubtDb ? $"the range is {levels.WidthDb:0.#} dB wide, probably traffic" : null,
+        levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsDbWide(levels) : null,
         OfKind(levels, segment.Kind),
     ];
 
@@ -46,18 +46,18 @@ public static class ReadingDoubt
     {
         if (levels.LowDb < limits.LevelLowestDb || levels.HighDb > limits.LevelHighestDb)
         {
-            return $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
+            return DrivingWords.DbIsOutsideDb(levels, limits);
         }
 
         return segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb
-            ? $"{levels} dB is more than {limits.NominalDistanceDb:0.#} dB from the plan's {nominal:0.#} dB"
+            ? DrivingWords.DbIsMoreThanDbFromPlansDb(levels, limits, nominal)
             : null;
     }
 
     private static string? OfKind(LevelRange levels, SegmentKind kind) => (kind.IsImpact, levels.IsSingle) switch
     {
-        (true, false) => "a range on an impact segment, where one peak is read",
-        (false, true) => "one value on a steady segment, where a range is read",
+        (true, false) => DrivingWords.RangeOnImpactSegment,
+        (false, true) => DrivingWords.OneValueOnSteadySegment,
         _ => null,
     };
 }

@@ -12,7 +12,7 @@ namespace FieldSession.Driving;
 /// </summary>
 public static class ReadingText
 {
-    private const string Form = "type 5860 or 58-60 for a range, 714 or 71.4 for a peak, then t w s r n or e where it is spoilt";
+    private const string Form = DrivingWords.TypeOrForRange;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -29,7 +29,7 @@ public static class ReadingText
         SpoiltCause? cause = CauseIn(rest);
         if (rest.Length > 0 && cause is null)
         {
-            return Parsed.No($"'{rest}' does not say what spoilt the reading", Form);
+            return Parsed.No(DrivingWords.DoesNotSayWhatSpoiltReading(rest), Form);
         }
 
         string? words = rest.Length > 1 ? rest[1..].Trim() : null;
@@ -37,7 +37,7 @@ public static class ReadingText
         return Levels(numbers) is { } ends
             ? Parsed.As(new ReadingTaken(
                 LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words))
-            : Parsed.No($"'{numbers}' is no reading", Form);
+            : Parsed.No(DrivingWords.IsNoReading(numbers), Form);
     }
 
     private static SpoiltCause? CauseIn(string rest) =>

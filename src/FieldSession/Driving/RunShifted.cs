@@ -38,7 +38,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     {
         ArgumentNullException.ThrowIfNull(after);
         string places = string.Join(", ", after.Runs[Run - 1].Passages.Where(p => p.Segment >= FromSegment + Math.Min(By, 0)).Select(p => p.Segment));
-        return new Echo($"run {Run} shifted by {By:+0;-0} from segment {FromSegment} on: now {places}");
+        return new Echo(DrivingWords.RunShiftedByFromSegmentOnNow(Run, By, FromSegment, places));
     }
 
     private string Words => $"shift {Run}.{FromSegment} {By:+0;-0}";
@@ -64,17 +64,17 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
 
     private Objection? ObjectionToPlaces(Study study)
     {
-        const string Form = "type 'shift 2.5 +1': from segment 5 of run 2, all one further on";
+        const string Form = DrivingWords.TypeShiftFromSegmentOfRun;
         if (Run < 1 || Run > study.Runs.Count || By == 0)
         {
-            return new Objection(By == 0 ? "a shift by 0 changes nothing" : $"there is no run {Run}", Form);
+            return new Objection(By == 0 ? DrivingWords.ShiftByChangesNothing : DrivingWords.ThereIsNoRun(Run), Form);
         }
 
         ImmutableList<Passage> passages = study.Runs[Run - 1].Passages;
         int[] moved = [.. passages.Where(p => p.Segment >= FromSegment).Select(p => p.Segment + By)];
         if (moved.Length == 0)
         {
-            return new Objection($"run {Run} has nothing from segment {FromSegment} on", Form);
+            return new Objection(DrivingWords.RunHasNothingFromSegmentOn(Run, FromSegment), Form);
         }
 
         int last = study.Plan!.Route.Count;
@@ -82,8 +82,8 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
         int? taken = passages.Where(p => p.Segment < FromSegment).Select(p => (int?)p.Segment).FirstOrDefault(p => moved.Contains(p!.Value));
         return (beyond, taken) switch
         {
-            ({ } outside, _) => new Objection($"segment {outside} is not on the route of 1 to {last}", Form),
-            (_, { } occupied) => new Objection($"segment {occupied} has an entry already", "flag or undo it first, or shift from another segment"),
+            ({ } outside, _) => new Objection(DrivingWords.SegmentIsNotOnRouteOfTo(outside, last), Form),
+            (_, { } occupied) => new Objection(DrivingWords.SegmentHasEntryAlready(occupied), DrivingWords.FlagOrUndoItFirst),
             _ => null,
         };
     }

@@ -46,31 +46,31 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
     private static string? PlannedFor(int? step, ImmutableList<string>? shared) => step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
 
     private string? DoubtIn(Study study, int? step) => step is not { } place
-        ? "the order of the plan is driven to its end"
-        : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? $"the order asks for {asked} now" : null;
+        ? DrivingWords.OrderOfPlanIsDrivenToItsEnd
+        : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? DrivingWords.OrderAsksForNow(asked) : null;
 
     private Objection? ObjectionToRun(Study study)
     {
         if (study.RunOn is { } on)
         {
-            return new Objection($"run {on.Number} on {on.Code} is still on", "type 'end' to end it, then start the next");
+            return new Objection(DrivingWords.RunOnIsStillOn(on), DrivingWords.TypeEndToEndItThenStart);
         }
 
         SpecCode[] codes = study.Fitting is { } fitting ? [.. fitting.Codes] : [];
         return codes.Length == 0 || codes.Contains(Code)
             ? null
             : new Objection(
-                $"{Code} is no code of this study",
-                $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}{(study.CodeAsked is { } asked ? $"; the order asks for {asked} now" : "")}");
+                DrivingWords.IsNoCodeOfThisStudy(Code),
+                DrivingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)), study.CodeAsked is { } asked ? DrivingWords.AndOrderAsksForNow(asked) : ""));
     }
 
     private Objection? ObjectionToDriver(Study study) =>
         Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => Study.SamePerson(m.Name, Driver))
             ? null
-            : new Objection($"'{Driver}' is not in the crew", $"the crew is {string.Join(", ", plan.Crew.Select(m => m.Name))}");
+            : new Objection(DrivingWords.IsNotInCrew(Driver), DrivingWords.CrewIs(string.Join(", ", plan.Crew.Select(m => m.Name))));
 
     private Objection? ObjectionToCar(Study study) =>
         Car is null || study.Plan?.Cars is not { } cars || cars.Contains(Car, StringComparer.OrdinalIgnoreCase)
             ? null
-            : new Objection($"'{Car}' is no car of the plan", $"the cars are {string.Join(", ", cars)}");
+            : new Objection(DrivingWords.IsNoCarOfPlan(Car), DrivingWords.CarsAre(string.Join(", ", cars)));
 }

@@ -8,7 +8,7 @@ public static class RunText
 {
     private const string Driver = "driver=";
     private const string Car = "car=";
-    private const string Form = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
+    private const string Form = DrivingWords.TypeRunRunDriverRoOrRun;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -26,7 +26,7 @@ public static class RunText
     {
         if (words.Length < 2 || SpecCode.Parse(words[1]) is not { } code)
         {
-            return Parsed.No("a run is started on a three-digit code", Form);
+            return Parsed.No(DrivingWords.RunIsStartedOnCode, Form);
         }
 
         RunStarted run = new(code, null);
@@ -34,7 +34,7 @@ public static class RunText
         {
             if (ValueOf(word, Driver) is null && ValueOf(word, Car) is null)
             {
-                return Parsed.No($"'{word}' says neither who drives nor which car", Form);
+                return Parsed.No(DrivingWords.SaysNeitherWhoDrivesNorWhichCar(word), Form);
             }
 
             run = run with { Driver = ValueOf(word, Driver) ?? run.Driver, Car = ValueOf(word, Car) ?? run.Car };

@@ -12,8 +12,8 @@ public static class StopGate
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study switch
         {
-            { RunOn: { } run } => new Objection($"run {run.Number} is on", "mend it at the next stop, or type 'u' to take the last act back"),
-            { Runs.Count: 0 } => new Objection("nothing has been driven", "drive a run first"),
+            { RunOn: { } run } => new Objection(DrivingWords.RunIsOn(run), DrivingWords.MendItAtNextStop),
+            { Runs.Count: 0 } => new Objection(DrivingWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
             _ => null,
         });
     }

@@ -31,27 +31,27 @@ public static class StopText
     {
         string who = study.Plan?.Crew.FirstOrDefault(m => m.Seat == seat)?.Name ?? seat;
         return study.Notes.Count == 0
-            ? Parsed.No("there is no note yet", "type the note first: '; your words'")
+            ? Parsed.No(DrivingWords.ThereIsNoNoteYet, DrivingWords.TypeNoteFirstYour)
             : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who, study.Notes[^1].Mark.Strand));
     }
 
     private static Parsed Confirm(string[] words) => words.Length == 2 && PlaceIn(words[1]) is { } place
         ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment))
-        : Parsed.No("a reading is confirmed by run and segment", "type 'confirm 2.5' for run 2, segment 5");
+        : Parsed.No(DrivingWords.ReadingIsConfirmedByRunAndSegment, DrivingWords.TypeConfirmForRun);
 
     private static Parsed Correct(string[] words)
     {
-        const string Form = "type 'correct 2.5 58-60' for run 2, segment 5";
+        const string Form = DrivingWords.TypeCorrectForRun;
         if (words.Length < 3 || PlaceIn(words[1]) is not { } place)
         {
-            return Parsed.No("a correction names run and segment, then the reading", Form);
+            return Parsed.No(DrivingWords.CorrectionNamesRunAndSegment, Form);
         }
 
         return ReadingText.Parse(string.Join(' ', words.Skip(2))) switch
         {
             { Entry: ReadingTaken { Spoilt: null } reading } => Parsed.As(new ReadingCorrected(place.Run, place.Segment, reading.Levels)),
             { Objection: { } objection } => new Parsed(null, objection),
-            _ => Parsed.No("the correction is no reading alone", Form),
+            _ => Parsed.No(DrivingWords.CorrectionIsNoReadingAlone, Form),
         };
     }
 
@@ -59,7 +59,7 @@ public static class StopText
         words.Length == 3 && PlaceIn(words[1]) is { } place &&
         int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) && by is >= -1000 and <= 1000
             ? Parsed.As(new RunShifted(place.Run, place.Segment, by))
-            : Parsed.No("a shift names run and segment, then how far", "type 'shift 2.5 +1': from segment 5 of run 2, all one further on");
+            : Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.TypeShiftFromSegmentOfRun);
 
     private static (int Run, int Segment)? PlaceIn(string text) =>
         text.Split('.') is [var run, var segment] && Typed.Count(run) is { } r && Typed.Count(segment) is { } s ? (r, s) : null;

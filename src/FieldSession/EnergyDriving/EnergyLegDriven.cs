@@ -16,7 +16,7 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study)
-            ?? (study.RunOn is { } run ? new Objection($"run {run.Number} is on", "type 'end' first: a leg is typed at a stop") : null)
+            ?? (study.RunOn is { } run ? new Objection(EnergyDrivingWords.RunIsOn(run), EnergyDrivingWords.TypeEndFirst) : null)
             ?? ObjectionToCode(study)
             ?? ObjectionToOthers(study);
     }
@@ -41,12 +41,12 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
         string warning = WindWarning(after.Plan?.Limits ?? new Limits(), units);
         return new Echo(
-            $"leg {after.Legs.Count}, day {Figures.Day}, {Figures.Car} on {Figures.Code}: {Figures.Distance.OnTheRoadIn(units)}, {Figures.Energy}, {Figures.Consumption.In(units)}{spoilt}{warning}",
+            EnergyDrivingWords.LegDayOn(after, Figures.Day, Figures.Car, Figures.Code, Figures.Distance.OnTheRoadIn(units), Figures.Energy, Figures.Consumption.In(units), spoilt, warning),
             after.Legs.LastOrDefault()?.Doubt);
     }
 
     private string WindWarning(Limits limits, UnitSystem units) => Figures.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond
-        ? $"; look out: mean wind above {new WindSpeed(limits.WindWarnMetresPerSecond).In(units)}"
+        ? EnergyDrivingWords.AndLookOutMeanWindAbove(limits, units)
         : "";
 
     private Objection? ObjectionToCode(Study study)
@@ -57,16 +57,16 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
             return study.Overrides.Any(o => o.Check == RunChecks.Commitment)
                 ? null
                 : new Objection(
-                    "no codes are sealed, so the days would not be blind",
-                    $"let the custodian run 'seal' first, or go on with 'override {RunChecks.Commitment} WHY'",
+                    EnergyDrivingWords.NoCodesAreSealed,
+                    EnergyDrivingWords.LetCustodianRunSealFirst,
                     RunChecks.Commitment);
         }
 
         return codes.Contains(Figures.Code)
             ? null
             : new Objection(
-                $"{Figures.Code} is no code of this study",
-                $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}");
+                EnergyDrivingWords.IsNoCodeOfThisStudy(Figures.Code),
+                EnergyDrivingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
     }
 
     private Objection? ObjectionToOthers(Study study)
@@ -75,19 +75,19 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         {
             if (leg.Figures.Energy.Carrier != Figures.Energy.Carrier)
             {
-                return new Objection("the legs of this study are on another energy carrier", "kWh and fuel are not compared; start a study for each");
+                return new Objection(EnergyDrivingWords.LegsOfThisStudyAreOnAnotherEnergy, EnergyDrivingWords.KwhAndFuelAreNotCompared);
             }
 
             if (LegTimes.IsSame(leg.Figures, Figures))
             {
-                return new Objection($"leg {leg.Number} says the same already", "where it is another leg, add its start: at=09:10");
+                return new Objection(EnergyDrivingWords.LegSaysSameAlready(leg), EnergyDrivingWords.WhereItIsAnotherLeg);
             }
 
             if (LegTimes.Overlap(leg.Figures, Figures))
             {
                 return new Objection(
-                    $"car {Figures.Car} was on leg {leg.Number} at that time (day {leg.Figures.Day}, {LegTimes.InWords(leg.Figures)})",
-                    "mend the car, the day or the start time");
+                    EnergyDrivingWords.CarWasOnLegAtThatTime(Figures.Car, leg),
+                    EnergyDrivingWords.MendCarDayOrStartTime);
             }
         }
 

@@ -24,7 +24,7 @@ public static class LegDoubt
         double perHundredKm = leg.Consumption.PerHundredKm;
         return perHundredKm >= limits.ConsumptionLowest && perHundredKm <= limits.ConsumptionHighest
             ? null
-            : $"{leg.Consumption.In(study.Plan?.Units ?? UnitSystem.Metric)} is hard to believe";
+            : EnergyDrivingWords.IsHardToBelieve(leg.Consumption.In(study.Plan?.Units ?? UnitSystem.Metric));
     }
 
     private static string? OfCharge(LegFigures leg)
@@ -36,7 +36,7 @@ public static class LegDoubt
 
         double byCharge = charge.Of(usable).Reckoned;
         double allowed = (byCharge * MeterAgainstChargePercent / 100) + (2 * usable.Reckoned * charge.UncertaintyPercent / 100);
-        return Math.Abs(byCharge - leg.Energy.Reckoned) > allowed ? $"the meter says {leg.Energy}, the state of charge {byCharge:0.0} kWh" : null;
+        return Math.Abs(byCharge - leg.Energy.Reckoned) > allowed ? EnergyDrivingWords.MeterSaysStateOfChargeKwh(leg, byCharge) : null;
     }
 
     private static string? OfPlan(LegFigures leg, Study study)
@@ -48,18 +48,18 @@ public static class LegDoubt
 
         if (leg.Day > days.Count)
         {
-            return $"the plan has {days.Count} energy days";
+            return EnergyDrivingWords.PlanHasEnergyDays(days);
         }
 
         return days[leg.Day - 1].On(leg.Car) switch
         {
-            null => $"the plan has no car {leg.Car} on day {leg.Day}",
-            { } place when study.Fitting?.At(place) is { } code && code != leg.Code => $"the plan asks for {code} on {leg.Car} on day {leg.Day}",
+            null => EnergyDrivingWords.PlanHasNoCarOnDay(leg),
+            { } place when study.Fitting?.At(place) is { } code && code != leg.Code => EnergyDrivingWords.PlanAsksForOnOnDay(code, leg),
             _ => null,
         };
     }
 
     private static string? OfMethod(LegFigures leg, Study study) => study.Legs.Any(other => other.Figures.FromCharge != leg.FromCharge)
-        ? "meter and state of charge are mixed: they can differ by more than the specs do"
+        ? EnergyDrivingWords.MeterAndStateOfChargeAreMixed
         : null;
 }

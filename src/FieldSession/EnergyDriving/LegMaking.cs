@@ -59,8 +59,8 @@ public static class LegMaking
         { Day: null } => Missing("the day", "day=1"),
         { Car: null } => Missing("the car", "car=X"),
         { Code: null } => Missing("the code", "code=417"),
-        { Distance: null } => Missing("the distance", "km=212.4 (or mi=132)"),
-        { Energy: null, ChargeAtStart: null } => Missing("the energy", "kwh=38.0, soc=80-31 with usable=75, l= or gal="),
+        { Distance: null } => Missing("the distance", EnergyDrivingWords.KmOrMi),
+        { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.KwhSocWithUsableOrGal),
         _ => null,
     };
 
@@ -73,19 +73,19 @@ public static class LegMaking
 
         if (charge.Percent <= 0)
         {
-            string rise = charge.Percent < 0 ? "rises" : "does not fall";
-            return new Objection($"the state of charge {rise} on this leg ({charge.Start.Percent:0.#} to {charge.End.Percent:0.#} %)", "give start, then end: soc=80-31; charging ends a leg");
+            string rise = charge.Percent < 0 ? "rises" : EnergyDrivingWords.DoesNotFall;
+            return new Objection(EnergyDrivingWords.StateOfChargeOnThisLeg(rise, charge), EnergyDrivingWords.GiveStartThenEndSocCharging);
         }
 
         return draft.Energy is null && usable is not { Carrier: EnergyCarrier.Electricity }
-            ? new Objection("the state of charge says no energy without the usable capacity", "add usable=75 (kWh), or set usable_kwh in the plan")
+            ? new Objection(EnergyDrivingWords.StateOfChargeSaysNoEnergyWithoutUsable, EnergyDrivingWords.AddUsableKwhOrSetInPlan)
             : null;
     }
 
     private static Objection? ObjectionToCapacity(LegDraft draft, Energy? usable) =>
         draft.Energy is { } energy && usable is { } capacity && energy.Carrier == capacity.Carrier && energy.Reckoned > capacity.Reckoned
-            ? new Objection($"{energy} is more than the usable {capacity}", "look at the meter again; a leg ends where the car is charged or filled")
+            ? new Objection(EnergyDrivingWords.IsMoreThanUsable(energy, capacity), EnergyDrivingWords.LookAtMeterAgain)
             : null;
 
-    private static Objection Missing(string what, string instead) => new($"the leg does not say {what}", $"add {instead}");
+    private static Objection Missing(string what, string instead) => new(EnergyDrivingWords.LegDoesNotSay(what), $"add {instead}");
 }

@@ -21,28 +21,28 @@ public static class LegParts
     /// <summary>The parts.</summary>
     public static ImmutableArray<LegPart> All { get; } =
     [
-        new("day", "a whole number from 1", (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
-        new("car", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
+        new("day", EnergyDrivingWords.WholeNumberFrom, (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
+        new("car", EnergyDrivingWords.NameOfAtMostLetters, (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
         new("code", "a three-digit code", (leg, text, _) => SpecCode.Parse(text) is { } code ? leg with { Code = code } : null),
-        new("driver", "a name of at most 40 letters", (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
-        Number("km", "kilometres above 0, at most 1000", (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
-        Number("mi", "miles above 0, at most 621", (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
+        new("driver", EnergyDrivingWords.NameOfAtMostLetters, (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
+        Number("km", EnergyDrivingWords.KilometresAboveAtMost, (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
+        Number("mi", EnergyDrivingWords.MilesAboveAtMost, (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
         Amount("kwh", EnergyUnit.KilowattHour),
         Amount("l", EnergyUnit.Litre),
         Amount("gal", EnergyUnit.UsGallon),
         Amount("impgal", EnergyUnit.ImperialGallon),
-        Number("read", "the step of the energy's display in its unit, such as 0.1", (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
-        new("soc", "percent at the start and the end, such as 80-31", (leg, text, _) => Charge(leg, text)),
-        Number("step", "the step of the display in percent, above 0, at most 10", (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
-        Number("usable", "usable capacity in kWh, above 0", (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
-        Number("tank", "usable litres of the tank, above 0", (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
-        new("t0", "air at the start, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
-        new("t1", "air at the end, in the plan's units", (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
-        new("wind", "mean wind, in the plan's units", (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
-        Number("kmh", "mean speed in km/h, above 0, at most 300", (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
-        Number("mph", "mean speed in mph, above 0, at most 186", (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
-        new("at", "the time it began, such as 09:10", (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
-        Number("min", "minutes it took, above 0, at most 1440", (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
+        Number("read", EnergyDrivingWords.StepOfEnergysDisplayInItsUnit, (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
+        new("soc", EnergyDrivingWords.PercentAtStartAndEnd, (leg, text, _) => Charge(leg, text)),
+        Number("step", EnergyDrivingWords.StepOfDisplayInPercent, (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
+        Number("usable", EnergyDrivingWords.UsableCapacityInKwh, (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
+        Number("tank", EnergyDrivingWords.UsableLitresOfTank, (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
+        new("t0", EnergyDrivingWords.AirAtStart, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
+        new("t1", EnergyDrivingWords.AirAtEnd, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
+        new("wind", EnergyDrivingWords.MeanWindInPlansUnits, (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
+        Number("kmh", EnergyDrivingWords.MeanSpeedInAbove, (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
+        Number("mph", EnergyDrivingWords.MeanSpeedInMph, (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
+        new("at", EnergyDrivingWords.TimeItBegan, (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
+        Number("min", EnergyDrivingWords.MinutesItTook, (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
     ];
 
     /// <summary>The part of a name in an entry line; null: none.</summary>
@@ -67,7 +67,7 @@ public static class LegParts
 
     private static LegPart Amount(string name, EnergyUnit unit) => new(
         name,
-        "an amount above 0",
+        EnergyDrivingWords.AmountAbove,
         (leg, text, _) => Typed.Number(text) is { } amount ? leg with { Energy = Energy.Of(amount, unit), EnergyStep = StepOf(text) } : null);
 
     private static bool IsName(string text) => text.Length is > 0 and <= LongestName && !text.Contains('=', StringComparison.Ordinal);

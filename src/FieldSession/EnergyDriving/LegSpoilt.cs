@@ -18,7 +18,7 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (Leg >= 1 && Leg <= study.Legs.Count
             ? null
-            : new Objection($"there is no leg {Leg}", "flag a leg by its number: 'leg 3 w words'"));
+            : new Objection(EnergyDrivingWords.ThereIsNoLeg(Leg), EnergyDrivingWords.FlagLegByItsNumber));
     }
 
     /// <inheritdoc/>
@@ -39,7 +39,7 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
 
         EnergyLeg leg = study.Legs[Leg - 1];
         EnergyLeg changed = leg with { Spoilt = Cause is { } cause ? new Spoiling(cause, Words, IsLate(study, leg)) : null };
-        return (study with { Legs = study.Legs.SetItem(Leg - 1, changed) }).Undoably(study, mark, $"flag on leg {Leg}");
+        return (study with { Legs = study.Legs.SetItem(Leg - 1, changed) }).Undoably(study, mark, EnergyDrivingWords.FlagOnLeg(Leg));
     }
 
     /// <inheritdoc/>
@@ -48,8 +48,8 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
         ArgumentNullException.ThrowIfNull(after);
         bool late = Leg >= 1 && Leg <= after.Legs.Count && after.Legs[Leg - 1].Spoilt is { Late: true };
         return new Echo(Cause is { } cause
-            ? $"leg {Leg} spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}{(late ? ", flagged late: used in the sensitivity result only" : "")}"
-            : $"leg {Leg} is clean again");
+            ? EnergyDrivingWords.LegSpoiltBy(Leg, cause, Words is null ? "" : $": {Words}", late ? EnergyDrivingWords.AndFlaggedLateUsedInSensitivityResult : "")
+            : EnergyDrivingWords.LegIsCleanAgain(Leg));
     }
 
     private static bool IsLate(Study study, EnergyLeg leg) =>

@@ -11,9 +11,9 @@ namespace FieldSession.EnergyDriving;
 public static class LegText
 {
     /// <summary>How a leg is typed.</summary>
-    public const string Form = "type 'leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10'";
+    public const string Form = EnergyDrivingWords.TypeLegDayCarCodeKmKwhWind;
 
-    private const string FlagForm = "type 'leg 3 w words' to flag leg 3; the causes are t w s r n e";
+    private const string FlagForm = EnergyDrivingWords.TypeLegWordsToFlagLeg;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -38,7 +38,7 @@ public static class LegText
             string[] halves = word.Split('=', 2);
             if (LegParts.Named(halves[0]) is not { } part || !said.Add(part.Name))
             {
-                return Parsed.No(Unknown(halves[0]), $"the parts are {string.Join(", ", LegParts.All.Select(p => p.Name))}");
+                return Parsed.No(Unknown(halves[0]), EnergyDrivingWords.PartsAre(string.Join(", ", LegParts.All.Select(p => p.Name))));
             }
 
             (draft, string? wrong) = LegParts.With(draft, part, halves[1], study.Plan?.Units ?? UnitSystem.Metric);
@@ -50,7 +50,7 @@ public static class LegText
 
         if (Spoiling(words[parts..]) is not { } spoilt)
         {
-            return Parsed.No($"'{words[parts]}' is neither a part such as km=212.4 nor a cause letter", Form);
+            return Parsed.No(EnergyDrivingWords.IsNeitherPartSuchAsKmNorCause(words, parts), Form);
         }
 
         return LegMaking.Of(draft, study.Plan, text.Trim(), out Objection? objection) is { } figures
@@ -59,7 +59,7 @@ public static class LegText
     }
 
     private static string Unknown(string name) =>
-        LegParts.Named(name) is null ? $"'{name}' is no part of a leg" : $"'{name}' stands there twice";
+        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.StandsThereTwice(name);
 
     private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) => words switch
     {
@@ -73,12 +73,12 @@ public static class LegText
     {
         if (number > study.Legs.Count)
         {
-            return Parsed.No($"there is no leg {number}", FlagForm);
+            return Parsed.No(EnergyDrivingWords.ThereIsNoLeg2(number), FlagForm);
         }
 
         if (Spoiling(words) is not { Cause: { } cause } spoilt)
         {
-            return Parsed.No("a flag names the leg and the cause", FlagForm);
+            return Parsed.No(EnergyDrivingWords.FlagNamesLegAndCause, FlagForm);
         }
 
         bool sameAgain = study.Legs[number - 1].Spoilt?.Cause == cause && spoilt.Words is null;

@@ -34,7 +34,7 @@ public static class LegTimes
         ArgumentNullException.ThrowIfNull(leg);
         if (leg.At is not { } at)
         {
-            return "time not noted";
+            return EnergyDrivingWords.TimeNotNoted;
         }
 
         string start = at.ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -17,9 +17,9 @@ public sealed record FlagTakenBack(int Reading, string? Strand = null) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = null }).Undoably(study, mark, "flag taken back");
+        return Flags.With(study, Place, reading => reading with { Spoilt = null }).Undoably(study, mark, FlaggingWords.FlagTakenBack);
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new($"{Flags.InWords(after, Place)} is clean again");
+    public override Echo EchoIn(Study before, Study after) => new(FlaggingWords.IsCleanAgain(Flags.InWords(after, Place)));
 }

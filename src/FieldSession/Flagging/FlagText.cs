@@ -9,7 +9,7 @@ namespace FieldSession.Flagging;
 /// </summary>
 public static class FlagText
 {
-    private const string Form = "type 'flag 2.5 t words' for run 2, segment 5; the causes are t w s r n e";
+    private const string Form = FlaggingWords.TypeFlagWordsForRun;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -25,7 +25,7 @@ public static class FlagText
         {
             return study.LastRun?.LastReading is { } last
                 ? Toggle(last, cause, words.Skip(1))
-                : Parsed.No("there is no reading to flag", "type the reading first, then the letter");
+                : Parsed.No(FlaggingWords.ThereIsNoReadingToFlag, FlaggingWords.TypeReadingFirst);
         }
 
         return Typed.Is(words[0], "flag") ? Chosen(study, words) : null;
@@ -36,12 +36,12 @@ public static class FlagText
         string[] place = words.Length >= 3 ? words[1].Split('.') : [];
         if (place.Length != 2 || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
         {
-            return Parsed.No("a flag names run, segment and cause", Form);
+            return Parsed.No(FlaggingWords.FlagNamesRun, Form);
         }
 
         return ReadingAt(study, place[0], place[1]) is { } reading
             ? Toggle(reading, cause, words.Skip(3))
-            : Parsed.No($"there is no reading {words[1]}", Form);
+            : Parsed.No(FlaggingWords.ThereIsNoReading(words), Form);
     }
 
     private static Reading? ReadingAt(Study study, string typedRun, string typedSegment) =>

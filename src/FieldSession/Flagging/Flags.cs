@@ -31,7 +31,7 @@ public static class Flags
     /// <summary>What stands against flagging a reading now; null: nothing.</summary>
     public static Objection? ObjectionTo(Study study, LineName line) =>
         Gate.WhileDataAreOpen(study) ?? (Find(study, line) is null
-            ? new Objection($"line {line.Line} is no reading", "flag the last reading, or one by run and segment: 'flag 2.5 t words'")
+            ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagLastReading)
             : null);
 
     /// <summary>The study with one reading changed.</summary>
@@ -53,7 +53,7 @@ public static class Flags
     {
         ArgumentNullException.ThrowIfNull(study);
         return Find(study, line) is { } found && study.Plan is { } plan
-            ? $"{found.Reading.Levels} dB on {found.Reading.Segment} {plan.Route[found.Reading.Segment - 1].Name}, run {found.Run.Number}"
+            ? FlaggingWords.DbOnRun(found, plan.Route[found.Reading.Segment - 1].Name)
             : $"line {line.Line}";
     }
 }

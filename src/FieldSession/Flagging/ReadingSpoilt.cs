@@ -31,7 +31,7 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        string late = Flags.Find(after, Place) is { Reading.Spoilt.Late: true } ? ", flagged late: used in the sensitivity result only" : "";
+        string late = Flags.Find(after, Place) is { Reading.Spoilt.Late: true } ? FlaggingWords.AndFlaggedLateUsedInSensitivityResult : "";
         return new Echo($"{Flags.InWords(after, Place)} spoilt by {Cause.Word()}{(Words is null ? "" : $": {Words}")}{late}");
     }
 }

@@ -21,7 +21,7 @@ internal static class AnotherHand
         catch (Exception fault) when (IsOfFigures(fault))
         {
             throw new InvalidDataException(
-                $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so it was made by another hand. Nothing was changed.",
+                JournalWords.LineOfStrandCantBeItsHash(line, fault),
                 fault);
         }
     }

@@ -9,15 +9,15 @@ public sealed record EntryByNewerProgram(string Kind, int Version) : Entry
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        new($"this program does not know entries of kind '{Kind}' version {Version}", "use a newer program");
+        new(JournalWords.ThisProgramDoesNotKnowEntriesOfKind(Kind, Version), JournalWords.UseNewerProgram);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study with { ReadOnlyBecause = $"line {mark.Number} is an entry '{Kind}' version {Version} by a newer program" };
+        return study with { ReadOnlyBecause = JournalWords.LineIsEntryVersionByNewerProgram(mark, Kind, Version) };
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new($"entry '{Kind}' by a newer program");
+    public override Echo EchoIn(Study before, Study after) => new(JournalWords.EntryByNewerProgram(Kind));
 }

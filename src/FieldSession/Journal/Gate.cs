@@ -11,10 +11,10 @@ public static class Gate
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
-            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
-            { Opening: not null } => new Objection("the key is open: only notes can be added", "type '; your words'"),
-            { Predictions.Count: > 0 } => new Objection("predictions are locked: the data are frozen", "type '; your words' to add a note"),
+            { ReadOnlyBecause: { } because } => new Objection(because, JournalWords.UseNewerProgram),
+            { Plan: null } => new Objection(JournalWords.StudyHasNoPlan, JournalWords.MakeItWithStartFirst),
+            { Opening: not null } => new Objection(JournalWords.KeyIsOpen, JournalWords.TypeYourWords),
+            { Predictions.Count: > 0 } => new Objection(JournalWords.PredictionsAreLocked, JournalWords.TypeYourWordsToAddNote),
             _ => null,
         };
     }
@@ -27,6 +27,6 @@ public static class Gate
     }
 
     private static Objection NoRun(Study study) => new(
-        "no run is on",
-        study.CodeAsked is { } asked ? $"type 'run {asked}' to start run {study.Runs.Count + 1}" : "start one with 'run CODE'");
+        JournalWords.NoRunIsOn,
+        study.CodeAsked is { } asked ? JournalWords.TypeRunToStartRun(asked, study) : JournalWords.StartOneWithRunCode);
 }

@@ -20,12 +20,12 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
-            { Opening: not null } => new Objection("the key is open: how a conflict is settled can no longer be decided blind", "type '; your words' to add a note"),
-            { RunOn: { } run } => new Objection($"run {run.Number} is on", "settle it at the next stop"),
-            _ when !study.Conflicts.Exists(IsMeant) => new Objection("there is no such conflict", "'review' lists them"),
+            { ReadOnlyBecause: { } because } => new Objection(because, MergingWords.UseNewerProgram),
+            { Opening: not null } => new Objection(MergingWords.KeyIsOpen, MergingWords.TypeYourWordsToAddNote),
+            { RunOn: { } run } => new Objection(MergingWords.RunIsOn(run), MergingWords.SettleItAtNextStop),
+            _ when !study.Conflicts.Exists(IsMeant) => new Objection(MergingWords.ThereIsNoSuchConflict, MergingWords.ReviewListsThem),
             _ when Counts == ConflictSide.Both && Kind is ConflictKind.SamePrediction or ConflictKind.SamePlanPart => new Objection(
-                "one of the two has to count", "type 'settle 1 first because WHY' or 'settle 1 second because WHY'"),
+                MergingWords.OneOfTwoHasToCount, MergingWords.TypeSettleFirstBecauseWhyOrSettleSecond),
             _ => null,
         };
     }
@@ -46,10 +46,10 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     // A line that a decision leaves out as a whole is never told beside the other one, so only the decision knows that there were two.
     private Conflict Past(LineMark mark) => new(Kind, MarkOf(First, mark), MarkOf(Second, mark), Kind switch
     {
-        ConflictKind.SamePlanPart => "one part of the plan was changed in two ways",
-        ConflictKind.SamePrediction => "one person's prediction was locked on both laptops",
-        ConflictKind.SameShift => "one run was shifted on both laptops",
-        _ => "laptops did what both can't have meant",
+        ConflictKind.SamePlanPart => MergingWords.OnePartOfPlanWasChangedInTwo,
+        ConflictKind.SamePrediction => MergingWords.OnePersonsPredictionWasLockedOnBothLaptops,
+        ConflictKind.SameShift => MergingWords.OneRunWasShiftedOnBothLaptops,
+        _ => MergingWords.LaptopsDidWhatBothCantHaveMeant,
     });
 
     private static LineMark MarkOf(LineName name, LineMark decided) => new(name.Line, decided.At) { Strand = name.Strand };
@@ -67,8 +67,8 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     /// <summary>A decision in words.</summary>
     public static string InWords(ConflictSide side) => side switch
     {
-        ConflictSide.First => "the first counts",
-        ConflictSide.Second => "the second counts",
+        ConflictSide.First => MergingWords.FirstCounts,
+        ConflictSide.Second => MergingWords.SecondCounts,
         _ => "both count",
     };
 

@@ -6,7 +6,7 @@ namespace FieldSession.Merging;
 /// <summary>Reads <c>settle 1 first because the other laptop was a try</c>: which side of a conflict counts, and why.</summary>
 public static class SettleText
 {
-    private const string Form = "type 'settle 1 first because WHY', or 'second', or 'both'";
+    private const string Form = MergingWords.TypeSettleFirstBecauseWhy;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -20,7 +20,7 @@ public static class SettleText
 
         return words is [_, var typed, var which, var because, _, ..] && Typed.Count(typed) is { } number && SideIn(which) is { } side && Typed.Is(because, "because")
             ? Settled(study, number, side, string.Join(' ', words.Skip(4)))
-            : Parsed.No("a decision names the conflict, the side that counts, and why", Form);
+            : Parsed.No(MergingWords.DecisionNamesConflict, Form);
     }
 
     private static Parsed Settled(Study study, int number, ConflictSide side, string reason)
@@ -28,7 +28,7 @@ public static class SettleText
         if (number > study.Conflicts.Count)
         {
             return Parsed.No(
-                study.Conflicts.IsEmpty ? "no laptops are in conflict" : $"there is no conflict {number}; there are 1 to {study.Conflicts.Count}", Form);
+                study.Conflicts.IsEmpty ? MergingWords.NoLaptopsAreInConflict : MergingWords.ThereIsNoConflict(number, study), Form);
         }
 
         Conflict conflict = study.Conflicts[number - 1];

@@ -18,7 +18,7 @@ public sealed record StrandEnd(string Strand, int Line, string Hash);
 public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => new("a laptop takes note of the others' lines by itself", "type the act");
+    public override Objection? ObjectionIn(Study study) => new(MergingWords.LaptopTakesNoteOfOthersLinesByItself, MergingWords.TypeAct);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
@@ -37,7 +37,7 @@ public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) =>
-        new($"this laptop takes note of {Ends.Sum(end => end.Line)} lines of {Ends.Count} other strand{(Ends.Count == 1 ? "" : "s")}");
+        new(MergingWords.ThisLaptopTakesNoteOfLinesOfOther(Ends.Sum(end => end.Line), Ends.Count, Ends.Count == 1 ? "" : "s"));
 
     private static string? OnDisk(LineMark mark, Study study) => mark.Strand ?? study.FirstStrand;
 }

@@ -17,9 +17,9 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.Runs.Count > 0
-            ? new Objection("run 1 has begun: what the archive lends is decided before it", "go on without it, or give it to 'compare --archive' to look at")
+            ? new Objection(PlanningWords.RunHasBegun, PlanningWords.GoOnWithoutItOrGive)
             : Lines.Count == 0
-            ? new Objection("no finished study of this crew and loop is in the archive", "drive without it; this day will be the first of it")
+            ? new Objection(PlanningWords.NoFinishedStudyOfThisCrewAndLoop, PlanningWords.DriveWithoutItThisDay)
             : null);
     }
 
@@ -35,6 +35,6 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     {
         int days = Lines.Select(line => line.Day).Distinct().Count();
         double nu = Lines.Where(line => line.Group == "steady").Sum(line => line.NuRun);
-        return new Echo($"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {From} (steady segments: {nu:0} degrees of freedom); it stands in the report");
+        return new Echo(PlanningWords.RepeatabilityOfEarlierIsTakenFromSteady(days, days == 1 ? "" : "s", From, nu));
     }
 }

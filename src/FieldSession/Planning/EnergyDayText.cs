@@ -21,20 +21,20 @@ public static class EnergyDayText
             string[] halves = word.Split('=');
             if (halves is not [{ Length: > 0 } car, var place] || OrderText.Parse(place, specCount, out _) is not [var only])
             {
-                objection = No($"'{word}' is no car with its place");
+                objection = No(PlanningWords.IsNoCarWithItsPlace(word));
                 return null;
             }
 
             if (fits.Any(fit => Study.SamePerson(fit.Car, car)))
             {
-                objection = No($"car {car} stands there twice");
+                objection = No(PlanningWords.CarStandsThereTwice(car));
                 return null;
             }
 
             fits.Add(new CarFit(car, only));
         }
 
-        objection = fits.Count == 0 ? No("the day names no car") : null;
+        objection = fits.Count == 0 ? No(PlanningWords.DayNamesNoCar) : null;
         return objection is null ? new EnergyDay([.. fits]) : null;
     }
 
@@ -46,7 +46,7 @@ public static class EnergyDayText
         int[] alone = [.. days.Index().Where(day => day.Item.Fits.Count < 2).Select(day => day.Index + 1)];
         if (alone.Length > 0)
         {
-            doubts.Add($"on day {string.Join(", ", alone)} one car drives alone: days are not comparable, only cars side by side on one day are");
+            doubts.Add(PlanningWords.OnDayOneCarDrivesAlone(string.Join(", ", alone)));
         }
 
         ImmutableList<CarFit> fits = [.. days.SelectMany(day => day.Fits)];
@@ -55,12 +55,12 @@ public static class EnergyDayText
             // a swap puts one code on at least two of the cars
             if (place.Select(fit => fit.Car.ToUpperInvariant()).Distinct().Count() < 2)
             {
-                doubts.Add($"place {place.Key} stays on one car: tyres and car cannot be told apart; swap them between the cars half-way");
+                doubts.Add(PlanningWords.PlaceStaysOnOneCar(place));
             }
         }
 
         return doubts;
     }
 
-    private static Objection No(string why) => new(why, "a day names its cars with their places, such as \"X=R Y=1\"");
+    private static Objection No(string why) => new(why, PlanningWords.DayNamesItsCarsWithTheirPlaces);
 }

@@ -18,15 +18,15 @@ public static class OrderText
     public static ImmutableList<Place>? Parse(string text, int specCount, out Objection? objection)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string allowed = $"places are R and 1 to {specCount - 1}, such as 'R 1 R 1 R'";
+        string allowed = PlanningWords.PlacesAreAndToSuchAsR(specCount);
         string[] words = text.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        objection = words.Length is 0 or > MostRuns ? new Objection($"the order names {words.Length} runs", $"{allowed}; at most {MostRuns} runs") : null;
+        objection = words.Length is 0 or > MostRuns ? new Objection(PlanningWords.OrderNamesRuns(words), PlanningWords.AndAtMostRuns(allowed, MostRuns)) : null;
         List<Place> order = [];
         foreach (string word in objection is null ? words : [])
         {
             if (PlaceOf(word, specCount) is not Place place)
             {
-                objection = new Objection($"the order names the unknown place '{word}'", allowed);
+                objection = new Objection(PlanningWords.OrderNamesUnknownPlace(word), allowed);
                 return null;
             }
 

@@ -23,7 +23,7 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
         }
 
         return study.RunOn is { } run
-            ? new Objection($"run {run.Number} is on", "amend the plan at the next stop")
+            ? new Objection(PlanningWords.RunIsOn(run), PlanningWords.AmendPlanAtNextStop)
             : PlanParts.Change(study.Plan!, What, To, study.Runs.Count > 0).Objection;
     }
 
@@ -44,7 +44,7 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(before);
-        string kind = before.Runs.Count == 0 ? "plan changed before run 1" : $"plan amended after run {before.Runs.Count}";
-        return new Echo($"{kind}: {What} from {From} to {To}, because {Reason}; it stands in the report");
+        string kind = before.Runs.Count == 0 ? PlanningWords.PlanChangedBeforeRun : PlanningWords.PlanAmendedAfterRun(before);
+        return new Echo(PlanningWords.AndFromToBecauseItStandsInReport(kind, What, From, To, Reason));
     }
 }

@@ -13,7 +13,7 @@ public sealed record PlanMade(Plan Plan) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study.Stage is Stage.Empty or Stage.Planned
             ? null
-            : new Objection("the plan is frozen once codes are sealed", "change a part of it with 'amend WHAT=VALUE because WHY', or start a new study");
+            : new Objection(PlanningWords.PlanIsFrozenOnceCodesAreSealed, PlanningWords.ChangePartOfItWithAmendWhatValue);
     }
 
     /// <inheritdoc/>
@@ -25,5 +25,5 @@ public sealed record PlanMade(Plan Plan) : Entry
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        $"plan of study {Plan.StudyName}: {Plan.SpecCount} specs, {Plan.Route.Count} segments, order {string.Join(' ', Plan.Order)}");
+        PlanningWords.PlanOfStudy(Plan.StudyName, Plan.SpecCount, Plan.Route.Count, string.Join(' ', Plan.Order)));
 }

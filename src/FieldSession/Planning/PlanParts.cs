@@ -47,14 +47,14 @@ public static class PlanParts
         return what switch
         {
             "question" when to.Length is > 0 and <= LongestQuestion => (plan with { Question = to }, null),
-            "question" => No("the question is empty or too long", $"write it in 1 to {LongestQuestion} characters"),
+            "question" => No(PlanningWords.QuestionIsEmptyOrTooLong, PlanningWords.WriteItInToCharacters(LongestQuestion)),
             "main_measure" => Measure(plan, to),
             "main_segments" when to == NoSegments => (plan with { MainSegments = null }, null),
             "main_segments" => Segments(plan, to),
             "margin_db" => Margin(to, margin => plan with { MarginDb = margin }),
             "impact_margin_db" => Margin(to, margin => plan with { ImpactMarginDb = margin }),
             "order" => Order(plan, to, isAppendOnly),
-            _ => No($"'{what}' is no part of the plan that can be amended", $"the parts are {string.Join(", ", Words)}"),
+            _ => No(PlanningWords.IsNoPartOfPlanThatCanBeAmended(what), PlanningWords.PartsAre(string.Join(", ", Words))),
         };
     }
 
@@ -62,12 +62,12 @@ public static class PlanParts
     {
         if (!Enum.TryParse(to, ignoreCase: true, out MainMeasure measure) || !Enum.IsDefined(measure) || char.IsAsciiDigit(to[0]))
         {
-            return No($"'{to}' is no main measure", "it is steady, impact or all");
+            return No(PlanningWords.IsNoMainMeasure(to), PlanningWords.ItIsSteady);
         }
 
         IEnumerable<Segment> main = plan.Route.Where(segment => plan.MainSegments?.Contains(segment.Name) == true);
         return MainSegmentNames.AgainstMeasure(main, measure) is { } against
-            ? No(against.Why, "amend main_segments=- first, then the measure, then the segments")
+            ? No(against.Why, PlanningWords.AmendFirstThenMeasureThenSegments)
             : (plan with { MainMeasure = measure }, null);
     }
 
@@ -81,7 +81,7 @@ public static class PlanParts
     private static (Plan? Plan, Objection? Objection) Margin(string to, Func<double, Plan> changed) =>
         Typed.Number(to) is > 0 and <= LargestMarginDb and var margin
             ? (changed(margin), null)
-            : No($"'{to}' is no margin", $"give dB above 0 and up to {LargestMarginDb}, such as 1.5");
+            : No(PlanningWords.IsNoMargin(to), PlanningWords.GiveDbAboveAndUpToSuchAs(LargestMarginDb));
 
     private static (Plan? Plan, Objection? Objection) Order(Plan plan, string to, bool isAppendOnly)
     {
@@ -92,7 +92,7 @@ public static class PlanParts
 
         bool isAppended = order.Count > plan.Order.Count && order.Take(plan.Order.Count).SequenceEqual(plan.Order);
         return isAppendOnly && !isAppended
-            ? No("runs have been driven by the order: it can only grow at its end", $"type the whole order, beginning with '{Now(plan, "order")}'")
+            ? No(PlanningWords.RunsHaveBeenDrivenByOrder, PlanningWords.TypeWholeOrder(Now(plan, "order")))
             : (plan with { Order = order }, null);
     }
 

@@ -29,11 +29,11 @@ public sealed record PredictionLocked(
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
-            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
-            { Opening: not null } => new Objection("the key is open", "a prediction comes before it"),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
-            _ when study.Unsettled.Any() => new Objection("laptops are in conflict", "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts"),
+            { ReadOnlyBecause: { } because } => new Objection(because, PredictingWords.UseNewerProgram),
+            { Plan: null } => new Objection(PredictingWords.StudyHasNoPlan, PredictingWords.MakeItWithStartFirst),
+            { Opening: not null } => new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeIt),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(PredictingWords.RunIsStillOn(run), PredictingWords.TypeEndOrFinishItFirst),
+            _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleItFirst),
             _ => ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study),
         };
     }
@@ -52,8 +52,8 @@ public sealed record PredictionLocked(
         ArgumentNullException.ThrowIfNull(after);
         string[] open = [.. after.StillToPredict.Select(m => m.Name)];
         return new Echo(open.Length == 0
-            ? $"prediction of {Person} locked; all are locked, the key can be opened"
-            : $"prediction of {Person} locked and hidden; still open: {string.Join(", ", open)}");
+            ? PredictingWords.PredictionOfLocked(Person)
+            : PredictingWords.PredictionOfLockedAndHidden(Person, string.Join(", ", open)));
     }
 
     private static Objection? ObjectionToDay(Study study)
@@ -61,8 +61,8 @@ public sealed record PredictionLocked(
         SpecCode[] undriven = [.. UndrivenIn(study)];
         return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(
-                !study.IsAnythingDriven ? "nothing has been driven" : $"{string.Join(", ", undriven)} has not been driven",
-                "drive every code before predicting")
+                !study.IsAnythingDriven ? PredictingWords.NothingHasBeenDriven : PredictingWords.HasNotBeenDriven(string.Join(", ", undriven)),
+                PredictingWords.DriveEveryCodeBeforePredicting)
             : RunChecks.AgainstPredicting(study);
     }
 
@@ -79,11 +79,11 @@ public sealed record PredictionLocked(
     {
         if (!study.Plan!.Crew.Any(m => Study.SamePerson(m.Name, Person)))
         {
-            return new Objection($"'{Person}' is not in the crew", $"the crew is {string.Join(", ", study.Plan.Crew.Select(m => m.Name))}");
+            return new Objection(PredictingWords.IsNotInCrew(Person), PredictingWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
         }
 
         return study.Predictions.Any(p => Study.SamePerson(p.Person, Person))
-            ? new Objection($"{Person} has locked a prediction already", "it can't be changed")
+            ? new Objection(PredictingWords.HasLockedPredictionAlready(Person), PredictingWords.ItCantBeChanged)
             : null;
     }
 
@@ -91,13 +91,13 @@ public sealed record PredictionLocked(
     {
         if (Sure is < 1 or > PredictionScale.Steps || SurePercent is < 1 or > 100)
         {
-            return new Objection($"{(SurePercent is { } percent ? $"{percent} %" : Sure)} does not say how sure", "give 1 (a guess) to 5 (certain), or 1% to 100%");
+            return new Objection(PredictingWords.DoesNotSayHowSure(SurePercent is { } percent ? $"{percent} %" : Sure), PredictingWords.GiveGuessToCertainOrTo);
         }
 
         SpecCode[] codes = [.. study.DrivenCodes];
         SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
         return stranger is { } code
-            ? new Objection($"{code} is no code that was driven", $"the codes are {string.Join(", ", codes)}")
+            ? new Objection(PredictingWords.IsNoCodeThatWasDriven(code), PredictingWords.CodesAre(string.Join(", ", codes)))
             : null;
     }
 }

@@ -10,7 +10,7 @@ namespace FieldSession.Predicting;
 public static class PredictionText
 {
     /// <summary>How a prediction is typed.</summary>
-    public const string Form = "type 'predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words'";
+    public const string Form = PredictingWords.TypePredictTamFeatureSureQuieterPayNoBecause;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -23,7 +23,7 @@ public static class PredictionText
 
         if (words.Length < 4)
         {
-            return Parsed.No("a prediction names the person, the code with the feature, and how sure", Form);
+            return Parsed.No(PredictingWords.PredictionNamesPerson, Form);
         }
 
         int parts = 2;
@@ -48,31 +48,31 @@ public static class PredictionText
         string? stranger = answers.Keys.FirstOrDefault(k => k is not ("feature" or "sure" or "quieter" or "pay" or "because"));
         if (stranger is not null)
         {
-            return Parsed.No($"'{stranger}' is no part of a prediction", Form);
+            return Parsed.No(PredictingWords.IsNoPartOfPrediction(stranger), Form);
         }
 
         if (SpecCode.Parse(answers.GetValueOrDefault("feature", "")) is not { } feature)
         {
-            return Parsed.No("the code with the feature is missing or no three-digit code", Form);
+            return Parsed.No(PredictingWords.CodeWithFeatureIsMissingOrNoCode, Form);
         }
 
         if (PredictionScale.Read(answers.GetValueOrDefault("sure", "")) is not { } sure)
         {
-            return Parsed.No("how sure is 1 (a guess) to 5 (certain), or per cent such as 80%", Form);
+            return Parsed.No(PredictingWords.HowSureIsGuess, Form);
         }
 
         SpecCode? quieter = SpecCode.Parse(answers.GetValueOrDefault("quieter", ""));
         if (quieter is null && answers.ContainsKey("quieter"))
         {
-            return Parsed.No($"'{answers["quieter"]}' is no three-digit code", Form);
+            return Parsed.No(PredictingWords.IsNoCode(answers["quieter"]), Form);
         }
 
         (bool Known, bool? Value) pay = YesNo(answers.GetValueOrDefault("pay", ""));
         PredictionBasis? basis = Basis(answers.GetValueOrDefault("because", "guess"));
         return (pay.Known, basis) switch
         {
-            (false, _) => Parsed.No("'pay' is yes or no", Form),
-            (_, null) => Parsed.No("'because' is sound, seen or guess", Form),
+            (false, _) => Parsed.No(PredictingWords.PayIsYesOrNo, Form),
+            (_, null) => Parsed.No(PredictingWords.BecauseIsSound, Form),
             _ => Parsed.As(new PredictionLocked(person, feature, sure.Step, quieter, pay.Value, basis.Value, words, sure.Percent)),
         };
     }

@@ -38,7 +38,7 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
         Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
 
         // The last choice uncovers the count, so it can't be taken back any more.
-        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, $"choice of {member.Name} in trial {Trial}");
+        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceOfInTrial(member, Trial));
     }
 
     /// <inheritdoc/>
@@ -46,23 +46,23 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
     {
         ArgumentNullException.ThrowIfNull(after);
         string next = Set <= after.ChoiceSets.Count ? $"; {Presenting.InWords(after.ChoiceSets[Set - 1])}" : "";
-        return new Echo($"{EarGate.MemberIn(after, Person)?.Name ?? Person} chose in trial {Trial} of set {Set}{next}");
+        return new Echo(RatingWords.ChoseInTrialOfSet(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, next));
     }
 
     private Objection? ObjectionToTrial(Study study)
     {
         if (Set < 1 || Set > study.ChoiceSets.Count)
         {
-            return new Objection($"there is no set {Set} of trials", ChoiceText.PlanForm);
+            return new Objection(RatingWords.ThereIsNoSetOfTrials(Set), ChoiceText.PlanForm);
         }
 
         ChoiceSet set = study.ChoiceSets[Set - 1];
         return set switch
         {
             { IsComplete: true } => new Objection(
-                $"all {set.Presentations.Count} planned trials of set {Set} are made", "it ends by its plan; another set is planned anew and counted apart"),
-            _ when Trial != set.NextTrial => new Objection($"trial {set.NextTrial} of set {Set} comes next, not {Trial}", "choose for that one"),
-            _ when Place < 1 || Place > set.Terms.Places => new Objection($"there is no place {Place}", $"choose 1 to {set.Terms.Places}"),
+                RatingWords.AllPlannedTrialsOfSetAreMade(set, Set), RatingWords.ItEndsByItsPlan),
+            _ when Trial != set.NextTrial => new Objection(RatingWords.TrialOfSetComesNext(set, Set, Trial), RatingWords.ChooseForThatOne),
+            _ when Place < 1 || Place > set.Terms.Places => new Objection(RatingWords.ThereIsNoPlace(Place), $"choose 1 to {set.Terms.Places}"),
             _ => null,
         };
     }

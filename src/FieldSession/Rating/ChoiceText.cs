@@ -10,9 +10,9 @@ namespace FieldSession.Rating;
 public static class ChoiceText
 {
     /// <summary>How trials are planned.</summary>
-    public const string PlanForm = "plan one with 'trials 862 417 n=10 seg=3 side=two which is louder'";
+    public const string PlanForm = RatingWords.PlanOneWithTrialsSegSideTwoWhichIs;
 
-    private const string Form = "type 'choose NAME 862', or 'choose NAME first' or 'second' where the codes were not told";
+    private const string Form = RatingWords.TypeChooseName;
 
     private static string[] Places => ["first", "second", "third"];
 
@@ -32,8 +32,8 @@ public static class ChoiceText
         {
             [var chosen] => Of(person, chosen, null, study),
             [var chosen, var set] when AskedSet(set) is { } asked => Of(person, chosen, asked, study),
-            [_, var stranger] => Parsed.No($"'{stranger}' is no part of a choice", $"{Form}, where several sets are open with set=2"),
-            _ => Parsed.No("a choice names the person and the code or place chosen", Form),
+            [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.AndWhereSeveralSetsAreOpenWithSet(Form)),
+            _ => Parsed.No(RatingWords.ChoiceNamesPersonAndCodeOrPlaceChosen, Form),
         };
     }
 
@@ -49,7 +49,7 @@ public static class ChoiceText
         int place = PlaceIn(chosen);
         if (code is null && place == 0)
         {
-            return Parsed.No($"'{chosen}' is neither a code nor a place", Form);
+            return Parsed.No(RatingWords.IsNeitherCodeNorPlace(chosen), Form);
         }
 
         if (SetIn(study, asked, code) is not { } set)
@@ -66,13 +66,13 @@ public static class ChoiceText
     {
         if (set.Terms.Kind == ChoiceKind.Triangle)
         {
-            return Parsed.No("in a triangle the odd one is chosen by its place", $"type 'choose {person} 1', 2 or 3");
+            return Parsed.No(RatingWords.InTriangleOddOneIsChosenByItsPlace, RatingWords.TypeChooseOr(person));
         }
 
         int at = set.CodeAt(set.NextTrial, 1) == code ? 1 : set.CodeAt(set.NextTrial, 2) == code ? 2 : 0;
         return at > 0
             ? Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, at))
-            : Parsed.No($"set {set.Number} is about {set.Terms.First} and {set.Terms.Second}, not {code}", Form);
+            : Parsed.No(RatingWords.SetIsAboutAndNot(set, code), Form);
     }
 
     private static ChoiceSet? SetIn(Study study, int? asked, SpecCode? code)
@@ -88,8 +88,8 @@ public static class ChoiceText
 
     private static string WhyNoSet(Study study, int? asked, SpecCode? code) => (asked, code) switch
     {
-        ({ } number, _) => $"there is no set {number} of trials",
-        (_, { } one) when study.ChoiceSets.Count > 0 => $"no planned trials are about {one}",
-        _ => "no trials are planned: number, side and order stand before the first choice",
+        ({ } number, _) => RatingWords.ThereIsNoSetOfTrials2(number),
+        (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoPlannedTrialsAreAbout(one),
+        _ => RatingWords.NoTrialsArePlanned,
     };
 }

@@ -18,7 +18,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return EarGate.ObjectionIn(study, "trials are planned") ?? ObjectionToCodes(study) ?? ObjectionToNumber() ?? ObjectionToOpenSet(study);
+        return EarGate.ObjectionIn(study, RatingWords.TrialsArePlanned) ?? ObjectionToCodes(study) ?? ObjectionToNumber() ?? ObjectionToOpenSet(study);
     }
 
     /// <inheritdoc/>
@@ -26,7 +26,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     {
         ArgumentNullException.ThrowIfNull(study);
         ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark);
-        return (study with { ChoiceSets = study.ChoiceSets.Add(set) }).Undoably(study, mark, $"trials of set {set.Number}");
+        return (study with { ChoiceSets = study.ChoiceSets.Add(set) }).Undoably(study, mark, RatingWords.TrialsOfSet(set));
     }
 
     /// <inheritdoc/>
@@ -34,7 +34,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     {
         ArgumentNullException.ThrowIfNull(after);
         string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
-        return new Echo($"set {after.ChoiceSets.Count}: {Presentations.Count} trials, {Terms.First} or {Terms.Second}, '{Terms.Question}'{where}, {Terms.Side}; {Presenting.InWords(after.ChoiceSets[^1])}");
+        return new Echo(RatingWords.SetTrialsOr(after, Presentations.Count, Terms.First, Terms.Second, Terms.Question, where, Terms.Side));
     }
 
     private Objection? ObjectionToCodes(Study study)
@@ -44,20 +44,20 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
         if (strangers.Length > 0 || Terms.First == Terms.Second)
         {
             return new Objection(
-                strangers.Length > 0 ? $"{strangers[0]} is no code of this study" : "a choice needs two codes",
-                $"the codes are {string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))}");
+                strangers.Length > 0 ? RatingWords.IsNoCodeOfThisStudy(strangers) : RatingWords.ChoiceNeedsTwoCodes,
+                RatingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
         }
 
         return ObjectionToSegment(study) ?? ObjectionToExpected();
     }
 
     private Objection? ObjectionToSegment(Study study) => Terms.Segment is { } segment && (segment < 1 || segment > study.Plan!.Route.Count)
-        ? new Objection($"there is no segment {segment}", $"the route has segments 1 to {study.Plan!.Route.Count}")
+        ? new Objection(RatingWords.ThereIsNoSegment(segment), RatingWords.RouteHasSegmentsTo(study))
         : null;
 
     private Objection? ObjectionToExpected() =>
         Terms.Expected is { } expected && expected != Terms.First && expected != Terms.Second
-            ? new Objection($"{expected} is not one of the pair", $"expect {Terms.First} or {Terms.Second}, or say side=two")
+            ? new Objection(RatingWords.IsNotOneOfPair(expected), RatingWords.ExpectOrOrSaySideTwo(Terms.First, Terms.Second))
             : null;
 
     // With too few trials not even all right reaches 5 %; such a set could only ever say "not tested enough".
@@ -72,7 +72,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
         return Presentations.Count < fewest || Presentations.Count > MostTrials
             ? new Objection(
                 $"{Presentations.Count} trials {(Presentations.Count < fewest ? "can never reach 5 %" : "are more than anyone sits through")}",
-                $"plan {fewest} to {MostTrials}; 'size --choices' tells what a number can show")
+                RatingWords.PlanToSizeTellsWhatNumber(fewest, MostTrials))
             : null;
     }
 
@@ -82,6 +82,6 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     private Objection? ObjectionToOpenSet(Study study) =>
         study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment
             && string.Equals(set.Terms.Question, Terms.Question, StringComparison.OrdinalIgnoreCase)) is { } open
-            ? new Objection($"set {open.Number} asks this already and is not at its end", $"make its trials {open.NextTrial} to {open.Presentations.Count} first")
+            ? new Objection(RatingWords.SetAsksThisAlreadyAndIsNotAtIts(open), RatingWords.MakeItsTrialsToFirst(open))
             : null;
 }

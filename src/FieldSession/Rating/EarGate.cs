@@ -13,7 +13,7 @@ public static class EarGate
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run
-            ? new Objection($"run {run.Number} is on: {what} at a stop", "finish the run, or type 'end'; stop and park")
+            ? new Objection(RatingWords.RunIsOnAtStop(run, what), RatingWords.FinishRunOrTypeEndStop)
             : null);
     }
 
@@ -22,7 +22,7 @@ public static class EarGate
     {
         ArgumentNullException.ThrowIfNull(study);
         return MemberIn(study, person) is null
-            ? new Objection($"'{person}' is not in the crew", $"the crew is {string.Join(", ", study.Plan!.Crew.Select(m => m.Name))}")
+            ? new Objection(RatingWords.IsNotInCrew(person), RatingWords.CrewIs(string.Join(", ", study.Plan!.Crew.Select(m => m.Name))))
             : null;
     }
 

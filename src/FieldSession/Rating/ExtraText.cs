@@ -6,7 +6,7 @@ namespace FieldSession.Rating;
 /// <summary>Reads <c>extra c=74.2 l200=60.1 l250=58 rec=take12</c>; any part can be left away.</summary>
 public static class ExtraText
 {
-    private const string Form = "type 'extra c=74.2 l200=60.1 l250=58 rec=take12' with the parts you have";
+    private const string Form = RatingWords.TypeExtraRecWithPartsYouHave;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -22,13 +22,13 @@ public static class ExtraText
         {
             if (Read(extra, word) is not { } read)
             {
-                return Parsed.No($"'{word}' is no part such as c=74.2 (0 to 140 dB)", Form);
+                return Parsed.No(RatingWords.IsNoPartSuchAsToDb(word), Form);
             }
 
             extra = read;
         }
 
-        return words.Length == 1 ? Parsed.No("the extra reading says nothing", Form) : Parsed.As(extra);
+        return words.Length == 1 ? Parsed.No(RatingWords.ExtraReadingSaysNothing, Form) : Parsed.As(extra);
     }
 
     private static ExtraNoted? Read(ExtraNoted extra, string word)

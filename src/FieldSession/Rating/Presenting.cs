@@ -11,10 +11,10 @@ public static class Presenting
         ArgumentNullException.ThrowIfNull(set);
         if (set.IsComplete)
         {
-            return $"all {set.Presentations.Count} trials are made";
+            return RatingWords.AllTrialsAreMade(set);
         }
 
         IEnumerable<string> codes = Enumerable.Range(1, set.Terms.Places).Select(place => set.CodeAt(set.NextTrial, place).Digits);
-        return $"trial {set.NextTrial} of {set.Presentations.Count}: first {string.Join(", then ", codes)}";
+        return RatingWords.TrialOfFirst(set, string.Join(", then ", codes));
     }
 }

@@ -37,7 +37,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         // Once the others' numbers are uncovered, nobody may take the own one back and give another.
         return RatingCover.IsOpen(rated, rating)
             ? rated with { Undoables = [] }
-            : rated.Undoably(study, mark, $"rating of {Attribute} by {member.Name}");
+            : rated.Undoably(study, mark, RatingWords.RatingOfBy(Attribute, member));
     }
 
     /// <inheritdoc/>
@@ -45,26 +45,26 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
     {
         ArgumentNullException.ThrowIfNull(after);
         string[] open = after.LastRun is { } run ? [.. RatingCover.StillToRate(after, run.Number, Attribute).Select(m => m.Name)] : [];
-        string cover = open.Length > 0 ? $"; covered until {string.Join(" and ", open)} stored it too" : "; all have stored it";
-        return new Echo($"{EarGate.MemberIn(after, Person)?.Name ?? Person} rated {Attribute} of {after.LastRun?.Code}, run {after.LastRun?.Number}{cover}");
+        string cover = open.Length > 0 ? RatingWords.AndCoveredUntilStoredItToo(string.Join(" and ", open)) : RatingWords.AndAllHaveStoredIt;
+        return new Echo(RatingWords.RatedOfRun(EarGate.MemberIn(after, Person)?.Name ?? Person, Attribute, after, cover));
     }
 
     private Objection? ObjectionToRun(Study study)
     {
         if (study.LastRun is not { } run)
         {
-            return new Objection("nothing has been driven", "a rating belongs to the run just driven");
+            return new Objection(RatingWords.NothingHasBeenDriven, RatingWords.RatingBelongsToRunJustDriven);
         }
 
         if (Code is { } code && code != run.Code)
         {
             return new Objection(
-                study.Runs.Any(r => r.Code == code) ? $"the last run was on {run.Code}, not on {code}" : $"{code} has not been driven",
-                $"rate {run.Code} now, and another code at the stop after its run");
+                study.Runs.Any(r => r.Code == code) ? RatingWords.LastRunWasOnNotOn(run, code) : RatingWords.HasNotBeenDriven(code),
+                RatingWords.RateNowAndAnotherCodeAtStop(run));
         }
 
         return RatingCover.IsClosed(study, run.Number)
-            ? new Objection($"the ratings of run {run.Number} are closed", "rate at the stop after the next run")
+            ? new Objection(RatingWords.RatingsOfRunAreClosed(run), RatingWords.RateAtStopAfterNextRun)
             : null;
     }
 
@@ -73,11 +73,11 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         string[] names = [.. RatedAttribute.Of(study.Plan).Select(a => a.Name)];
         if (!names.Contains(Attribute))
         {
-            return new Objection($"'{Attribute}' is not rated in this study", $"the attributes are {string.Join(", ", names)}");
+            return new Objection(RatingWords.IsNotRatedInThisStudy(Attribute), RatingWords.AttributesAre(string.Join(", ", names)));
         }
 
         return IsGiven(study, study.LastRun!)
-            ? new Objection($"{Person} has rated {Attribute} of run {study.LastRun!.Number} already", "it stands; 'u' takes it back while it is the last act and covered")
+            ? new Objection(RatingWords.HasRatedOfRunAlready(Person, Attribute, study), RatingWords.ItStandsUTakesItBack)
             : null;
     }
 
@@ -85,13 +85,13 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
     {
         if (!Score.IsScore(Score.Points))
         {
-            return new Objection($"{Score} is off the scale", RatingText.Scale);
+            return new Objection(RatingWords.IsOffScale(Score), RatingText.Scale);
         }
 
         return study.LastRun!.Code == study.ReferenceCode && Score != Score.Anchor
             ? new Objection(
-                $"{study.ReferenceCode} brackets the others and stands at {Score.Anchor} for every attribute",
-                $"rate the other codes against it; nothing or {Score.Anchor} is typed for {study.ReferenceCode}")
+                RatingWords.BracketsOthersAndStandsAtForEveryAttribute(study),
+                RatingWords.RateOtherCodesAgainstItNothing(study))
             : null;
     }
 

@@ -11,9 +11,9 @@ namespace FieldSession.Rating;
 public static class RatingText
 {
     /// <summary>The scale in a sentence.</summary>
-    public const string Scale = "give 1 to 10 in quarter points, such as 6.25";
+    public const string Scale = RatingWords.GiveToInQuarterPoints;
 
-    private const string Form = "type 'rate NAME ATTRIBUTE 6.25'";
+    private const string Form = RatingWords.TypeRateNameAttribute;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -32,7 +32,7 @@ public static class RatingText
 
         string[] plain = [.. words.Skip(1).Where(w => !w.Contains('=', StringComparison.Ordinal))];
         return plain.Length < 3
-            ? Parsed.No("a rating names the person, the attribute and the score", Form)
+            ? Parsed.No(RatingWords.RatingNamesPerson, Form)
             : Of(plain, [.. words.Skip(1).Where(w => w.Contains('=', StringComparison.Ordinal))], study);
     }
 
@@ -43,13 +43,13 @@ public static class RatingText
         if (RatedAttribute.Called(attribute, study.Plan) is not { } rated)
         {
             return Parsed.No(
-                $"'{attribute}' calls no attribute, or more than one",
-                $"the attributes are {string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name))}");
+                RatingWords.CallsNoAttribute(attribute),
+                RatingWords.AttributesAre2(string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name))));
         }
 
         if (Typed.Number(plain[^1]) is not { } points || !Score.IsScore(points))
         {
-            return Parsed.No($"'{plain[^1]}' is off the scale", Scale);
+            return Parsed.No(RatingWords.IsOffScale2(plain), Scale);
         }
 
         RatingGiven rating = new(string.Join(' ', plain[..name]), rated.Name, new Score(points));
@@ -57,7 +57,7 @@ public static class RatingText
         {
             if (With(rating, word) is not { } more)
             {
-                return Parsed.No($"'{word}' is no part of a rating", $"{Form}, where it is needed with seat=rear or code=862");
+                return Parsed.No(RatingWords.IsNoPartOfRating(word), RatingWords.AndWhereItIsNeededWithSeatRearOrCode(Form));
             }
 
             rating = more;

@@ -9,8 +9,8 @@ public sealed record RatingsClosed : Entry
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => EarGate.ObjectionIn(study, "ratings") ?? (study.LastRun switch
     {
-        null => new Objection("nothing has been driven", "ratings are closed after a run"),
-        { } run when RatingCover.IsClosed(study, run.Number) => new Objection($"the ratings of run {run.Number} are closed already", "go on"),
+        null => new Objection(RatingWords.NothingHasBeenDriven, RatingWords.RatingsAreClosedAfterRun),
+        { } run when RatingCover.IsClosed(study, run.Number) => new Objection(RatingWords.RatingsOfRunAreClosedAlready(run), "go on"),
         _ => null,
     });
 
@@ -27,6 +27,6 @@ public sealed record RatingsClosed : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return new Echo($"ratings of run {after.LastRun?.Number} closed and uncovered");
+        return new Echo(RatingWords.RatingsOfRunClosedAndUncovered(after));
     }
 }

@@ -25,12 +25,12 @@ public static class TrialsText
 
         if (words.Length < 4 || SpecCode.Parse(words[1]) is not { } first || SpecCode.Parse(words[2]) is not { } second)
         {
-            return Parsed.No("trials name the pair of codes and their number", ChoiceText.PlanForm);
+            return Parsed.No(RatingWords.TrialsNamePairOfCodesAndTheirNumber, ChoiceText.PlanForm);
         }
 
         string[] named = [.. words.Skip(3).TakeWhile(w => w.Contains('=', StringComparison.Ordinal))];
         string question = string.Join(' ', words.Skip(3 + named.Length)).TrimEnd('?');
-        ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? "which is louder" : question, null, null, Subtle);
+        ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? RatingWords.WhichIsLouder : question, null, null, Subtle);
         return Of(terms, named, study);
     }
 
@@ -49,13 +49,13 @@ public static class TrialsText
             }
             else
             {
-                return Parsed.No($"'{word}' is no part of trials", $"{ChoiceText.PlanForm}; side= is two or a code, kind= paired or triangle, detect= 75 to 90, n= at most {ChoiceTrialsPlanned.MostTrials}");
+                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.AndSideIsTwoOrCode);
             }
         }
 
         return trials is { } n
             ? Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms))))
-            : Parsed.No("the number of trials is missing", ChoiceText.PlanForm);
+            : Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm);
     }
 
     private static ChoiceTerms? Read(ChoiceTerms terms, string word) => word.Split('=')[0].ToLowerInvariant() switch

@@ -16,20 +16,20 @@ public static class ChecksSection
         string[] rest =
         [
             .. warnings,
-            .. study.Overrides.Select(one => $"Overridden before run {one.BeforeRun}: {one.Check}: {one.Reason}"),
-            .. study.Reruns.Select(one => $"Bracket {one.Bracket} (runs {string.Join(", ", one.Runs)}) was driven again from run {one.FirstRun} on: {one.Reason}"),
+            .. study.Overrides.Select(one => ReportingWords.OverriddenBeforeRun(one)),
+            .. study.Reruns.Select(one => ReportingWords.BracketRunsWasDrivenAgainFromRun(one, string.Join(", ", one.Runs))),
             .. ConflictWords.Of(study),
             .. Archive(study),
             .. Changed(limits),
         ];
         ReportBlock checks = study.Checks.Count == 0
-            ? new Paragraph("No check was made with typed values beside calibration and weather.")
+            ? new Paragraph(ReportingWords.NoCheckWasMadeWithTypedValuesBeside)
             : new ReportTable(["When, UTC", "Before run", "Check", "Answer", "Found"], [.. study.Checks.Select(Row)]);
-        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? ["Nothing warned, nothing was overridden, no limit was changed."] : rest)]);
+        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? [ReportingWords.NothingWarnedNothingWasOverriddenNoLimit] : rest)]);
     }
 
     private static IEnumerable<string> Archive(Study study) => study.Archive is { } archive
-        ? [$"Before run 1 the plan took the repeatability of {archive.Days} earlier day{(archive.Days == 1 ? "" : "s")} from its archive: {string.Join(", ", archive.Lines.Select(line => line.Day).Distinct())}."]
+        ? [ReportingWords.BeforeRunPlanTookRepeatabilityOfEarlierFromIts(archive, archive.Days == 1 ? "" : "s", string.Join(", ", archive.Lines.Select(line => line.Day).Distinct()))]
         : [];
 
     private static IReadOnlyList<string> Row(CheckRecord check) =>
@@ -37,7 +37,7 @@ public static class ChecksSection
 
     private static string Word(CheckAnswer answer) => answer switch
     {
-        CheckAnswer.Blocks => "stands against a run",
+        CheckAnswer.Blocks => ReportingWords.StandsAgainstRun,
         CheckAnswer.Warns => "look out",
         _ => "recorded",
     };
@@ -45,7 +45,7 @@ public static class ChecksSection
     private static IEnumerable<string> Changed(Limits limits) =>
         from held in AllLimits.InOrder
         where held.IsChangedIn(limits) || limits.Reasons?.ContainsKey(held.Limit.Name) == true
-        select $"Limit {held.Limit.Name} ({held.Limit.Words}) was set to {held.Of(limits):0.###} instead of {held.Limit.Default:0.###}: {Reason(limits, held.Limit.Name)}";
+        select ReportingWords.LimitWasSetToInsteadOf(held.Limit.Name, held.Limit.Words, held.Of(limits), held.Limit.Default, Reason(limits, held.Limit.Name));
 
-    private static string Reason(Limits limits, string name) => limits.Reasons?.GetValueOrDefault(name) ?? "no reason was written down";
+    private static string Reason(Limits limits, string name) => limits.Reasons?.GetValueOrDefault(name) ?? ReportingWords.NoReasonWasWrittenDown;
 }

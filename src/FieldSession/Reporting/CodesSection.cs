@@ -15,19 +15,19 @@ public static class CodesSection
         [
             .. study.Fittings.Select(Published),
             .. key is null ? BlindWords.Remarks(study) : OpenedRemarks(study),
-            .. study.Overrides.Select(o => $"Check '{o.Check}' was overridden before run {o.BeforeRun}: {o.Reason}"),
+            .. study.Overrides.Select(o => ReportingWords.CheckWasOverriddenBeforeRun(o)),
         ];
         if (study.Opening is not { } opening || key is null)
         {
-            return new ReportSection("Codes and key", [new Points([.. points, "The key is not open."])]);
+            return new ReportSection(ReportingWords.CodesAndKey, [new Points([.. points, ReportingWords.KeyIsNotOpen])]);
         }
 
         points.AddRange(Opened(study, opening));
-        points.AddRange(key.NotesThatName(study).Select(n => $"A note of line {n.Mark.Place}, written before the reveal, names a spec: look whether the blind leaked."));
+        points.AddRange(key.NotesThatName(study).Select(n => ReportingWords.NoteOfLine(n)));
         ReportTable table = new(
-            ["Code", "Spec by the key", "Mark read on the tyres", "Control"],
+            ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
             [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);
-        return new ReportSection("Codes and key", [new Points(points), table]);
+        return new ReportSection(ReportingWords.CodesAndKey, [new Points(points), table]);
     }
 
     // After the reveal the keys tell which codes belong together.
@@ -35,22 +35,22 @@ public static class CodesSection
 
     private static IEnumerable<string> Opened(Study study, Opening opening)
     {
-        yield return $"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.";
+        yield return ReportingWords.KeyOpenedAtUtc(opening);
         yield return opening.CommitmentHolds switch
         {
-            true when study.Commitments.Count() > 1 => "The keys give the published commitments.",
-            true => "The key gives the published commitment.",
-            false => "A key does NOT give its published commitment.",
-            null => "There was no commitment to check: the key is a paper key, typed in at the reveal, and nothing proves that it was not chosen afterwards.",
+            true when study.Commitments.Count() > 1 => ReportingWords.KeysGivePublishedCommitments,
+            true => ReportingWords.KeyGivesPublishedCommitment,
+            false => ReportingWords.KeyDoesNotGiveItsPublishedCommitment,
+            null => ReportingWords.ThereWasNoCommitmentToCheck,
         };
-        string marks = opening.MarksAgree ? "they agree with the key" : "they do NOT agree with the key, or were not read by two people";
-        yield return $"Marks read on the tyres by {string.Join(" and ", opening.Readers)}: {marks}.";
+        string marks = opening.MarksAgree ? ReportingWords.TheyAgreeWithKey : ReportingWords.TheyDoNotAgreeWithKey;
+        yield return ReportingWords.MarksReadOnTyresBy(string.Join(" and ", opening.Readers), marks);
     }
 
     private static string Published(Fitting fitting)
     {
-        string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : "no commitment: a paper key";
-        return $"Codes {string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits))))}, sealed {fitting.Mark.At:yyyy-MM-dd HH:mm} UTC; {commitment}.";
+        string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : ReportingWords.NoCommitmentPaperKey;
+        return ReportingWords.CodesSealedUtc(string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))), fitting, commitment);
     }
 
     private static string MarksOf(OpenedKey key, SpecCode code)

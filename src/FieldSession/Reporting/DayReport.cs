@@ -1,6 +1,5 @@
 using FieldSession.Comparing;
 using FieldSession.Revealing;
-using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -41,7 +40,7 @@ public static class DayReport
     private static string Title(Study study, OpenedKey? key)
     {
         string name = study.Plan?.StudyName ?? "study";
-        return $"{name}: {BlindWords.Of(study)} comparison of tyre specs{(key is null ? ", key not opened" : "")}";
+        return ReportingWords.AndComparisonOfTyreSpecs(name, study, key is null ? ReportingWords.AndKeyNotOpened : "");
     }
 }
 

@@ -16,7 +16,7 @@ public static class EarSection
         List<ReportBlock> blocks = [.. Choices(ear), .. Ratings(ear, day.Study), .. Extras(ear, day.Names)];
         if (ear.IsEmpty)
         {
-            blocks.Add(new Paragraph("Nothing was rated and no forced choices were made."));
+            blocks.Add(new Paragraph(ReportingWords.NothingWasRatedAndNoForcedChoicesWereMade));
         }
 
         blocks.AddRange(UnblindingWords.Of(day.Study, day.Names.Key).Select(words => new Paragraph(words)));
@@ -32,9 +32,9 @@ public static class EarSection
 
         return
         [
-            new Paragraph("Forced choices: pair, question, side, number and order stood before the first choice of a set, and it ended by that plan. The first set planned for a pair carries the ear's word; others are explored."),
+            new Paragraph(ReportingWords.ForcedChoicesPairQuestionSideNumber),
             new ReportTable(
-                ["Set", "Question", "Chosen", "What it can show", "Each person, habit of place", "Word"],
+                ["Set", "Question", "Chosen", ReportingWords.WhatItCanShow, ReportingWords.EachPersonHabitOfPlace, "Word"],
                 [.. ear.Choices.Select(Row)]),
         ];
     }
@@ -46,7 +46,7 @@ public static class EarSection
         ChoiceWords.Counts(choice),
         ChoiceWords.WhatItCanShow(choice),
         ChoiceWords.Persons(choice),
-        ChoiceWords.Word(choice.Verdict) + (choice.IsRepeat ? " (asked again: explored)" : ""),
+        ChoiceWords.Word(choice.Verdict) + (choice.IsRepeat ? ReportingWords.AskedAgainExplored : ""),
     ];
 
     private static IEnumerable<ReportBlock> Ratings(EarFindings ear, Study study)
@@ -58,26 +58,26 @@ public static class EarSection
 
         return
         [
-            new Paragraph($"Ratings on 1 to 10 in quarter points, each person alone; {study.ReferenceCode} brackets the others and stands at {Score.Anchor}. One number for each rater, seat and day; explored, not the main measure."),
+            new Paragraph(ReportingWords.RatingsOnToInQuarterPoints(study)),
             Chart(ear),
             new ReportTable(
                 ["Attribute", "Code", "Who, seat", "Score", "Reference at", "Difference"],
                 [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => Row(rating, d)))]),
             new ReportTable(
-                ["Attribute", "Code", "Mean difference", "What can be said"],
+                ["Attribute", "Code", "Mean difference", ReportingWords.WhatCanBeSaid],
                 [.. ear.Ratings.Select(rating => (IReadOnlyList<string>)[rating.Attribute, rating.Code, EarWords.Points(rating.MeanPoints), EarWords.Test(rating)])]),
             new Points([.. ear.Agreements.Select(EarWords.Agreement), .. ear.Concordances.Select(EarWords.Concordance), .. Scale]),
         ];
     }
 
     private static IntervalChart Chart(EarFindings ear) => new(
-        "Explored: ratings, code minus reference, each person alone",
+        ReportingWords.ExploredRatingsCodeMinusReferenceEach,
         "points",
         [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => new IntervalRow(
             $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))]);
 
     private static IEnumerable<string> Scale =>
-        [$"The scale: {string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}"))} (what disturbs / what the car does)."];
+        [ReportingWords.ScaleWhatDisturbsWhatCarDoes(string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}")))];
 
     private static IReadOnlyList<string> Row(RatingFinding rating, RaterDifference difference) =>
     [
@@ -110,7 +110,7 @@ public static class EarSection
             ? []
             :
             [
-                new Paragraph("Levels read beside dB(A), compared by the same method but apart from it; explored."),
+                new Paragraph(ReportingWords.LevelsReadBesideDb),
                 new ReportTable(["Level", "Difference of", "Segments", "Difference, dB", "95 % interval", "Readings"], rows),
             ];
     }

@@ -24,12 +24,12 @@ public static class EnergySection
         UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
         return new ReportSection("Energy days",
         [
-            new Paragraph("Explored beside the main question: consumption on days with cars side by side, compared within each day and separated from the cars by swapping the tyres. The unit of the statistics is what one car drove on one code on one day, total energy over total distance; legs are not counted as repeats (docs/method.md). Positive means more energy."),
+            new Paragraph(ReportingWords.ExploredBesideMainQuestion),
             new ReportTable(["Spec", "Stretches", "Distance", "Consumption"], [.. days.Codes.Select(code => Code(code, days, day, units))]),
             .. days.Findings.SelectMany(finding => Finding(finding, days, day, units)),
-            new Paragraph("What each car drove, in order:"),
+            new Paragraph(ReportingWords.WhatEachCarDrove),
             new ReportTable(["Day", "Car", "Spec", "Legs", "Distance", "Consumption"], [.. days.Stretches.Select(stretch => Stretch(stretch, days, day, units))]),
-            new Points([.. days.Cars.Select(car => $"Car {car.Car} against car {car.FirstCar} on the same tyres: {EnergyWords.Percent(car.Percent)}"), .. Spoilt(day.Study), .. days.Remarks]),
+            new Points([.. days.Cars.Select(car => ReportingWords.CarAgainstCarOnSameTyres(car)), .. Spoilt(day.Study), .. days.Remarks]),
         ]);
     }
 
@@ -38,16 +38,16 @@ public static class EnergySection
         string pair = $"{day.Names.Of(finding.Code)} against {day.Names.Of(finding.Reference)}";
         yield return new Paragraph($"{pair}: {finding.Verdict}.");
         yield return new ReportTable(
-            ["Legs", "Difference", "95 % interval", "90 % interval", "Could have shown", "Degrees of freedom"],
+            ["Legs", "Difference", "95 % interval", "90 % interval", ReportingWords.CouldHaveShown, ReportingWords.DegreesOfFreedom],
             [.. Row("clean", finding.Estimate), .. days.Spoilt > 0 ? Row("all", finding.WithSpoilt) : []]);
         yield return new IntervalChart(
-            $"Explored: consumption of {pair}, 95 % intervals",
+            ReportingWords.ExploredConsumptionOfIntervals(pair),
             "%",
             [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []]);
         string[] points =
         [
-            .. finding.Range is { } range ? [$"Range on the usable {Number(range.Usable)} {(days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l")}, in the conditions of these days: {EnergyWords.Range(range, units)}"] : Array.Empty<string>(),
-            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { $"More paired days that would settle it: {EnergyWords.MoreDays(finding)}" },
+            .. finding.Range is { } range ? [ReportingWords.RangeOnUsable(Number(range.Usable), days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l", range, units)] : Array.Empty<string>(),
+            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { ReportingWords.MorePairedDaysThatWouldSettleIt(finding) },
             .. finding.Remarks,
         ];
         yield return new Points(points);
@@ -92,8 +92,8 @@ public static class EnergySection
         let spoilt = leg.Spoilt
         where spoilt is not null
         let words = spoilt.Words is { } said ? $" ({said})" : ""
-        let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
-        select $"Leg {leg.Number}, day {leg.Figures.Day}, car {leg.Figures.Car}: {spoilt.Cause.Word()}{words}{late}";
+        let late = spoilt.Late ? ReportingWords.AndFlaggedLateKeptInCleanResult : ""
+        select ReportingWords.LegDayCar(leg.Number, leg.Figures.Day, leg.Figures.Car, spoilt.Cause.Word(), words, late);
 
     private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -14,18 +14,18 @@ public static class ExploredSection
         ArgumentNullException.ThrowIfNull(day);
         List<ReportBlock> blocks =
         [
-            new Paragraph("Explored: not planned as the main question. Each interval stands for its line alone; with many segments some leave out 0 by chance. 'p Holm' allows for the number of segments."),
-            .. day.Comparison.MainSegments is { } main ? [new Paragraph($"Everything beyond {MainMeasureWords.Named(main)} is explored; those stand in the tables too, each by itself.")] : Array.Empty<ReportBlock>(),
+            new Paragraph(ReportingWords.ExploredNotPlannedAsMainQuestion),
+            .. day.Comparison.MainSegments is { } main ? [new Paragraph(ReportingWords.EverythingBeyondIsExplored(main))] : Array.Empty<ReportBlock>(),
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
-            blocks.Add(new Subheading($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, by kind and segment"));
+            blocks.Add(new Subheading(ReportingWords.MinusByKindAndSegment(day, pair)));
             blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(["Kind", "Segments", "Difference, dB", "95 % interval"], [.. Kinds(pair)]));
-            blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", "With all readings, dB"], [.. Segments(pair)]));
+            blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", ReportingWords.WithAllReadings], [.. Segments(pair)]));
         }
 
-        return new ReportSection("Explored: kinds and segments", blocks);
+        return new ReportSection(ReportingWords.ExploredKindsAndSegments, blocks);
     }
 
     private static IntervalChart Chart(CodeComparison pair, ReportDay day)
@@ -34,11 +34,11 @@ public static class ExploredSection
             ? []
             : one.Segments.SelectMany(s => DifferenceRow.Of(s.Segment, s.Estimate, marginDb, s.PHolm <= Unlikely));
         return new IntervalChart(
-            $"Explored: difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)} by segment, clean readings, 95 % intervals",
+            ReportingWords.ExploredDifferenceMinusBySegmentClean(day, pair),
             "dB",
             [.. Lines(pair.Classes.Steady, day.Comparison.MarginDb), .. Lines(pair.Classes.Impact, day.Comparison.ImpactMarginDb)])
         {
-            MarkedMeans = "a difference at 5 % that allows for the number of segments",
+            MarkedMeans = ReportingWords.DifferenceAtThatAllowsForNumberOfSegments,
         };
     }
 

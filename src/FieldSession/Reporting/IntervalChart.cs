@@ -41,7 +41,7 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
             IntervalRow[] known = [.. Rows.Where(row => row is { Low95: not null, High95: not null })];
             if (!HasIntervals)
             {
-                yield return "No interval is known.";
+                yield return ReportingWords.NoIntervalIsKnown;
                 yield break;
             }
 

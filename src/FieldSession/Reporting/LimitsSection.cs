@@ -14,10 +14,10 @@ public static class LimitsSection
         [
             new Points(
             [
-                $"One set of tyres per spec, {(days == 1 ? "one day" : $"{days} days")}, one route, one meter position, the inside of this car only: the difference between two sets of one spec is not known and does not shrink with more runs.",
-                "Absolute levels do not travel to other cars, meters or days; only the paired differences of the day are compared.",
-                "dB(A) is one axis, the ear another: a ring or a whine can be plain to the ear and hardly move the meter.",
-                $"{study.Runs.Count} runs of {study.Plan?.Order.Count ?? 0} planned were driven.",
+                ReportingWords.OneSetOfTyresPerSpec(days == 1 ? "one day" : $"{days} days"),
+                ReportingWords.AbsoluteLevelsDoNotTravelToOtherCars,
+                ReportingWords.DbIsOneAxisEarAnother,
+                ReportingWords.RunsOfPlannedWereDriven(study),
             ]),
         ]);
     }

@@ -48,8 +48,8 @@ public static class MeterWord
         return Of(comparison, marginDb) switch
         {
             MeterVerdict.Measured => $"MEASURED: {Numbers(comparison)}",
-            MeterVerdict.MeasuredButSmall => $"MEASURED, BUT SMALL (within {margin} dB): {Numbers(comparison)}",
-            MeterVerdict.SameWithin => $"SAME WITHIN {margin} dB: {Numbers(comparison)}",
+            MeterVerdict.MeasuredButSmall => ReportingWords.MeasuredButSmallWithinDb(margin, Numbers(comparison)),
+            MeterVerdict.SameWithin => ReportingWords.SameWithinDb(margin, Numbers(comparison)),
             _ when comparison is not null && !CarriesVerdict(comparison) => $"NOT RESOLVED ({comparison.Verdict}): {Numbers(comparison)}",
             _ => $"NOT RESOLVED: {Numbers(comparison)}{MoreRuns(comparison)}",
         };
@@ -60,14 +60,14 @@ public static class MeterWord
         comparison is not null && !comparison.Verdict.StartsWith("no ", StringComparison.Ordinal);
 
     private static string Numbers(ClassComparison? comparison) => comparison?.Overall is { } overall
-        ? $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB"
-        : "nothing could be compared";
+        ? ReportingWords.DbIntervalDb(overall)
+        : ReportingWords.NothingCouldBeCompared;
 
     private static string MoreRuns(ClassComparison? comparison) => comparison switch
     {
         null => "",
-        { Overall.StandardErrorDb: null } => "; how many runs would settle it is not known yet",
-        { MoreRunsAsSeen: { } seen } => $"; {seen} more {(seen == 1 ? "run" : "runs")} per code would settle it if things go on as seen{(comparison.MoreRunsCautious is { } cautious ? $", {cautious} to be cautious" : ", more than 10 to be cautious")}",
-        _ => "; not even 10 more runs per code would settle it",
+        { Overall.StandardErrorDb: null } => ReportingWords.AndHowManyRunsWouldSettleItIsNotKnown,
+        { MoreRunsAsSeen: { } seen } => ReportingWords.AndMorePerCodeWouldSettleItIfThings(seen, seen == 1 ? "run" : "runs", comparison.MoreRunsCautious is { } cautious ? ReportingWords.AndToBeCautious(cautious) : ReportingWords.AndMoreThanToBeCautious),
+        _ => ReportingWords.AndNotEvenMoreRunsPerCodeWouldSettle,
     };
 }

@@ -14,16 +14,16 @@ public static class PredictionsSection
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
         if (open.Length > 0)
         {
-            return new ReportSection("Predictions", [new Paragraph($"Hidden until all are locked; still open: {string.Join(", ", open)}.")]);
+            return new ReportSection("Predictions", [new Paragraph(ReportingWords.HiddenUntilAllAreLocked(string.Join(", ", open)))]);
         }
 
         return new ReportSection("Predictions",
         [
             new ReportTable(
-                ["Who", "Has the feature", "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],
+                ["Who", ReportingWords.HasFeature, "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],
                 [.. study.Predictions.Select(p => Row(p, key))]),
             new Points([.. Scored(study, key)]),
-            new Paragraph("A few people on one day are a description, not a test. A right guess from the sound is a finding; from something seen it is a leak."),
+            new Paragraph(ReportingWords.FewPeopleOnOneDayAreDescription),
         ]);
     }
 
@@ -38,13 +38,13 @@ public static class PredictionsSection
 
             int specs = study.Plan!.SpecCount;
             yield return specs == 2
-                ? "'Has the feature' is the spec that is not the control."
-                : $"'Has the feature' is any of the {specs - 1} specs that are not the control: who points blindly is right in {specs - 1} of {specs}.";
+                ? ReportingWords.HasFeatureIsSpecThatIsNotControl
+                : ReportingWords.HasFeatureIsAnyOfSpecsThatAreNot(specs);
         }
 
         if (study.Predictions.Any(p => p.Basis == PredictionBasis.Seen))
         {
-            yield return "Somebody names something seen or overheard as the ground: look at the words whether the blind held.";
+            yield return ReportingWords.SomebodyNamesSomethingSeenOrOverheardAsGround;
         }
     }
 
@@ -64,19 +64,19 @@ public static class PredictionsSection
     {
         if (key?.SpecOf(prediction.Feature) is not { } spec)
         {
-            return "key not open";
+            return ReportingWords.KeyNotOpen;
         }
 
         if (!key.NamesAllowed)
         {
-            return "not sure: commitment or marks do not agree with the key";
+            return ReportingWords.NotSureCommitmentOrMarksDo;
         }
 
         return key.IsControl(prediction.Feature) switch
         {
             null => $"it was {spec}",
-            true => $"wrong: it was {spec}, the control",
-            false => $"right: it was {spec}",
+            true => ReportingWords.WrongItWasControl(spec),
+            false => ReportingWords.RightItWas(spec),
         };
     }
 }

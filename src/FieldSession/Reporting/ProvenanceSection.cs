@@ -10,14 +10,14 @@ public static class ProvenanceSection
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(provenance);
-        return new ReportSection("Where this comes from",
+        return new ReportSection(ReportingWords.WhereThisComesFrom,
         [
             new Points(
             [
-                $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.",
+                ReportingWords.JournalLinesHeadHash(provenance),
                 $"Program: fieldsession {provenance.Version}.",
                 .. study.Commitments.Select(commitment => $"Commitment: {commitment}."),
-                "'fieldsession verify STUDY' checks every line of the journal; with '--head HASH' it proves that the line that bore a hash on paper still stands, and every line before it.",
+                ReportingWords.FieldsessionVerifyStudyChecksEveryLineOfJournal,
             ]),
         ]);
     }

@@ -10,7 +10,7 @@ public static class ReadingsSection
     {
         ArgumentNullException.ThrowIfNull(day);
         Study study = day.Study;
-        return new ReportSection("Readings taken and left out",
+        return new ReportSection(ReportingWords.ReadingsTakenAndLeftOut,
         [
             new ReportTable(
                 ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
@@ -45,12 +45,12 @@ public static class ReadingsSection
         where reading.Spoilt is not null
         let spoilt = reading.Spoilt
         let words = spoilt.Words is { } said ? $" ({said})" : ""
-        let late = spoilt.Late ? ", flagged late, kept in the clean result" : ""
+        let late = spoilt.Late ? ReportingWords.AndFlaggedLateKeptInCleanResult : ""
         select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Levels} dB, {spoilt.Cause.Word()}{words}{late}";
 
     private static IEnumerable<string> Corrected(Study study) =>
         from run in study.Runs
         from reading in run.Readings
         where reading.CorrectedFrom is not null
-        select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: corrected at a stop from {reading.CorrectedFrom} to {reading.Levels} dB";
+        select ReportingWords.RunCorrectedAtStopFromToDb(run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.CorrectedFrom, reading.Levels);
 }

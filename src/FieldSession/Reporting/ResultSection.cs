@@ -13,14 +13,14 @@ public static class ResultSection
         ArgumentNullException.ThrowIfNull(day);
         List<ReportBlock> blocks =
         [
-            new Paragraph("Differences are the first spec minus the second in dB(A); positive means louder. 'Clean' leaves out the readings flagged on the spot; 'all' puts them back. Runs are the unit of the statistics, segments are not counted as repeats (docs/method.md)."),
+            new Paragraph(ReportingWords.DifferencesAreFirstSpecMinusSecondInDb),
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
             blocks.Add(new Subheading($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
             blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(
-                ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", "Could have shown, dB", "Verdict"],
+                ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownDb, "Verdict"],
                 [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
         }
@@ -71,13 +71,13 @@ public static class ResultSection
             ? []
             : DifferenceRow.Of(label, one.Overall, MarginDb(one), ReferenceEquals(one, main));
         return new IntervalChart(
-            $"Difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, 95 % intervals",
+            ReportingWords.DifferenceMinusIntervals(day, pair),
             "dB",
-            [.. day.Comparison.MainSegments is null ? [] : Line("main segments, clean", main), .. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
+            [.. day.Comparison.MainSegments is null ? [] : Line(ReportingWords.MainSegmentsClean, main), .. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
                 .. Line($"{part.Name}, clean", part.Part(pair.Classes)),
                 .. Line($"{part.Name}, all", ReferenceEquals(pair.Classes, pair.WithSpoilt) ? null : part.Part(pair.WithSpoilt))])])
         {
-            MarkedMeans = "the main measure",
+            MarkedMeans = ReportingWords.MainMeasure,
         };
     }
 

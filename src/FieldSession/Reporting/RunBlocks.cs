@@ -1,4 +1,3 @@
-using System.Globalization;
 using FieldSession.Comparing;
 using FieldSession.Reviewing;
 using FieldSession.State;
@@ -23,9 +22,9 @@ public static class RunBlocks
         }
 
         yield return new ReportTable(
-            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", "Steady segments, dB(A)", "Impacts, dB(A)"],
+            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", ReportingWords.SteadySegmentsDb, "Impacts, dB(A)"],
             [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]);
-        yield return new Paragraph("The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code let expect.");
+        yield return new Paragraph(ReportingWords.MeanLevelOfRunIsTakenOverCompared);
     }
 
     private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Plan?.MainMeasure switch
@@ -55,7 +54,7 @@ public static class RunBlocks
         DateTime first = day.Study.Runs.First(run => run.Readings.Any()).Started.At.UtcDateTime;
         double PlaceOf(RunMean run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
         return new RunLevelChart(
-            $"Mean level of each run on {ComparisonWords.Name(levels.Class)}, clean readings",
+            ReportingWords.MeanLevelOfEachRunOnClean(levels),
             [.. levels.Runs.Select(run => new RunLevelPoint(run.Run, day.Names.Of(run.Code), PlaceOf(run), run.LevelDb))],
             overTime && day.Study.Sessions.Count == 1 && levels.Drift is { } slope ? [.. Drifts(levels, slope, PlaceOf, day.Names)] : [],
             overTime)
@@ -76,6 +75,6 @@ public static class RunBlocks
     private static string DriftShown(DriftPerHour drift)
     {
         string error = drift.StandardErrorDbPerHour is { } known ? $", standard error {Figures.FineDb(known)}" : "";
-        return string.Create(CultureInfo.InvariantCulture, $"{Figures.SignedFineDb(drift.BDbPerHour)} dB per hour{error}");
+        return ReportingWords.DbPerHour(drift, error);
     }
 }

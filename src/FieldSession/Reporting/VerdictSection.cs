@@ -14,12 +14,12 @@ public static class VerdictSection
         List<ReportBlock> blocks = [];
         if (day.Names.Key is { NamesAllowed: false })
         {
-            blocks.Add(new Paragraph("The names of the specs are withheld here: the key did not give the published commitment, or the marks on the tyres do not agree with it. See 'Codes and key'."));
+            blocks.Add(new Paragraph(ReportingWords.NamesOfSpecsAreWithheldHere));
         }
 
         if (day.Comparison.Comparisons.Count == 0)
         {
-            blocks.Add(new Paragraph("Nothing can be compared: fewer than two codes were driven."));
+            blocks.Add(new Paragraph(ReportingWords.NothingCanBeCompared));
         }
 
         blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
@@ -34,7 +34,7 @@ public static class VerdictSection
         MeterVerdict meter = MeterWord.Of(main, marginDb);
         ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
-        string shown = main?.Mdd80Db is { } mdd ? $" With this day's scatter a difference of {Figures.Db(mdd)} dB would have been shown in 4 of 5 such days." : "";
+        string shown = main?.Mdd80Db is { } mdd ? ReportingWords.WithThisDaysScatterDifferenceOfDbWould(mdd) : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
         yield return new Points(
         [

@@ -17,10 +17,10 @@ public static class WorthWord
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.PricePremium is not { } price)
         {
-            return "CAN'T SAY: the price was not written down before the reveal.";
+            return ReportingWords.CantSayPriceWasNotWritten;
         }
 
-        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + " more per set";
+        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
         string perDistance = plan.SetLifeKm is { } life ? $", {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : "";
         string perDb = PerDb(main, meter, price, plan.Currency);
         return $"{Word(main, meter, ear, (price, plan.PriceWorth), isAgainstControl)}: {perSet}{perDistance}; per dB {perDb}.";
@@ -30,26 +30,26 @@ public static class WorthWord
     private static string Word(ClassComparison? main, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price, bool isAgainstControl) => (meter, ear) switch
     {
         (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 =>
-            "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard",
-        (_, EarVerdict.NotTestedEnough) => "CAN'T SAY without the ear",
-        (MeterVerdict.NotResolved, _) => "CAN'T SAY, because the meter did not resolve which is quieter",
-        (MeterVerdict.SameWithin, _) => "CAN'T SAY, because what was heard is no level: the owner weighs what the ratings say",
-        _ when !isAgainstControl => "CAN'T SAY while it is not known which code is the control",
+            ReportingWords.NotWorthItForSoundInside,
+        (_, EarVerdict.NotTestedEnough) => ReportingWords.CantSayWithoutEar,
+        (MeterVerdict.NotResolved, _) => ReportingWords.CantSayBecauseMeterDidNotResolve,
+        (MeterVerdict.SameWithin, _) => ReportingWords.CantSayBecauseWhatWasHeard,
+        _ when !isAgainstControl => ReportingWords.CantSayWhileItIsNotKnownWhichCode,
         _ => Weighed(main?.Overall?.DifferenceDb < 0, meter, ear, price),
     };
 
     // A difference was measured; it is known which way, and what the ear said to it.
     private static string Weighed(bool isQuieter, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price) => (isQuieter, price) switch
     {
-        (false, { Asked: > 0 }) => "NOT WORTH IT for the sound inside, which is louder",
-        (false, _) => "CAN'T SAY for the owner: it costs nothing more and is louder inside",
-        (_, { Worth: null }) => "CAN'T SAY for the owner, who wrote down no price that it would be worth",
-        (_, { Asked: var asked, Worth: var worth }) when asked > worth => "NOT WORTH IT at this price, which is above what the owner said it would be worth",
+        (false, { Asked: > 0 }) => ReportingWords.NotWorthItForSoundInsideWhich,
+        (false, _) => ReportingWords.CantSayForOwner,
+        (_, { Worth: null }) => ReportingWords.CantSayForOwnerWho,
+        (_, { Asked: var asked, Worth: var worth }) when asked > worth => ReportingWords.NotWorthItAtThisPrice,
         _ => (meter, ear) switch
         {
-            (MeterVerdict.Measured, EarVerdict.HeardBlind) => "WORTH IT by what the owner said: quieter, and heard",
-            (_, EarVerdict.HeardBlind) => "WORTH IT FOR SOME, who mind what they hear though it is less than the margin that matters",
-            _ => "WORTH IT FOR SOME, with other ears: the meter shows it quieter, these ears did not find it",
+            (MeterVerdict.Measured, EarVerdict.HeardBlind) => ReportingWords.WorthItByWhatOwnerSaid,
+            (_, EarVerdict.HeardBlind) => ReportingWords.WorthItForSome,
+            _ => ReportingWords.WorthItForSomeWith,
         },
     };
 
@@ -57,7 +57,7 @@ public static class WorthWord
     {
         if (meter is not (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall) || main?.Overall is not { Lo95Db: { } lo, Hi95Db: { } hi } overall)
         {
-            return "not defined, because no difference was measured";
+            return ReportingWords.NotDefinedBecauseNoDifferenceWasMeasured;
         }
 
         double[] ends = [price / Math.Abs(lo), price / Math.Abs(hi)];

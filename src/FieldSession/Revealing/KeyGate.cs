@@ -13,14 +13,14 @@ public static class KeyGate
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, "use a newer program"),
-            { Plan: null } => new Objection("the study has no plan", "make it with 'start' first"),
-            { Opening: not null } => new Objection("the key is open already", "ask for the report"),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection($"run {run.Number} is still on", "type 'end', or finish it first"),
-            _ when study.Unsettled.Any() => new Objection("laptops are in conflict", "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts"),
-            { IsAnythingDriven: false } => new Objection("nothing has been driven", "drive, review and predict first"),
+            { ReadOnlyBecause: { } because } => new Objection(because, RevealingWords.UseNewerProgram),
+            { Plan: null } => new Objection(RevealingWords.StudyHasNoPlan, RevealingWords.MakeItWithStartFirst),
+            { Opening: not null } => new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(RevealingWords.RunIsStillOn(run), RevealingWords.TypeEndOrFinishItFirst),
+            _ when study.Unsettled.Any() => new Objection(RevealingWords.LaptopsAreInConflict, RevealingWords.SettleItFirst),
+            { IsAnythingDriven: false } => new Objection(RevealingWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
             _ when open.Length > 0 => new Objection(
-                $"predictions are still open: {string.Join(", ", open)}", "lock them with 'predict' first"),
+                RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)), RevealingWords.LockThemWithPredictFirst),
             _ => null,
         };
     }
@@ -33,7 +33,7 @@ public static class KeyGate
         return missing.Length == 0
             ? null
             : new Objection(
-                $"the key does not name {string.Join(", ", missing)}",
-                study.Fittings.Count > 1 ? "every fitting has a key of its own: 'reveal --key FIRST --key SECOND'" : "give the key of this study");
+                RevealingWords.KeyDoesNotName(string.Join(", ", missing)),
+                study.Fittings.Count > 1 ? RevealingWords.EveryFittingHasKeyOfItsOwn : RevealingWords.GiveKeyOfThisStudy);
     }
 }

@@ -43,5 +43,5 @@ public sealed record KeyOpened(
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        $"the key is open; {(CommitmentHolds == false ? "it does NOT give the published commitment" : CommitmentHolds is null ? "there was no commitment" : "it gives the published commitment")}; the marks on the tyres {(MarksAgree ? "agree" : "do NOT agree or were not read by two people")}");
+        RevealingWords.KeyIsOpen(CommitmentHolds == false ? RevealingWords.ItDoesNotGivePublishedCommitment : CommitmentHolds is null ? RevealingWords.ThereWasNoCommitment : RevealingWords.ItGivesPublishedCommitment, MarksAgree ? "agree" : RevealingWords.DoNotAgreeOrWereNotReadByTwo));
 }

@@ -11,14 +11,14 @@ public static class ClassFigures
         new("difference", one => Figures.Difference(one.Overall)),
         new("95 % interval", one => Figures.Interval95(one.Overall)),
         new("90 % interval", one => Figures.Interval90(one.Overall)),
-        new("standard error, df", one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
-        new("p of no difference", one => Figures.Probability(one.Overall?.P)),
-        new("p of beyond the margin", one => Figures.Probability(one.Overall?.PTost)),
-        new("could have shown (80 %)", one => one.Mdd80Db is null ? Figures.Unknown : $"{Figures.Db(one.Mdd80Db)} dB"),
+        new(ReviewingWords.StandardErrorDf, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
+        new(ReviewingWords.OfNoDifference, one => Figures.Probability(one.Overall?.P)),
+        new(ReviewingWords.OfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)),
+        new(ReviewingWords.CouldHaveShown, one => one.Mdd80Db is null ? Figures.Unknown : $"{Figures.Db(one.Mdd80Db)} dB"),
         new("runs, segments", one => $"{one.RunsCounted}, {one.SegmentsCompared}"),
-        new("run to run, reading SD", one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
-        new("drift per hour", Drift),
-        new("more runs a code", MoreRuns),
+        new(ReviewingWords.RunToRun, one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
+        new(ReviewingWords.DriftPerHour, Drift),
+        new(ReviewingWords.MoreRunsCode, MoreRuns),
     ];
 
     /// <summary>The lines for a class, the difference first; some days have some more.</summary>
@@ -28,8 +28,8 @@ public static class ClassFigures
         return
         [
             .. Always,
-            .. clean.OrderTest is null ? [] : new[] { new ClassFigure("p of the driven order", one => Figures.Probability(one.OrderTest?.P)) },
-            .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure("level of exposure, d", one => Figures.Difference(one.RouteEnergy?.Overall)) },
+            .. clean.OrderTest is null ? [] : new[] { new ClassFigure(ReviewingWords.OfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
+            .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure(ReviewingWords.LevelOfExposure, one => Figures.Difference(one.RouteEnergy?.Overall)) },
         ];
     }
 

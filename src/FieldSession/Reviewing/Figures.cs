@@ -10,7 +10,7 @@ namespace FieldSession.Reviewing;
 public static class Figures
 {
     /// <summary>The words for a value that this day does not give.</summary>
-    public const string Unknown = "not known yet";
+    public const string Unknown = ReviewingWords.NotKnownYet;
 
     private const double NarrowDb = 0.5;
     private const double SmallestShownP = 0.0001;

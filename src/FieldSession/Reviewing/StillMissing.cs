@@ -35,8 +35,8 @@ public static class StillMissing
         if (steps.Length > 0 && study.RunOn is null)
         {
             string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));
-            string first = study.SessionOn is null ? "; begin the next session with 'calibration before'" : "";
-            yield return $"still to drive: {codes}{first}";
+            string first = study.SessionOn is null ? ReviewingWords.AndBeginNextSessionWithCalibrationBefore : "";
+            yield return ReviewingWords.StillToDrive(codes, first);
         }
     }
 
@@ -45,11 +45,11 @@ public static class StillMissing
         where Math.Abs(session.DriftDb ?? 0) > plan.Limits.CalibrationDriftVoidDb
         let runs = study.Runs.Where(run => run.Session == session.Number).Select(run => run.Number).ToArray()
         where runs.Length > 0
-        select $"session {session.Number} is void (meter drift {session.DriftDb:+0.0#;-0.0#} dB): drive its brackets again on the next day, 'rerun bracket N WHY'";
+        select ReviewingWords.SessionIsVoid(session.Number, session.DriftDb);
 
     private static IEnumerable<string> VoidBrackets(Study study, Plan plan) => BracketCheck.Of(study)
         .Where(check => check.IsVoid(plan.Limits) && study.Reruns.All(rerun => rerun.Bracket != check.Bracket.Number))
-        .Select(check => $"bracket {check.Bracket.Number} is void: 'rerun bracket {check.Bracket.Number} WHY'");
+        .Select(check => ReviewingWords.BracketIsVoid(check));
 
     private static IEnumerable<string> FewBrackets(Study study)
     {
@@ -64,8 +64,8 @@ public static class StillMissing
             int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
             if (driven < BracketsForAClaim)
             {
-                string wanted = driven < BracketsWanted ? $"{BracketsWanted} are the least" : $"{BracketsForAClaim} bear a claim";
-                yield return $"{code} stands in {driven} bracket{(driven == 1 ? "" : "s")}, {wanted}: another day in the reverse order would add to it";
+                string wanted = driven < BracketsWanted ? ReviewingWords.AreLeast(BracketsWanted) : $"{BracketsForAClaim} bear a claim";
+                yield return ReviewingWords.StandsInAnotherDayInReverse(code, driven, driven == 1 ? "" : "s", wanted);
             }
         }
     }
@@ -74,6 +74,6 @@ public static class StillMissing
     {
         bool isSplit = plan.Cars is not null && study.OrderDriven && study.Runs.Where(run => run.Car is not null).GroupBy(run => run.Code)
             .Any(runs => runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
-        return isSplit ? ["car and tyre are not separated: change the tyres between the cars on the next day"] : [];
+        return isSplit ? [ReviewingWords.CarAndTyreAreNotSeparated] : [];
     }
 }

@@ -69,32 +69,32 @@ public sealed class KeySheet
     {
         if (SealableText.FaultIn(StudyName) is string fault)
         {
-            return $"the study's name can't be sealed: {fault}";
+            return SealingWords.StudysNameCantBeSealed(fault);
         }
 
-        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : "the nonce is 32 lower-case hex digits");
+        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : SealingWords.NonceIsHexDigits);
     }
 
     private string? FaultInCodes()
     {
         if (Places.Count is < SpecList.Fewest or > SpecList.Most)
         {
-            return "a key holds 2 to 9 codes";
+            return SealingWords.KeyHoldsToCodes;
         }
 
-        return Places.Any(place => SpecCode.Parse(place.Code.Digits) is null) ? "a code is three digits"
-            : Places.DistinctBy(place => place.Code).Count() < Places.Count ? "two codes are the same" : null;
+        return Places.Any(place => SpecCode.Parse(place.Code.Digits) is null) ? SealingWords.CodeIsThreeDigits
+            : Places.DistinctBy(place => place.Code).Count() < Places.Count ? SealingWords.TwoCodesAreSame : null;
     }
 
     private string? FaultInSpecs()
     {
         if (Places.Any(place => SealableText.FaultIn(place.Spec) is not null))
         {
-            return "a spec name can't be sealed";
+            return SealingWords.SpecNameCantBeSealed;
         }
 
-        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? "two spec names are the same"
-            : Places.All(place => place.Spec != ControlSpec) ? "the control is none of the specs" : null;
+        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? SealingWords.TwoSpecNamesAreSame
+            : Places.All(place => place.Spec != ControlSpec) ? SealingWords.ControlIsNoneOfSpecs : null;
     }
 
     private static bool IsNonce(string nonce) =>

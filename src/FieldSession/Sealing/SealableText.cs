@@ -13,7 +13,7 @@ public static class SealableText
     public const int Longest = 60;
 
     /// <summary>What is allowed, in words for the custodian and the crew.</summary>
-    public const string Allowed = "1 to 60 visible characters without '|' and '='";
+    public const string Allowed = SealingWords.ToVisibleCharactersWithoutAnd;
 
     /// <summary>What stands against a word, without repeating it; null: nothing.</summary>
     public static string? FaultIn(string word)
@@ -21,17 +21,17 @@ public static class SealableText
         ArgumentNullException.ThrowIfNull(word);
         if (string.IsNullOrWhiteSpace(word))
         {
-            return "it is empty";
+            return SealingWords.ItIsEmpty;
         }
 
         if (word.EnumerateRunes().Count() > Longest)
         {
-            return "it is too long";
+            return SealingWords.ItIsTooLong;
         }
 
         return word.AsSpan().ContainsAny('|', '=')
-            ? "it holds '|' or '='"
-            : IsVisible(word) ? null : "it holds an invisible or broken character";
+            ? SealingWords.ItHoldsOr
+            : IsVisible(word) ? null : SealingWords.ItHoldsInvisibleOrBrokenCharacter;
     }
 
     /// <summary>Whether every character of a text can be seen: no control character, line break, or broken character.</summary>

@@ -64,15 +64,15 @@ public sealed class SpecList
     {
         if (SealableText.FaultIn(name) is string fault)
         {
-            return new Objection($"line {number} is no spec name: {fault}", $"a spec name is {SealableText.Allowed}, one a line");
+            return new Objection(SealingWords.LineIsNoSpecName(number, fault), SealingWords.SpecNameIsOneLine);
         }
 
         return lines.TryGetValue(name, out int earlier)
-            ? new Objection($"lines {earlier} and {number} hold the same spec name", "give each spec a name of its own; capitals don't tell names apart")
+            ? new Objection(SealingWords.LinesAndHoldSameSpecName(earlier, number), SealingWords.GiveEachSpecNameOfItsOwn)
             : null;
     }
 
     private static Objection? ObjectionToCount(int count, int wanted) => count == wanted && count is >= Fewest and <= Most
         ? null
-        : new Objection($"the list holds {count} spec names, the plan says {wanted}", $"write one spec name a line, {Fewest} to {Most} lines, the control first");
+        : new Objection(SealingWords.ListHoldsSpecNames(count, wanted), SealingWords.WriteOneSpecNameLine(Fewest, Most));
 }

@@ -22,11 +22,11 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? study switch
         {
-            { RunOn: { } run } => new Objection($"run {run.Number} is on", "seal the new fitting at the next stop"),
+            { RunOn: { } run } => new Objection(SealingWords.RunIsOn(run), SealingWords.SealNewFittingAtNextStop),
             { Fitting: { } fitting } when !study.DrivenCodes.Any(fitting.Codes.Contains) => new Objection(
-                "the study is sealed already, and none of its codes has been driven", "its codes stand; drive them, or start a new study"),
+                SealingWords.StudyIsSealedAlready, SealingWords.ItsCodesStand),
             { Fittings.Count: 0, Runs.Count: > 0 } => new Objection(
-                "runs have been driven without sealed codes", "start a new study to drive blind"),
+                SealingWords.RunsHaveBeenDrivenWithoutSealedCodes, SealingWords.StartNewStudyToDriveBlind),
             _ => null,
         };
     }
@@ -43,20 +43,20 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     {
         ArgumentNullException.ThrowIfNull(after);
         string codes = string.Join(", ", Codes.OrderBy(c => c.Digits, StringComparer.Ordinal));
-        string next = after.CodeAsked is { } asked ? $"; the order goes on with {asked}" : "";
-        return new Echo(after.Fittings.Count == 1 ? $"sealed: codes {codes}" : $"sealed: fitting {after.Fittings.Count} has the new codes {codes}{next}");
+        string next = after.CodeAsked is { } asked ? SealingWords.AndOrderGoesOnWith(asked) : "";
+        return new Echo(after.Fittings.Count == 1 ? $"sealed: codes {codes}" : SealingWords.SealedFittingHasNewCodes(after, codes, next));
     }
 
     private Objection? ObjectionToCodes(Study study)
     {
         if (Codes.Count != study.Plan!.SpecCount)
         {
-            return new Objection($"{Codes.Count} codes were drawn, the plan has {study.Plan.SpecCount} specs", "draw one code for each spec");
+            return new Objection(SealingWords.CodesWereDrawn(Codes.Count, study.Plan.SpecCount), SealingWords.DrawOneCodeForEachSpec);
         }
 
         SpecCode[] earlier = [.. study.Codes];
         return Codes.Any(code => earlier.Any(other => !CodeLot.Differ(code, other)))
-            ? new Objection("a code is like one of an earlier fitting", "draw codes that differ from all earlier ones in two digits")
+            ? new Objection(SealingWords.CodeIsLikeOneOfEarlierFitting, SealingWords.DrawCodesThatDifferFromAllEarlierOnes)
             : null;
     }
 }

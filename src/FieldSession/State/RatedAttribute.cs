@@ -11,19 +11,19 @@ public sealed record RatedAttribute(string Name, string Group = "", string Meani
     /// <summary>What is rated where the plan names nothing (from memory; our own words).</summary>
     public static ImmutableArray<RatedAttribute> Standard { get; } =
     [
-        new("coarse roar", Noise, "the low rumble of a rough surface"),
-        new("cavity ring", Noise, "a hollow note after a bump, as from a pipe"),
-        new("pattern whine", Noise, "a steady tone that climbs with the speed"),
-        new("cyclic beat", Noise, "a growl that rises and falls"),
-        new("impact boom", Noise, "pressure in the ears over a joint"),
-        new("slap", Noise, "the sharp crack of a joint"),
-        new("impact harshness", Ride, "the edge of a bump in seat and floor"),
-        new("after-shake", Ride, "what still trembles after the bump"),
-        new("plushness", Ride, "how small bumps are swallowed"),
-        new("on-centre", Steering, "how surely it holds straight ahead"),
-        new("effort", Steering, "the weight of the wheel in the hand"),
-        new("linearity", Steering, "whether more wheel gives evenly more turn"),
-        new("lane-change settle", Handling, "how fast it is calm after a change of lane"),
+        new("coarse roar", Noise, StateWords.LowRumbleOfRoughSurface),
+        new("cavity ring", Noise, StateWords.HollowNoteAfterBump),
+        new("pattern whine", Noise, StateWords.SteadyToneThatClimbsWithSpeed),
+        new("cyclic beat", Noise, StateWords.GrowlThatRisesAndFalls),
+        new("impact boom", Noise, StateWords.PressureInEarsOverJoint),
+        new("slap", Noise, StateWords.SharpCrackOfJoint),
+        new("impact harshness", Ride, StateWords.EdgeOfBumpInSeatAndFloor),
+        new("after-shake", Ride, StateWords.WhatStillTremblesAfterBump),
+        new("plushness", Ride, StateWords.HowSmallBumpsAreSwallowed),
+        new("on-centre", Steering, StateWords.HowSurelyItHoldsStraightAhead),
+        new("effort", Steering, StateWords.WeightOfWheelInHand),
+        new("linearity", Steering, StateWords.WhetherMoreWheelGivesEvenlyMoreTurn),
+        new("lane-change settle", Handling, StateWords.HowFastItIsCalmAfterChangeOfLane),
     ];
 
     private const string Noise = "noise";

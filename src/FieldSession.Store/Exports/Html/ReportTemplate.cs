@@ -31,14 +31,14 @@ public sealed class ReportTemplate
         get
         {
             using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("report.html.liquid")
-                ?? throw new FileNotFoundException("the template report.html.liquid is not in the program");
+                ?? throw new FileNotFoundException(PageWords.TemplateReportIsNotInProgram);
             using StreamReader reader = new(stream, Encoding.UTF8);
             return reader.ReadToEnd();
         }
     }
 
     /// <summary>The template that the program carries with it.</summary>
-    public static ReportTemplate Default => Of(DefaultText, "the program's own template");
+    public static ReportTemplate Default => Of(DefaultText, PageWords.ProgramsOwnTemplate);
 
     /// <summary>Reads a template.</summary>
     /// <param name="text">Its text.</param>
@@ -49,7 +49,7 @@ public sealed class ReportTemplate
         ArgumentNullException.ThrowIfNull(text);
         return new FluidParser().TryParse(text, out IFluidTemplate? template, out string? fault)
             ? new ReportTemplate(template, name)
-            : throw new TemplateRefusedException($"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.");
+            : throw new TemplateRefusedException(PageWords.AndThisIsNoTemplate(name, fault));
     }
 
     /// <summary>Reads the template in a file.</summary>
@@ -62,7 +62,7 @@ public sealed class ReportTemplate
         }
         catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException))
         {
-            throw new TemplateRefusedException($"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.", fault);
+            throw new TemplateRefusedException(PageWords.AndCantBeReadAsTemplate(path, fault), fault);
         }
     }
 
@@ -84,15 +84,15 @@ public sealed class ReportTemplate
         }
         catch (FileNotFoundException fault)
         {
-            throw new TemplateRefusedException($"{_name}: it asks for another file, '{fault.Message}'. Nothing was written. A template is one file: put the text into it.", fault);
+            throw new TemplateRefusedException(PageWords.AndItAsksForAnotherFile(_name, fault), fault);
         }
         catch (InvalidOperationException fault)
         {
-            throw new TemplateRefusedException($"{_name}: it never ends, or takes more than {MostSteps} steps. Nothing was written. Look at its loops.", fault);
+            throw new TemplateRefusedException(PageWords.AndItNeverEnds(_name, MostSteps), fault);
         }
         catch (Exception fault) when (fault is FluidException or ParseException)
         {
-            throw new TemplateRefusedException($"{_name}: {fault.Message.TrimEnd('.')}. Nothing was written. docs/report.md lists what a template may name.", fault);
+            throw new TemplateRefusedException(PageWords.AndNothingWasWrittenListsWhatTemplate(_name, fault), fault);
         }
     }
 }

@@ -77,10 +77,10 @@ internal static class SectionValues
     private static string KeyOf(ReportChart chart) => chart switch
     {
         IntervalChart intervals => "Ring: difference"
-            + (intervals.HasIntervals ? "; bar: its 95 % interval" : "")
-            + (intervals.HasMargins ? "; shaded: the margin that does not matter" : "")
+            + (intervals.HasIntervals ? PageWords.AndBarItsInterval : "")
+            + (intervals.HasMargins ? PageWords.AndShadedMarginThatDoesNotMatter : "")
             + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
-        RunLevelChart { Drifts.Count: > 0 } => "A mark a run, with its number; broken lines: the drift of the day on one and the same spec.",
-        _ => "A mark a run, with its number.",
+        RunLevelChart { Drifts.Count: > 0 } => PageWords.MarkRunWithItsNumberBroken,
+        _ => PageWords.MarkRunWithItsNumber,
     };
 }

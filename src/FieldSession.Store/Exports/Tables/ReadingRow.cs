@@ -90,7 +90,7 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
         return all.Length switch
         {
             0 => null,
-            > LongestNote => all[..LongestNote] + "... (notes.csv has all)",
+            > LongestNote => all[..LongestNote] + ExportWords.NotesGoOn,
             _ => all,
         };
     }

@@ -93,7 +93,7 @@ internal sealed class DriveScreen : TypingScreen
             return false;
         }
 
-        Say("that was an arrow key: is NumLock off?");
+        Say(DrivingScreenWords.ThatWasArrowKey);
         return true;
     }
 
@@ -142,7 +142,7 @@ internal sealed class DriveScreen : TypingScreen
         _box.Put("");
         if (Study.RunOn is { } run)
         {
-            Say($"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop");
+            Say(DrivingScreenWords.RunIsOnWhen(run));
             return;
         }
 
@@ -164,7 +164,7 @@ internal sealed class DriveScreen : TypingScreen
         }
 
         _box.Put(outcome.Objection is null && Typing.LineOf(before) != line ? line : before);
-        Say(outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again");
+        Say(outcome.Objection?.ToString() ?? DrivingScreenWords.NotSavedMakeRoomThenEnter(outcome));
         return false;
     }
 

@@ -64,8 +64,8 @@ internal static class RunningComparison
         study.RunOn is not null && study.Runs.Sum(run => run.Passages.Count) > MostPassagesComparedOnTheMove;
 
     private static string WhyCovered(Study study, Plan plan) => plan.CoveredUntilEvening
-        ? "covered until the evening"
-        : IsTooLargeOnTheMove(study) ? "compared at the stop" : "covered until read";
+        ? DrivingScreenWords.CoveredUntilEvening
+        : IsTooLargeOnTheMove(study) ? DrivingScreenWords.ComparedAtStop : DrivingScreenWords.CoveredUntilRead;
 
     private static ComparisonTerms TermsOf(Study study, Plan plan) => new(
         study.ReferenceCode?.Digits, plan.MarginDb, plan.ImpactMarginDb, PlanComplete: study.OrderDriven);

@@ -40,7 +40,7 @@ internal sealed class StopPage
         }
         else
         {
-            rows.Add(PageRow.Of("no run was driven yet", Ink.Strong));
+            rows.Add(PageRow.Of(DrivingScreenWords.NoRunWasDrivenYet, Ink.Strong));
         }
 
         rows.Add(PageRow.Blank);
@@ -64,8 +64,8 @@ internal sealed class StopPage
         string car = run.Car is { } which ? $"  car {which}" : "";
         int asked = run.Readings.Count(reading => reading.IsToBeAsked);
         int spoilt = run.Readings.Count(reading => reading.Spoilt is not null);
-        string counts = $"to ask {asked}  spoilt {spoilt}  missed {run.Passages.OfType<Missed>().Count()}";
-        string title = $"Run {run.Number} on {run.Code}, as typed";
+        string counts = DrivingScreenWords.ToAskSpoiltMissed(asked, spoilt, run);
+        string title = DrivingScreenWords.RunOnAsTyped(run);
         string who = Columns.Of(title + driver + car + counts) + 1 < _columns ? driver + car : "";
         return PageRow.Of(title, Ink.Strong).And(who, Ink.Quiet)
             .WithRight(PageRow.Of(counts, asked > 0 ? Ink.Strong : Ink.Plain), _columns);
@@ -102,9 +102,9 @@ internal sealed class StopPage
     {
         string?[] words =
         [
-            reading.Doubt is not { } doubt ? null : reading.Confirmed ? "confirmed as typed" : $"? {doubt}",
+            reading.Doubt is not { } doubt ? null : reading.Confirmed ? DrivingScreenWords.ConfirmedAsTyped : $"? {doubt}",
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
-            reading.Swapped ? "typed high first" : null,
+            reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
             reading.Spoilt is { } spoilt ? $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}" : null,
         ];
         return words.OfType<string>();
@@ -127,13 +127,13 @@ internal sealed class StopPage
 
         if (_study.SessionOn?.Before is { } before)
         {
-            yield return $"meter {Clock(before.Mark)}: {before.LevelDb:0.0#} dB on the calibrator before this session";
+            yield return DrivingScreenWords.MeterDbOnCalibratorBeforeThisSession(Clock(before.Mark), before);
         }
 
         string[] elsewhere = [.. _study.Runs.Where(run => run.Number != _study.LastRun?.Number).SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => $"{run.Number}.{r.Segment}"))];
         if (elsewhere.Length > 0)
         {
-            yield return $"still to ask in other runs: {string.Join(", ", elsewhere)}; type 'confirm {elsewhere[0]}' or 'correct {elsewhere[0]} 58-60'";
+            yield return DrivingScreenWords.StillToAskInOtherRuns(elsewhere);
         }
     }
 

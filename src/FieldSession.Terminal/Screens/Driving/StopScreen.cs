@@ -42,7 +42,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         }
         else if (Parking.IsWord(answer))
         {
-            Say("the car is parked; this is the stop");
+            Say(DrivingScreenWords.CarIsParked);
         }
         else
         {
@@ -122,10 +122,10 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     {
         string mend = Marked switch
         {
-            Reading { IsToBeAsked: true } reading => $"y: {reading.Levels} stands, figures correct it; ",
-            Reading => "figures correct it; ",
+            Reading { IsToBeAsked: true } reading => DrivingScreenWords.StandsFiguresCorrectIt(reading),
+            Reading => DrivingScreenWords.FiguresCorrectIt,
             _ => "",
         };
-        return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : "Esc: back to drive");
+        return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscBackToDrive);
     }
 }

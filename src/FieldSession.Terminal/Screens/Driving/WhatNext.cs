@@ -17,11 +17,11 @@ internal static class WhatNext
     public static string Headline(Study study) => study switch
     {
         { Plan: null } => "no plan",
-        { Opening: not null } => "the key is open",
+        { Opening: not null } => DrivingScreenWords.KeyIsOpen,
         { DataFrozen: true } => "data frozen",
         { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
         { OrderDriven: true, Runs.Count: > 0 } => "order driven",
-        { IsOwnOrderDriven: true } => "this car's runs driven",
+        { IsOwnOrderDriven: true } => DrivingScreenWords.ThisCarsRunsDriven,
         _ => "not sealed",
     };
 
@@ -52,12 +52,12 @@ internal static class WhatNext
     {
         if (study.Plan is null)
         {
-            return [("", "make a plan with 'start' first")];
+            return [("", DrivingScreenWords.MakePlanWithStartFirst)];
         }
 
         if (study.DataFrozen)
         {
-            return [("", "readings can't be added or changed any more; notes can: '; your words'"), Evening(study, keys)];
+            return [("", DrivingScreenWords.ReadingsCantBeAddedOrChangedAnyMoreNotes), Evening(study, keys)];
         }
 
         if (study.OrderDriven)
@@ -77,27 +77,27 @@ internal static class WhatNext
     private static IEnumerable<string> Weak(Study study)
     {
         string[] doubts = study.Runs.Count > 0 ? [] : [.. PlanDoubts.Of(study.Plan!)];
-        string more = doubts.Length > 1 ? $"; {doubts.Length - 1} more stand in the plan's warnings" : "";
-        return doubts.Length == 0 ? [] : [$"weak in the plan: {doubts[0]}{more}"];
+        string more = doubts.Length > 1 ? DrivingScreenWords.AndMoreStandInPlansWarnings(doubts) : "";
+        return doubts.Length == 0 ? [] : [DrivingScreenWords.WeakInPlan(doubts, more)];
     }
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
-        ? (":", $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review")
+        ? (":", DrivingScreenWords.OrderIsDriven(open, keys))
         : Due(study, keys);
 
     private static (string Key, string Words) Due(Study study, KeyTable keys)
     {
         string screen = NextStep.Screen(study);
         return (keys.KeyTo(screen), screen == KeyTable.Review
-            ? "the order is driven and the meter checked: go to the blind review, when parked"
-            : $"goes on with the evening: {screen}");
+            ? DrivingScreenWords.OrderIsDrivenAndMeterChecked
+            : DrivingScreenWords.GoesOnWithEvening(screen));
     }
 
     private static IEnumerable<(string Key, string Words)> Start(Study study)
     {
         if (study.Weather.Count == 0)
         {
-            yield return (":", "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry");
+            yield return (":", DrivingScreenWords.NoWeatherIsNotedYet);
         }
 
         foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)).Concat(Weak(study)))
@@ -107,23 +107,23 @@ internal static class WhatNext
 
         if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
         {
-            yield return (":", $"not checked with values yet: {string.Join(", ", unmade)}; such as '{CheckKinds.Of(unmade[0])!.Form}'");
+            yield return (":", DrivingScreenWords.NotCheckedWithValuesYet(unmade));
         }
 
         if (study.IsOwnOrderDriven)
         {
-            yield return (":", "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file");
+            yield return (":", DrivingScreenWords.ThisCarsRunsAreDriven);
             yield break;
         }
 
-        yield return (StartKey, $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}");
+        yield return (StartKey, DrivingScreenWords.StartsRunOnAndConfirms(study));
     }
 
     private static IEnumerable<string> OfBrackets(Study study) =>
         BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
     private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, LastRun: { } run }
-        ? [(Parking.Word, $"reads run {run.Number} back: confirm, correct, shift, notes")]
+        ? [(Parking.Word, DrivingScreenWords.ReadsRunBack(run))]
         : [];
 
     private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
@@ -132,7 +132,7 @@ internal static class WhatNext
     private static IEnumerable<(string Key, string Words)> Doubts(Study study)
     {
         Reading[] doubtful = [.. (study.LastRun?.Readings ?? []).Where(reading => reading.IsToBeAsked && reading.Spoilt is null)];
-        string more = doubtful.Length > MostDoubts ? $"; {doubtful.Length - MostDoubts} more when '{Parking.Word}' is typed" : "";
+        string more = doubtful.Length > MostDoubts ? DrivingScreenWords.AndMoreWhenIsTyped(doubtful.Length - MostDoubts) : "";
         return doubtful.Take(MostDoubts).Select((reading, place) => (
             "?",
             $"{reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}{(place == MostDoubts - 1 ? more : "")}"));

@@ -37,17 +37,17 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
         NextLeg next = NextLeg.In(study, today);
         ImmutableArray<LegField> fields =
         [
-            new("day", "number of the energy day", true, next.Day),
+            new("day", LegsScreenWords.NumberOfEnergyDay, true, next.Day),
             new("car", "which car", true, next.Car),
-            new("code", "the code on it", true, next.Code),
-            new("driver", "who drove; empty: not noted", false, next.Driver),
+            new("code", LegsScreenWords.CodeOnIt, true, next.Code),
+            new("driver", LegsScreenWords.WhoDroveEmptyNotNoted, false, next.Driver),
             imperial ? new("mi", "miles", true) : new("km", "kilometres", true),
             new(EnergyPart, EnergyWords(study), true),
-            new("t0", $"air at the start, {Degrees(imperial)}", false),
-            new("t1", $"air at the end, {Degrees(imperial)}", false),
+            new("t0", LegsScreenWords.AirAtStart(Degrees(imperial)), false),
+            new("t1", LegsScreenWords.AirAtEnd(Degrees(imperial)), false),
             new("wind", $"mean wind, {(imperial ? "mph" : "m/s")}", false),
-            imperial ? new("mph", "mean speed, mph", false) : new("kmh", "mean speed, km/h", false),
-            new("at", "when it began, such as 09:10", false),
+            imperial ? new("mph", LegsScreenWords.MeanSpeedMph, false) : new("kmh", "mean speed, km/h", false),
+            new("at", LegsScreenWords.WhenItBegan, false),
         ];
         int first = fields.ToList().FindIndex(field => field.IsNeeded && field.Value.Length == 0);
         return new LegForm(fields, next.Car.Length == 0 ? first : 0);
@@ -76,7 +76,7 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
     private static string? WrongWith(LegField field, UnitSystem units)
     {
         string[] halves = Typed(field).Split('=', 2);
-        return LegParts.Named(halves[0]) is { } part ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong : $"'{field.Value}' is no amount";
+        return LegParts.Named(halves[0]) is { } part ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong : LegsScreenWords.IsNoAmount(field);
     }
 
     // 38.0 is kWh, 80-31 a state of charge, 13.2l and 3.5gal fuel.
@@ -95,8 +95,8 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
     }
 
     private static string EnergyWords(Study study) => study.Plan?.Energy.Usable is null
-        ? "kWh by the meter (38.0), or fuel (13.2l, 3.5gal)"
-        : "kWh by the meter (38.0), charge from-to in % (80-31), or fuel (13.2l, 3.5gal)";
+        ? LegsScreenWords.KwhByMeter
+        : LegsScreenWords.KwhByMeterCharge;
 
     private static string Degrees(bool imperial) => imperial ? "degF" : "degC";
 }

@@ -33,7 +33,7 @@ internal static class LegsPage
     {
         ImmutableArray<PageRow> top =
         [
-            PageRow.Of($" LEG {sight.Study.Legs.Count + 1}", Ink.Strong).WithRight(PageRow.Of("at a stop only ", Ink.Quiet), columns),
+            PageRow.Of($" LEG {sight.Study.Legs.Count + 1}", Ink.Strong).WithRight(PageRow.Of(LegsScreenWords.AtStopOnly, Ink.Quiet), columns),
             PageRow.Of($" {sight.Form.Asked.Words}{Suggested(sight.Form.Asked)}", Ink.Quiet),
             PageRow.Of(Columns.Right($"{sight.Form.Asked.Part} >", PromptColumns), Ink.Strong),
             .. Message(sight, columns),
@@ -45,7 +45,7 @@ internal static class LegsPage
         return [.. top.Concat(days).Append(PageRow.Blank).Concat(LegRows(sight.Study, left)).Take(rows).Select(row => row.Fit(columns))];
     }
 
-    private static string Suggested(LegField field) => field.Value.Length > 0 ? $"; Enter alone takes {field.Value}" : "";
+    private static string Suggested(LegField field) => field.Value.Length > 0 ? LegsScreenWords.AndEnterAloneTakes(field) : "";
 
     private static IEnumerable<PageRow> Message(LegsSight sight, int columns)
     {
@@ -98,7 +98,7 @@ internal static class LegsPage
     {
         if (study.Legs.Count == 0)
         {
-            return [PageRow.Of(" no leg yet", Ink.Quiet)];
+            return [PageRow.Of(LegsScreenWords.NoLegYet, Ink.Quiet)];
         }
 
         UnitSystem units = study.Plan?.Units ?? UnitSystem.Metric;

@@ -109,7 +109,7 @@ internal sealed class LegsScreen : TypingScreen
             return;
         }
 
-        Say(outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again", isAlarm: true);
+        Say(outcome.Objection?.ToString() ?? LegsScreenWords.NotSavedMakeRoomThenEnter(outcome), isAlarm: true);
     }
 
     private void Say(string? message, bool isAlarm)

@@ -17,7 +17,7 @@ internal static class OrdersPage
 {
     /// <summary>What to do here, and what the figures rest on.</summary>
     public static string Advice(string restsOn) =>
-        $"a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. {restsOn}; shown in 4 of 5 such days";
+        PlanScreenWords.NumberAndEnterPutsOneIntoPlan(restsOn);
 
     private const int NumberColumns = 6;
     private const int FigureColumns = 38;

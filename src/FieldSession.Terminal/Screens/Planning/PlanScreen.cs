@@ -34,7 +34,7 @@ internal sealed class PlanScreen : TypingScreen
         if (Sight is not { } sight)
         {
             _box.Visible = false;
-            Paper.Show([PageRow.Blank, PageRow.Of(" The plan of a study that is begun stands. 'fieldsession plan PLAN_DIR' edits a plan.")], Palette);
+            Paper.Show([PageRow.Blank, PageRow.Of(PlanScreenWords.PlanOfStudyThatIsBegunStands)], Palette);
             return;
         }
 
@@ -83,7 +83,7 @@ internal sealed class PlanScreen : TypingScreen
         _isWarned = isFirst;
         if (isFirst)
         {
-            _message = "the plan is not written: Ctrl+S writes it; the same key again leaves without";
+            _message = PlanScreenWords.PlanIsNotWritten;
             Draw();
         }
 
@@ -159,7 +159,7 @@ internal sealed class PlanScreen : TypingScreen
     {
         if (sheet.Remarks.IsEmpty)
         {
-            _message = "nothing is to be mended, nothing to be looked at";
+            _message = PlanScreenWords.NothingIsToBeMended;
             return;
         }
 
@@ -172,7 +172,7 @@ internal sealed class PlanScreen : TypingScreen
         ImmutableArray<OrderSight> orders = plan.Orders();
         _box.Put("");
         _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1), plan.OrdersRestOn);
-        _message = orders.IsEmpty ? $"orders are reckoned for this route: mend what is wrong first, {PlanKeys.Look} goes to it" : null;
+        _message = orders.IsEmpty ? PlanScreenWords.OrdersAreReckonedForThisRoute : null;
     }
 
     private void Choose(string act, OrdersSight orders, IPlanTable plan)
@@ -200,13 +200,13 @@ internal sealed class PlanScreen : TypingScreen
         _box.Put("");
         if (number is not { } taken || taken >= orders.Orders.Length)
         {
-            _orders = orders with { Message = $"there are orders 1 to {orders.Orders.Length - 1}: type one of these numbers" };
+            _orders = orders with { Message = PlanScreenWords.ThereAreOrdersToType(orders) };
             return;
         }
 
         string? wrong = taken == 0 ? null : plan.TakeOrder(taken, typed.Length > 1 ? typed[1] : "");
         _orders = wrong is null ? null : orders with { Message = wrong };
-        _message = taken == 0 ? null : $"order {taken} stands in the plan: {string.Join(' ', orders.Orders[taken].Order)}; Ctrl+S writes it";
+        _message = taken == 0 ? null : PlanScreenWords.OrderStandsInPlan(taken, string.Join(' ', orders.Orders[taken].Order));
     }
 
     private void Go(string way, PlanSheet sheet)

@@ -16,12 +16,12 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Choice
         ImmutableArray<Choice> codes = [.. study.Codes.Select((code, place) => new Choice($"{place + 1}", code.Digits, code.Digits))];
         return
         [
-            new("feature", "Which code has the feature?", codes, false),
-            new("sure", "How sure are you?", [.. Sureness.Select((words, place) => new Choice($"{place + 1}", words, $"{place + 1}"))], false),
-            new("quieter", "Which code is quieter?", codes, true),
-            new("pay", "Would you pay for it?", [new("y", "yes", "yes"), new("n", "no", "no")], true),
-            new("because", "What does it rest on?", [new("1", "the sound, the feel of the car", "sound"), new("2", "something seen or overheard", "seen"), new("3", "a guess", "guess")], false),
-            new("", "More in your own words?", [], true),
+            new("feature", PredictScreenWords.WhichCodeHasFeature, codes, false),
+            new("sure", PredictScreenWords.HowSureAreYou, [.. Sureness.Select((words, place) => new Choice($"{place + 1}", words, $"{place + 1}"))], false),
+            new("quieter", PredictScreenWords.WhichCodeIsQuieter, codes, true),
+            new("pay", PredictScreenWords.WouldYouPayForIt, [new("y", "yes", "yes"), new("n", "no", "no")], true),
+            new("because", PredictScreenWords.WhatDoesItRestOn, [new("1", PredictScreenWords.SoundFeelOfCar, "sound"), new("2", PredictScreenWords.SomethingSeenOrOverheard, "seen"), new("3", "a guess", "guess")], false),
+            new("", PredictScreenWords.MoreInYourOwnWords, [], true),
         ];
     }
 

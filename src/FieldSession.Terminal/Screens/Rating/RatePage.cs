@@ -42,13 +42,13 @@ internal static class RatePage
 
         Run run = sight.Study.LastRun!;
         PageRow title = PageRow.Of("RATINGS   ", Ink.Quiet).And($"run {run.Number} on {run.Code}", Ink.Strong)
-            .And($"   against {sight.Study.ReferenceCode}, which stands at {Score.Anchor}");
+            .And(RateScreenWords.AgainstWhichStandsAt(sight));
         return sight switch
         {
-            { IsParked: false } => [title, .. Lines($"shut until the car is parked: type '{Parking.Word}' and press Enter", columns, Ink.Strong)],
-            { Rater: null } => [title, .. Lines("one person alone at the keyboard: who rates? number or name, then Enter", columns)],
+            { IsParked: false } => [title, .. Lines(RateScreenWords.ShutUntilCarIsParked, columns, Ink.Strong)],
+            { Rater: null } => [title, .. Lines(RateScreenWords.OnePersonAloneAtKeyboard, columns)],
             { Next: { } attribute } => [title, .. Attribute(sight.Rater!, attribute, columns, letterRows)],
-            _ => [title, .. Lines($"{sight.Rater!.Name} is through: Enter gives the keyboard to the next", columns, Ink.Strong)],
+            _ => [title, .. Lines(RateScreenWords.IsThroughEnterGivesKeyboardToNext(sight), columns, Ink.Strong)],
         };
     }
 
@@ -90,7 +90,7 @@ internal static class RatePage
 
     private static IEnumerable<PageRow> Trials(Study study, int columns) => study.ChoiceSets
         .Where(set => !set.IsComplete)
-        .SelectMany(set => Lines($"set {set.Number}, '{set.Terms.Question}': {FieldSession.Rating.Presenting.InWords(set)}; type 'choose NAME CODE', or first or second", columns));
+        .SelectMany(set => Lines(RateScreenWords.SetTypeChooseNameCodeOrFirst(set, FieldSession.Rating.Presenting.InWords(set)), columns));
 
     private static IEnumerable<PageRow> Lines(string words, int columns, Ink ink = Ink.Plain) =>
         Wrapped.Lines(words, columns).Select(line => PageRow.Of(line, ink));
@@ -98,11 +98,11 @@ internal static class RatePage
     private static string? WhyNot(Study study) => study switch
     {
         { Plan: null } => "no plan",
-        { RunOn: { } run } => $"run {run.Number} is on: ratings at a stop",
-        { LastRun: null } => "nothing has been driven",
-        { DataFrozen: true } => "the data are frozen",
-        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => $"the ratings of run {run.Number} are closed",
-        { LastRun: { } run } when run.Code == study.ReferenceCode => $"{run.Code} brackets the others and stands at {Score.Anchor}: nothing is rated",
+        { RunOn: { } run } => RateScreenWords.RunIsOnRatings(run),
+        { LastRun: null } => RateScreenWords.NothingHasBeenDriven,
+        { DataFrozen: true } => RateScreenWords.DataAreFrozen,
+        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => RateScreenWords.RatingsOfRunAreClosed(run),
+        { LastRun: { } run } when run.Code == study.ReferenceCode => RateScreenWords.BracketsOthersAndStandsAtNothing(run),
         _ => null,
     };
 

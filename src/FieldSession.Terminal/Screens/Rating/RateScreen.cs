@@ -112,7 +112,7 @@ internal sealed class RateScreen : TypingScreen
     {
         return Member(typed) is { } member
             ? Nobody(null) with { Rater = member }
-            : Nobody($"'{typed}' is not in the crew: {string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))}");
+            : Nobody(RateScreenWords.IsNotInCrew(typed, string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))));
     }
 
     private ImmutableList<CrewMember> Crew => Desk.Logbook.Study.Plan?.Crew ?? [];
@@ -130,7 +130,7 @@ internal sealed class RateScreen : TypingScreen
         }
 
         Outcome outcome = _pen.Write(line);
-        string? why = outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? $"not saved: {because}; type it again" : null);
+        string? why = outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? RateScreenWords.NotSavedTypeItAgain(because) : null);
         See(_sight with { Study = Desk.Logbook.Study, Message = why });
     }
 

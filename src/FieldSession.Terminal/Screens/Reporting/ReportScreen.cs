@@ -17,7 +17,7 @@ internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         string next = NextStep.Words(Study, Desk.Keys, KeyTable.Report);
         ImmutableArray<PageRow> rows = ReportRows.Of(Report(), columns);
-        return new ParkedPage(rows, $"w: writes it to its file{(next.Length == 0 ? "; a note: '; words'" : $"; {next}")}");
+        return new ParkedPage(rows, ReportScreenWords.WritesItToItsFile(next.Length == 0 ? "; a note: '; words'" : $"; {next}"));
     }
 
     /// <inheritdoc/>
@@ -42,11 +42,11 @@ internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         try
         {
-            Say(Desk.WriteReport is { } write ? $"written: {write()}" : "the report can't be written here; use 'report' from the shell");
+            Say(Desk.WriteReport is { } write ? $"written: {write()}" : ReportScreenWords.ReportCantBeWrittenHere);
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
-            Say($"not written: {refused.Message}; nothing was overwritten, make room or free the file, then try again");
+            Say(ReportScreenWords.NotWrittenNothingWasOverwrittenMake(refused));
         }
     }
 

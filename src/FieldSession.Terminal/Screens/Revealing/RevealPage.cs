@@ -14,7 +14,7 @@ internal static class RevealPage
     /// <summary>Why the key can't be opened yet.</summary>
     public static ImmutableArray<PageRow> Barred(string why, int columns) =>
     [
-        PageRow.Of("The key stays shut", Ink.Strong),
+        PageRow.Of(RevealScreenWords.KeyStaysShut, Ink.Strong),
         PageRow.Blank,
         .. Wrapped.Lines($"not now: {why}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
     ];
@@ -22,12 +22,12 @@ internal static class RevealPage
     /// <summary>The way to the opened key, step by step.</summary>
     public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
     [
-        PageRow.Of("Opening the key, by the custodian", Ink.Strong),
-        .. Text("Two people take the tape off the tyres of each code and read the mark aloud; a name is shown only after that.", columns),
+        PageRow.Of(RevealScreenWords.OpeningKeyByCustodian, Ink.Strong),
+        .. Text(RevealScreenWords.TwoPeopleTakeTapeOffTyresOfEach, columns),
         PageRow.Blank,
         .. KeyRows(unlocking, study),
-        .. Unlocking.PaperCodes(study).Select(code => Row($"paper key: the spec behind {code}", unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
-        .. study.DrivenCodes.Select((code, place) => Row($"mark on the tyres of {code}", place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
+        .. Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperKeySpecBehind(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
+        .. study.DrivenCodes.Select((code, place) => Row(RevealScreenWords.MarkOnTyresOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
         Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
         Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
     ];
@@ -38,16 +38,16 @@ internal static class RevealPage
         Opening opening = study.Opening!;
         return
         [
-            PageRow.Of("The key is open", Ink.Strong),
+            PageRow.Of(RevealScreenWords.KeyIsOpen, Ink.Strong),
             PageRow.Blank,
-            .. Check(opening.CommitmentHolds, "it gives the published commitment", "it does NOT give the published commitment", "there was no commitment to check", columns),
-            .. Check(opening.MarksAgree, $"the marks read by {string.Join(" and ", opening.Readers)} agree", "the marks do NOT agree with the key, or two people did not read them", "", columns),
-            .. key.NamesAllowed ? [] : Text("The report's headline withholds the names.", columns),
+            .. Check(opening.CommitmentHolds, RevealScreenWords.ItGivesPublishedCommitment, RevealScreenWords.ItDoesNotGivePublishedCommitment, RevealScreenWords.ThereWasNoCommitmentToCheck, columns),
+            .. Check(opening.MarksAgree, RevealScreenWords.MarksReadByAgree(string.Join(" and ", opening.Readers)), RevealScreenWords.MarksDoNotAgreeWithKey, "", columns),
+            .. key.NamesAllowed ? [] : Text(RevealScreenWords.ReportsHeadlineWithholdsNames, columns),
             PageRow.Blank,
-            PageRow.Of(Columns.Left("code", CodeColumns) + "by the key; read on the tyres", Ink.Quiet),
+            PageRow.Of(Columns.Left("code", CodeColumns) + RevealScreenWords.ByKeyReadOnTyres, Ink.Quiet),
             .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
             PageRow.Blank,
-            .. key.NotesThatName(study).SelectMany(note => Text($"! the note of line {note.Mark.Place}, written before, names a spec: {note.Words}", columns)),
+            .. key.NotesThatName(study).SelectMany(note => Text(RevealScreenWords.NoteOfLine(note), columns)),
         ];
     }
 

@@ -63,13 +63,13 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
 
     private (string Hint, string Prompt) Asking(UnlockingStep step) => step switch
     {
-        UnlockingStep.Path => ("where the custodian's key file is: type its path, then Enter", "key file"),
-        UnlockingStep.Passphrase => ("the custodian types the passphrase, hidden, then Enter; it takes a moment. Esc begins again", "passphrase"),
-        UnlockingStep.PaperLine => ($"the custodian types, hidden, the spec behind {_unlocking.PaperDue(Study)} by the paper key, then Enter", $"spec {_unlocking.PaperDue(Study)}"),
-        UnlockingStep.PaperControl => ("which spec is the control? hidden; Enter alone: the paper does not say", "control"),
-        UnlockingStep.Mark => ($"the mark under the tape of the tyres driven as {_unlocking.CodeDue(Study)}, then Enter", $"mark {_unlocking.CodeDue(Study)}"),
-        UnlockingStep.Reader => ("who read the marks? two people, a name and Enter each", _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
-        _ => ("Enter: opens the key for good; Esc begins again", "open"),
+        UnlockingStep.Path => (RevealScreenWords.WhereCustodiansKeyFileIsType, "key file"),
+        UnlockingStep.Passphrase => (RevealScreenWords.CustodianTypesPassphrase, "passphrase"),
+        UnlockingStep.PaperLine => (RevealScreenWords.CustodianTypesHiddenSpecBehindByPaper(_unlocking.PaperDue(Study)), $"spec {_unlocking.PaperDue(Study)}"),
+        UnlockingStep.PaperControl => (RevealScreenWords.WhichSpecIsControlHidden, "control"),
+        UnlockingStep.Mark => (RevealScreenWords.MarkUnderTapeOfTyresDrivenAsThenEnter(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
+        UnlockingStep.Reader => (RevealScreenWords.WhoReadMarksTwoPeople, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
+        _ => (RevealScreenWords.EnterOpensKeyForGoodEsc, "open"),
     };
 
     private void Take(UnlockingStep step, string answer)
@@ -103,7 +103,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         if (Desk.OpenKey is not { } open)
         {
-            Say("key files can't be opened here; use 'reveal' from the shell");
+            Say(RevealScreenWords.KeyFilesCantBeOpenedHere);
             return;
         }
 
@@ -119,7 +119,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         _unlocking = isNew
             ? _unlocking with { Path = null, Files = _unlocking.Files.Add(_unlocking.Path!), Ring = ring }
             : _unlocking with { Path = null };
-        Say(isNew ? null : "that key is on the ring already; give the key file of the other fitting");
+        Say(isNew ? null : RevealScreenWords.ThatKeyIsOnRingAlready);
     }
 
     private void TakePaper(string answer)

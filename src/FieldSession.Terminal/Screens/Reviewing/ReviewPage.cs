@@ -14,14 +14,14 @@ internal static class ReviewPage
     /// <summary>The rows.</summary>
     public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
     [
-        .. Text($"Blind summary, by code only; {sight.Comparison.Reference ?? "no code"} is the reference. Differences are code minus reference in dB: + is louder.", columns),
+        .. Text(ReviewScreenWords.BlindSummaryByCodeOnlyIsReference(sight.Comparison.Reference ?? "no code"), columns),
         .. Cautions(sight, columns),
         .. MainMeasure(sight, columns),
         .. EarBlock.Rows(sight, columns),
         .. Codes(sight, columns),
         .. Explored(sight, columns),
         PageRow.Blank,
-        .. Text($"journal: {sight.Journal.Lines} lines, head {sight.Journal.HeadHash[..HashColumns]}; note it on paper, it pins every line before it", columns),
+        .. Text(ReviewScreenWords.JournalLinesHeadNoteItOnPaper(sight, sight.Journal.HeadHash[..HashColumns]), columns),
     ];
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
@@ -41,12 +41,12 @@ internal static class ReviewPage
         PageRow.Blank,
         .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
         .. sight.Comparison.Main.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
-        .. sight.Comparison.Main.Count == 0 ? Text("nothing can be compared yet: fewer than two codes are driven", columns) : [],
+        .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingCanBeComparedYet, columns) : [],
     ];
 
     private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
     {
-        const string Columns = "code  runs  readings  spoilt  late  missed";
+        const string Columns = ReviewScreenWords.CodeRunsReadingsSpoiltLateMissed;
         return
         [
             PageRow.Blank,
@@ -82,18 +82,18 @@ internal static class ReviewPage
                 .. Head($"explored: {Name(one)}"),
                 .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, one, whole: false, columns)),
             ]),
-            .. Head("explored: kinds of surface"),
+            .. Head(ReviewScreenWords.ExploredKindsOfSurface),
             .. SegmentBlock.Kinds(sight, columns),
-            .. Head("explored: segments, each interval for its segment alone"),
+            .. Head(ReviewScreenWords.ExploredSegmentsEachIntervalForItsSegment),
             .. SegmentBlock.Segments(sight, columns),
-            .. Text("n: clean readings on the code / on the reference. Of many segments some differ by chance alone: they say where, the main measure says whether.", columns),
+            .. Text(ReviewScreenWords.CleanReadingsOnCodeOnReference, columns),
         ];
     }
 
     private static string Name(MeasureClass? measureClass) => measureClass switch
     {
-        null => "all segments together",
-        MeasureClass.Steady => "the steady segments",
+        null => ReviewScreenWords.AllSegmentsTogether,
+        MeasureClass.Steady => ReviewScreenWords.SteadySegments,
         _ => "the impacts",
     };
 }

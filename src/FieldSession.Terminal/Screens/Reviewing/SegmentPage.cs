@@ -18,7 +18,7 @@ internal static class SegmentPage
             PageRow.Of($"{segment.Number} of {sight.Plan.Route.Count}  {segment.Name}", Ink.Strong)
                 .And($"  {segment.Kind}, {segment.Speed.In(sight.Plan.Units)}{(IsMain(sight, segment) ? "" : "  (explored)")}"),
             PageRow.Blank,
-            PageRow.Of("run  code  read       ", Ink.Quiet),
+            PageRow.Of(ReviewScreenWords.RunCodeRead, Ink.Quiet),
             .. sight.Study.Runs.SelectMany(run => Rows(run, segment, columns)),
             .. sight.Comparison.Comparisons.SelectMany(pair => Difference(sight, pair, segment, columns)),
             PageRow.Blank,
@@ -60,7 +60,7 @@ internal static class SegmentPage
             reading.Spoilt is { } spoilt ? $"{(spoilt.Late ? "flagged late, kept" : "spoilt")}: {spoilt.Cause.Word()}{(spoilt.Words is { } said ? $", {said}" : "")}" : null,
             reading.IsToBeAsked ? $"? {reading.Doubt}" : null,
             reading.CorrectedFrom is { } before ? $"corrected from {before}" : null,
-            reading.Swapped ? "typed high first" : null,
+            reading.Swapped ? ReviewScreenWords.TypedHighFirst : null,
         ];
         return string.Join("; ", words.OfType<string>());
     }

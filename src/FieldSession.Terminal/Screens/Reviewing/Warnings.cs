@@ -21,7 +21,7 @@ internal static class Warnings
     {
         if (!study.OrderDriven)
         {
-            yield return $"{study.Runs.Count} of {study.Plan?.Order.Count ?? 0} planned runs are driven: numbers, but no verdict";
+            yield return ReviewScreenWords.OfPlannedRunsAreDriven(study);
         }
 
         if (RunChecks.AgainstPredicting(study) is { } open)
@@ -32,7 +32,7 @@ internal static class Warnings
         double? voidDb = study.Plan?.Limits.CalibrationDriftVoidDb;
         foreach (Session session in study.Sessions.Where(s => Math.Abs(s.DriftDb ?? 0) > voidDb))
         {
-            yield return $"the meter drifted {session.DriftDb:+0.0;-0.0} dB in session {session.Number}: its readings count as spoilt";
+            yield return ReviewScreenWords.MeterDriftedDbInSession(session);
         }
 
         foreach (Run run in study.Runs.Where(r => r.Doubt is not null))
@@ -46,16 +46,16 @@ internal static class Warnings
         foreach ((Run run, Reading reading) in study.Runs.SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => (run, r))))
         {
             string place = $"{run.Number}.{reading.Segment}";
-            yield return $"{place} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}; 'confirm {place}' or 'correct {place} 58-60'";
+            yield return ReviewScreenWords.ConfirmOrCorrect(place, study.Plan!.Route[reading.Segment - 1].Name, reading);
         }
 
         int late = study.Runs.Sum(run => run.Readings.Count(r => r.Spoilt is { Late: true }));
         if (late > 0)
         {
-            yield return $"{late} {(late == 1 ? "reading was" : "readings were")} flagged late: kept in the clean result";
+            yield return ReviewScreenWords.FlaggedLateKeptInCleanResult(late, late == 1 ? "reading was" : "readings were");
         }
     }
 
     private static string Suspicious(SuspiciousReading reading) =>
-        $"run {reading.Run}, {reading.Segment}: louder than its run and segment let expect; look at its notes, it is no reason by itself to leave it out";
+        ReviewScreenWords.RunLouderThanItsRunAndSegment(reading);
 }
