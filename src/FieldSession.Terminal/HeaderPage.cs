@@ -15,8 +15,8 @@ internal static class HeaderPage
     public static PageRow Of(Study study, int lines, string? notSavedBecause, DateTimeOffset now, int columns)
     {
         PageRow right = notSavedBecause is null
-            ? PageRow.Of($"saved {lines}  {now:HH:mm} ", Ink.Bar)
-            : PageRow.Of(Columns.Cut($" NOT SAVED: {notSavedBecause} ", columns * 2 / 3), Ink.Alarm).And($" {now:HH:mm} ", Ink.Bar);
+            ? PageRow.Of($"saved {lines}  {now:t} ", Ink.Bar)
+            : PageRow.Of(Columns.Cut($" NOT SAVED: {notSavedBecause} ", columns * 2 / 3), Ink.Alarm).And($" {now:t} ", Ink.Bar);
         return PageRow.Of(Left(study, columns - right.Width - 1), Ink.Bar).WithRight(right, columns);
     }
 

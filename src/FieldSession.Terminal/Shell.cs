@@ -186,7 +186,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
         return true;
     }
 
-    private string Minute() => $"{_desk.Clock.GetLocalNow():HH:mm}";
+    private string Minute() => $"{_desk.Clock.GetLocalNow():t}";
 
     private void Refresh()
     {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using FieldSession.Archiving;
@@ -29,7 +30,7 @@ public static class ArchiveJson
     private static void Study(Utf8JsonWriter json, ArchivedStudy study)
     {
         json.WriteString("study", study.Name);
-        json.WriteString("began", study.Began?.UtcDateTime.ToString(ArchiveFolderWords.ThhMmSsz, System.Globalization.CultureInfo.InvariantCulture));
+        json.WriteString("began", study.Began?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
         json.Texts("crew", study.Crew);
         json.WriteString("route", study.RouteInWords);
         json.WriteNumber("runs", study.Runs);

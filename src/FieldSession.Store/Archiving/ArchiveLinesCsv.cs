@@ -11,7 +11,7 @@ public static class ArchiveLinesCsv
     public static IEnumerable<string> Of(IEnumerable<ArchivedStudy> studies)
     {
         ArgumentNullException.ThrowIfNull(studies);
-        return studies.SelectMany(study => study.Scatter.Where(one => !one.IsKind).Select(one => Row(study, one))).Prepend(ArchiveFolderWords.DayClsKbar);
+        return studies.SelectMany(study => study.Scatter.Where(one => !one.IsKind).Select(one => Row(study, one))).Prepend("day,cls,nu_run,s_run,kbar,nu_e,s_e");
     }
 
     private static string Row(ArchivedStudy study, ArchivedScatter one) => string.Join(

@@ -42,5 +42,5 @@ internal static class Column
     /// <summary>Date and time in UTC, to the millisecond.</summary>
     public static ExportColumn<T> Time<T>(string name, string description, Func<T, DateTimeOffset?> of) =>
         new(new ExportField(name, FieldType.Time, "UTC", description), row =>
-            of(row)?.UtcDateTime.ToString(ExportWords.ThhMmSsZ, CultureInfo.InvariantCulture));
+            of(row)?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.FFF'Z'", CultureInfo.InvariantCulture));
 }

@@ -12,7 +12,6 @@ internal static class ExportWords
     public const string KeyIsNotOpen = "The key is not open: who is who stands in no file.";
     public const string KeyIsOpen = "The key is open: key.csv says who is who.";
     public const string ApostropheGoesBeforeTextThatSpreadsheetWouldTake = "An apostrophe goes before a text that a spreadsheet would take for a formula; numbers are never touched.";
-    public const string ThhMmSsZ = "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'";
     public const string RatingsStayCoveredUntilAllHaveStoredTheirs = "ratings stay covered until all have stored theirs, or 'ratings closed'";
     public const string ChoicesStayCoveredUntilTheirSetIsAtIts = "choices stay covered until their set is at its planned end";
     public const string EveryLineOfJournal = "Every line of the journal. 'hash' is the SHA-256 of the UTF-8 text in 'json', which is itself a JSON object; its 'prev' names the hash of the line before.";

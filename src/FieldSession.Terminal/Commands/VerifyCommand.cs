@@ -70,7 +70,7 @@ internal static class VerifyCommand
         int place = 1 + lines.Index().FirstOrDefault(line => line.Item.Hash.StartsWith(noted, StringComparison.Ordinal), (-1, null!)).Index;
         string words = place == 0
             ? "the noted hash is that of NO line: what it pinned was changed or cut off, or it belongs to another study"
-            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd HH:mm} UTC: this line and all before it stand as they were";
+            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd} {lines[place - 1].At:t} UTC: this line and all before it stand as they were";
         outside.Output.WriteLine(words);
         return place > 0;
     }

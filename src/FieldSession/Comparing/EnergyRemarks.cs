@@ -57,5 +57,5 @@ internal static class EnergyRemarks
 
     private static string Where(EnergyStretch stretch) => ComparingWords.DayCarOn(stretch);
 
-    private static string Number(double number) => number.ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Number(double number) => number.ToString("0.#", CultureInfo.CurrentCulture);
 }

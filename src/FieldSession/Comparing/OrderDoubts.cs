@@ -71,7 +71,7 @@ public static class OrderDoubts
     {
         // runs count as equally spaced: a steady drift cancels where both are driven, on average, at the same time
         double later = MeanPosition(order, place) - MeanPosition(order, Place.Reference);
-        string runs = Math.Abs(later).ToString("0.##", CultureInfo.InvariantCulture);
+        string runs = Math.Abs(later).ToString("0.##", CultureInfo.CurrentCulture);
         return Math.Abs(later) < 1e-9
             ? null
             : ComparingWords.SteadyDriftDoesNotCancel(place, runs, later > 0 ? "later" : "earlier");

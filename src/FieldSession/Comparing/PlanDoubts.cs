@@ -1,4 +1,3 @@
-using System.Globalization;
 using FieldSession.State;
 
 namespace FieldSession.Comparing;
@@ -44,6 +43,6 @@ public static class PlanDoubts
         ArgumentNullException.ThrowIfNull(plan);
         return segment.Kind.IsImpact || segment.Seconds >= plan.Limits.SegmentShortestSeconds
             ? null
-            : $"'{segment.Name}' lasts {segment.Seconds.ToString("0.0", CultureInfo.InvariantCulture)} s at {segment.Speed.In(plan.Units)}";
+            : $"'{segment.Name}' lasts {segment.Seconds:0.0} s at {segment.Speed.In(plan.Units)}";
     }
 }

@@ -101,5 +101,5 @@ public static class LegParts
         : null;
 
     private static TimeOnly? Clock(string text) =>
-        TimeOnly.TryParseExact(text, ["H:mm", "HH:mm", "H.mm", "HH.mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly at) ? at : null;
+        TimeOnly.TryParseExact(text, ["H:mm", "HH:mm", "H.mm", "HH.mm", "h:mmtt", "h.mmtt"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly at) ? at : null;
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FieldSession.State;
 
 namespace FieldSession.EnergyDriving;
@@ -37,8 +36,8 @@ public static class LegTimes
             return EnergyDrivingWords.TimeNotNoted;
         }
 
-        string start = at.ToString("HH:mm", CultureInfo.InvariantCulture);
-        return leg.LastingMinutes is { } minutes ? $"{start} to {at.AddMinutes(minutes).ToString("HH:mm", CultureInfo.InvariantCulture)}" : $"from {start}";
+        string start = $"{at:t}";
+        return leg.LastingMinutes is { } minutes ? $"{start} to {at.AddMinutes(minutes):t}" : $"from {start}";
     }
 
     private static bool IsOneCar(LegFigures one, LegFigures other) => one.Day == other.Day && Study.SamePerson(one.Car, other.Car);

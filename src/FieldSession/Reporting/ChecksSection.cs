@@ -33,7 +33,7 @@ public static class ChecksSection
         : [];
 
     private static IReadOnlyList<string> Row(CheckRecord check) =>
-        [$"{check.Mark.At:yyyy-MM-dd HH:mm}", $"{check.Run + 1}", check.Name, Word(check.Answer), check.Words];
+        [$"{check.Mark.At:yyyy-MM-dd} {check.Mark.At:t}", $"{check.Run + 1}", check.Name, Word(check.Answer), check.Words];
 
     private static string Word(CheckAnswer answer) => answer switch
     {

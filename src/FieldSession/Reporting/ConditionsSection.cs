@@ -30,7 +30,7 @@ public static class ConditionsSection
 
     private static IReadOnlyList<string> Weather(Weather weather, UnitSystem units) =>
     [
-        $"{weather.Mark.At:yyyy-MM-dd HH:mm}",
+        $"{weather.Mark.At:yyyy-MM-dd} {weather.Mark.At:t}",
         weather.Air?.In(units) ?? "",
         weather.Road?.In(units) ?? "",
         weather.Wind?.In(units) ?? "",

@@ -95,5 +95,5 @@ public static class EnergySection
         let late = spoilt.Late ? ReportingWords.AndFlaggedLateKeptInCleanResult : ""
         select ReportingWords.LegDayCar(leg.Number, leg.Figures.Day, leg.Figures.Car, spoilt.Cause.Word(), words, late);
 
-    private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double number) => number.ToString("0.##", CultureInfo.CurrentCulture);
 }

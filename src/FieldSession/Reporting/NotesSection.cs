@@ -18,7 +18,7 @@ public static class NotesSection
     {
         string where = note is { Run: { } run, Segment: { } segment }
             ? $"Run {run}, {study.Plan!.Route[segment - 1].Name}"
-            : note.Run is { } only ? $"Run {only}" : $"{note.Mark.At:yyyy-MM-dd HH:mm} UTC";
+            : note.Run is { } only ? $"Run {only}" : $"{note.Mark.At:yyyy-MM-dd} {note.Mark.At:t} UTC";
         return $"{where}: {note.Words}{(note.Who is { } who ? $" ({who})" : "")}{(note.AfterReveal ? " (written after the reveal)" : "")}";
     }
 }

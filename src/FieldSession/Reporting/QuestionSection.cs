@@ -36,7 +36,7 @@ public static class QuestionSection
 
     private static string Amended(Amendment amendment)
     {
-        string when = $"{amendment.Mark.At:yyyy-MM-dd HH:mm} UTC";
+        string when = $"{amendment.Mark.At:yyyy-MM-dd} {amendment.Mark.At:t} UTC";
         string kind = amendment.AfterRun == 0 ? ReportingWords.ChangedBeforeRun(when) : ReportingWords.AmendedAfterRunHadBeenDriven(amendment, when);
         return ReportingWords.AndFromToBecause(kind, amendment);
     }

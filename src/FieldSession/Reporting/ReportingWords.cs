@@ -104,11 +104,11 @@ internal static class ReportingWords
 
     public static string NoteOfLine(Note n) => $"A note of line {n.Mark.Place}, written before the reveal, names a spec: look whether the blind leaked.";
 
-    public static string KeyOpenedAtUtc(Opening opening) => $"Key opened at {opening.Mark.At:yyyy-MM-dd HH:mm} UTC, after all predictions were locked.";
+    public static string KeyOpenedAtUtc(Opening opening) => $"Key opened at {opening.Mark.At:yyyy-MM-dd} {opening.Mark.At:t} UTC, after all predictions were locked.";
 
     public static string MarksReadOnTyresBy(string readers, string marks) => $"Marks read on the tyres by {readers}: {marks}.";
 
-    public static string CodesSealedUtc(string order, Fitting fitting, string commitment) => $"Codes {order}, sealed {fitting.Mark.At:yyyy-MM-dd HH:mm} UTC; {commitment}.";
+    public static string CodesSealedUtc(string order, Fitting fitting, string commitment) => $"Codes {order}, sealed {fitting.Mark.At:yyyy-MM-dd} {fitting.Mark.At:t} UTC; {commitment}.";
 
     public static string MeterShowsIt(string more) => $"the meter shows it {more}";
 
@@ -170,7 +170,7 @@ internal static class ReportingWords
 
     public static string JournalLinesHeadHash(Provenance provenance) => $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.";
 
-    public static string FrozenBeforeRunAtUtc(Study study) => $"frozen before run 1 at {study.Runs[0].Started.At:yyyy-MM-dd HH:mm} UTC";
+    public static string FrozenBeforeRunAtUtc(Study study) => $"frozen before run 1 at {study.Runs[0].Started.At:yyyy-MM-dd} {study.Runs[0].Started.At:t} UTC";
 
     public static string MainMeasureEverythingElseIsExplored(Plan plan) => $"Main measure: {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}. Everything else is explored.";
 

@@ -39,7 +39,7 @@ public static class RunBlocks
         $"{run.Number}",
         day.Names.Of(run.Code.Digits),
         run.Driver ?? "",
-        $"{run.Started.At.UtcDateTime:yyyy-MM-dd HH:mm}",
+        $"{run.Started.At.UtcDateTime:yyyy-MM-dd} {run.Started.At.UtcDateTime:t}",
         $"{run.Readings.Count(reading => !reading.LeftOut)}",
         LevelIn(steady, run),
         LevelIn(impact, run),

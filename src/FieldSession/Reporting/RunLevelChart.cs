@@ -26,7 +26,7 @@ public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Po
         }
     }
 
-    private static string Db(double db) => db.ToString("0.0", CultureInfo.InvariantCulture);
+    private static string Db(double db) => db.ToString("0.0", CultureInfo.CurrentCulture);
 }
 
 /// <summary>A run in a <see cref="RunLevelChart"/>.</summary>

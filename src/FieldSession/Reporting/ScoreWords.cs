@@ -24,5 +24,5 @@ public static class ScoreWords
     // The most that these predictions could have shown: every one right.
     private static bool CanBeUnlikely(PredictionScores scores) => scores.PAllRight <= Unlikely;
 
-    private static string Number(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Number(double number) => number.ToString("0.##", CultureInfo.CurrentCulture);
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FieldSession.State;
 
 namespace FieldSession.Reviewing;
@@ -43,6 +42,6 @@ public static class BlindWords
         int[] runs = [.. study.Runs.Where(run => fitting.Codes.Contains(run.Code)).Select(run => run.Number)];
         string driven = runs.Length == 0 ? "not driven" : runs.Length == 1 ? $"run {runs[0]}" : $"runs {runs[0]} to {runs[^1]}";
         string codes = string.Join(", ", fitting.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal));
-        return string.Create(CultureInfo.InvariantCulture, $"Fitting {number}: codes {codes}, {driven}");
+        return $"Fitting {number}: codes {codes}, {driven}";
     }
 }

@@ -56,7 +56,7 @@ public static class ChoiceWords
     }
 
     /// <summary>A share or a power to two places.</summary>
-    public static string Share(double share) => share.ToString("0.00", CultureInfo.InvariantCulture);
+    public static string Share(double share) => share.ToString("0.00", CultureInfo.CurrentCulture);
 
     /// <summary>Each person's own count, and how often the first place was chosen; empty while it is covered.</summary>
     public static string Persons(ChoiceFinding choice)

@@ -25,7 +25,7 @@ public static class EarWords
     }
 
     /// <summary>A rating difference with its sign: "-0.75".</summary>
-    public static string Points(double points) => points.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture);
+    public static string Points(double points) => points.ToString("+0.00;-0.00;0.00", CultureInfo.CurrentCulture);
 
     /// <summary>What the ratings of one attribute and code come to: "too few for a test (no p below 0.5 possible)".</summary>
     public static string Test(RatingFinding rating)
@@ -41,8 +41,8 @@ public static class EarWords
     {
         ArgumentNullException.ThrowIfNull(agreement);
         var found = agreement.Agreement;
-        string sd = found.SdDifference is { } scatter ? $", SD {scatter.ToString("0.00", CultureInfo.InvariantCulture)}" : "";
-        string kappa = found.QuadraticKappa is { } known ? $", weighted kappa {known.ToString("0.00", CultureInfo.InvariantCulture)}" : "";
+        string sd = found.SdDifference is { } scatter ? $", SD {scatter:0.00}" : "";
+        string kappa = found.QuadraticKappa is { } known ? $", weighted kappa {known:0.00}" : "";
         return $"{agreement.First} minus {agreement.Second} on {found.Count} ratings of the same runs: mean {Points(found.MeanDifference)}{sd}, "
             + $"within half a point {found.WithinShare * 100:0} %{kappa}. Two people are two cases, not a panel.";
     }
@@ -52,7 +52,7 @@ public static class EarWords
     {
         ArgumentNullException.ThrowIfNull(one);
         string p = one.Concordance.P is { } known ? $", p {Figures.Probability(known)}" : "";
-        return $"{one.Attribute}: {one.Raters.Count} raters rank {one.Codes.Count} codes with concordance W {one.Concordance.W.ToString("0.00", CultureInfo.InvariantCulture)}{p}";
+        return $"{one.Attribute}: {one.Raters.Count} raters rank {one.Codes.Count} codes with concordance W {one.Concordance.W:0.00}{p}";
     }
 
     private static IEnumerable<string> Choices(EarFindings ear) => ear.Choices.SelectMany(choice => PlainLines.Wrapped(

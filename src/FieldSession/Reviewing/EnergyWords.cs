@@ -29,7 +29,7 @@ public static class EnergyWords
 
     /// <summary>A difference with its sign: "+2.05 %".</summary>
     public static string Percent(double? percent) =>
-        percent is { } known ? $"{known.ToString("+0.00;-0.00;0.00", CultureInfo.InvariantCulture)} %" : Figures.Unknown;
+        percent is { } known ? $"{known:+0.00;-0.00;0.00} %" : Figures.Unknown;
 
     /// <summary>An interval: "+0.74 % to +3.38 %".</summary>
     public static string Interval(double? low, double? high) => low is null || high is null ? Figures.Unknown : $"{Percent(low)} to {Percent(high)}";
@@ -91,8 +91,8 @@ public static class EnergyWords
     private static string Cell(EnergyEstimate? estimate, Func<EnergyEstimate, string> cell) => estimate is null ? Figures.Unknown : cell(estimate);
 
     private static string Way(double km, UnitSystem units) => units == UnitSystem.Imperial
-        ? $"{(km / Speed.KmPerMile).ToString("0", CultureInfo.InvariantCulture)} mi"
-        : $"{km.ToString("0", CultureInfo.InvariantCulture)} km";
+        ? $"{(km / Speed.KmPerMile).ToString("0", CultureInfo.CurrentCulture)} mi"
+        : $"{km:0} km";
 
-    private static string Plain(double number) => number.ToString("0.##", CultureInfo.InvariantCulture);
+    private static string Plain(double number) => number.ToString("0.##", CultureInfo.CurrentCulture);
 }

@@ -49,7 +49,7 @@ public static class Figures
     {
         null => Unknown,
         < SmallestShownP => "< 0.0001",
-        { } known => known.ToString("G2", CultureInfo.InvariantCulture),
+        { } known => known.ToString("G2", CultureInfo.CurrentCulture),
     };
 
     /// <summary>A count that may be unknown, with the words for unknown given by who asks.</summary>
@@ -63,5 +63,5 @@ public static class Figures
 
     private static bool IsNarrow(Estimate estimate) => estimate.Hi95Db - estimate.Lo95Db < NarrowDb;
 
-    private static string Text(double number, string format) => number.ToString(format, CultureInfo.InvariantCulture);
+    private static string Text(double number, string format) => number.ToString(format, CultureInfo.CurrentCulture);
 }

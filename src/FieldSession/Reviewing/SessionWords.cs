@@ -32,10 +32,10 @@ public static class SessionWords
     {
         string[] codes = [.. session.Select(run => run.Code.Digits).Distinct().Order(StringComparer.Ordinal)];
         double[] air = [.. study.Weather.Where(weather => weather.Mark.At.UtcDateTime.Date == session.First().Started.At.UtcDateTime.Date).Select(weather => weather.Air?.Celsius).OfType<double>()];
-        string warmth = air.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"; air that day {air.Min():0.#} to {air.Max():0.#} degC");
-        string drift = study.Sessions[session.First().Session - 1].DriftDb is { } db ? string.Create(CultureInfo.InvariantCulture, $"; meter drift {db:+0.0#;-0.0#;0.0} dB") : "; calibration not closed";
+        string warmth = air.Length == 0 ? "" : $"; air that day {air.Min():0.#} to {air.Max():0.#} degC";
+        string drift = study.Sessions[session.First().Session - 1].DriftDb is { } db ? $"; meter drift {db:+0.0#;-0.0#;0.0} dB" : "; calibration not closed";
         string shift = Shift(study, session, levels, first) is { } more
-            ? string.Create(CultureInfo.InvariantCulture, $"; the reference {more:+0.0;-0.0;0.0} dB against its first session")
+            ? $"; the reference {more:+0.0;-0.0;0.0} dB against its first session"
             : "";
         return $"Session {session.Key}, {session.First().Started.At.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {session.Count()} runs on {string.Join(", ", codes)}{warmth}{drift}{shift}.";
     }

@@ -60,6 +60,23 @@ public sealed class HabitsTests
         Assert.Equal(new Habits().Follow(() => Exported(day.Book)), Comma.Follow(() => Exported(day.Book)));
     }
 
+    [Theory]
+    [InlineData(60, 20)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_screens_show_them_and_nothing_runs_out_of_its_place(int columns, int rows) => Comma.Follow(() =>
+    {
+        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt");
+        day.Clock.Now = new DateTimeOffset(2026, 2, 3, 14, 5, 0, TimeSpan.Zero);
+        using Tui drive = day.Screens(columns, rows);
+        Assert.EndsWith("2:05 PM", drive.Screen.Split('\n')[0].TrimEnd(), StringComparison.Ordinal);
+        using Tui review = day.Screens(columns, rows, "review");
+        review.Keys("parked<Enter>");
+        Assert.DoesNotMatch(@"[+-]\d+\.\d", review.Screen);
+        Assert.True(review.Screen.Split('\n').All(line => line.TrimEnd().Length <= columns));
+        return 0;
+    });
+
     private static (string Journal, string Report) AfterTheDay(Habits habits) => habits.Follow(() =>
     {
         using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt").Typed("quillmere/evening.txt");

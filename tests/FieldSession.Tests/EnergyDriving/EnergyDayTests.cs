@@ -97,10 +97,22 @@ public sealed class EnergyDayTests
     [InlineData("leg day=1 car=X code=417 km=twelve kwh=38", "no km")]
     [InlineData("leg day=1 car=X code=417 km=212 kwh=38 rain", "neither a part")]
     [InlineData("leg day=1 car=X code=417 km=212 kwh=38 at=25:10", "no at")]
+    [InlineData("leg day=1 car=X code=417 km=212 kwh=38 at=14:05pm", "no at")]
     [InlineData("leg", "does not say the day")]
     [InlineData("leg 3 t", "no leg 3")]
     public void Nonsense_is_refused_and_changes_nothing(string line, string because) =>
         Assert.Contains(because, ADay.Refusal(line).ToString(), StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("at=2:05pm")]
+    [InlineData("at=2.05PM")]
+    [InlineData("at=14:05")]
+    [InlineData("at=14.05")]
+    public void The_time_of_day_is_typed_by_either_clock(string at)
+    {
+        ADay day = ADay.Typed($"leg day=1 car=X code=417 km=212.4 kwh=38.0 {at}");
+        Assert.Equal(new TimeOnly(14, 5), Assert.Single(day.Study.Legs).Figures.At);
+    }
 
     [Theory]
     [InlineData("leg day=1 car=X code=417 km=90 kwh=16 at=10:00", true)]

@@ -27,7 +27,7 @@ public sealed partial class SentencesTests(TheHouse house)
         from source in house.Program
         where !IsOfWords(source)
         from node in source.Tree.GetRoot().DescendantNodes(Descends)
-        where TextOf(node) is { } text && Word().Count(text) >= FewestWords
+        where TextOf(node) is { } text && text.Contains(' ', StringComparison.Ordinal) && Word().Count(text) >= FewestWords
         select $"{source.Place(node)}: {node}",
         "what is said to people stands in a file of words of its room");
 

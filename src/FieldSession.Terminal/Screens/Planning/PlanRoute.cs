@@ -25,7 +25,7 @@ internal static class PlanRoute
     public static PageRow Row(PlanSight sight, int segment, int width)
     {
         ImmutableArray<string> cells = sight.Sheet.Segments[segment];
-        string seconds = sight.Sheet.Seconds[segment] is { } known ? known.ToString("0.0", CultureInfo.InvariantCulture) : "?";
+        string seconds = sight.Sheet.Seconds[segment] is { } known ? known.ToString("0.0", CultureInfo.CurrentCulture) : "?";
         bool isHere = sight.IsOnSegment && sight.Segment == segment;
         return Joined(
             cells.Select((text, column) => Cell(text, Widths[column], isHere && sight.Column == column)),
