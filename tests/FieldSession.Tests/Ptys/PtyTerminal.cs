@@ -67,7 +67,7 @@ internal sealed class PtyTerminal : IDisposable
     {
         ProcessStartInfo start = new("/bin/sh");
         // A test run that is told to outlive its own terminal ignores the loss of it, and hands that on; the program must not.
-        string terminal = $"exec setsid -c env --default-signal=HUP /bin/sh -c '{how}' sh \"$@\" <{_slaveName} >{_slaveName} 2>&1";
+        string terminal = $"exec setsid -c env --default-signal=HUP,INT,QUIT /bin/sh -c '{how}' sh \"$@\" <{_slaveName} >{_slaveName} 2>&1";
         foreach (string word in new[] { "-c", terminal, "sh" }.Concat(words))
         {
             start.ArgumentList.Add(word);
