@@ -10,9 +10,13 @@ internal static class StudyFileWords
     public const string WritingIsNotAllowed = "writing is not allowed";
     public const string DriveIsGone = "the drive is gone";
     public const string DiskIsFull = "the disk is full";
+    public const string DriveDoesNotAnswer = "the drive does not answer";
+    public const string ShareGivesNoLocks = "the share gives no locks";
     public const string DriveMayOnlyBeRead = "the drive may only be read";
     public const string MakeRoomOnIt = "Make room on it";
     public const string BringItBack = "Bring it back";
+    public const string SeeToItsCableOrNetwork = "See to its cable or network";
+    public const string LetItsServerGiveLocks = "Let its server give locks again";
     public const string AllowWritingThere = "Allow writing there";
     public const string ItHoldsNoJournal = "it holds no journal";
     public const string MoreThanLastLineOfTextCantBeRead = "more than the last line of the text can't be read, and the study file does not hold those lines";
