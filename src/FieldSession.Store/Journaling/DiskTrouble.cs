@@ -32,10 +32,10 @@ internal static class DiskTrouble
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => InWords(fault) switch
     {
-        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoomOnIt,
+        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoom,
         StudyFileWords.DriveIsGone => StudyFileWords.BringItBack,
-        StudyFileWords.DriveDoesNotAnswer => StudyFileWords.SeeToItsCableOrNetwork,
-        StudyFileWords.ShareGivesNoLocks => StudyFileWords.LetItsServerGiveLocks,
-        _ => StudyFileWords.AllowWritingThere,
+        StudyFileWords.DriveDoesNotAnswer => StudyFileWords.SeeToCableOrNetwork,
+        StudyFileWords.ShareGivesNoLocks => StudyFileWords.LetServerGiveLocks,
+        _ => StudyFileWords.AllowWriting,
     };
 }
