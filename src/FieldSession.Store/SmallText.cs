@@ -24,7 +24,7 @@ public static class SmallText
         int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
         if (length > MostBytes)
         {
-            throw new TextRefusedException(path, null, SmallTextWords.FileIsLargerThanMib(MostBytes >> 20), SmallTextWords.NameTextOfSomeLines);
+            throw new TextRefusedException(path, null, SmallTextWords.FileIsTooLarge(MostBytes >> 20), SmallTextWords.NameShortText);
         }
 
         return Decoded(path, bytes.AsSpan(0, length));
@@ -43,7 +43,7 @@ public static class SmallText
         catch (DecoderFallbackException broken)
         {
             int line = bytes[..Math.Max(0, broken.Index)].Count((byte)'\n') + 1;
-            throw new TextRefusedException(path, line, SmallTextWords.TextIsNot, SmallTextWords.SaveFileAs);
+            throw new TextRefusedException(path, line, SmallTextWords.NoUtf8, SmallTextWords.SaveAsUtf8);
         }
     }
 }

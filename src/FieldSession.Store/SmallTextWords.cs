@@ -3,9 +3,9 @@ namespace FieldSession.Store;
 /// <summary>Why a text that a person wrote is not taken.</summary>
 internal static class SmallTextWords
 {
-    public const string NameTextOfSomeLines = "name a text of some lines";
-    public const string TextIsNot = "the text is not UTF-8";
-    public const string SaveFileAs = "save the file as UTF-8";
+    public static string FileIsTooLarge(int mostMebibytes) => $"the file is larger than {mostMebibytes} MiB";
 
-    public static string FileIsLargerThanMib(int mostBytes) => $"the file is larger than {mostBytes} MiB";
+    public const string NameShortText = "name a text of some lines";
+    public const string NoUtf8 = "the text is not UTF-8";
+    public const string SaveAsUtf8 = "save the file as UTF-8";
 }

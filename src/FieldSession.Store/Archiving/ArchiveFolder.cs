@@ -27,7 +27,7 @@ public static class ArchiveFolder
         string root = Path.GetFullPath(folder);
         if (!Directory.Exists(root))
         {
-            throw new DirectoryNotFoundException(ArchiveFolderWords.AndThereIsNoSuchFolder(folder));
+            throw new DirectoryNotFoundException(ArchiveFolderWords.NoSuchFolder(folder));
         }
 
         Dictionary<string, IndexedStudy> known = ArchiveIndex.In(root);

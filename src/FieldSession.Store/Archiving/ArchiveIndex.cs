@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text.Json;
 using FieldSession.Archiving;
 using FieldSession.Revealing;
@@ -66,7 +67,7 @@ internal static class ArchiveIndex
         json.WriteNumber("bytes", indexed.Stamp.Bytes);
         json.WriteNumber("ticks", indexed.Stamp.Ticks);
         json.WriteString("study", study.Name);
-        json.WriteString("began", study.Began?.ToString("O"));
+        json.WriteString("began", study.Began?.ToString("O", CultureInfo.InvariantCulture));
         json.Texts("crew", study.Crew);
         json.WriteString("route", study.Route);
         json.WriteNumber("runs", study.Runs);

@@ -14,7 +14,7 @@ public static class ComparisonJson
     internal static ExportFile File { get; } = new WrittenFile(
         "comparison.json",
         "application/json",
-        ExportWords.BlindComparisonWhatCompareStudyPrints,
+        ExportWords.ComparisonDescription,
         source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study)) + "\n"));
 
     /// <summary>The comparison as one JSON object, indented.</summary>

@@ -55,9 +55,9 @@ internal static class DataPackageJson
 
     private static string Description(ExportSource source, IReadOnlyList<string> leftOut) => string.Join(' ', (string[])
     [
-        ExportWords.EveryTableOfBlindComparisonOfTyreSpecs,
+        ExportWords.PackageDescription,
         source.Key is null ? ExportWords.KeyIsNotOpen : ExportWords.KeyIsOpen,
-        ExportWords.ApostropheGoesBeforeTextThatSpreadsheetWouldTake,
+        ExportWords.ApostropheGuardsFormulas,
         .. leftOut.Select(why => $"Left out: {why}."),
     ]);
 

@@ -36,7 +36,9 @@ public sealed class ExportFolder
         return new ExportFolder(new Disk(), folder).Write(source, stop);
     }
 
-    internal ExportOutcome Write(ExportSource source, CancellationToken stop)
+    internal ExportOutcome Write(ExportSource source, CancellationToken stop) => FileForm.Of(() => WriteInForm(source, stop));
+
+    private ExportOutcome WriteInForm(ExportSource source, CancellationToken stop)
     {
         string[] leftOut = [.. Exports.All.Where(file => file.IsIn(source))
             .Select(file => file.HiddenBecause(source) is { } because ? $"{file.Name}, because {because}" : null).OfType<string>()];
@@ -62,7 +64,7 @@ public sealed class ExportFolder
         if (names.FirstOrDefault(name => !earlier.Contains(name) && _disk.Exists(PathOf(name))) is { } foreign)
         {
             throw new ExportRefusedException(
-                ExportWords.AndFileThatNoEarlierExportWroteLiesThere(PathOf(foreign)));
+                ExportWords.ForeignFileIsInTheWay(PathOf(foreign)));
         }
     }
 

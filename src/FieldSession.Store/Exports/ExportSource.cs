@@ -28,20 +28,21 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
 
     /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
     public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()
-        ? ExportWords.PredictionsStayHiddenUntilAllAreLocked(string.Join(", ", Study.StillToPredict.Select(member => member.Name)))
+        ? ExportWords.PredictionsStayHidden(string.Join(", ", Study.StillToPredict.Select(member => member.Name)))
         : null;
 
     /// <summary>Why nobody may read the journal's ratings and choices yet; null: none is covered.</summary>
     public string? EarHiddenBecause => RatingCover.Open(Study).Count() < Study.Ratings.Count
-        ? ExportWords.RatingsStayCoveredUntilAllHaveStoredTheirs
+        ? ExportWords.RatingsStayCovered
         : Study.ChoiceSets.Any(set => set.Choices.Count > 0 && !set.IsShown(Study))
-            ? ExportWords.ChoicesStayCoveredUntilTheirSetIsAtIts
+            ? ExportWords.ChoicesStayCovered
             : null;
 
     /// <summary>What a logbook holds now.</summary>
     public static ExportSource Of(Logbook logbook)
     {
         ArgumentNullException.ThrowIfNull(logbook);
-        return new ExportSource(logbook.Study, logbook.Lines, OpenedKey.In(logbook.Entries));
+        // folded anew, for the checks' answers hold numbers in words
+        return FileForm.Of(() => new ExportSource(Logbook.Fold(logbook.Lines), logbook.Lines, OpenedKey.In(logbook.Entries)));
     }
 }

@@ -16,7 +16,7 @@ internal static class FilesTogether
     {
         if (File.Exists(folder))
         {
-            throw new ExportRefusedException(ExportWords.AndThisIsFile(folder));
+            throw new ExportRefusedException(ExportWords.FolderIsFile(folder));
         }
 
         try
@@ -81,5 +81,5 @@ internal static class FilesTogether
     }
 
     private static ExportRefusedException Refused(string path, Exception fault) => new(
-        ExportWords.AndCantBeWritten(path, fault), fault);
+        ExportWords.CantBeWritten(path, fault), fault);
 }

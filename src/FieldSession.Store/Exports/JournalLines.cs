@@ -14,7 +14,7 @@ public static class JournalLines
     internal static ExportFile File { get; } = new WrittenFile(
         "journal.jsonl",
         "application/jsonl",
-        ExportWords.EveryLineOfJournal,
+        ExportWords.JournalDescription,
         source => BytesOf(source.Lines))
     {
         Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause,

@@ -12,7 +12,7 @@ internal static class PlanJson
     public static ExportFile File { get; } = new WrittenFile(
         "plan.json",
         "application/json",
-        ExportWords.WhatWasDecidedBeforeFirstRun,
+        ExportWords.PlanDescription,
         source => BytesOf(source.Study.Plan!))
     {
         Is = source => source.Study.Plan is not null,

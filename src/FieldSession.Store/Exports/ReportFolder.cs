@@ -25,11 +25,11 @@ public static class ReportFolder
     public static IReadOnlyList<string> Write(string folder, Report report, ReportTemplate template, CancellationToken stop)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
-        (string, byte[])[] files =
+        (string, byte[])[] files = FileForm.Of<(string, byte[])[]>(() =>
         [
             (MarkdownName, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
             (HtmlName, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template))),
-        ];
+        ]);
         FilesTogether.MakeFolder(folder);
         FilesTogether.Write(new Disk(), folder, files, stop);
         return [Path.Combine(folder, MarkdownName), Path.Combine(folder, HtmlName)];
@@ -42,7 +42,7 @@ public static class ReportFolder
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         if (Path.Exists(path))
         {
-            throw new ExportRefusedException(ExportWords.AndSomethingLiesThereAlready(path));
+            throw new ExportRefusedException(ExportWords.NameIsTaken(path));
         }
 
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;

@@ -12,7 +12,7 @@ internal static class SummaryText
     public static ExportFile File { get; } = new WrittenFile(
         "summary.txt",
         "text/plain",
-        ExportWords.BlindComparisonInWords,
+        ExportWords.SummaryDescription,
         source => Encoding.UTF8.GetBytes(string.Concat(Lines(source).Select(line => line + "\n"))));
 
     private static IEnumerable<string> Lines(ExportSource source) =>
@@ -21,6 +21,6 @@ internal static class SummaryText
         .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
         .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
         "",
-        ExportWords.JournalLinesHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),
+        ExportWords.JournalHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),
     ];
 }

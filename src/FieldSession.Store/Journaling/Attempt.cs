@@ -1,7 +1,7 @@
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// A step that goes through LiteDB. On damaged pages LiteDB 5.0.21 throws not only its own exception but whatever its
+/// A step that goes through LiteDB, or tidies up behind a fault that is told anyway. On damaged pages LiteDB 5.0.21 throws not only its own exception but whatever its
 /// parsers meet (format, range, argument, encoding, not supported, not implemented), so nothing narrower can be caught.
 /// The text is safe whatever happens here.
 /// </summary>

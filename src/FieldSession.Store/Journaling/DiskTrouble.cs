@@ -8,6 +8,9 @@ internal static class DiskTrouble
     // error numbers of Linux and macOS as .NET hands them on, and of Windows (from memory)
     private static readonly ImmutableArray<int> Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
     private static readonly ImmutableArray<int> Gone = [5, 6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+    // a share whose network or server is away: the open file works again by itself once it is back
+    private static readonly ImmutableArray<int> Silent = [110, 60, unchecked((int)0x80070079)];
+    private static readonly ImmutableArray<int> WithoutLocks = [37, 77];
     private static readonly ImmutableArray<int> ReadOnly = [30, unchecked((int)0x80070013)];
 
     /// <summary>Whether the drive may only be read.</summary>
@@ -20,6 +23,8 @@ internal static class DiskTrouble
         FileNotFoundException or DirectoryNotFoundException => StudyFileWords.DriveIsGone,
         _ when Full.Contains(fault.HResult) => StudyFileWords.DiskIsFull,
         _ when Gone.Contains(fault.HResult) => StudyFileWords.DriveIsGone,
+        _ when Silent.Contains(fault.HResult) => StudyFileWords.DriveDoesNotAnswer,
+        _ when WithoutLocks.Contains(fault.HResult) => StudyFileWords.ShareGivesNoLocks,
         _ when IsReadOnly(fault) => StudyFileWords.DriveMayOnlyBeRead,
         _ => fault.Message,
     };
@@ -27,8 +32,10 @@ internal static class DiskTrouble
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => InWords(fault) switch
     {
-        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoomOnIt,
+        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoom,
         StudyFileWords.DriveIsGone => StudyFileWords.BringItBack,
-        _ => StudyFileWords.AllowWritingThere,
+        StudyFileWords.DriveDoesNotAnswer => StudyFileWords.SeeToCableOrNetwork,
+        StudyFileWords.ShareGivesNoLocks => StudyFileWords.LetServerGiveLocks,
+        _ => StudyFileWords.AllowWriting,
     };
 }

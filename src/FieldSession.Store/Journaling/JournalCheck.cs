@@ -34,7 +34,7 @@ public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDif
     {
         if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
         {
-            throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHere(paths));
+            throw new StudyMissingException(StudyFileWords.NoStudyHere(paths));
         }
 
         JournalCheck check = Look(disk, paths);

@@ -14,23 +14,23 @@ internal static class Loss
         if (finding.Lines.Count == 0 && IsForeign(finding, textBytes))
         {
             return new StudyDamagedException(
-                StudyFileWords.AndNoLineOfStudyIsInNothing(paths, Beside(paths, textBytes), finding.Store.Fault ?? StudyFileWords.ItHoldsNoJournal));
+                StudyFileWords.NoLineIsLeft(paths, Beside(paths, textBytes), finding.Store.Fault ?? StudyFileWords.HoldsNoJournal));
         }
 
         if (finding.Loose.Count > 0)
         {
             Line first = finding.Loose.MinBy(line => line.Number)!;
-            return Damaged(paths, finding, StudyFileWords.LinesBeforeLineOfStrandAreLostInBoth(first));
+            return Damaged(paths, finding, StudyFileWords.LinesBeforeAreLost(first));
         }
 
         if (BadLinesAtEnd(finding) > 1)
         {
-            return Damaged(paths, finding, StudyFileWords.MoreThanLastLineOfTextCantBeRead);
+            return Damaged(paths, finding, StudyFileWords.MoreThanLastLineIsLost);
         }
 
         bool isTextToBeTrusted = textBytes is not null && finding.Text.IsSound;
         return !isTextToBeTrusted && finding.Store.HighestPlace > finding.Lines.Count
-            ? Damaged(paths, finding, StudyFileWords.PlaceOfStudyFileIsDamaged(finding))
+            ? Damaged(paths, finding, StudyFileWords.PlaceIsDamaged(finding))
             : null;
     }
 
@@ -62,9 +62,9 @@ internal static class Loss
         int firstBad = finding.Text.Lines.ToList().IndexOf(null) + 1;
         string where = firstBad > 0 ? $"{paths.Journal}, line {firstBad}" : paths.Study;
         return new StudyDamagedException(
-            StudyFileWords.AndLinesAreWholeNothingWasOverwritten(where, what, finding, paths));
+            StudyFileWords.StudyIsDamaged(where, what, finding, paths));
     }
 
     private static string Beside(StudyPaths paths, byte[]? textBytes) =>
-        textBytes is null ? StudyFileWords.AndAndIsNotBesideIt(paths) : $" nor in {Path.GetFileName(paths.Journal)}";
+        textBytes is null ? StudyFileWords.JournalIsNotBesideIt(paths) : StudyFileWords.NorInJournal(paths);
 }

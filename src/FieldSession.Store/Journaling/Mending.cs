@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
@@ -33,7 +35,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     {
         if (!finding.IsStoreLeading)
         {
-            ClearStore(finding.Store.Fault ?? StudyFileWords.ItHoldsOtherLinesThanText);
+            ClearStore(finding.Store.Fault ?? StudyFileWords.StoreHoldsOtherLines);
         }
     }
 
@@ -44,7 +46,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         string? log = KeepAside(paths.Log);
         disk.SyncFolderOf(paths.Study);
         string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
-        _done.Add(StudyFileWords.WasDamagedItIsMadeAnew(paths, why, kept));
+        _done.Add(StudyFileWords.StoreIsMadeAnew(paths, why, kept));
     }
 
     /// <summary>Says that the LiteDB file is made up from the text.</summary>
@@ -52,7 +54,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     {
         if (finding.IsStoreLeading && finding.Store.Lines.Count < finding.Lines.Count)
         {
-            _done.Add(StudyFileWords.WasBehindLinesToWereBrought(paths, finding));
+            _done.Add(StudyFileWords.StoreWasBehind(paths, finding));
         }
     }
 
@@ -61,11 +63,11 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
         {
             string kept = KeepCopy(paths.Journal, bytes);
-            _done.Add(StudyFileWords.WasDamagedItWasWrittenAnew(paths, kept));
+            _done.Add(StudyFileWords.JournalWasWrittenAnew(paths, kept));
         }
         else if (finding.Text.Tail.Length > 0)
         {
-            _done.Add(StudyFileWords.EndedInHalfLineThatWasNeverAcknowledged(paths));
+            _done.Add(StudyFileWords.HalfLineWasCutOff(paths));
         }
     }
 
@@ -78,7 +80,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         {
             text.Append(finding.Lines.Skip(standing));
             _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
-                ? [StudyFileWords.WasShortLinesToWereBrought(paths, standing, finding)]
+                ? [StudyFileWords.JournalWasShort(paths, standing, finding)]
                 : []);
         }
 
@@ -106,7 +108,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
 
     private string FreeName(string path)
     {
-        string stamped = $"{path}.damaged-{clock.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmss'Z'}";
+        string stamped = string.Create(CultureInfo.InvariantCulture, $"{path}.damaged-{clock.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmss'Z'}");
         return Enumerable.Range(1, int.MaxValue)
             .Select(i => i == 1 ? stamped : $"{stamped}-{i}")
             .First(name => !disk.Exists(name));

@@ -28,12 +28,12 @@ internal static class Refusal
     {
         StudyFileException => null,
         _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
-            StudyFileWords.AndFileOrItsFolderMayNotBeWritten(path, fault),
+            StudyFileWords.FileMayNotBeWritten(path, fault),
             fault),
         FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
-            StudyFileWords.AndThereIsNoSuchFileOrFolder(path, fault), fault),
+            StudyFileWords.NoSuchFileOrFolder(path, fault), fault),
         IOException when Locked.Contains(fault.HResult) => new StudyInUseException(
-            StudyFileWords.AndStudyIsOpenInAnotherWindowOrProgram(path), fault),
+            StudyFileWords.StudyIsInUse(path), fault),
         _ => null,
     };
 }

@@ -24,7 +24,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
         if (pages.Length == 0)
         {
-            return log.Length == 0 ? Missing : Missing with { Fault = StudyFileWords.FileIsGoneOrEmpty };
+            return log.Length == 0 ? Missing : Missing with { Fault = StudyFileWords.StoreIsGoneOrEmpty };
         }
 
         if (StudyHeader.FaultIn(pages) is { } foreign)
@@ -54,7 +54,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
             Look(LiteStore.LastFirst(1), reading.CompareEnd);
         });
         StoreCopy copy = reading.Result();
-        return broken?.Message ?? copy.Fault ?? (copy.Lines.SequenceEqual(lines) ? null : StudyFileWords.ItHoldsOtherLinesThanText);
+        return broken?.Message ?? copy.Fault ?? (copy.Lines.SequenceEqual(lines) ? null : StudyFileWords.StoreHoldsOtherLines);
 
         void Look(Query query, Func<BsonDocument, bool> take)
         {

@@ -137,7 +137,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
                 ? LiteStore.Open(disk, paths)
                 : throw new FileNotFoundException(StudyFileWords.DriveIsGone); // a new file would lie in the place where it was
             _stored = Locked(() => _store.CountOfLeading(_lines))
-                ?? throw new InvalidDataException(StudyFileWords.ItHoldsOtherLinesThanText);
+                ?? throw new InvalidDataException(StudyFileWords.StoreHoldsOtherLines);
         }
 
         while (Locked(() => Math.Min(_lines.Count, _stored + LinesPerCheckpoint)) is int upTo && upTo > _stored)

@@ -31,7 +31,7 @@ internal sealed class StudyBackup(IDisk disk, StudyPaths target)
         if (!isOlderCopy && !isFree)
         {
             throw new StudyExistsException(
-                StudyFileWords.AndAnotherStudyOrNewerStateOfThisOneLies(target));
+                StudyFileWords.OtherStateLiesThere(target));
         }
     }
 }

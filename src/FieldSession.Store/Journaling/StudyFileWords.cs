@@ -5,92 +5,114 @@ namespace FieldSession.Store.Journaling;
 /// <summary>What is said of a study's files: missing, damaged, mended, in use.</summary>
 internal static class StudyFileWords
 {
-    public const string ItsDigitsAreNotHashOfItsText = "its 64 digits are not the hash of its text, or it is no line";
-    public const string FileIsOnlyLookedAt = "the file is only looked at";
+    // what the disk says, and what to do
     public const string WritingIsNotAllowed = "writing is not allowed";
     public const string DriveIsGone = "the drive is gone";
     public const string DiskIsFull = "the disk is full";
+    public const string DriveDoesNotAnswer = "the drive does not answer";
+    public const string ShareGivesNoLocks = "the share gives no locks";
     public const string DriveMayOnlyBeRead = "the drive may only be read";
-    public const string MakeRoomOnIt = "Make room on it";
+    public const string MakeRoom = "Make room on it";
     public const string BringItBack = "Bring it back";
-    public const string AllowWritingThere = "Allow writing there";
-    public const string ItHoldsNoJournal = "it holds no journal";
-    public const string MoreThanLastLineOfTextCantBeRead = "more than the last line of the text can't be read, and the study file does not hold those lines";
-    public const string ItHoldsOtherLinesThanText = "it holds other lines than the text";
-    public const string FileIsGoneOrEmpty = "the file is gone or empty; only LiteDB's log of it is left";
-    public const string DocumentClaimsPlaceThatIsTakenOrNone = "a document claims a place that is taken or none";
-    public const string ItsHashIsNotHashOfItsText = "its hash is not the hash of its text";
-    public const string ItDoesNotBeginLikeStudy = "it does not begin like a study (no LiteDB head)";
+    public const string SeeToCableOrNetwork = "See to its cable or network";
+    public const string LetServerGiveLocks = "Let its server give locks again";
+    public const string AllowWriting = "Allow writing there";
 
-    public static string ItIsLineOfStrandAndDoesNotFollow(Line line, Line head) => $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last one that holds: a line between was changed, removed or put in";
+    public static string LineIsNotSafe(Exception fault, Line? first, string path) => $"{DiskTrouble.InWords(fault)}: line {first?.Number} is not in {path}; every line before it is. {DiskTrouble.Remedy(fault)}, then do the act again.";
 
-    public static string ItIsLineOfStrandAndDoesNotBegin(Line line) => $"it is line {line.Number} of strand {line.Strand} and does not begin it: the lines before it are missing";
+    public static string StudyIsFull(string path, long mebibytes) => $"the study is full: {path} has {mebibytes} MiB, and {StudyLimits.LongestTextBytes >> 20} MiB is the most. Begin a new study.";
 
-    public static string AndThereIsNoStudyHere(StudyPaths paths) => $"{paths.Study}: there is no study here. Check the path.";
+    public static string FileBecameShorter(string path) => $"{path}: the file became shorter while it was open.";
 
-    public static string AndNoLineOfStudyIsInNothing(StudyPaths paths, string beside, string fault) => $"{paths.Study}: no line of a study is in it{beside}: {fault}. Nothing was overwritten. Check the path.";
+    public static string AnotherFileLiesThere(string path) => $"{path}: another file lies there now.";
 
-    public static string LinesBeforeLineOfStrandAreLostInBoth(Line first) => $"lines before line {first.Number} of strand {first.Strand} are lost in both copies";
+    public const string FileIsOnlyLookedAt = "the file is only looked at";
 
-    public static string PlaceOfStudyFileIsDamaged(Finding finding) => $"place {finding.Store.FaultAt} of the study file is damaged ({finding.Store.Fault}), and the text does not hold that line";
+    // opening, making and copying
+    public static string NoStudyHere(StudyPaths paths) => $"{paths.Study}: there is no study here. Check the path.";
 
-    public static string AndLinesAreWholeNothingWasOverwritten(string where, string what, Finding finding, StudyPaths paths) => $"{where}: {what}. {finding.Lines.Count} lines are whole. Nothing was overwritten. " + $"Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.";
+    public static string NoStudyToMerge(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.";
 
-    public static string AndAndIsNotBesideIt(StudyPaths paths) => $", and {Path.GetFileName(paths.Journal)} is not beside it";
+    public static string NoStudyToOpen(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.";
 
-    public static string WasDamagedItIsMadeAnew(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.";
+    public static string NameIsOfJournal(string path, string studyPath) => $"{path}: this is the name of a study's journal. Name the study itself, for example {studyPath}.";
 
-    public static string WasBehindLinesToWereBrought(StudyPaths paths, Finding finding) => $"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.";
+    public static string NameIsTaken(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.";
 
-    public static string WasDamagedItWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.";
+    public static string FileMayNotBeWritten(string path, Exception fault) => $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.";
 
-    public static string EndedInHalfLineThatWasNeverAcknowledged(StudyPaths paths) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.";
+    public static string NoSuchFileOrFolder(string path, Exception fault) => $"{path}: there is no such file or folder ({fault.Message}). Nothing was changed. Check the path.";
 
-    public static string WasShortLinesToWereBrought(StudyPaths paths, int standing, Finding finding) => $"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy.";
+    public static string StudyIsTooLarge(string path, long mebibytes, long mostMebibytes) => $"{path}: {mebibytes} MiB are more than the {mostMebibytes} MiB that a study may have. Nothing was changed. Check the path; if this is the study, bring back a copy of it.";
 
-    public static string AndFileOrItsFolderMayNotBeWritten(string path, Exception fault) => $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.";
+    public static string StudyIsInUse(string path) => $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.";
 
-    public static string AndThereIsNoSuchFileOrFolder(string path, Exception fault) => $"{path}: there is no such file or folder ({fault.Message}). Nothing was changed. Check the path.";
+    public static string OtherStateLiesThere(StudyPaths target) => $"{target.Study}: another study, or a newer state of this one, lies there already. Nothing was changed. Copy into another folder.";
 
-    public static string AndStudyIsOpenInAnotherWindowOrProgram(string path) => $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.";
+    // the text
+    public const string LineIsBroken = "its 64 digits are not the hash of its text, or it is no line";
 
-    public static string AndTwoDifferentLinesClaimToBeLineOfStrand(string study, Line line) => $"{study}: two different lines claim to be line {line.Number} of strand {line.Strand}, so the study has two histories. " + "Nothing was overwritten. Verify each copy, keep the one that is right and move the other one away, then open the study again.";
+    public static string LineDoesNotFollow(Line line, Line head) => $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last one that holds: a line between was changed, removed or put in";
 
-    public static string NoDocumentHoldsPlaces(long from, long to) => $"no document holds the places {from} to {to}";
+    public static string LineDoesNotBeginStrand(Line line) => $"it is line {line.Number} of strand {line.Strand} and does not begin it: the lines before it are missing";
 
-    public static string EndsElsewhereWhenReadBackwards(int forwards, long backwards) => $"it ends at place {forwards} when read forwards and at place {backwards} when read backwards";
+    // the LiteDB file
+    public static string StoreIsTooShort(ReadOnlySpan<byte> file) => $"it is only {file.Length} bytes long, less than the head of a study";
 
-    public static string LitedbCantReadIt(string why) => $"LiteDB can't read it ({why})";
+    public const string StoreBeginsOtherwise = "it does not begin like a study (no LiteDB head)";
 
-    public static string AndAnotherStudyOrNewerStateOfThisOneLies(StudyPaths target) => $"{target.Study}: another study, or a newer state of this one, lies there already. Nothing was changed. Copy into another folder.";
+    public static string StoreIsOfOtherFormat(byte found, byte readable) => $"it is of LiteDB file format {found}; this program reads format {readable}";
 
-    public static string ItIsOnlyBytesLong(ReadOnlySpan<byte> file) => $"it is only {file.Length} bytes long, less than the head of a study";
+    public static string StoreCantBeRead(string why) => $"LiteDB can't read it ({why})";
 
-    public static string ItIsOfLitedbFileFormat(byte format, byte format2) => $"it is of LiteDB file format {format}; this program reads format {format2}";
+    public const string StoreIsGoneOrEmpty = "the file is gone or empty; only LiteDB's log of it is left";
+    public const string PlaceIsTakenOrNone = "a document claims a place that is taken or none";
 
-    public static string AndThereIsNoStudyHereNeither(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.";
+    public static string PlacesAreMissing(long from, long to) => $"no document holds the places {from} to {to}";
 
-    public static string AndThisIsAnotherStudyThanForItsFirst(string path, StudyFile study) => $"{path}: this is another study than {study.Path}, for its first line is another one. Nothing was changed. Only copies of one study can be merged: hand the study over as a file once, before both laptops enter.";
+    public const string HashIsNotOfText = "its hash is not the hash of its text";
 
-    public static string AndStrandGoesOnDifferentlyFromLineOnSo(string path, Line line) => $"{path}: strand {line.Strand} goes on differently from line {line.Number} on, so one laptop has written two histories, as happens where an older copy was put in the place of a newer one and written on. " + "Nothing was changed. Verify both files, keep the one that is right, and type the acts of the other one in again.";
+    public static string EndsDiffer(int forwards, long backwards) => $"it ends at place {forwards} when read forwards and at place {backwards} when read backwards";
 
-    public static string AndFileLiesThereAlready(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.";
+    public const string StoreHoldsOtherLines = "it holds other lines than the text";
 
-    public static string AndThereIsNoStudyHereNeitherThis(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.";
+    // what is lost
+    public const string HoldsNoJournal = "it holds no journal";
 
-    public static string AndThisIsNameOfStudysJournal(string path, string changeExtension) => $"{path}: this is the name of a study's journal. Name the study itself, for example {changeExtension}.";
+    public static string NoLineIsLeft(StudyPaths paths, string beside, string fault) => $"{paths.Study}: no line of a study is in it{beside}: {fault}. Nothing was overwritten. Check the path.";
 
-    public static string AndThereIsNoStudyHereCheck(StudyPaths damaged) => $"{damaged.Study}: there is no study here. Check the path.";
+    public static string NorInJournal(StudyPaths paths) => $" nor in {Path.GetFileName(paths.Journal)}";
 
-    public static string AndNoLineIsWholeInAnyCopy(StudyPaths damaged) => $"{damaged.Study}: no line is whole in any copy. Nothing was changed. Bring back a copy of the study.";
+    public static string JournalIsNotBesideIt(StudyPaths paths) => $", and {Path.GetFileName(paths.Journal)} is not beside it";
 
-    public static string AndFileLiesThereAlreadyNothing(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name for the new study.";
+    public static string LinesBeforeAreLost(Line first) => $"lines before line {first.Number} of strand {first.Strand} are lost in both copies";
 
-    public static string StudyIsFull(string path, long end) => $"the study is full: {path} has {end} MiB, and {StudyLimits.LongestTextBytes >> 20} MiB is the most. Begin a new study.";
+    public const string MoreThanLastLineIsLost = "more than the last line of the text can't be read, and the study file does not hold those lines";
 
-    public static string AndFileBecameShorterWhileItWasOpen(string path) => $"{path}: the file became shorter while it was open.";
+    public static string PlaceIsDamaged(Finding finding) => $"place {finding.Store.FaultAt} of the study file is damaged ({finding.Store.Fault}), and the text does not hold that line";
 
-    public static string AndAnotherFileLiesThereNow(string path) => $"{path}: another file lies there now.";
+    public static string StudyIsDamaged(string where, string damage, Finding finding, StudyPaths paths) => $"{where}: {damage}. {finding.Lines.Count} lines are whole. Nothing was overwritten. Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.";
 
-    public static string AndLineIsNotInEvery(Exception fault, Line? first, string path) => $"{DiskTrouble.InWords(fault)}: line {first?.Number} is not in {path}; every line before it is. " + $"{DiskTrouble.Remedy(fault)}, then do the act again.";
+    // what was mended
+    public static string StoreIsMadeAnew(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.";
+
+    public static string StoreWasBehind(StudyPaths paths, Finding finding) => $"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.";
+
+    public static string JournalWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.";
+
+    public static string HalfLineWasCutOff(StudyPaths paths) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.";
+
+    public static string JournalWasShort(StudyPaths paths, int standing, Finding finding) => $"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy.";
+
+    // two copies of one study
+    public static string CopiesHaveTwoHistories(string study, Line line) => $"{study}: two different lines claim to be line {line.Number} of strand {line.Strand}, so the study has two histories. Nothing was overwritten. Verify each copy, keep the one that is right and move the other one away, then open the study again.";
+
+    public static string CopyIsOfAnotherStudy(string path, StudyFile study) => $"{path}: this is another study than {study.Path}, for its first line is another one. Nothing was changed. Only copies of one study can be merged: hand the study over as a file once, before both laptops enter.";
+
+    public static string StrandHasTwoHistories(string path, Line line) => $"{path}: strand {line.Strand} goes on differently from line {line.Number} on, so one laptop has written two histories, as happens where an older copy was put in the place of a newer one and written on. Nothing was changed. Verify both files, keep the one that is right, and type the acts of the other one in again.";
+
+    // saving what is whole
+    public static string NothingToRescue(StudyPaths damaged) => $"{damaged.Study}: no line is whole in any copy. Nothing was changed. Bring back a copy of the study.";
+
+    public static string RescueNameIsTaken(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name for the new study.";
 }

@@ -17,6 +17,6 @@ public static class StudyGlance
         Disk disk = new();
         return Refusal.Of<IReadOnlyList<Line>>(paths.Study, () => disk.Exists(paths.Journal)
             ? [.. TextCopy.Read(disk.ReadAll(paths.Journal)).Valid]
-            : throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHere(paths)));
+            : throw new StudyMissingException(StudyFileWords.NoStudyHere(paths)));
     }
 }

@@ -18,15 +18,15 @@ internal static class StudyHeader
         ReadOnlySpan<byte> words = "** This is a LiteDB file **"u8;
         if (file.Length < PageSize)
         {
-            return StudyFileWords.ItIsOnlyBytesLong(file);
+            return StudyFileWords.StoreIsTooShort(file);
         }
 
         if (!file.Slice(WordsAt, words.Length).SequenceEqual(words))
         {
-            return StudyFileWords.ItDoesNotBeginLikeStudy;
+            return StudyFileWords.StoreBeginsOtherwise;
         }
 
         byte format = file[WordsAt + words.Length];
-        return format == Format ? null : StudyFileWords.ItIsOfLitedbFileFormat(format, Format);
+        return format == Format ? null : StudyFileWords.StoreIsOfOtherFormat(format, Format);
     }
 }

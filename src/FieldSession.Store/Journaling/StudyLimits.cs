@@ -15,8 +15,7 @@ public static class StudyLimits
     {
         if (lengthBytes > mostBytes)
         {
-            throw new StudyTooLargeException(
-                $"{path}: {lengthBytes >> 20} MiB are more than the {mostBytes >> 20} MiB that a study may have. Nothing was changed. Check the path; if this is the study, bring back a copy of it.");
+            throw new StudyTooLargeException(StudyFileWords.StudyIsTooLarge(path, lengthBytes >> 20, mostBytes >> 20));
         }
     }
 }

@@ -61,7 +61,7 @@ public static class StudyMerge
         {
             if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
             {
-                throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHereNeither(paths));
+                throw new StudyMissingException(StudyFileWords.NoStudyToMerge(paths));
             }
 
             byte[]? text = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : null;
@@ -75,7 +75,7 @@ public static class StudyMerge
         if (FirstOf(study.Lines) != FirstOf(lines))
         {
             throw new OtherStudyException(
-                StudyFileWords.AndThisIsAnotherStudyThanForItsFirst(path, study));
+                StudyFileWords.CopyIsOfAnotherStudy(path, study));
         }
     }
 
@@ -90,6 +90,6 @@ public static class StudyMerge
         }
 
         return there.Hash == line.Hash ? false : throw new TwoHistoriesException(
-            StudyFileWords.AndStrandGoesOnDifferentlyFromLineOnSo(path, line));
+            StudyFileWords.StrandHasTwoHistories(path, line));
     }
 }

@@ -9,7 +9,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
     {
         if (new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken)
         {
-            throw new StudyExistsException(StudyFileWords.AndFileLiesThereAlready(taken));
+            throw new StudyExistsException(StudyFileWords.NameIsTaken(taken));
         }
 
         return OpenLocked(FileMode.CreateNew);
@@ -22,7 +22,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
         {
             throw new StudyMissingException(
-                StudyFileWords.AndThereIsNoStudyHereNeitherThis(paths));
+                StudyFileWords.NoStudyToOpen(paths));
         }
 
         return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);

@@ -33,13 +33,13 @@ public sealed record StudyRescue(string Path, int Lines, int LooseLines, string?
     {
         if (!new[] { damaged.Journal, damaged.Study, damaged.Rescue }.Any(disk.Exists))
         {
-            throw new StudyMissingException(StudyFileWords.AndThereIsNoStudyHereCheck(damaged));
+            throw new StudyMissingException(StudyFileWords.NoStudyHere(damaged));
         }
 
         Finding finding = Finding.Of(disk, damaged, disk.Exists(damaged.Journal) ? disk.ReadAll(damaged.Journal) : null);
         return finding.Lines.Count > 0
             ? finding
-            : throw new StudyDamagedException(StudyFileWords.AndNoLineIsWholeInAnyCopy(damaged));
+            : throw new StudyDamagedException(StudyFileWords.NothingToRescue(damaged));
     }
 
     private static StudyRescue Written(IDisk disk, StudyPaths target, Finding finding, TimeProvider clock)
@@ -47,7 +47,7 @@ public sealed record StudyRescue(string Path, int Lines, int LooseLines, string?
         string loose = System.IO.Path.ChangeExtension(target.Study, ".loose");
         if (new[] { target.Study, target.Journal, target.Log, target.Rescue, loose }.FirstOrDefault(disk.Exists) is { } taken)
         {
-            throw new StudyExistsException(StudyFileWords.AndFileLiesThereAlreadyNothing(taken));
+            throw new StudyExistsException(StudyFileWords.RescueNameIsTaken(taken));
         }
 
         if (finding.Loose.Count > 0)

@@ -47,7 +47,7 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
     public byte[] Bytes()
     {
         byte[] bytes = new byte[_end];
-        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException(StudyFileWords.AndFileBecameShorterWhileItWasOpen(path));
+        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException(StudyFileWords.FileBecameShorter(path));
     }
 
     /// <summary>Gives up the lock.</summary>
@@ -113,16 +113,16 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         bool isOurs = behind.AsSpan().IndexOf((byte)'\n') is var lineBreak && (lineBreak < 0 || behind.AsSpan().SequenceEqual(unsure));
         if (found.Length < _end || !EndOf(found, _end).AsSpan().SequenceEqual(_lastBytes) || !isOurs)
         {
-            throw new IOException(StudyFileWords.AndAnotherFileLiesThereNow(path));
+            throw new IOException(StudyFileWords.AnotherFileLiesThere(path));
         }
     }
 
     private LineNotSafeException NotSafe(Line? first, Exception fault)
     {
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
-        _ = Attempt.Of(CutBehindEnd);
+        _ = FaultOf(CutBehindEnd);
         return new LineNotSafeException(
-            StudyFileWords.AndLineIsNotInEvery(fault, first, path),
+            StudyFileWords.LineIsNotSafe(fault, first, path),
             fault);
     }
 }

@@ -27,7 +27,7 @@ internal static class PlanCrew
 
             if (crew.Any(other => string.Equals(other.Name, name, StringComparison.OrdinalIgnoreCase)))
             {
-                troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.CrewNamesTwice(name), PlanFolderWords.GiveEachNameOfTheirOwn);
+                troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.CrewNamesTwice(name), PlanFolderWords.GiveEachPersonOwnName);
             }
 
             crew.Add(new CrewMember(name, Part(member, "seat", troubles) ?? SeatAt(crew.Count)));
@@ -43,7 +43,7 @@ internal static class PlanCrew
         if (custodian is not null && crew.Any(member => string.Equals(member.Name, custodian, StringComparison.OrdinalIgnoreCase)))
         {
             words.Find("custodian")?.Refuse(
-                troubles, PlanFolderWords.CustodianIsInCrew(custodian), PlanFolderWords.WhoKeepsKeyDoesNotRide);
+                troubles, PlanFolderWords.CustodianIsInCrew(custodian), PlanFolderWords.CustodianDoesNotRide);
         }
 
         return custodian;
@@ -63,7 +63,7 @@ internal static class PlanCrew
         {
             if (crew.Items is null)
             {
-                crew.Refuse(troubles, $"'crew' is {crew.Sort}", PlanFolderWords.CrewIsListOfNames);
+                crew.Refuse(troubles, $"'crew' is {crew.Sort}", PlanFolderWords.CrewForm);
             }
 
             members.AddRange((crew.Items ?? []).Select(item => (item.Members ?? [item with { Name = "name" }], item.Line)));
@@ -81,7 +81,7 @@ internal static class PlanCrew
     {
         if (!member.Any(word => word.Name == "name"))
         {
-            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.SomebodyInCrewHasNoName, PlanFolderWords.WriteNameRo);
+            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.PersonHasNoName, PlanFolderWords.PersonForm);
         }
     }
 

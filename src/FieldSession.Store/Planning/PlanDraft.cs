@@ -61,7 +61,7 @@ internal static class PlanDraft
         string name = words.Text("study", SealableText.Longest, troubles) ?? folderName;
         if (SealableText.FaultIn(name) is { } fault)
         {
-            troubles.Refuse(PlanFile.Plan, words.Find("study")?.Line, null, PlanFolderWords.StudyCantBeStudysName(fault), $"'study' is {SealableText.Allowed}");
+            troubles.Refuse(PlanFile.Plan, words.Find("study")?.Line, null, PlanFolderWords.StudyNameIsRefused(fault), $"'study' is {SealableText.Allowed}");
         }
 
         return name;
@@ -69,7 +69,7 @@ internal static class PlanDraft
 
     private static int SpecsOf(PlanWords words, Troubles troubles)
     {
-        string allowed = PlanFolderWords.SpecsIsHowManySpecsAreCompared;
+        string allowed = PlanFolderWords.SpecsForm;
         PlanWord? word = words.Find("specs");
         if (word is null)
         {
@@ -78,7 +78,7 @@ internal static class PlanDraft
         else if (word.Value is not IntegerValueSyntax { Value: >= SpecList.Fewest and <= SpecList.Most })
         {
             string what = word.Value is IntegerValueSyntax many ? $"{many.Value}" : word.Value is FloatValueSyntax ? PlanFolderWords.NoWholeNumber : word.Sort;
-            word.Refuse(troubles, $"'specs' is {what}", PlanFolderWords.AndTheirNamesAreInCustodiansOwnFile(allowed));
+            word.Refuse(troubles, $"'specs' is {what}", PlanFolderWords.SpecsFormWithoutNames(allowed));
         }
 
         return word?.Value is IntegerValueSyntax { Value: >= SpecList.Fewest and <= SpecList.Most } whole ? (int)whole.Value : 0;
@@ -88,7 +88,7 @@ internal static class PlanDraft
     {
         if (words.Find("order") is not { } word)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.OrderIsMissing, PlanFolderWords.OrderNamesRunsByPlace);
+            troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.OrderIsMissing, PlanFolderWords.OrderForm);
             return [];
         }
 
@@ -112,7 +112,7 @@ internal static class PlanDraft
         string? written = words.Text("units", 20, troubles)?.ToLowerInvariant();
         if (written is not (null or "metric" or "imperial"))
         {
-            words.Find("units")?.Refuse(troubles, $"'units' is {Troubles.Quoted(written)}", PlanFolderWords.UnitsIsMetricOrImperial);
+            words.Find("units")?.Refuse(troubles, $"'units' is {Troubles.Quoted(written)}", PlanFolderWords.UnitsForm);
         }
 
         bool isImperial = written is null ? route?.IsImperial == true : written == "imperial";

@@ -60,7 +60,7 @@ internal static class PlanEnergy
 
         if (word.Items is not { Count: > 0 and <= MostDays } items)
         {
-            word.Refuse(troubles, $"'energy_days' is {word.Sort}", PlanFolderWords.IsListOfToDays(MostDays));
+            word.Refuse(troubles, $"'energy_days' is {word.Sort}", PlanFolderWords.EnergyDaysForm(MostDays));
             return [];
         }
 
@@ -81,7 +81,7 @@ internal static class PlanEnergy
 
         foreach (string doubt in EnergyDayText.DoubtsOf(days))
         {
-            word.Warn(troubles, doubt, PlanFolderWords.ItCanBeDrivenSo);
+            word.Warn(troubles, doubt, PlanFolderWords.CanBeDriven);
         }
 
         return [.. days];

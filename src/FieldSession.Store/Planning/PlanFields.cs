@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using FieldSession.Checking;
 using FieldSession.Measures;
 using FieldSession.State;
@@ -61,18 +62,21 @@ public static class PlanFields
     private static IEnumerable<PlanField> Energy =>
     [
         new("energy_days", "energy days", PlanFieldSort.List, "a day each, cut by ;  which car carries which place: X=R Y=1; X=1 Y=R; empty: none planned"),
-        new("energy_margin_percent", "energy margin, %", PlanFieldSort.Number, $"largest difference of consumption that does not matter, percent; empty: {Days.MarginPercent}"),
+        new("energy_margin_percent", "energy margin, %", PlanFieldSort.Number, $"largest difference of consumption that does not matter, percent; empty: {Point(Days.MarginPercent)}"),
         new("usable_kwh", "usable battery, kWh", PlanFieldSort.Number, "what can be driven out of it; battery or tank, one of them; empty: not told"),
         new("tank_l", "usable tank, l", PlanFieldSort.Number, "battery or tank, one of them; empty: not told") { Units = UnitSystem.Metric },
         new("tank_us_gal", "usable tank, US gal", PlanFieldSort.Number, "battery or tank, one of them; empty: not told") { Units = UnitSystem.Imperial },
         new("tank_imp_gal", "usable tank, imp gal", PlanFieldSort.Number, "battery or tank, one of them; empty: not told") { Units = UnitSystem.Imperial },
-        new("energy_distance_short_km", "short leg, km", PlanFieldSort.Number, $"a leg shorter than this warns, km; empty: {Days.DistanceShortKm}"),
-        new("energy_charge_least_percent", "least charge used, %", PlanFieldSort.Number, $"less of the battery used on a leg warns, percent; empty: {Days.ChargeLeastPercent}"),
-        new("consumption_lowest", "lowest consumption", PlanFieldSort.Number, $"kWh or l a 100 km; below it a leg is asked about; empty: {Days.ConsumptionLowest}"),
-        new("consumption_highest", "highest consumption", PlanFieldSort.Number, $"kWh or l a 100 km; above it a leg is asked about; empty: {Days.ConsumptionHighest}"),
+        new("energy_distance_short_km", "short leg, km", PlanFieldSort.Number, $"a leg shorter than this warns, km; empty: {Point(Days.DistanceShortKm)}"),
+        new("energy_charge_least_percent", "least charge used, %", PlanFieldSort.Number, $"less of the battery used on a leg warns, percent; empty: {Point(Days.ChargeLeastPercent)}"),
+        new("consumption_lowest", "lowest consumption", PlanFieldSort.Number, $"kWh or l a 100 km; below it a leg is asked about; empty: {Point(Days.ConsumptionLowest)}"),
+        new("consumption_highest", "highest consumption", PlanFieldSort.Number, $"kWh or l a 100 km; above it a leg is asked about; empty: {Point(Days.ConsumptionHighest)}"),
     ];
 
     private static EnergyPlan Days => new();
+
+    // as it is written into the file, whatever the screens around it show
+    private static string Point(double number) => number.ToString(CultureInfo.InvariantCulture);
 
     private static string DefaultProtocol => new Plan { StudyName = "", SpecCount = 0, Order = [], Route = [] }.Protocol;
 }

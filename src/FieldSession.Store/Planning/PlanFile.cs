@@ -19,7 +19,7 @@ internal static class PlanFile
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
         {
-            troubles.Refuse(name, null, null, PlanFolderWords.ThereIsNoFile(path), PlanFolderWords.PlanFolderHoldsAnd(Plan, Route));
+            troubles.Refuse(name, null, null, PlanFolderWords.NoSuchFile(path), PlanFolderWords.PlanFolderHolds(Plan, Route));
         }
         catch (TextRefusedException refused)
         {

@@ -20,7 +20,7 @@ public static class PlanFolder
         Troubles troubles = new();
         if (!Directory.Exists(folder))
         {
-            troubles.Refuse(folder, null, null, PlanFolderWords.ThereIsNoSuchFolder, PlanFolderWords.NameFolderThatHoldsAnd);
+            troubles.Refuse(folder, null, null, PlanFolderWords.NoSuchFolder, PlanFolderWords.NamePlanFolder);
             return new PlanReading(null, troubles.Problems, []);
         }
 
@@ -68,12 +68,12 @@ public static class PlanFolder
     {
         foreach (string doubt in OrderDoubts.Of(plan.Order, plan.SpecCount))
         {
-            words.Find("order")?.Warn(troubles, doubt, PlanFolderWords.ItCanBeDrivenSo);
+            words.Find("order")?.Warn(troubles, doubt, PlanFolderWords.CanBeDriven);
         }
 
         if (PlanDoubts.OfCars(plan) is { } ofCars)
         {
-            (words.Find("car_order") ?? words.Find("cars"))?.Warn(troubles, ofCars, PlanFolderWords.ItCanBeDrivenSoOrders);
+            (words.Find("car_order") ?? words.Find("cars"))?.Warn(troubles, ofCars, PlanFolderWords.CanBeDrivenOrSharedOut);
         }
     }
 
@@ -84,7 +84,7 @@ public static class PlanFolder
             if (PlanDoubts.OfSegment(segment, plan) is { } doubt)
             {
                 string metres = Distance.FromMetres(plan.Limits.SegmentShortestSeconds * segment.Speed.Kmh / 3.6).In(plan.Units);
-                troubles.Warn(PlanFile.Route, line, null, doubt, PlanFolderWords.OrMoreGiveMeterTimeToSettle(metres));
+                troubles.Warn(PlanFile.Route, line, null, doubt, PlanFolderWords.LongerSegmentLetsMeterSettle(metres));
             }
         }
     }

@@ -50,7 +50,7 @@ internal static class PlanMain
             return measure;
         }
 
-        words.Find("main_measure")!.Refuse(troubles, $"'main_measure' is {Troubles.Quoted(word)}", PlanFolderWords.IsSteadyImpactOrAll);
+        words.Find("main_measure")!.Refuse(troubles, $"'main_measure' is {Troubles.Quoted(word)}", PlanFolderWords.MainMeasureForm);
         return null;
     }
 }

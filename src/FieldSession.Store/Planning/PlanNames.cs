@@ -33,11 +33,11 @@ internal static class PlanNames
 
         if (NearWord.Of(name.ToLowerInvariant(), known) is { } near)
         {
-            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.IsNotWordOfPlan(name), PlanFolderWords.DidYouMean(near));
+            troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.UnknownWord(name), PlanFolderWords.DidYouMean(near));
             return;
         }
 
-        troubles.Warn(PlanFile.Plan, line, null, PlanFolderWords.IsNotWordOfPlan(name), PlanFolderWords.ItIsPassedOver);
+        troubles.Warn(PlanFile.Plan, line, null, PlanFolderWords.UnknownWord(name), PlanFolderWords.UnknownWordIsPassedOver);
     }
 
     private static IEnumerable<(string Name, int Line)> InCrew(PlanWord item) =>

@@ -26,18 +26,18 @@ internal static class PlanOrder
     {
         if (words.Find(name) is not { Items: { } items } word)
         {
-            words.Find(name)?.Refuse(troubles, PlanFolderWords.IsNoList(name), PlanFolderWords.IsListOfNames(name));
+            words.Find(name)?.Refuse(troubles, PlanFolderWords.IsNoList(name), PlanFolderWords.NameOfEachRunForm(name));
             return null;
         }
 
         string[] texts = [.. items.Select(item => PlanWords.TextOf(item, LongestName, troubles)).OfType<string>()];
         if (texts.FirstOrDefault(text => !known.Contains(text, StringComparer.OrdinalIgnoreCase)) is { } unknown)
         {
-            word.Refuse(troubles, $"'{name}' names {Troubles.Quoted(unknown)}", known.Count == 0 ? PlanFolderWords.NameThemInCarsFirst : $"known are {string.Join(", ", known)}");
+            word.Refuse(troubles, $"'{name}' names {Troubles.Quoted(unknown)}", known.Count == 0 ? PlanFolderWords.NameCarsFirst : $"known are {string.Join(", ", known)}");
         }
         else if (texts.Length != runs && runs > 0)
         {
-            word.Refuse(troubles, PlanFolderWords.HasNamesOrderRuns(name, texts, runs), PlanFolderWords.NameOneForEachRun);
+            word.Refuse(troubles, PlanFolderWords.NamesDoNotMatchRuns(name, texts, runs), PlanFolderWords.NameOneForEachRun);
         }
 
         return [.. texts];

@@ -48,15 +48,15 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     /// <summary>The columns' hints: what each takes, and what holds where it is empty.</summary>
     public ImmutableArray<string> ColumnHints =>
     [
-        PlanFolderWords.SegmentsNameDifferentFromEveryOther,
-        PlanFolderWords.SmoothCoarseConcreteRoughCobbleImpact,
-        PlanFolderWords.TestSpeedAtOrBelowLimit(IsImperial ? "mph" : "km/h"),
-        PlanFolderWords.ItsLengthOrMoreLetMeter(IsImperial ? "miles" : "metres"),
-        PlanFolderWords.PostedLimitEmptyNotTold,
-        PlanFolderWords.LevelExpectedDbSameForEvery,
-        PlanFolderWords.WhereItBegins,
-        PlanFolderWords.NotePhraseThatIsOfferedHere,
-        PlanFolderWords.SteadyOrImpact,
+        PlanFolderWords.SegmentHint,
+        PlanFolderWords.KindHint,
+        PlanFolderWords.SpeedHint(IsImperial ? "mph" : "km/h"),
+        PlanFolderWords.LengthHint(IsImperial ? "miles" : "metres"),
+        PlanFolderWords.LimitHint,
+        PlanFolderWords.NominalLevelHint,
+        PlanFolderWords.StartMarkHint,
+        PlanFolderWords.PhraseHint,
+        PlanFolderWords.ClassHint,
     ];
 
     /// <summary>The text of every word that the plan holds, by name, dotted where it stands in a table.</summary>

@@ -18,7 +18,7 @@ internal static class PlanToml
         }
         catch (TomlException tooDeep)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, PlanFolderWords.WriteListsAndTablesLessDeep);
+            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, PlanFolderWords.WriteLessDeep);
             return null;
         }
 
@@ -26,7 +26,7 @@ internal static class PlanToml
         {
             troubles.Refuse(
                 PlanFile.Plan, wrong.Span.Start.Line + 1, (wrong.Span.Start.Column + 1).ToString(CultureInfo.InvariantCulture),
-                wrong.Message, PlanFolderWords.LineIsWordValueTextInQuotes);
+                wrong.Message, PlanFolderWords.LineForm);
         }
 
         return document.HasErrors ? null : WordsOf(document);

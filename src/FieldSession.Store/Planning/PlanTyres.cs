@@ -39,7 +39,7 @@ internal static class PlanTyres
         double? psi = words.Number($"{name}_psi", 7, MostKpa / TyrePressure.KpaPerPsi, troubles);
         if (kpa is not null && psi is not null)
         {
-            words.Find($"{name}_psi")!.Refuse(troubles, PlanFolderWords.IsThereInKpaAndInPsi(name), PlanFolderWords.WriteOneOfThem);
+            words.Find($"{name}_psi")!.Refuse(troubles, PlanFolderWords.PressureIsThereTwice(name), PlanFolderWords.WriteOneOfThem);
         }
 
         return kpa ?? (psi is { } pounds ? TyrePressure.FromPsi(pounds).Kpa : null);
@@ -62,7 +62,7 @@ internal static class PlanTyres
         string? word = words.Text("rerun_counts", 20, troubles)?.ToLowerInvariant();
         if (word is not (null or "rerun" or "first" or "both"))
         {
-            words.Find("rerun_counts")!.Refuse(troubles, $"'rerun_counts' is {Troubles.Quoted(word)}", PlanFolderWords.IsRerunFirstOrBoth);
+            words.Find("rerun_counts")!.Refuse(troubles, $"'rerun_counts' is {Troubles.Quoted(word)}", PlanFolderWords.RerunCountsForm);
         }
 
         return word switch

@@ -33,8 +33,8 @@ internal static class RouteCsv
         {
             string where = broken.LineNumber.ToString(CultureInfo.InvariantCulture);
             troubles.Refuse(
-                PlanFile.Route, (int)broken.LineNumber, null, PlanFolderWords.QuotesOfRowThatBeginsInLineDo(where),
-                PlanFolderWords.FieldWithCommaOrQuoteStandsInQuotes);
+                PlanFile.Route, (int)broken.LineNumber, null, PlanFolderWords.QuotesDoNotFit(where),
+                PlanFolderWords.QuotesForm);
             return null;
         }
     }
@@ -55,7 +55,7 @@ internal static class RouteCsv
 
             if (++rows > MostSegments)
             {
-                row.Refuse(null, PlanFolderWords.RouteHasMoreThanSegments(MostSegments), PlanFolderWords.CutItIntoSeveralStudies);
+                row.Refuse(null, PlanFolderWords.TooManySegments(MostSegments), PlanFolderWords.CutIntoSeveralStudies);
                 break;
             }
 
@@ -68,7 +68,7 @@ internal static class RouteCsv
 
         if (rows == 0)
         {
-            troubles.Refuse(PlanFile.Route, null, null, PlanFolderWords.RouteHasNoSegment, PlanFolderWords.WriteOneSegmentRowUnderHeader);
+            troubles.Refuse(PlanFile.Route, null, null, PlanFolderWords.RouteHasNoSegment, PlanFolderWords.WriteOneSegmentARow);
         }
 
         return new RouteReading(segments.ToImmutable(), lines.ToImmutable(), header.Contains("speed_mph"));
@@ -81,7 +81,7 @@ internal static class RouteCsv
             return true;
         }
 
-        row.Refuse("segment", PlanFolderWords.StandsInLineAlready(segment, names), PlanFolderWords.GiveEachSegmentNameOfItsOwn);
+        row.Refuse("segment", PlanFolderWords.SegmentNameIsTaken(segment, names), PlanFolderWords.GiveEachSegmentOwnName);
         return false;
     }
 }

@@ -6,7 +6,7 @@ namespace FieldSession.Store.Planning;
 /// <summary>Reads the first line of the route: the names of its columns.</summary>
 internal static class RouteHeader
 {
-    private const string Form = PlanFolderWords.FirstLineIsSegment;
+    private const string Form = PlanFolderWords.RouteHeaderForm;
 
     private static string[] Known =>
     [
@@ -29,7 +29,7 @@ internal static class RouteHeader
         string[] missing = [.. Missing(header)];
         foreach (string name in missing)
         {
-            troubles.Refuse(PlanFile.Route, line, null, PlanFolderWords.ThereIsNoColumn(name), header.Count == 1 ? PlanFolderWords.ColumnsAreCutByCommas(Form) : Form);
+            troubles.Refuse(PlanFile.Route, line, null, PlanFolderWords.ColumnIsMissing(name), header.Count == 1 ? PlanFolderWords.ColumnsAreCutByCommas(Form) : Form);
         }
 
         return missing.Length == 0 ? header : null;
@@ -49,7 +49,7 @@ internal static class RouteHeader
         {
             if (NearWord.Of(name, Known.Except(header)) is { } near)
             {
-                troubles.Warn(PlanFile.Route, line, null, PlanFolderWords.ColumnIsNotKnownAndPassedOver(name), PlanFolderWords.DidYouMean(near));
+                troubles.Warn(PlanFile.Route, line, null, PlanFolderWords.UnknownColumnIsPassedOver(name), PlanFolderWords.DidYouMean(near));
             }
         }
     }

@@ -26,7 +26,7 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
     {
         if (fields.Length > header.Count)
         {
-            Refuse(null, PlanFolderWords.RowHasFields(fields, header), PlanFolderWords.PutQuotesAroundNameThatHoldsComma);
+            Refuse(null, PlanFolderWords.RowHasMoreFieldsThanHeader(fields, header), PlanFolderWords.QuoteNameWithComma);
             return null;
         }
 
@@ -53,7 +53,7 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         double? limitKmh = Quantity("limit", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: false);
         if (kmh > limitKmh + 1e-6)
         {
-            Refuse(null, PlanFolderWords.TestSpeedIsAbovePostedLimit, PlanFolderWords.PlanSpeedAtOrBelowLimit);
+            Refuse(null, PlanFolderWords.SpeedIsAboveLimit, PlanFolderWords.PlanSpeedBelowLimit);
         }
 
         double? nominalDb = Number("nominal_db", 1, LevelRange.HighestDb);
@@ -69,13 +69,13 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         string reading = Field("class").ToLowerInvariant();
         if (reading is not ("" or "steady" or SegmentKind.ImpactWord))
         {
-            Refuse("class", PlanFolderWords.ClassIs(reading), PlanFolderWords.ItIsSteady);
+            Refuse("class", PlanFolderWords.ClassIsUnknown(reading), PlanFolderWords.ClassForm);
         }
 
         SegmentKind? kind = word is null ? null : SegmentKind.Of(word);
         if (kind is { IsImpact: true } && reading == "steady")
         {
-            Refuse("class", PlanFolderWords.KindImpactIsReadAsPeak, PlanFolderWords.LeaveClassEmpty);
+            Refuse("class", PlanFolderWords.ImpactIsReadAsPeak, PlanFolderWords.LeaveClassEmpty);
         }
 
         return kind is null || reading.Length == 0 ? kind : kind.Value with { IsImpact = reading == SegmentKind.ImpactWord };
@@ -86,12 +86,12 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         string text = Field(column);
         if (text.Length == 0 && isNeeded)
         {
-            Refuse(column, PlanFolderWords.SegmentHasNo(column == "segment" ? "name" : column), "write one");
+            Refuse(column, PlanFolderWords.SegmentLacksText(column == "segment" ? "name" : column), "write one");
         }
 
         if (text.Length > LongestText || !SealableText.IsVisible(text))
         {
-            Refuse(column, PlanFolderWords.TextIsTooLongOrHoldsInvisibleCharacter, PlanFolderWords.AtMostVisibleCharactersInOneLine(LongestText));
+            Refuse(column, PlanFolderWords.TextIsTooLongOrInvisible, PlanFolderWords.TextForm(LongestText));
         }
 
         return text.Length == 0 ? null : text;
@@ -105,11 +105,11 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         bool isSecond = Field(second).Length > 0;
         if (isFirst && isSecond)
         {
-            Refuse(second, PlanFolderWords.SegmentHasTwoValuesOf(what), $"fill {first} or {second}");
+            Refuse(second, PlanFolderWords.SegmentHasTwoValues(what), $"fill {first} or {second}");
         }
         else if (!isFirst && !isSecond && isNeeded)
         {
-            Refuse(header.Contains(first) ? first : second, PlanFolderWords.SegmentHasNo2(what), PlanFolderWords.WriteNumberWithPoint);
+            Refuse(header.Contains(first) ? first : second, PlanFolderWords.SegmentLacksNumber(what), PlanFolderWords.WriteNumberWithPoint);
         }
 
         (string unit, double factor, double most) = isFirst ? one : other;
@@ -124,7 +124,7 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
             return null;
         }
 
-        string allowed = PlanFolderWords.ItIsNumberWithPoint((most / factor).ToString("0.#", CultureInfo.InvariantCulture));
+        string allowed = PlanFolderWords.NumberForm((most / factor).ToString("0.#", CultureInfo.InvariantCulture));
         const NumberStyles Plain = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint;
         if (!double.TryParse(text, Plain, CultureInfo.InvariantCulture, out double number) || !double.IsFinite(number))
         {

@@ -44,7 +44,7 @@ public static class ArchiveCsv
 
             if (lines.Count == 0 && !problems.Any)
             {
-                problems.Add(ReadingsFileWords.NoDayBelowHeader, ReadingsFileWords.OneLineDayAndClass);
+                problems.Add(ReadingsFileWords.NoDay, ReadingsFileWords.OneLineADayAndClass);
             }
         }
 
@@ -65,15 +65,15 @@ public static class ArchiveCsv
         };
         if (measureClass is null && word != "all")
         {
-            sheet.Problem(Class, sheet[Class], "no class", ReadingsFileWords.AllSteadyOrImpact);
+            sheet.Problem(Class, sheet[Class], "no class", ReadingsFileWords.ArchiveClassForm);
         }
         else if (day.Length == 0)
         {
-            sheet.Problem(Day, day, "no day", ReadingsFileWords.NameOrNumberForDay);
+            sheet.Problem(Day, day, "no day", ReadingsFileWords.DayForm);
         }
         else if (!seen.Add((day, measureClass)))
         {
-            sheet.Problem(Day, day, ReadingsFileWords.ThisDayHasLineForAlready(word), ReadingsFileWords.OneLineDayAndClass);
+            sheet.Problem(Day, day, ReadingsFileWords.DayIsThereTwice(word), ReadingsFileWords.OneLineADayAndClass);
         }
         else if (Line(sheet, day, measureClass) is { } line)
         {
@@ -117,7 +117,7 @@ public static class ArchiveCsv
             column,
             text,
             number is null ? CsvNumbers.WhatIsWrong(text) : "below 0",
-            column is SRun or SE ? ReadingsFileWords.NumberFromWithPointNaWhereItsDegrees : ReadingsFileWords.NumberFromWithPoint);
+            column is SRun or SE ? ReadingsFileWords.DeviationForm : ReadingsFileWords.NumberForm);
         return null;
     }
 }

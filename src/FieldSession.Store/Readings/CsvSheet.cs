@@ -80,7 +80,7 @@ internal sealed class CsvSheet : IDisposable
         {
             if (++_rows > CsvLimits.Rows)
             {
-                _problems.Add(Line, null, null, ReadingsFileWords.MoreThanRows, ReadingsFileWords.SplitFile);
+                _problems.Add(Line, null, null, ReadingsFileWords.TooManyRows, ReadingsFileWords.SplitFile);
                 return false;
             }
 
@@ -92,7 +92,7 @@ internal sealed class CsvSheet : IDisposable
 
         if (_bytes.Count > CsvLimits.Bytes)
         {
-            _problems.Add(ReadingsFileWords.FileIsLargerThanMib, "split it");
+            _problems.Add(ReadingsFileWords.FileIsTooLarge, "split it");
         }
 
         return false;
@@ -115,7 +115,7 @@ internal sealed class CsvSheet : IDisposable
         catch (CsvFormatException tooLong)
         {
             long? line = tooLong.LineNumber > 0 ? tooLong.LineNumber : null;
-            _problems.Add(line, null, null, ReadingsFileWords.LineOrQuotedTextOfMoreThanMib, ReadingsFileWords.WriteOneReadingLine);
+            _problems.Add(line, null, null, ReadingsFileWords.LineOrQuotedTextIsTooLong, ReadingsFileWords.OneReadingALineClosedQuotes);
             return false;
         }
     }
@@ -125,7 +125,7 @@ internal sealed class CsvSheet : IDisposable
         _isMalformed = true;
         (string what, string allowed) = record.Reason switch
         {
-            CsvMalformedReason.UnterminatedQuote => (ReadingsFileWords.QuoteIsOpenedHereAndNeverClosed, ReadingsFileWords.CloseItWith),
+            CsvMalformedReason.UnterminatedQuote => (ReadingsFileWords.QuoteIsNeverClosed, ReadingsFileWords.CloseQuote),
             CsvMalformedReason.TextAfterClosingQuote => (ReadingsFileWords.TextBehindClosingQuote, ReadingsFileWords.QuoteWholeValue),
             _ => (ReadingsFileWords.QuoteInMiddleOfValue, ReadingsFileWords.QuoteWholeValue),
         };
@@ -143,10 +143,10 @@ internal sealed class CsvSheet : IDisposable
         ReadOnlySpan<byte> raw = _reader.RawRecord;
         (string What, string Allowed)? problem = raw switch
         {
-            { Length: > CsvLimits.RecordBytes } => (ReadingsFileWords.LineOfMoreThanMib, ReadingsFileWords.WriteOneReadingLine2),
-            _ when raw.Contains((byte)0) => (ReadingsFileWords.NulByteThisIsNoText, ReadingsFileWords.SaveFileAsCsvIn),
-            _ when _bytes.IsWide || !Utf8.IsValid(raw) => (ReadingsFileWords.BytesThatAreNo, ReadingsFileWords.SaveFileAsCsvIn),
-            _ when _reader.FieldCount > CsvLimits.Columns => ($"{_reader.FieldCount} columns", ReadingsFileWords.AtMostAreRead),
+            { Length: > CsvLimits.RecordBytes } => (ReadingsFileWords.LineIsTooLong, ReadingsFileWords.OneReadingALine),
+            _ when raw.Contains((byte)0) => (ReadingsFileWords.NulByte, ReadingsFileWords.SaveAsCsv),
+            _ when _bytes.IsWide || !Utf8.IsValid(raw) => (ReadingsFileWords.NoUtf8, ReadingsFileWords.SaveAsCsv),
+            _ when _reader.FieldCount > CsvLimits.Columns => ($"{_reader.FieldCount} columns", ReadingsFileWords.AtMostColumnsAreRead),
             _ => null,
         };
         if (problem is { } found)
@@ -166,7 +166,7 @@ internal sealed class CsvSheet : IDisposable
             _places[column] = Array.FindIndex(header, text => IsName(text, name));
             if (header.Count(text => IsName(text, name)) > 1)
             {
-                _problems.Add(Line, name, null, ReadingsFileWords.HeaderNamesThisColumnTwice, ReadingsFileWords.NameItOnce);
+                _problems.Add(Line, name, null, ReadingsFileWords.ColumnIsThereTwice, ReadingsFileWords.NameColumnOnce);
                 good = false;
             }
             else if (_places[column] < 0 && column < required)
@@ -180,8 +180,8 @@ internal sealed class CsvSheet : IDisposable
     }
 
     private string Advice(string[] header) => header is [string only] && only.AsSpan().ContainsAny(';', '\t')
-        ? ReadingsFileWords.SeparateColumnsByCommas
-        : ReadingsFileWords.HeaderNamesColumns(string.Join(',', _names));
+        ? ReadingsFileWords.SeparateByCommas
+        : ReadingsFileWords.HeaderForm(string.Join(',', _names));
 
     /// <summary>Every row has as many values as the header has names (RFC 4180, 2.4).</summary>
     private bool IsWhole()
@@ -195,8 +195,8 @@ internal sealed class CsvSheet : IDisposable
             Line,
             null,
             null,
-            ReadingsFileWords.ValuesButHeaderNamesColumns(_reader.FieldCount, _headerCount),
-            ReadingsFileWords.QuoteValueThatHasCommaInItLeave);
+            ReadingsFileWords.RowIsRagged(_reader.FieldCount, _headerCount),
+            ReadingsFileWords.QuoteValueWithComma);
         return false;
     }
 
@@ -212,7 +212,7 @@ internal sealed class CsvSheet : IDisposable
 
         if (IsName(_texts[0], _names[0]) && IsName(_texts[1], _names[1]))
         {
-            _problems.Add(Line, null, null, ReadingsFileWords.HeaderStandsHereAgain, ReadingsFileWords.TakeThisLineOut);
+            _problems.Add(Line, null, null, ReadingsFileWords.HeaderStandsAgain, ReadingsFileWords.TakeLineOut);
             return false;
         }
 

@@ -49,7 +49,7 @@ public static class LegsCsv
 
             if (rows.Count == 0 && !problems.Any)
             {
-                problems.Add(ReadingsFileWords.NoLegBelowHeader, ReadingsFileWords.OneLegLine);
+                problems.Add(ReadingsFileWords.NoLeg, ReadingsFileWords.OneLegALine);
             }
         }
 
@@ -67,7 +67,7 @@ public static class LegsCsv
 
         if (SpoiltText.Read(sheet[LegColumns.Spoilt]) is not { } spoilt)
         {
-            sheet.Problem(LegColumns.Spoilt, sheet[LegColumns.Spoilt], ReadingsFileWords.ItCantBeToldWhatThisMeans, SpoiltText.Allowed);
+            sheet.Problem(LegColumns.Spoilt, sheet[LegColumns.Spoilt], ReadingsFileWords.MeaningIsUnclear, SpoiltText.Allowed);
             return null;
         }
 
@@ -117,7 +117,7 @@ public static class LegsCsv
         (LegDraft charged, string? wrong) = LegParts.With(draft, part, $"{start}-{end}", UnitSystem.Metric);
         if (wrong is not null)
         {
-            sheet.Problem(LegColumns.ChargeStart, $"{start} to {end}", ReadingsFileWords.NoStateOfChargeAtStartAndEnd, ReadingsFileWords.TwoNumbersTo);
+            sheet.Problem(LegColumns.ChargeStart, $"{start} to {end}", ReadingsFileWords.NoStateOfCharge, ReadingsFileWords.StateOfChargeForm);
         }
 
         return wrong is null ? charged : null;

@@ -8,10 +8,10 @@ namespace FieldSession.Store.Readings;
 /// <param name="sheet">The sheet, standing on a row.</param>
 internal sealed class ReadingRows(CsvSheet sheet)
 {
-    private const string LevelAllowed = ReadingsFileWords.LevelInDbFromToWithPoint;
+    private const string LevelAllowed = ReadingsFileWords.LevelForm;
 
-    private const string MinutesAllowed = ReadingsFileWords.MinutesFromFirstRunsStartToMiddleOfThis;
-    private const string SecondsAllowed = ReadingsFileWords.SecondsThatRunStaysOnSegment;
+    private const string MinutesAllowed = ReadingsFileWords.MinutesForm;
+    private const string SecondsAllowed = ReadingsFileWords.SecondsForm;
 
     // 190 years: a larger number is no time from the first run
     private const double LongestMinutes = 1e8;
@@ -92,7 +92,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         int? number = CsvNumbers.Count(text);
         if (number is null)
         {
-            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : ReadingsFileWords.NoWholeNumberFrom, ReadingsFileWords.RunsAreNumbered);
+            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : ReadingsFileWords.NoWholeNumber, ReadingsFileWords.RunForm);
         }
 
         return number;
@@ -120,8 +120,8 @@ internal sealed class ReadingRows(CsvSheet sheet)
             sheet.Problem(
                 ReadingColumns.Class,
                 said,
-                said == "steady" ? ReadingsFileWords.KindImpactIsReadAsPeak : "no class",
-                ReadingsFileWords.SteadyImpactOrEmptyThenKind);
+                said == "steady" ? ReadingsFileWords.ImpactIsReadAsPeak : "no class",
+                ReadingsFileWords.ClassForm);
         }
 
         bool isTimed = TryNumber(ReadingColumns.Seconds, LeastSeconds, LongestSeconds, SecondsAllowed, out double? seconds);
@@ -151,7 +151,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         {
             if (hasLow)
             {
-                sheet.Problem(ReadingColumns.High, "", ReadingsFileWords.LowStandsWithoutHigh, ReadingsFileWords.OneValueStandsInHigh);
+                sheet.Problem(ReadingColumns.High, "", ReadingsFileWords.LowWithoutHigh, ReadingsFileWords.OneValueStandsInHigh);
             }
 
             return !hasLow;
@@ -178,7 +178,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return level;
         }
 
-        sheet.Problem(column, text, level is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NoLevelThatMeterShows, LevelAllowed);
+        sheet.Problem(column, text, level is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NoLevelOfMeter, LevelAllowed);
         return null;
     }
 
@@ -189,7 +189,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         spoilt = read ?? default;
         if (read is null)
         {
-            sheet.Problem(ReadingColumns.Spoilt, text, ReadingsFileWords.UnclearWhetherReadingCounts, SpoiltText.Allowed);
+            sheet.Problem(ReadingColumns.Spoilt, text, ReadingsFileWords.UnclearWhetherItCounts, SpoiltText.Allowed);
         }
 
         return read is not null;
@@ -209,7 +209,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
 
         if (!IsName(text))
         {
-            sheet.Problem(column, text, "no name", ReadingsFileWords.AtMostCharacters);
+            sheet.Problem(column, text, "no name", ReadingsFileWords.NameForm);
             return null;
         }
 

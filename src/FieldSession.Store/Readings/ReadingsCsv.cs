@@ -47,8 +47,8 @@ public static class ReadingsCsv
         if (rows.RunsSideBySide > CsvLimits.RunsSideBySide)
         {
             problems.Add(
-                ReadingsFileWords.RunsSomeOfThemSideBySide(rows),
-                ReadingsFileWords.AtMostThenGive);
+                ReadingsFileWords.TooManyRunsSideBySide(rows),
+                ReadingsFileWords.GiveEachRunOwnTime);
         }
     }
 
@@ -56,7 +56,7 @@ public static class ReadingsCsv
     {
         if (rows.Levels.Count == 0 && !problems.Any)
         {
-            problems.Add(ReadingsFileWords.NoReadingBelowHeader, ReadingsFileWords.OneReadingLine);
+            problems.Add(ReadingsFileWords.NoReading, ReadingsFileWords.OneReadingBelowHeader);
         }
     }
 }

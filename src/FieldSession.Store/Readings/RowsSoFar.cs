@@ -54,7 +54,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         }
 
         bool same = Same(ReadingColumns.Code, number, first.Line, first.Code, said.Code);
-        same &= first.Minutes == said.Minutes || Same(ReadingColumns.Minutes, number, first.Line, $"{first.Minutes}", $"{said.Minutes}");
+        same &= first.Minutes == said.Minutes || Same(ReadingColumns.Minutes, number, first.Line, CsvNumbers.Text(first.Minutes), CsvNumbers.Text(said.Minutes));
         same &= Same(ReadingColumns.Car, number, first.Line, first.Car, said.Car);
         same &= Same(ReadingColumns.Slot, number, first.Line, first.Slot, said.Slot);
         same &= Same(ReadingColumns.Session, number, first.Line, first.Session, said.Session);
@@ -78,19 +78,19 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 
         if (first.Segment.Kind != said.Kind)
         {
-            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.SegmentHasKindOnLine(said, first), ReadingsFileWords.OneKindSegment);
+            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.KindDiffers(said, first), ReadingsFileWords.OneKindASegment);
             return null;
         }
 
         if (first.Segment.Class != said.Class)
         {
-            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.SegmentIsOnLine(said, Word(first.Segment.Class), first), ReadingsFileWords.OneClassSegment);
+            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.ClassDiffers(said, Word(first.Segment.Class), first), ReadingsFileWords.OneClassASegment);
             return null;
         }
 
         if (first.Segment.Seconds != said.Seconds)
         {
-            sheet.Problem(ReadingColumns.Seconds, $"{said.Seconds}", ReadingsFileWords.SegmentHasHereOnLine(said, first), ReadingsFileWords.OneDurationSegment);
+            sheet.Problem(ReadingColumns.Seconds, CsvNumbers.Text(said.Seconds), ReadingsFileWords.DurationDiffers(said, first), ReadingsFileWords.OneDurationASegment);
             return null;
         }
 
@@ -117,12 +117,12 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         (string Things, bool Fits)[] all =
         [
             (ReadingsFileWords.RunsTimesSegments, (long)runs * segments <= CsvLimits.Cells),
-            (ReadingsFileWords.RunsTimesCodes, (long)runs * (_codes.Count + _cars.Count + _sessions.Count) <= CsvLimits.RunColumns),
+            (ReadingsFileWords.RunsTimesColumns, (long)runs * (_codes.Count + _cars.Count + _sessions.Count) <= CsvLimits.RunColumns),
             (ReadingsFileWords.CodesTimesSegments, (long)_codes.Count * segments <= CsvLimits.CodeSegments),
         ];
         foreach ((string things, _) in all.Where(limit => !limit.Fits))
         {
-            sheet.Problem(ReadingColumns.Segment, null, $"more than {things}", ReadingsFileWords.SplitFileOrLookWhetherColumn);
+            sheet.Problem(ReadingColumns.Segment, null, $"more than {things}", ReadingsFileWords.SplitOrLookAtColumns);
         }
 
         return all.All(limit => limit.Fits);
@@ -132,7 +132,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         if (count > most)
         {
-            sheet.Problem(column, null, $"more than {most} {things}", ReadingsFileWords.IsThisColumnOf(things));
+            sheet.Problem(column, null, $"more than {most} {things}", ReadingsFileWords.IsThisTheColumn(things));
         }
 
         return count <= most;
@@ -146,7 +146,7 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         if (!same)
         {
             string before = string.IsNullOrEmpty(first) ? "nothing" : FileProblem.Shown(first);
-            sheet.Problem(column, said ?? "", ReadingsFileWords.RunHasHereOnLine(run, before, line), $"one {ReadingColumns.Names[column]} a run");
+            sheet.Problem(column, said ?? "", ReadingsFileWords.RunDiffers(run, before, line), $"one {ReadingColumns.Names[column]} a run");
         }
 
         return same;

@@ -11,7 +11,7 @@ namespace FieldSession.Store.Readings;
 internal readonly record struct SpoiltText(bool IsSpoilt, string? Cause)
 {
     /// <summary>What may stand in the column.</summary>
-    public const string Allowed = ReadingsFileWords.EmptyOrNoOrYesCause;
+    public const string Allowed = ReadingsFileWords.SpoiltForm;
 
     /// <summary>Reads the text; null: it can't be told what it means.</summary>
     public static SpoiltText? Read(string text) => text.Length == 0

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
@@ -79,6 +80,7 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
         return bytes.WrittenSpan.ToArray();
     }
 
-    private byte[] Associated() => Encoding.UTF8.GetBytes(
-        $"{Format}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}");
+    private byte[] Associated() => Encoding.UTF8.GetBytes(string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Format}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}"));
 }

@@ -32,16 +32,16 @@ internal static class KeyEnvelopeText
         }
         catch (ArgumentException)
         {
-            refusal = Damaged(KeyFileWords.ItIsNotText);
+            refusal = Damaged(KeyFileWords.IsNotText);
         }
         catch (InvalidOperationException)
         {
-            refusal = Damaged(KeyFileWords.ItHoldsBrokenCharacter);
+            refusal = Damaged(KeyFileWords.HoldsBrokenCharacter);
         }
         catch (JsonException broken)
         {
             string line = ((broken.LineNumber ?? 0) + 1).ToString(CultureInfo.InvariantCulture);
-            refusal = Damaged(KeyFileWords.LineIsNotAsKeyFileIsWritten(line));
+            refusal = Damaged(KeyFileWords.LineIsBroken(line));
         }
 
         return null;
@@ -64,7 +64,7 @@ internal static class KeyEnvelopeText
         {
             if (BytesOf(root, member, length) is not { } part)
             {
-                refusal = Damaged(KeyFileWords.IsNotOfRightLengthOrForm(member));
+                refusal = Damaged(KeyFileWords.MemberIsOfWrongForm(member));
                 return null;
             }
 
@@ -80,7 +80,7 @@ internal static class KeyEnvelopeText
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
-            return Damaged(KeyFileWords.ItHoldsNoJsonObject);
+            return Damaged(KeyFileWords.HoldsNoJsonObject);
         }
 
         string[] names = [.. root.EnumerateObject().Select(member => member.Name)];
@@ -89,23 +89,23 @@ internal static class KeyEnvelopeText
             JsonValueKind wanted = member == "rounds" ? JsonValueKind.Number : JsonValueKind.String;
             if (names.Count(name => name == member) != 1 || root.GetProperty(member).ValueKind != wanted)
             {
-                return Damaged(KeyFileWords.IsMissingTwiceThereOrOfAnother(member));
+                return Damaged(KeyFileWords.MemberIsMissingOrTwice(member));
             }
         }
 
-        return names.Length == Members.Length ? null : Damaged(KeyFileWords.ItHoldsMembersThatNoKeyFileHas);
+        return names.Length == Members.Length ? null : Damaged(KeyFileWords.HoldsUnknownMembers);
     }
 
     private static KeyOpening? FaultInParameters(JsonElement root)
     {
         if (Word(root, "format") != KeyEnvelope.Format || Word(root, "kdf") != KeyEnvelope.Kdf)
         {
-            return NotAccepted(KeyFileWords.FormatWithIsWhatThisProgramOpens);
+            return NotAccepted(KeyFileWords.AcceptedFormat);
         }
 
         if (!root.GetProperty("rounds").TryGetInt32(out int rounds) || rounds is < Pbkdf2Stretch.FewestRounds or > Pbkdf2Stretch.MostRounds)
         {
-            return NotAccepted(KeyFileWords.RoundsLiesIn);
+            return NotAccepted(KeyFileWords.AcceptedRounds);
         }
 
         return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
@@ -115,7 +115,7 @@ internal static class KeyEnvelopeText
         word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
 
     private static KeyOpening NotAccepted(string allowed) => KeyOpening.Refused(
-        KeyFault.OtherParameters, KeyFileWords.KeyFileWasMadeByOtherParametersThanAre(allowed));
+        KeyFault.OtherParameters, KeyFileWords.ParametersAreNotAccepted(allowed));
 
     private static string Word(JsonElement root, string member) => root.GetProperty(member).GetString() ?? "";
 

@@ -39,17 +39,17 @@ public sealed class KeyFile
         ArgumentNullException.ThrowIfNull(passphrase);
         if (string.IsNullOrWhiteSpace(passphrase) || passphrase.EnumerateRunes().Count() < ShortestPassphrase)
         {
-            return new Objection(KeyFileWords.PassphraseIsTooShort, KeyFileWords.TakeAtLeastCharacters(ShortestPassphrase));
+            return new Objection(KeyFileWords.PassphraseIsTooShort, KeyFileWords.PassphraseForm(ShortestPassphrase));
         }
 
         string folder = FolderOf(path);
         if (!Directory.Exists(folder))
         {
-            return new Objection(KeyFileWords.ThereIsNoFolder(folder), KeyFileWords.MakeItFirst);
+            return new Objection(KeyFileWords.NoSuchFolder(folder), KeyFileWords.MakeFolderFirst);
         }
 
         return Path.Exists(path)
-            ? new Objection(KeyFileWords.IsAlreadyThere(path), KeyFileWords.NameAnotherFile)
+            ? new Objection(KeyFileWords.NameIsTaken(path), KeyFileWords.NameAnotherFile)
             : null;
     }
 
@@ -100,14 +100,14 @@ public sealed class KeyFile
         KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
         if (envelope is null)
         {
-            return refusal ?? KeyEnvelopeText.Damaged(KeyFileWords.ItIsEmpty);
+            return refusal ?? KeyEnvelopeText.Damaged(KeyFileWords.IsEmpty);
         }
 
         if (envelope.Study != studyName || (commitments.Count > 0 && !commitments.Contains(envelope.Commitment)))
         {
             return KeyOpening.Refused(KeyFault.AnotherStudy, envelope.Study == studyName
-                ? KeyFileWords.KeyFileBelongsToAnotherSealingOfThisStudy
-                : KeyFileWords.KeyFileOfAnotherStudy(envelope, studyName));
+                ? KeyFileWords.KeyOfAnotherSealing
+                : KeyFileWords.KeyOfAnotherStudy(envelope, studyName));
         }
 
         return Unlock(envelope, passphrase);
@@ -121,13 +121,13 @@ public sealed class KeyFile
         if (text is null)
         {
             return KeyOpening.Refused(
-                KeyFault.WrongPassphraseOrChanged, KeyFileWords.WrongPassphraseOrFileWasChanged);
+                KeyFault.WrongPassphraseOrChanged, KeyFileWords.WrongPassphraseOrChanged);
         }
 
         KeySheet? key = KeyPlaintext.Parse(text);
         CryptographicOperations.ZeroMemory(text);
         bool agrees = key is not null && key.StudyName == envelope.Study && Commitment.Of(key) == envelope.Commitment;
-        return agrees ? KeyOpening.Of(key!) : KeyEnvelopeText.Damaged(KeyFileWords.WhatItHoldsDoesNotGiveItsOwn);
+        return agrees ? KeyOpening.Of(key!) : KeyEnvelopeText.Damaged(KeyFileWords.ContentsDoNotGiveCommitment);
     }
 
     private static byte[]? Read(string path, out KeyOpening? refusal)
@@ -138,7 +138,7 @@ public sealed class KeyFile
             using FileStream file = File.OpenRead(path);
             byte[] bytes = new byte[KeyEnvelopeText.MostBytes + 1];
             int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            refusal = length == bytes.Length ? KeyEnvelopeText.Damaged(KeyFileWords.ItIsTooLarge) : null;
+            refusal = length == bytes.Length ? KeyEnvelopeText.Damaged(KeyFileWords.IsTooLarge) : null;
             return refusal is null ? bytes[..length] : null;
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)

@@ -32,6 +32,15 @@ public sealed class EnteringOnABadDiskTests
         AssertToldAndGoesOn("the drive is gone", "Bring it back", _disk.PullOut, _disk.PlugIn);
     }
 
+    [Theory]
+    [InlineData(110, "Connection timed out", "the drive does not answer", "See to its cable or network")]
+    [InlineData(37, "No locks available", "the share gives no locks", "Let its server give locks again")]
+    [InlineData(116, "Stale file handle", "the drive is gone", "Bring it back")]
+    public void A_network_share_that_was_away_takes_the_next_act_when_it_is_back(int number, string systemWords, string why, string remedy)
+    {
+        AssertToldAndGoesOn(why, remedy, breaks: () => _disk.IsAway = () => new IOException(systemWords, number), heals: () => _disk.IsAway = null);
+    }
+
     [Fact]
     public void Another_file_in_the_place_of_the_pulled_out_one_is_left_alone()
     {

@@ -25,6 +25,9 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>How often it was pulled out.</summary>
     public int Pulled { get; private set; }
 
+    /// <summary>What every step is answered with, as a share does while it is away: what was open works again afterwards; null: nothing.</summary>
+    public Func<IOException>? IsAway { get; set; }
+
     /// <summary>What is refused, with what; null: nothing.</summary>
     public Func<string, Exception?> Refuses { get; set; } = _ => null;
 
@@ -81,6 +84,7 @@ internal sealed class MemoryDisk : IDisk
             throw new DirectoryNotFoundException($"Could not find a part of the path '{path}'.");
         }
 
+        ThrowWhileAway();
         if (Refuses(path) is { } refusal)
         {
             throw refusal;
@@ -125,6 +129,15 @@ internal sealed class MemoryDisk : IDisk
         if (bytes > 0 && Used + bytes > Room)
         {
             throw new IOException("No space left on device", 0x1C);
+        }
+    }
+
+    /// <summary>Throws what a share answers while it is away.</summary>
+    public void ThrowWhileAway()
+    {
+        if (IsAway?.Invoke() is { } fault)
+        {
+            throw fault;
         }
     }
 

@@ -101,5 +101,9 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
         }
     }
 
-    private long Alive(long value) => IsAlive ? value : throw new IOException("Input/output error", 5);
+    private long Alive(long value)
+    {
+        disk.ThrowWhileAway();
+        return IsAlive ? value : throw new IOException("Input/output error", 5);
+    }
 }

@@ -31,14 +31,14 @@ public sealed class ReportTemplate
         get
         {
             using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("report.html.liquid")
-                ?? throw new FileNotFoundException(PageWords.TemplateReportIsNotInProgram);
+                ?? throw new FileNotFoundException(PageWords.OwnTemplateIsMissing);
             using StreamReader reader = new(stream, Encoding.UTF8);
             return reader.ReadToEnd();
         }
     }
 
     /// <summary>The template that the program carries with it.</summary>
-    public static ReportTemplate Default => Of(DefaultText, PageWords.ProgramsOwnTemplate);
+    public static ReportTemplate Default => Of(DefaultText, PageWords.OwnTemplate);
 
     /// <summary>Reads a template.</summary>
     /// <param name="text">Its text.</param>
@@ -49,7 +49,7 @@ public sealed class ReportTemplate
         ArgumentNullException.ThrowIfNull(text);
         return new FluidParser().TryParse(text, out IFluidTemplate? template, out string? fault)
             ? new ReportTemplate(template, name)
-            : throw new TemplateRefusedException(PageWords.AndThisIsNoTemplate(name, fault));
+            : throw new TemplateRefusedException(PageWords.NotTemplate(name, fault));
     }
 
     /// <summary>Reads the template in a file.</summary>
@@ -62,7 +62,7 @@ public sealed class ReportTemplate
         }
         catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException))
         {
-            throw new TemplateRefusedException(PageWords.AndCantBeReadAsTemplate(path, fault), fault);
+            throw new TemplateRefusedException(PageWords.TemplateCantBeRead(path, fault), fault);
         }
     }
 
@@ -84,15 +84,15 @@ public sealed class ReportTemplate
         }
         catch (FileNotFoundException fault)
         {
-            throw new TemplateRefusedException(PageWords.AndItAsksForAnotherFile(_name, fault), fault);
+            throw new TemplateRefusedException(PageWords.TemplateAsksForFile(_name, fault), fault);
         }
         catch (InvalidOperationException fault)
         {
-            throw new TemplateRefusedException(PageWords.AndItNeverEnds(_name, MostSteps), fault);
+            throw new TemplateRefusedException(PageWords.TemplateNeverEnds(_name, MostSteps), fault);
         }
         catch (Exception fault) when (fault is FluidException or ParseException)
         {
-            throw new TemplateRefusedException(PageWords.AndNothingWasWrittenListsWhatTemplate(_name, fault), fault);
+            throw new TemplateRefusedException(PageWords.TemplateNamesUnknown(_name, fault), fault);
         }
     }
 }

@@ -88,7 +88,7 @@ internal static class RunLevelDrawing
         double first = chart.Points.Min(point => point.At);
         double last = chart.Points.Max(point => point.At);
         double air = Math.Max((last - first) * 0.06, chart.OverTime ? 0.1 : 0.5);
-        LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, chart.OverTime ? PageWords.MiddleOfRun : "run");
+        LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, chart.OverTime ? PageWords.MiddleOfRunAxis : "run");
         axis.Minimum = first - air;
         axis.Maximum = last + air;
         axis.IntervalLength = width < 500 ? 70 : 90;
@@ -108,7 +108,7 @@ internal static class RunLevelDrawing
         double low = chart.Points.Min(point => point.LevelDb);
         double high = chart.Points.Max(point => point.LevelDb);
         double half = Math.Max((high - low) * 0.62, SmallestSpanDb / 2);
-        LinearAxis axis = Drawing.Axis(AxisPosition.Left, PageWords.MeanLevelDb);
+        LinearAxis axis = Drawing.Axis(AxisPosition.Left, PageWords.MeanLevelAxis);
         axis.Minimum = (low + high) / 2 - half;
         axis.Maximum = (low + high) / 2 + half;
         axis.IntervalLength = 40;

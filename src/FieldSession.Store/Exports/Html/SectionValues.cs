@@ -77,10 +77,10 @@ internal static class SectionValues
     private static string KeyOf(ReportChart chart) => chart switch
     {
         IntervalChart intervals => "Ring: difference"
-            + (intervals.HasIntervals ? PageWords.AndBarItsInterval : "")
-            + (intervals.HasMargins ? PageWords.AndShadedMarginThatDoesNotMatter : "")
+            + (intervals.HasIntervals ? PageWords.KeyToIntervals : "")
+            + (intervals.HasMargins ? PageWords.KeyToMargins : "")
             + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
-        RunLevelChart { Drifts.Count: > 0 } => PageWords.MarkRunWithItsNumberBroken,
-        _ => PageWords.MarkRunWithItsNumber,
+        RunLevelChart { Drifts.Count: > 0 } => PageWords.KeyToRunLevelsWithDrift,
+        _ => PageWords.KeyToRunLevels,
     };
 }

@@ -30,7 +30,7 @@ internal static class Values
         public bool TryGetValue(string name, out FluidValue value)
         {
             value = parts.FirstOrDefault(part => part.Name == name).Value
-                ?? throw new FluidException(PageWords.ThereIsNoHere(name, string.Join(", ", Keys)));
+                ?? throw new FluidException(PageWords.NameIsNotHere(name, string.Join(", ", Keys)));
             return true;
         }
     }

@@ -46,9 +46,10 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
 
         ILookup<int, MeasuredLevel> levels = source.Day.Levels.ToLookup(level => level.Run);
         ILookup<(int?, int?), string> notes = source.Study.Notes.ToLookup(note => (note.Run, note.Segment), note => note.Words);
+        int firstSession = source.Study.Runs.Select(run => run.Session).DefaultIfEmpty().Min();
         foreach (Run run in source.Study.Runs)
         {
-            foreach (ReadingRow row in OfRun(run, plan, [.. levels[run.Number]], source.Study.Runs.Min(r => r.Session)))
+            foreach (ReadingRow row in OfRun(run, plan, [.. levels[run.Number]], firstSession))
             {
                 yield return row with { Note = row.Take == 1 ? Joined(notes[(run.Number, row.Segment.Number)]) : null };
             }
@@ -90,7 +91,8 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
         return all.Length switch
         {
             0 => null,
-            > LongestNote => all[..LongestNote] + ExportWords.NotesGoOn,
+            // not between the halves of a pair, which no file can hold alone
+            > LongestNote => all[..(char.IsHighSurrogate(all[LongestNote - 1]) ? LongestNote - 1 : LongestNote)] + ExportWords.NotesGoOn,
             _ => all,
         };
     }
