@@ -96,6 +96,9 @@ public sealed record ClassComparison
     /// <summary>The verdict in fixed words, or why there is none. Never "no difference".</summary>
     public required string Verdict { get; init; }
 
+    /// <summary>What the verdict rests on; null: there is none.</summary>
+    public Conclusion? Conclusion { get; init; }
+
     /// <summary>What a reader has to know beside the numbers, in plain words.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 }

@@ -11,16 +11,16 @@ internal static class MoreRuns
     /// <summary>Further ahead than this no promise is made.</summary>
     private const int Most = 10;
     private const double CautiousShare = 0.20;
-    private const double Alpha = 0.05;
 
-    // what the normal distribution asks for at the least, and every t distribution with it
+    // what the normal distribution asks for at the least at 5 %, and every t distribution and every smaller level with it
     private const double LeastTwoSided = 1.9599;
     private const double LeastOneSided = 1.6448;
 
     /// <summary>The smallest number, 0 .. 10; null: not within 10, or no scatter to judge by.</summary>
     /// <param name="pair">The pair.</param>
+    /// <param name="alpha">The level that the verdict needs, at most 0.05.</param>
     /// <param name="cautious">True: with the scatter at its upper 80 % limit.</param>
-    public static int? Of(PairLine pair, bool cautious)
+    public static int? Of(PairLine pair, double alpha, bool cautious)
     {
         Scatter scatter = pair.Model.Scatter;
         if (scatter.RunVarianceUsed is not > 0 || pair.ConfoundedWith is not null)
@@ -35,7 +35,7 @@ internal static class MoreRuns
         for (int more = 0; more <= Most; more++)
         {
             double standardError = sd * Math.Sqrt(1 / (first + more) + 1 / (second + more));
-            if (IsSettled(Math.Abs(pair.Overall.DifferenceDb), standardError, nu + 2 * more, pair.MarginDb))
+            if (IsSettled(Math.Abs(pair.Overall.DifferenceDb), standardError, nu + 2 * more, pair.MarginDb, alpha))
             {
                 return more;
             }
@@ -45,7 +45,7 @@ internal static class MoreRuns
     }
 
     /// <summary>Asked through the tails, which is the same as through the quantiles and several times cheaper.</summary>
-    private static bool IsSettled(double size, double standardError, double df, double marginDb) =>
-        (size > LeastTwoSided * standardError && StudentT.TwoSidedP(size / standardError, df) <= Alpha)
-        || (marginDb - size > LeastOneSided * standardError && StudentT.UpperTail((marginDb - size) / standardError, df) <= Alpha);
+    private static bool IsSettled(double size, double standardError, double df, double marginDb, double alpha) =>
+        (size > LeastTwoSided * standardError && StudentT.TwoSidedP(size / standardError, df) <= alpha)
+        || (marginDb - size > LeastOneSided * standardError && StudentT.UpperTail((marginDb - size) / standardError, df) <= alpha);
 }

@@ -25,6 +25,9 @@ internal static class PairFinding
             SegmentsNotCompared = view.Counted.SegmentsOut,
             Remarks = PairRemarks.Of(view, pair, table),
             Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, terms),
+            Conclusion = pair is null ? null : VerdictWords.ConclusionOf(pair, terms),
+            MoreRunsAsSeen = pair is null ? null : MoreRuns.Of(pair, terms.VerdictAlpha, cautious: false),
+            MoreRunsCautious = pair is null ? null : MoreRuns.Of(pair, terms.VerdictAlpha, cautious: true),
         };
         return pair is null ? counts : WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table);
     }
@@ -54,8 +57,6 @@ internal static class PairFinding
         Mdd80Db = pair.Overall is { Df: double df, StandardErrorDb: double standardError }
             ? NoncentralT.NoncentralityForPower(Power, df, 0.05) * standardError
             : null,
-        MoreRunsAsSeen = MoreRuns.Of(pair, cautious: false),
-        MoreRunsCautious = MoreRuns.Of(pair, cautious: true),
         Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
         OrderTest = OrderTest.Of(pair),
         Assumed = AssumedRepeatability.Of(pair, comparison.Class),

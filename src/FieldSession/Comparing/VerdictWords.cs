@@ -17,8 +17,12 @@ internal static class VerdictWords
     public static string Of(PairLine pair, ComparisonTerms terms)
     {
         string? reason = WhyNone(pair, terms);
-        return reason is null ? Words(pair, terms.VerdictAlpha) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
+        return reason is null ? Words(pair, Conclusion.Of(pair.Overall, terms.VerdictAlpha)) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
     }
+
+    /// <summary>What the words rest on; null: these runs carry no verdict.</summary>
+    public static Conclusion? ConclusionOf(PairLine pair, ComparisonTerms terms) =>
+        HasVerdict(pair, terms) ? Conclusion.Of(pair.Overall, terms.VerdictAlpha) : null;
 
     /// <summary>Whether the words are a verdict, and not the reason for there being none.</summary>
     public static bool HasVerdict(PairLine pair, ComparisonTerms terms) => WhyNone(pair, terms) is null;
@@ -38,16 +42,13 @@ internal static class VerdictWords
         };
     }
 
-    private static string Words(PairLine pair, double alpha)
+    private static string Words(PairLine pair, Conclusion conclusion)
     {
-        Estimate overall = pair.Overall;
-        bool different = overall.P < alpha;
-        bool equivalent = overall.PTost < alpha;
         string margin = $"{pair.MarginDb:0.##} dB";
-        return (different, equivalent) switch
+        return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
             (true, true) => $"difference shown, but smaller than {margin}",
-            (true, false) when LowerLimit(overall, alpha) >= pair.MarginDb => $"difference shown and larger than {margin}",
+            (true, false) when LowerLimit(pair.Overall, conclusion.Alpha) >= pair.MarginDb => $"difference shown and larger than {margin}",
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => "undecided",

@@ -3,7 +3,7 @@ using FieldSession.Reviewing;
 
 namespace FieldSession.Reporting;
 
-/// <summary>The meter's word on one comparison, by fixed rules from its intervals and the margin.</summary>
+/// <summary>The meter's word on one comparison, by fixed rules from what its verdict rests on (<see cref="Conclusion"/>); the intervals are those at a level of 5 %.</summary>
 public enum MeterVerdict
 {
     /// <summary>The 95 % interval leaves out 0.</summary>
@@ -22,45 +22,33 @@ public enum MeterVerdict
 /// <summary>Says the meter's word and what it rests on.</summary>
 public static class MeterWord
 {
-    /// <summary>The verdict of a comparison; <see cref="MeterVerdict.NotResolved"/> where intervals are not known or the verdict is withheld.</summary>
-    public static MeterVerdict Of(ClassComparison? comparison, double marginDb)
-    {
-        if (!CarriesVerdict(comparison) || comparison?.Overall is not { Lo95Db: { } lo95, Hi95Db: { } hi95, Lo90Db: { } lo90, Hi90Db: { } hi90 })
-        {
-            return MeterVerdict.NotResolved;
-        }
+    private const double UsualAlpha = 0.05;
 
-        bool differs = lo95 > 0 || hi95 < 0;
-        bool within = lo90 > -marginDb && hi90 < marginDb;
-        return (differs, within) switch
-        {
-            (true, true) => MeterVerdict.MeasuredButSmall,
-            (true, false) => MeterVerdict.Measured,
-            (false, true) => MeterVerdict.SameWithin,
-            _ => MeterVerdict.NotResolved,
-        };
-    }
+    /// <summary>The verdict of a comparison; <see cref="MeterVerdict.NotResolved"/> where the verdict is withheld.</summary>
+    public static MeterVerdict Of(ClassComparison? comparison) => comparison?.Conclusion switch
+    {
+        { ShowsDifference: true, ShowsEquivalence: true } => MeterVerdict.MeasuredButSmall,
+        { ShowsDifference: true } => MeterVerdict.Measured,
+        { ShowsEquivalence: true } => MeterVerdict.SameWithin,
+        _ => MeterVerdict.NotResolved,
+    };
 
     /// <summary>The verdict in words, with what would settle an open one.</summary>
     public static string InWords(ClassComparison? comparison, double marginDb)
     {
         string margin = Figures.MarginDb(marginDb);
-        return Of(comparison, marginDb) switch
+        return Of(comparison) switch
         {
             MeterVerdict.Measured => $"MEASURED: {Numbers(comparison)}",
             MeterVerdict.MeasuredButSmall => ReportingWords.MeasuredButSmallWithinDb(margin, Numbers(comparison)),
             MeterVerdict.SameWithin => ReportingWords.SameWithinDb(margin, Numbers(comparison)),
-            _ when comparison is not null && !CarriesVerdict(comparison) => $"NOT RESOLVED ({comparison.Verdict}): {Numbers(comparison)}",
+            _ when comparison is { Conclusion: null } => $"NOT RESOLVED ({comparison.Verdict}): {Numbers(comparison)}",
             _ => $"NOT RESOLVED: {Numbers(comparison)}{MoreRuns(comparison)}",
         };
     }
 
-    // Too few runs, an unfinished plan, code and car not told apart: the comparison gives its reason in place of a verdict.
-    private static bool CarriesVerdict(ClassComparison? comparison) =>
-        comparison is not null && !comparison.Verdict.StartsWith("no ", StringComparison.Ordinal);
-
     private static string Numbers(ClassComparison? comparison) => comparison?.Overall is { } overall
-        ? ReportingWords.DbIntervalDb(overall)
+        ? ReportingWords.DbIntervalDb(overall) + (comparison.Conclusion is { Alpha: < UsualAlpha and var alpha } ? ReportingWords.LaterVerdictAsksForMore(alpha) : "")
         : ReportingWords.NothingCouldBeCompared;
 
     private static string MoreRuns(ClassComparison? comparison) => comparison switch

@@ -156,6 +156,8 @@ internal static class ReportingWords
 
     public static string DbIntervalDb(Estimate overall) => $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB";
 
+    public static string LaterVerdictAsksForMore(double alpha) => $" (the order was lengthened after a verdict: the word is given at {100 * alpha:0.#} % in place of 5 %)";
+
     public static string AndToBeCautious(int cautious) => $", {cautious} to be cautious";
 
     public static string AndMorePerCodeWouldSettleItIfThings(int seen, string more, string more2) => $"; {seen} more {more} per code would settle it if things go on as seen{more2}";

@@ -31,7 +31,7 @@ public static class VerdictSection
         Plan plan = day.Study.Plan!;
         ClassComparison? main = Main(day.Comparison, pair, plan.MainMeasure);
         double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
-        MeterVerdict meter = MeterWord.Of(main, marginDb);
+        MeterVerdict meter = MeterWord.Of(main);
         ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
         string shown = main?.Mdd80Db is { } mdd ? ReportingWords.WithThisDaysScatterDifferenceOfDbWould(mdd) : "";

@@ -10,29 +10,19 @@ public sealed class TheVerdictTableTests
 {
     private const double MarginDb = 1.0;
 
-    // 95 % interval, 90 % interval, word
     [Theory]
-    [InlineData(0.4, 2.4, 0.6, 2.2, MeterVerdict.Measured)]
-    [InlineData(-2.4, -0.4, -2.2, -0.6, MeterVerdict.Measured)]
-    [InlineData(1.2, 2.4, 1.3, 2.3, MeterVerdict.Measured)]
-    [InlineData(0.1, 1.05, 0.2, 0.95, MeterVerdict.MeasuredButSmall)]
-    [InlineData(-0.9, -0.1, -0.8, -0.2, MeterVerdict.MeasuredButSmall)]
-    [InlineData(0.1, 1.2, 0.2, 1.0, MeterVerdict.Measured)]
-    [InlineData(-0.6, 0.8, -0.5, 0.7, MeterVerdict.SameWithin)]
-    [InlineData(0.0, 0.8, 0.1, 0.7, MeterVerdict.SameWithin)]
-    [InlineData(-0.8, 0.0, -0.7, -0.1, MeterVerdict.SameWithin)]
-    [InlineData(-0.2, 1.4, 0.0, 1.2, MeterVerdict.NotResolved)]
-    [InlineData(-0.2, 1.1, -0.1, 1.0, MeterVerdict.NotResolved)]
-    [InlineData(-3.0, 3.0, -2.5, 2.5, MeterVerdict.NotResolved)]
-    public void The_meter_speaks_by_its_intervals_and_the_margin_alone(double lo95, double hi95, double lo90, double hi90, MeterVerdict word) =>
-        Assert.Equal(word, MeterWord.Of(Compared(lo95, hi95, lo90, hi90), MarginDb));
+    [InlineData(true, false, MeterVerdict.Measured)]
+    [InlineData(true, true, MeterVerdict.MeasuredButSmall)]
+    [InlineData(false, true, MeterVerdict.SameWithin)]
+    [InlineData(false, false, MeterVerdict.NotResolved)]
+    public void The_meter_speaks_by_what_the_verdict_rests_on(bool showsDifference, bool showsEquivalence, MeterVerdict word) =>
+        Assert.Equal(word, MeterWord.Of(Compared(0.4, 2.4, 0.6, 2.2) with { Conclusion = new Conclusion(showsDifference, showsEquivalence, 0.05) }));
 
     [Fact]
-    public void Without_an_interval_or_with_the_verdict_withheld_nothing_is_resolved()
+    public void Without_a_comparison_or_with_the_verdict_withheld_nothing_is_resolved()
     {
-        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(null, MarginDb));
-        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Overall = new Estimate(1.5) }, MarginDb));
-        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Verdict = "no verdict: the plan is not finished" }, MarginDb));
+        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(null));
+        Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Conclusion = null }));
     }
 
     [Theory]
@@ -125,6 +115,7 @@ public sealed class TheVerdictTableTests
         RunsCounted = 6,
         SegmentsCompared = 9,
         Verdict = "",
+        Conclusion = new Conclusion(false, false, 0.05),
         Mdd80Db = 0.9,
         Overall = new Estimate((lo95 + hi95) / 2, 0.3, 4, lo95, hi95, null, lo90, hi90),
     };
