@@ -15,7 +15,7 @@ namespace FieldSession;
 /// <summary>The one grammar of typed lines, in the entry box of the drive screen and on standard input alike.</summary>
 public static class EntryText
 {
-    private const string Hint = LogbookWords.TypeReadingRunCodeNoteEnd;
+    private const string Hint = LogbookWords.AskForEntry;
 
     /// <summary>Whether a line is passed over: empty, or a remark that begins with #.</summary>
     public static bool IsPassedOver(string line)
@@ -61,11 +61,11 @@ public static class EntryText
     {
         if (line.Length > Typed.LongestLine)
         {
-            return new Objection(LogbookWords.LineHasMoreThanCharacters, LogbookWords.WriteItAsSeveralNotes);
+            return new Objection(LogbookWords.LineIsTooLong, LogbookWords.WriteItAsSeveralNotes);
         }
 
         bool broken = line.Any(c => (char.IsControl(c) && c != '\t') || c == '\uFFFD');
-        return broken ? new Objection(LogbookWords.LineHasCharactersThatCantBeRead, LogbookWords.TypeItAgainInPlainLetters) : null;
+        return broken ? new Objection(LogbookWords.LineHasUnreadableCharacters, LogbookWords.TypeItAgainInPlainLetters) : null;
     }
 
     private static string Shortened(string text) => text.Length <= 40 ? text : text[..40] + "...";

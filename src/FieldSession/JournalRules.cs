@@ -40,7 +40,7 @@ public static class JournalRules
 
     private static string? WhyBroken(Entry entry, Study before, Study after) => entry switch
     {
-        EntryByNewerProgram newer => LogbookWords.EntryVersionIsByNewerProgram(newer),
+        EntryByNewerProgram newer => LogbookWords.EntryNeedsNewerProgram(newer),
         SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => LogbookWords.CommitmentIsNotHexDigits,
         StrandJoined => null,
         _ when before.Opening is { } opening && before.Hand.Knows(opening.Mark) => IsNoteAdded(before, after) ? null : LogbookWords.SomethingOtherThanNoteFollowsReveal,
@@ -54,8 +54,8 @@ public static class JournalRules
         before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? LogbookWords.SecondPredictionOf(prediction) : null;
 
     private static string? WhyBroken(KeyOpened opened, Study before) =>
-        before.StillToPredict.Any() ? LogbookWords.KeyWasOpenedBeforeAllPredictionsWereLocked
-        : CommitmentProof.Of(before, opened) != opened.CommitmentHolds ? LogbookWords.WhetherKeyGivesPublishedCommitmentIsNotAsLine
+        before.StillToPredict.Any() ? LogbookWords.KeyOpenedBeforeAllPredictions
+        : CommitmentProof.Of(before, opened) != opened.CommitmentHolds ? LogbookWords.CommitmentIsNotAsLineSays
         : null;
 
     private static bool IsHash(string text) => text.Length == 64 && text.All(c => char.IsAsciiHexDigitLower(c) || char.IsAsciiDigit(c));

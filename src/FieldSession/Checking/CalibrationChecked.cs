@@ -14,10 +14,10 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? study switch
         {
-            { RunOn: { } run } => new Objection(CheckingWords.RunIsOn(run), CheckingWords.TypeEndFirst),
-            { SessionOn: null } when After => new Objection(CheckingWords.NoSessionIsOpen, CheckingWords.TypeCalibrationBeforeFirst),
+            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), CheckingWords.EndRunOrCheckLater),
+            { SessionOn: null } when After => new Objection(CheckingWords.NoSessionIsOpen, CheckingWords.CalibrateBeforeFirst),
             { SessionOn: { } session } when !After && study.Hand.Wrote(session.Opened) && study.LastRun?.Session == session.Number => new Objection(
-                CheckingWords.SessionIsOpen, CheckingWords.CloseItWithCalibrationAfterBeforeNextOneBegins),
+                CheckingWords.SessionIsOpen, CheckingWords.CloseSessionFirst),
             _ => null,
         };
     }
@@ -41,11 +41,11 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
         double? drift = After ? after.LastSession?.DriftDb : null;
         string said = drift switch
         {
-            { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => CheckingWords.AndItDriftedDb(d),
-            { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => CheckingWords.AndItDriftedDbMore(d, limits),
-            { } d => CheckingWords.AndItDriftedDb2(d),
+            { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => CheckingWords.DriftVoidsSession(d),
+            { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => CheckingWords.DriftIsWarnedOf(d, limits),
+            { } d => CheckingWords.DriftIsSmall(d),
             null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > limits.Of(FurtherLimits.CalibratorDistance) + 1e-9 =>
-                CheckingWords.AndCalibratorGivesDb(after),
+                CheckingWords.CalibratorGivesOtherLevel(after.Plan?.CalibratorDb),
             null => "",
         };
         return new Echo(Words + said);

@@ -5,7 +5,7 @@ namespace FieldSession.Checking;
 /// <summary>Reads <c>calibration before 94.0</c> and <c>calibration after 93.9</c>.</summary>
 public static class CalibrationText
 {
-    private const string Form = CheckingWords.TypeCalibrationBeforeOrCalibrationAfter;
+    private const string Form = CheckingWords.CalibrationForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -18,11 +18,11 @@ public static class CalibrationText
 
         if (words.Length != 3 || !(Typed.Is(words[1], "before") || Typed.Is(words[1], "after")))
         {
-            return Parsed.No(CheckingWords.CalibrationCheckIsBeforeOrAfterAndOneLevel, Form);
+            return Parsed.No(CheckingWords.CalibrationNamesTimeAndLevel, Form);
         }
 
         return Typed.Number(words[2]) is { } levelDb && levelDb is >= 50 and <= 140
             ? Parsed.As(new CalibrationChecked(Typed.Is(words[1], "after"), levelDb))
-            : Parsed.No(CheckingWords.IsNoLevelThatCalibratorGives(words), Form);
+            : Parsed.No(CheckingWords.IsNoLevelOfCalibrator(words[2]), Form);
     }
 }

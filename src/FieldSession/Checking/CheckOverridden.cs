@@ -23,8 +23,8 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
         return names.Contains(Check)
             ? null
             : new Objection(
-                CheckingWords.NoCheckStandsAgainstAnythingNow(Check),
-                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.ChecksThatStandAre(string.Join(", ", names)));
+                CheckingWords.CheckDoesNotStandNow(Check),
+                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.StandingChecksAre(string.Join(", ", names)));
     }
 
     /// <inheritdoc/>
@@ -36,5 +36,5 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(CheckingWords.CheckOverriddenItStandsInReport(Check, Reason));
+    public override Echo EchoIn(Study before, Study after) => new(CheckingWords.CheckOverridden(Check, Reason));
 }

@@ -25,7 +25,7 @@ public static class CheckText
         string known = string.Join(", ", CheckKinds.All.Select(kind => kind.Name));
         if (words.Length == 1 || CheckKinds.Of(words[1]) is not { } kind)
         {
-            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words), CheckingWords.ChecksAreSuchAs(known));
+            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]), CheckingWords.ChecksAre(known));
         }
 
         return Read(kind, words[2..], units, out string? wrong) is { } values
@@ -40,7 +40,7 @@ public static class CheckText
         for (int i = 0; i < words.Length && wrong is null; i++)
         {
             (CheckValue? value, string text) = Named(kind, words[i], i);
-            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words, i, kind) : Put(values, value, text, units);
+            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words[i], kind) : Put(values, value, text, units);
         }
 
         string[] missing = [.. kind.Values.Where(value => value.Needed && !values.ContainsKey(value.Name)).Select(value => value.Name)];

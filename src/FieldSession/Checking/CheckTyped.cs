@@ -35,7 +35,7 @@ public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, 
         return record?.Answer switch
         {
             CheckAnswer.Blocks => new Echo($"check {Check}: {record.Words}", CheckingWords.NoRunStartsSo(RunChecks.InsteadOf(Check))),
-            CheckAnswer.Warns => new Echo(CheckingWords.CheckLookOut(Check, record)),
+            CheckAnswer.Warns => new Echo(CheckingWords.CheckWarns(Check, record)),
             _ => new Echo($"check {Check}: {record?.Words}"),
         };
     }

@@ -7,7 +7,7 @@ namespace FieldSession.Checking;
 /// <summary>The meter's settings: A-weighted, fast, the same all session. A change makes a new session.</summary>
 public sealed record MeterCheck() : CheckKind(
     "meter",
-    CheckingWords.CheckMeterClassBatteryAt,
+    CheckingWords.MeterForm,
     [
         CheckValue.Word("weighting", needed: true), CheckValue.Word("time", needed: true), CheckValue.Of("class", 1, 2),
         CheckValue.Of("battery", 0, 100), CheckValue.Of("at", -60, 90), CheckValue.Word("range"), CheckValue.Word("place"),
@@ -29,11 +29,11 @@ public sealed record MeterCheck() : CheckKind(
         bool hasRuns = study.SessionOn is { } session && study.LastRun?.Session == session.Number;
         if (hasRuns && SessionChecks.In(study, Name).FirstOrDefault() is { } first && In(new CheckValues(first.Values)) != now)
         {
-            return (CheckAnswer.Blocks, CheckingWords.MeterWasChangedToWithinSession(now));
+            return (CheckAnswer.Blocks, CheckingWords.MeterChangedWithinSession(now));
         }
 
         bool isUsual = Typed.Is(values.Word("weighting")!, "a") && Typed.Is(values.Word("time")!, "f");
-        return isUsual ? (CheckAnswer.Records, $"meter on {now}") : (CheckAnswer.Blocks, CheckingWords.MeterIsOnNotOnAnd(now));
+        return isUsual ? (CheckAnswer.Records, $"meter on {now}") : (CheckAnswer.Blocks, CheckingWords.MeterIsOnWrongSettings(now));
     }
 
     private static string In(CheckValues values) => $"{values.Word("weighting")} and {values.Word("time")}".ToUpperInvariant().Replace("AND", "and", StringComparison.Ordinal);
@@ -51,7 +51,7 @@ public sealed record MeterCheck() : CheckKind(
         double warmest = limits.Of(isOne ? FurtherLimits.MeterOneWarmest : FurtherLimits.MeterTwoWarmest);
         string what = $"class {meterClass:0}";
         return values.Number("at") is { } at && (at < coldest || at > warmest)
-            ? (CheckAnswer.Warns, CheckingWords.AtMadeForTo(what, new Temperature(at).In(UnitsOf(study)), new Temperature(coldest).In(UnitsOf(study)), new Temperature(warmest).In(UnitsOf(study))))
+            ? (CheckAnswer.Warns, CheckingWords.MeterOutsideItsTemperatures(what, new Temperature(at).In(UnitsOf(study)), new Temperature(coldest).In(UnitsOf(study)), new Temperature(warmest).In(UnitsOf(study))))
             : (CheckAnswer.Records, what);
     }
 
@@ -59,7 +59,7 @@ public sealed record MeterCheck() : CheckKind(
     {
         double least = LimitsOf(study).Of(FurtherLimits.Battery);
         return values.Number("battery") is { } percent
-            ? percent < least ? (CheckAnswer.Warns, CheckingWords.BatteryLessThan(percent, least)) : (CheckAnswer.Records, $"battery {percent:0.#} %")
+            ? percent < least ? (CheckAnswer.Warns, CheckingWords.BatteryIsLow(percent, least)) : (CheckAnswer.Records, $"battery {percent:0.#} %")
             : null;
     }
 

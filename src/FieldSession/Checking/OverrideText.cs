@@ -16,7 +16,7 @@ public static class OverrideText
 
         if (words.Length < 3)
         {
-            return Parsed.No(CheckingWords.OverrideNamesCheckAndGivesReason, CheckingWords.TypeOverrideCalibratorLeftAtHome);
+            return Parsed.No(CheckingWords.OverrideNamesCheckAndReason, CheckingWords.OverrideForm);
         }
 
         return Parsed.As(new CheckOverridden(words[1].ToLowerInvariant(), string.Join(' ', words.Skip(2))));

@@ -9,14 +9,14 @@ namespace FieldSession.Checking;
 /// </summary>
 public sealed record PressureCheck() : CheckKind(
     "pressure",
-    CheckingWords.CheckPressureAt,
+    CheckingWords.PressureForm,
     [
         CheckValue.Of("fl", 50, 1000, needed: true), CheckValue.Of("fr", 50, 1000, needed: true),
         CheckValue.Of("rl", 50, 1000, needed: true), CheckValue.Of("rr", 50, 1000, needed: true),
         CheckValue.Of("at", -60, 90), CheckValue.Word("car"),
     ])
 {
-    private const string Wheels = CheckingWords.FlFrRlRr;
+    private const string Wheels = CheckingWords.NamesOfWheels;
 
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -34,7 +34,7 @@ public sealed record PressureCheck() : CheckKind(
         if (study.Checks.LastOrDefault(check => check.Name == Name && OtherCar(check, values)) is { } other)
         {
             double[] theirs = AtReference(new CheckValues(other.Values));
-            parts.Add(Part(study, CheckingWords.CarFromCar, kpa.Zip(theirs, (one, two) => one - two).MaxBy(Math.Abs)));
+            parts.Add(Part(study, CheckingWords.CarFromOtherCar, kpa.Zip(theirs, (one, two) => one - two).MaxBy(Math.Abs)));
         }
 
         (CheckAnswer answer, string words) = Joined(parts);

@@ -26,7 +26,7 @@ public static class RunChecks
     public const string Wind = "wind";
 
     /// <summary>What to do about a check that stands.</summary>
-    public static string InsteadOf(string check) => CheckingWords.MendItAndTypeCheckAgain(check);
+    public static string InsteadOf(string check) => CheckingWords.MendOrOverride(check);
 
     /// <summary>The checks that stand against the next run now and are not overridden.</summary>
     public static IEnumerable<Objection> AgainstNextRun(Study study)
@@ -40,7 +40,7 @@ public static class RunChecks
     {
         ArgumentNullException.ThrowIfNull(study);
         return study.SessionOn is { } session && study.LastRun?.Session == session.Number && !IsOverridden(study, CalibrationAfter)
-            ? Blocking(CalibrationAfter, CheckingWords.CalibrationCheckAfterLastRunIsMissing, CheckingWords.TypeCalibrationAfterWithWhatMeterShows)
+            ? Blocking(CalibrationAfter, CheckingWords.CalibrationAfterIsMissing, CheckingWords.CalibrateAfter)
             : null;
     }
 
@@ -56,20 +56,20 @@ public static class RunChecks
 
         if (study.SessionOn is null)
         {
-            yield return Blocking(CalibrationBefore, CheckingWords.MeterWasNotCheckedBeforeThisSession, CheckingWords.TypeCalibrationBeforeWithWhatItShows);
+            yield return Blocking(CalibrationBefore, CheckingWords.CalibrationBeforeIsMissing, CheckingWords.CalibrateBefore);
         }
 
         if (Latest(study, w => w.Surface) is { Surface: { } surface } && surface != "dry")
         {
-            yield return Blocking(Surface, CheckingWords.RoadIsTyreNoiseCantBeCompared(surface), CheckingWords.WaitThenTypeWeatherSurfaceDry);
+            yield return Blocking(Surface, CheckingWords.RoadRulesOutNoise(surface), CheckingWords.WaitForDryRoad);
         }
 
         if (Latest(study, w => w.Wind) is { Wind: { } wind } && wind.MetresPerSecond > limits.WindBlockMetresPerSecond)
         {
             yield return Blocking(
                 Wind,
-                CheckingWords.MeanWindOfIsAbove(wind.In(Units(study)), new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))),
-                CheckingWords.WaitThenTypeWeatherWindAgain);
+                CheckingWords.MeanWindIsAboveLimit(wind.In(Units(study)), new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))),
+                CheckingWords.WaitForLessWind);
         }
 
         foreach (Objection typed in OfTypedChecks(study))
@@ -89,7 +89,7 @@ public static class RunChecks
             }
             else if (last is null && study.Plan?.RequiredChecks?.Contains(kind.Name) == true)
             {
-                yield return new Objection(CheckingWords.PlanAsksForItInEverySession, CheckingWords.TypeOrGoOnWithOverride(kind), kind.Name);
+                yield return new Objection(CheckingWords.PlanAsksInEverySession, CheckingWords.CheckOrOverride(kind), kind.Name);
             }
         }
     }
@@ -148,5 +148,5 @@ public static class RunChecks
     private static UnitSystem Units(Study study) => study.Plan?.Units ?? UnitSystem.Metric;
 
     private static Objection Blocking(string check, string why, string instead) =>
-        new(why, CheckingWords.AndOrGoOnWithOverrideWhy(instead, check), check);
+        new(why, CheckingWords.InsteadOrOverride(instead, check), check);
 }

@@ -14,7 +14,7 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
     public override Objection? ObjectionIn(Study study, CheckValues values)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.LastRun?.LastReading is null ? new Objection(CheckingWords.NothingHasBeenReadYet, CheckingWords.TypeReadingFirst) : null;
+        return study.LastRun?.LastReading is null ? new Objection(CheckingWords.NothingHasBeenReadYet, CheckingWords.ReadingBeforeSpeed) : null;
     }
 
     /// <inheritdoc/>
@@ -26,7 +26,7 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
         UnitSystem units = study.Plan?.Units ?? UnitSystem.Metric;
         string words = $"{new Speed(values.Number("speed") ?? 0).In(units)} on {Segment(study)?.Name}, planned {Segment(study)?.Speed.In(units)}";
         double off = OffKmh(study, values);
-        return off > limits.Of(FurtherLimits.SpeedFlag) ? (CheckAnswer.Warns, CheckingWords.AndReadingIsFlaggedAsSpoiltBySpeed(words))
+        return off > limits.Of(FurtherLimits.SpeedFlag) ? (CheckAnswer.Warns, CheckingWords.ReadingSpoiltBySpeed(words))
             : off > limits.Of(FurtherLimits.SpeedWarn) ? (CheckAnswer.Warns, words)
             : (CheckAnswer.Records, words);
     }

@@ -9,7 +9,7 @@ namespace FieldSession.Checking;
 /// </summary>
 public sealed record TyresCheck() : CheckKind(
     "tyres",
-    CheckingWords.CheckTyresTreadWeeksShore,
+    CheckingWords.TyresForm,
     [CheckValue.Of("tread", 0, 20), CheckValue.Of("weeks", 0, 1000), CheckValue.Of("shore", 0, 100), CheckValue.Of("run-in", 0, 200_000)])
 {
     /// <inheritdoc/>

@@ -3,7 +3,7 @@ using FieldSession.State;
 namespace FieldSession.Checking;
 
 /// <summary>How long the tyres were warmed up at test speed before the session's first run.</summary>
-public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.CheckMinKm, [CheckValue.Of("min", 0, 600), CheckValue.Of("km", 0, 1000)])
+public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.WarmUpForm, [CheckValue.Of("min", 0, 600), CheckValue.Of("km", 0, 1000)])
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -17,7 +17,7 @@ public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.CheckMin
             if (values.Number(unit) is { } driven)
             {
                 parts.Add(driven < least
-                    ? (CheckAnswer.Warns, CheckingWords.WarmedUpForLess(driven, unit, least))
+                    ? (CheckAnswer.Warns, CheckingWords.WarmedUpTooLittle(driven, unit, least))
                     : (CheckAnswer.Records, CheckingWords.WarmedUpFor(driven, unit)));
             }
         }

@@ -6,7 +6,7 @@ namespace FieldSession.Checking;
 /// <summary>Reads <c>weather air=6.1 road=5 wind=2.5 gust=4 surface=dry</c>, in the plan's units; any part can be left away.</summary>
 public static class WeatherText
 {
-    private const string Form = CheckingWords.TypeWeatherAirRoadWindGustSurfaceDry;
+    private const string Form = CheckingWords.WeatherForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, UnitSystem units)
@@ -42,7 +42,7 @@ public static class WeatherText
         int equals = word.IndexOf('=', StringComparison.Ordinal);
         if (equals < 1 || equals == word.Length - 1)
         {
-            return (weather, CheckingWords.IsNotPartSuchAsAir(word));
+            return (weather, CheckingWords.IsNoPartOfWeather(word));
         }
 
         string name = word[..equals].ToLowerInvariant();
@@ -54,12 +54,12 @@ public static class WeatherText
 
         if (name is not ("air" or "road" or "wind" or "gust"))
         {
-            return (weather, CheckingWords.IsNotKnown(name));
+            return (weather, CheckingWords.PartsOfWeatherAre(name));
         }
 
         if (Typed.Number(value) is not { } number)
         {
-            return (weather, CheckingWords.IsNoNumber2(value));
+            return (weather, CheckingWords.IsNoNumber(value));
         }
 
         try

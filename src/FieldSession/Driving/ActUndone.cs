@@ -14,7 +14,7 @@ public sealed record ActUndone(int Line) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.Undoables.Count > 0 && study.Undoables[^1].Line == Line
             ? null
-            : new Objection(DrivingWords.LineIsNotLastActThatCanBeTaken(Line), "type 'u'"));
+            : new Objection(DrivingWords.LineIsNotLastAct(Line), "type 'u'"));
     }
 
     /// <inheritdoc/>

@@ -41,36 +41,36 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         ArgumentNullException.ThrowIfNull(after);
         if (after.Reruns.IsEmpty || after.Reruns[^1].Bracket != Bracket)
         {
-            return new Echo(DrivingWords.BracketIsDrivenAgain(Bracket, Reason));
+            return new Echo(DrivingWords.SharedBracketIsDrivenAgain(Bracket, Reason));
         }
 
         Rerun rerun = after.Reruns[^1];
-        return new Echo(DrivingWords.BracketRunsIsDrivenAgainAsRuns(Bracket, string.Join(", ", rerun.Runs), rerun, Reason, Words(after.Plan?.RerunRule)));
+        return new Echo(DrivingWords.BracketIsDrivenAgain(Bracket, string.Join(", ", rerun.Runs), rerun, Reason, Words(after.Plan?.RerunRule)));
     }
 
     /// <summary>What the rule says, in words.</summary>
     public static string Words(RerunRule? rule) => rule switch
     {
-        RerunRule.First => DrivingWords.FirstCounts,
+        RerunRule.First => DrivingWords.FirstDriveCounts,
         RerunRule.Both => "both count",
         _ => "the re-run counts",
     };
 
     private static Objection? ObjectionToSharing(Study study) => study.IsShared
-        ? new Objection(DrivingWords.SeveralLaptopsWriteIntoStudy, DrivingWords.DriveRunsAgainByHand)
+        ? new Objection(DrivingWords.LaptopsShareNextRuns, DrivingWords.DriveRunsAgainByHand)
         : null;
 
     private Objection? ObjectionToBracket(Study study)
     {
-        const string Form = DrivingWords.TypeRerunBracketWhy;
+        const string Form = DrivingWords.RerunForm;
         IReadOnlyList<Bracket> brackets = Brackets.Of(study);
         return study switch
         {
             _ when Bracket > brackets.Count => new Objection(
-                brackets.Count == 0 ? DrivingWords.NoBracketFromControlToControlHasBeen : DrivingWords.ThereIsNoBracket(Bracket, brackets), Form),
+                brackets.Count == 0 ? DrivingWords.NoBracketIsDrivenYet : DrivingWords.ThereIsNoBracket(Bracket, brackets.Count), Form),
             _ when brackets[Bracket - 1].Closing.Number > (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
-                DrivingWords.BracketIsBeyondOrderOfPlan(Bracket), DrivingWords.DriveItAgainByHand),
-            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(DrivingWords.BracketIsBeingDrivenAgain, DrivingWords.DriveItToItsEndFirst),
+                DrivingWords.BracketIsBeyondOrder(Bracket), DrivingWords.DriveBracketAgainByHand),
+            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(DrivingWords.BracketIsBeingRerun, DrivingWords.FinishRerunFirst),
             _ => null,
         };
     }

@@ -20,7 +20,7 @@ public static class MoveText
         {
             return words.Length == 2 && Typed.Count(words[1]) is { } number
                 ? Parsed.As(new SegmentChosen(number))
-                : Parsed.No(DrivingWords.SegmentIsChosenByItsNumber, "type 'seg 5'");
+                : Parsed.No(DrivingWords.SegmentIsChosenByNumber, "type 'seg 5'");
         }
 
         if (words.Length > 1)

@@ -17,7 +17,7 @@ public sealed record NoteAttributed(int Line, string Who, string? Strand = null)
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.Notes.Any(n => n.Mark.Name == Place)
             ? null
-            : new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.TypeNoteFirst));
+            : new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.NoteBeforeSpeaker));
     }
 
     /// <inheritdoc/>

@@ -9,16 +9,7 @@ namespace FieldSession.Driving;
 public sealed record NoteMade(string Words, string? Who = null) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        return study switch
-        {
-            { ReadOnlyBecause: { } because } => new Objection(because, DrivingWords.UseNewerProgram),
-            { Plan: null } => new Objection(DrivingWords.StudyHasNoPlan, DrivingWords.MakeItWithStartFirst),
-            _ => null,
-        };
-    }
+    public override Objection? ObjectionIn(Study study) => Gate.ForWriting(study);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)

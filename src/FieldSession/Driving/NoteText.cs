@@ -19,7 +19,7 @@ public static class NoteText
         string words = line[1..].Trim();
         if (words.Length == 0)
         {
-            return Parsed.No(DrivingWords.NoteIsEmpty, DrivingWords.TypeYourWordsOrForPlans);
+            return Parsed.No(DrivingWords.NoteIsEmpty, DrivingWords.NoteOrPhraseForm);
         }
 
         return words.Length == 1 && char.IsAsciiDigit(words[0]) ? Phrase(words[0] - '0', plan) : Parsed.As(new NoteMade(words));
@@ -30,6 +30,6 @@ public static class NoteText
         int known = plan?.Phrases.Count ?? 0;
         return number >= 1 && number <= known
             ? Parsed.As(new NoteMade(plan!.Phrases[number - 1]))
-            : Parsed.No(DrivingWords.PlanHasNoPhrase(number), known == 0 ? DrivingWords.TypeYourWords : DrivingWords.ItsPhrasesAreToOrType(known));
+            : Parsed.No(DrivingWords.PlanHasNoPhrase(number), known == 0 ? JournalWords.NoteForm : DrivingWords.PhrasesOfPlanAre(known));
     }
 }

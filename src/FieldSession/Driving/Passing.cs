@@ -27,6 +27,6 @@ public static class Passing
         ArgumentNullException.ThrowIfNull(after);
         return after.NextSegment is { } next
             ? $"; next {next.Number} {next.Name}"
-            : DrivingWords.AndRunIsOver(after);
+            : DrivingWords.RunIsOver(after);
     }
 }

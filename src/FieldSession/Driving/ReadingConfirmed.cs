@@ -12,7 +12,7 @@ public sealed record ReadingConfirmed(int Run, int Segment) : Entry
     public override Objection? ObjectionIn(Study study) =>
         StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is { IsToBeAsked: true }
             ? null
-            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Run, Segment), DrivingWords.NameRunAndSegmentOfOneMarked));
+            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Run, Segment), DrivingWords.NameDoubtfulReading));
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)

@@ -13,7 +13,7 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is null
-            ? new Objection(DrivingWords.ThereIsNoReading(Run, Segment), DrivingWords.NameRunAndSegment)
+            ? new Objection(DrivingWords.ThereIsNoReading(Run, Segment), DrivingWords.NameReadingToCorrect)
             : null);
 
     /// <inheritdoc/>
@@ -40,6 +40,6 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        DrivingWords.CorrectedFromToDb(StopGate.ReadingAt(before, Run, Segment)?.Levels, Levels, StopGate.InWords(after, Run, Segment)),
+        DrivingWords.ReadingCorrected(StopGate.ReadingAt(before, Run, Segment)?.Levels, Levels, StopGate.InWords(after, Run, Segment)),
         StopGate.ReadingAt(after, Run, Segment)?.Doubt);
 }

@@ -16,7 +16,7 @@ public static class ReadingDoubt
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(limits);
         string? again = run.Passed(segment.Number)
-            ? DrivingWords.SegmentWasPassedInThisRunAlready(segment)
+            ? DrivingWords.SegmentWasPassedAlready(segment)
             : null;
         return Joined(All(levels, segment, limits).Append(again));
     }
@@ -38,7 +38,7 @@ public static class ReadingDoubt
     private static IEnumerable<string?> All(LevelRange levels, Segment segment, Limits limits) =>
     [
         OfLevel(levels, segment, limits),
-        levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsDbWide(levels) : null,
+        levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsWide(levels) : null,
         OfKind(levels, segment.Kind),
     ];
 
@@ -46,11 +46,11 @@ public static class ReadingDoubt
     {
         if (levels.LowDb < limits.LevelLowestDb || levels.HighDb > limits.LevelHighestDb)
         {
-            return DrivingWords.DbIsOutsideDb(levels, limits);
+            return DrivingWords.LevelIsOutsideLimits(levels, limits);
         }
 
         return segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb
-            ? DrivingWords.DbIsMoreThanDbFromPlansDb(levels, limits, nominal)
+            ? DrivingWords.LevelIsFarFromNominal(levels, limits, nominal)
             : null;
     }
 

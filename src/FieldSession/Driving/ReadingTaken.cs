@@ -41,7 +41,7 @@ public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, Spoil
         ArgumentNullException.ThrowIfNull(after);
         string where = before.NextSegment is { } segment ? $" on {segment.Number} {segment.Name}" : "";
         string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
-        string swapped = Swapped ? DrivingWords.AndTypedHighFirstAndSwapped : "";
+        string swapped = Swapped ? DrivingWords.TypedHighFirst : "";
         string wide = Levels.WidthDb > (after.Plan?.Limits.WidthWarnDb ?? double.MaxValue) + 1e-9 ? $", {Levels.WidthDb:0.#} dB wide" : "";
         return new Echo($"{Levels} dB{where}{spoilt}{swapped}{wide}{Passing.WhatIsNext(after)}", after.LastRun?.LastReading?.Doubt);
     }

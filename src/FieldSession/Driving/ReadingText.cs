@@ -12,7 +12,7 @@ namespace FieldSession.Driving;
 /// </summary>
 public static class ReadingText
 {
-    private const string Form = DrivingWords.TypeOrForRange;
+    private const string Form = DrivingWords.ReadingForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -29,7 +29,7 @@ public static class ReadingText
         SpoiltCause? cause = CauseIn(rest);
         if (rest.Length > 0 && cause is null)
         {
-            return Parsed.No(DrivingWords.DoesNotSayWhatSpoiltReading(rest), Form);
+            return Parsed.No(DrivingWords.IsNoCauseOfSpoiling(rest), Form);
         }
 
         string? words = rest.Length > 1 ? rest[1..].Trim() : null;

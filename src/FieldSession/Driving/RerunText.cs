@@ -17,6 +17,6 @@ public static class RerunText
         bool isGood = words.Length >= 4 && Typed.Is(words[1], "bracket");
         return isGood && Typed.Count(words[2]) is { } bracket
             ? Parsed.As(new BracketRerun(bracket, string.Join(' ', words.Skip(3))))
-            : Parsed.No(DrivingWords.OnlyWholeBracketIsDrivenAgain, DrivingWords.TypeRerunBracketWhy);
+            : Parsed.No(DrivingWords.OnlyWholeBracketIsRerun, DrivingWords.RerunForm);
     }
 }

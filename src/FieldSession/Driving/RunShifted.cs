@@ -38,7 +38,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     {
         ArgumentNullException.ThrowIfNull(after);
         string places = string.Join(", ", after.Runs[Run - 1].Passages.Where(p => p.Segment >= FromSegment + Math.Min(By, 0)).Select(p => p.Segment));
-        return new Echo(DrivingWords.RunShiftedByFromSegmentOnNow(Run, By, FromSegment, places));
+        return new Echo(DrivingWords.RunShifted(Run, By, FromSegment, places));
     }
 
     private string Words => $"shift {Run}.{FromSegment} {By:+0;-0}";
@@ -64,7 +64,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
 
     private Objection? ObjectionToPlaces(Study study)
     {
-        const string Form = DrivingWords.TypeShiftFromSegmentOfRun;
+        const string Form = DrivingWords.ShiftForm;
         if (Run < 1 || Run > study.Runs.Count || By == 0)
         {
             return new Objection(By == 0 ? DrivingWords.ShiftByChangesNothing : DrivingWords.ThereIsNoRun(Run), Form);
@@ -74,7 +74,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
         int[] moved = [.. passages.Where(p => p.Segment >= FromSegment).Select(p => p.Segment + By)];
         if (moved.Length == 0)
         {
-            return new Objection(DrivingWords.RunHasNothingFromSegmentOn(Run, FromSegment), Form);
+            return new Objection(DrivingWords.RunHasNothingFromSegment(Run, FromSegment), Form);
         }
 
         int last = study.Plan!.Route.Count;
@@ -82,8 +82,8 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
         int? taken = passages.Where(p => p.Segment < FromSegment).Select(p => (int?)p.Segment).FirstOrDefault(p => moved.Contains(p!.Value));
         return (beyond, taken) switch
         {
-            ({ } outside, _) => new Objection(DrivingWords.SegmentIsNotOnRouteOfTo(outside, last), Form),
-            (_, { } occupied) => new Objection(DrivingWords.SegmentHasEntryAlready(occupied), DrivingWords.FlagOrUndoItFirst),
+            ({ } outside, _) => new Objection(DrivingWords.SegmentIsBeyondRoute(outside, last), Form),
+            (_, { } occupied) => new Objection(DrivingWords.SegmentHasEntryAlready(occupied), DrivingWords.FlagOrUndoEntryFirst),
             _ => null,
         };
     }

@@ -46,28 +46,28 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
     private static string? PlannedFor(int? step, ImmutableList<string>? shared) => step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
 
     private string? DoubtIn(Study study, int? step) => step is not { } place
-        ? DrivingWords.OrderOfPlanIsDrivenToItsEnd
+        ? DrivingWords.OrderIsDrivenToEnd
         : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? DrivingWords.OrderAsksForNow(asked) : null;
 
     private Objection? ObjectionToRun(Study study)
     {
         if (study.RunOn is { } on)
         {
-            return new Objection(DrivingWords.RunOnIsStillOn(on), DrivingWords.TypeEndToEndItThenStart);
+            return new Objection(DrivingWords.OtherRunIsStillOn(on), DrivingWords.EndRunThenStartNext);
         }
 
         SpecCode[] codes = study.Fitting is { } fitting ? [.. fitting.Codes] : [];
         return codes.Length == 0 || codes.Contains(Code)
             ? null
             : new Objection(
-                DrivingWords.IsNoCodeOfThisStudy(Code),
-                DrivingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)), study.CodeAsked is { } asked ? DrivingWords.AndOrderAsksForNow(asked) : ""));
+                JournalWords.IsNoCodeOfStudy(Code),
+                DrivingWords.CodesAndCodeAsked(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)), study.CodeAsked));
     }
 
     private Objection? ObjectionToDriver(Study study) =>
         Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => Study.SamePerson(m.Name, Driver))
             ? null
-            : new Objection(DrivingWords.IsNotInCrew(Driver), DrivingWords.CrewIs(string.Join(", ", plan.Crew.Select(m => m.Name))));
+            : new Objection(JournalWords.IsNotInCrew(Driver), JournalWords.CrewIs(string.Join(", ", plan.Crew.Select(m => m.Name))));
 
     private Objection? ObjectionToCar(Study study) =>
         Car is null || study.Plan?.Cars is not { } cars || cars.Contains(Car, StringComparer.OrdinalIgnoreCase)

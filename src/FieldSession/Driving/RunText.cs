@@ -8,7 +8,7 @@ public static class RunText
 {
     private const string Driver = "driver=";
     private const string Car = "car=";
-    private const string Form = DrivingWords.TypeRunRunDriverRoOrRun;
+    private const string Form = DrivingWords.RunForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -34,7 +34,7 @@ public static class RunText
         {
             if (ValueOf(word, Driver) is null && ValueOf(word, Car) is null)
             {
-                return Parsed.No(DrivingWords.SaysNeitherWhoDrivesNorWhichCar(word), Form);
+                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(word), Form);
             }
 
             run = run with { Driver = ValueOf(word, Driver) ?? run.Driver, Car = ValueOf(word, Car) ?? run.Car };

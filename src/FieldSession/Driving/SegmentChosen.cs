@@ -13,7 +13,7 @@ public sealed record SegmentChosen(int Segment) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileARunIsOn(study) ?? (Segment >= 1 && Segment <= study.Plan!.Route.Count
             ? null
-            : new Objection(DrivingWords.ThereIsNoSegment(Segment), DrivingWords.RouteHasSegmentsTo(study)));
+            : new Objection(JournalWords.ThereIsNoSegment(Segment), JournalWords.RouteHasSegmentsTo(study)));
     }
 
     /// <inheritdoc/>
@@ -29,6 +29,6 @@ public sealed record SegmentChosen(int Segment) : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return new Echo(DrivingWords.NextReadingIs(after));
+        return new Echo(DrivingWords.NextReadingIs(after.NextSegment));
     }
 }

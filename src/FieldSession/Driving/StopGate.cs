@@ -12,8 +12,8 @@ public static class StopGate
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study switch
         {
-            { RunOn: { } run } => new Objection(DrivingWords.RunIsOn(run), DrivingWords.MendItAtNextStop),
-            { Runs.Count: 0 } => new Objection(DrivingWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
+            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), DrivingWords.MendAtNextStop),
+            { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
             _ => null,
         });
     }

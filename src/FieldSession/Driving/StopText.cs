@@ -31,17 +31,17 @@ public static class StopText
     {
         string who = study.Plan?.Crew.FirstOrDefault(m => m.Seat == seat)?.Name ?? seat;
         return study.Notes.Count == 0
-            ? Parsed.No(DrivingWords.ThereIsNoNoteYet, DrivingWords.TypeNoteFirstYour)
+            ? Parsed.No(DrivingWords.ThereIsNoNoteYet, DrivingWords.WriteNoteFirst)
             : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who, study.Notes[^1].Mark.Strand));
     }
 
     private static Parsed Confirm(string[] words) => words.Length == 2 && PlaceIn(words[1]) is { } place
         ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment))
-        : Parsed.No(DrivingWords.ReadingIsConfirmedByRunAndSegment, DrivingWords.TypeConfirmForRun);
+        : Parsed.No(DrivingWords.ConfirmNamesRunAndSegment, DrivingWords.ConfirmForm);
 
     private static Parsed Correct(string[] words)
     {
-        const string Form = DrivingWords.TypeCorrectForRun;
+        const string Form = DrivingWords.CorrectionForm;
         if (words.Length < 3 || PlaceIn(words[1]) is not { } place)
         {
             return Parsed.No(DrivingWords.CorrectionNamesRunAndSegment, Form);
@@ -59,7 +59,7 @@ public static class StopText
         words.Length == 3 && PlaceIn(words[1]) is { } place &&
         int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) && by is >= -1000 and <= 1000
             ? Parsed.As(new RunShifted(place.Run, place.Segment, by))
-            : Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.TypeShiftFromSegmentOfRun);
+            : Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm);
 
     private static (int Run, int Segment)? PlaceIn(string text) =>
         text.Split('.') is [var run, var segment] && Typed.Count(run) is { } r && Typed.Count(segment) is { } s ? (r, s) : null;

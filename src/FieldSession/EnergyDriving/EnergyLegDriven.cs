@@ -16,7 +16,7 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study)
-            ?? (study.RunOn is { } run ? new Objection(EnergyDrivingWords.RunIsOn(run), EnergyDrivingWords.TypeEndFirst) : null)
+            ?? (study.RunOn is { } run ? new Objection(JournalWords.RunIsOn(run), EnergyDrivingWords.EndRunBeforeLeg) : null)
             ?? ObjectionToCode(study)
             ?? ObjectionToOthers(study);
     }
@@ -41,12 +41,12 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
         string warning = WindWarning(after.Plan?.Limits ?? new Limits(), units);
         return new Echo(
-            EnergyDrivingWords.LegDayOn(after, Figures.Day, Figures.Car, Figures.Code, Figures.Distance.OnTheRoadIn(units), Figures.Energy, Figures.Consumption.In(units), spoilt, warning),
+            EnergyDrivingWords.LegDriven(after, Figures, units, spoilt, warning),
             after.Legs.LastOrDefault()?.Doubt);
     }
 
     private string WindWarning(Limits limits, UnitSystem units) => Figures.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond
-        ? EnergyDrivingWords.AndLookOutMeanWindAbove(limits, units)
+        ? EnergyDrivingWords.MeanWindIsHigh(limits, units)
         : "";
 
     private Objection? ObjectionToCode(Study study)
@@ -57,16 +57,16 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
             return study.Overrides.Any(o => o.Check == RunChecks.Commitment)
                 ? null
                 : new Objection(
-                    EnergyDrivingWords.NoCodesAreSealed,
-                    EnergyDrivingWords.LetCustodianRunSealFirst,
+                    EnergyDrivingWords.DaysWouldNotBeBlind,
+                    EnergyDrivingWords.SealOrOverrideFirst,
                     RunChecks.Commitment);
         }
 
         return codes.Contains(Figures.Code)
             ? null
             : new Objection(
-                EnergyDrivingWords.IsNoCodeOfThisStudy(Figures.Code),
-                EnergyDrivingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
+                JournalWords.IsNoCodeOfStudy(Figures.Code),
+                JournalWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
     }
 
     private Objection? ObjectionToOthers(Study study)
@@ -75,19 +75,19 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         {
             if (leg.Figures.Energy.Carrier != Figures.Energy.Carrier)
             {
-                return new Objection(EnergyDrivingWords.LegsOfThisStudyAreOnAnotherEnergy, EnergyDrivingWords.KwhAndFuelAreNotCompared);
+                return new Objection(EnergyDrivingWords.LegsUseAnotherCarrier, EnergyDrivingWords.StartStudyForEachCarrier);
             }
 
             if (LegTimes.IsSame(leg.Figures, Figures))
             {
-                return new Objection(EnergyDrivingWords.LegSaysSameAlready(leg), EnergyDrivingWords.WhereItIsAnotherLeg);
+                return new Objection(EnergyDrivingWords.SameLegStandsAlready(leg), EnergyDrivingWords.AddStartOfOtherLeg);
             }
 
             if (LegTimes.Overlap(leg.Figures, Figures))
             {
                 return new Objection(
-                    EnergyDrivingWords.CarWasOnLegAtThatTime(Figures.Car, leg),
-                    EnergyDrivingWords.MendCarDayOrStartTime);
+                    EnergyDrivingWords.CarWasOnOtherLeg(Figures.Car, leg),
+                    EnergyDrivingWords.MendCarDayOrStart);
             }
         }
 

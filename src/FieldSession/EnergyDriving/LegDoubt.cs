@@ -24,7 +24,7 @@ public static class LegDoubt
         double perHundredKm = leg.Consumption.PerHundredKm;
         return perHundredKm >= limits.ConsumptionLowest && perHundredKm <= limits.ConsumptionHighest
             ? null
-            : EnergyDrivingWords.IsHardToBelieve(leg.Consumption.In(study.Plan?.Units ?? UnitSystem.Metric));
+            : EnergyDrivingWords.ConsumptionIsHardToBelieve(leg.Consumption.In(study.Plan?.Units ?? UnitSystem.Metric));
     }
 
     private static string? OfCharge(LegFigures leg)
@@ -36,7 +36,7 @@ public static class LegDoubt
 
         double byCharge = charge.Of(usable).Reckoned;
         double allowed = (byCharge * MeterAgainstChargePercent / 100) + (2 * usable.Reckoned * charge.UncertaintyPercent / 100);
-        return Math.Abs(byCharge - leg.Energy.Reckoned) > allowed ? EnergyDrivingWords.MeterSaysStateOfChargeKwh(leg, byCharge) : null;
+        return Math.Abs(byCharge - leg.Energy.Reckoned) > allowed ? EnergyDrivingWords.MeterAndChargeDisagree(leg, byCharge) : null;
     }
 
     private static string? OfPlan(LegFigures leg, Study study)
@@ -48,18 +48,18 @@ public static class LegDoubt
 
         if (leg.Day > days.Count)
         {
-            return EnergyDrivingWords.PlanHasEnergyDays(days);
+            return EnergyDrivingWords.PlanHasEnergyDays(days.Count);
         }
 
         return days[leg.Day - 1].On(leg.Car) switch
         {
             null => EnergyDrivingWords.PlanHasNoCarOnDay(leg),
-            { } place when study.Fitting?.At(place) is { } code && code != leg.Code => EnergyDrivingWords.PlanAsksForOnOnDay(code, leg),
+            { } place when study.Fitting?.At(place) is { } code && code != leg.Code => EnergyDrivingWords.PlanAsksForOtherCode(code, leg),
             _ => null,
         };
     }
 
     private static string? OfMethod(LegFigures leg, Study study) => study.Legs.Any(other => other.Figures.FromCharge != leg.FromCharge)
-        ? EnergyDrivingWords.MeterAndStateOfChargeAreMixed
+        ? EnergyDrivingWords.MeterAndChargeAreMixed
         : null;
 }

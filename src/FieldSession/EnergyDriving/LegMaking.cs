@@ -59,8 +59,8 @@ public static class LegMaking
         { Day: null } => Missing("the day", "day=1"),
         { Car: null } => Missing("the car", "car=X"),
         { Code: null } => Missing("the code", "code=417"),
-        { Distance: null } => Missing("the distance", EnergyDrivingWords.KmOrMi),
-        { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.KwhSocWithUsableOrGal),
+        { Distance: null } => Missing("the distance", EnergyDrivingWords.DistanceForm),
+        { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.EnergyForm),
         _ => null,
     };
 
@@ -73,18 +73,17 @@ public static class LegMaking
 
         if (charge.Percent <= 0)
         {
-            string rise = charge.Percent < 0 ? "rises" : EnergyDrivingWords.DoesNotFall;
-            return new Objection(EnergyDrivingWords.StateOfChargeOnThisLeg(rise, charge), EnergyDrivingWords.GiveStartThenEndSocCharging);
+            return new Objection(EnergyDrivingWords.ChargeDoesNotFallOnLeg(charge), EnergyDrivingWords.ChargeForm);
         }
 
         return draft.Energy is null && usable is not { Carrier: EnergyCarrier.Electricity }
-            ? new Objection(EnergyDrivingWords.StateOfChargeSaysNoEnergyWithoutUsable, EnergyDrivingWords.AddUsableKwhOrSetInPlan)
+            ? new Objection(EnergyDrivingWords.ChargeNeedsUsableCapacity, EnergyDrivingWords.AddUsableCapacity)
             : null;
     }
 
     private static Objection? ObjectionToCapacity(LegDraft draft, Energy? usable) =>
         draft.Energy is { } energy && usable is { } capacity && energy.Carrier == capacity.Carrier && energy.Reckoned > capacity.Reckoned
-            ? new Objection(EnergyDrivingWords.IsMoreThanUsable(energy, capacity), EnergyDrivingWords.LookAtMeterAgain)
+            ? new Objection(EnergyDrivingWords.EnergyExceedsCapacity(energy, capacity), EnergyDrivingWords.LookAtMeterAgain)
             : null;
 
     private static Objection Missing(string what, string instead) => new(EnergyDrivingWords.LegDoesNotSay(what), $"add {instead}");

@@ -21,25 +21,25 @@ public static class LegParts
     /// <summary>The parts.</summary>
     public static ImmutableArray<LegPart> All { get; } =
     [
-        new("day", EnergyDrivingWords.WholeNumberFrom, (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
-        new("car", EnergyDrivingWords.NameOfAtMostLetters, (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
+        new("day", EnergyDrivingWords.WholeNumberFromOne, (leg, text, _) => Typed.Count(text) is { } day ? leg with { Day = day } : null),
+        new("car", EnergyDrivingWords.NameWithinLength, (leg, text, _) => IsName(text) ? leg with { Car = text } : null),
         new("code", "a three-digit code", (leg, text, _) => SpecCode.Parse(text) is { } code ? leg with { Code = code } : null),
-        new("driver", EnergyDrivingWords.NameOfAtMostLetters, (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
-        Number("km", EnergyDrivingWords.KilometresAboveAtMost, (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
-        Number("mi", EnergyDrivingWords.MilesAboveAtMost, (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
+        new("driver", EnergyDrivingWords.NameWithinLength, (leg, text, _) => IsName(text) ? leg with { Driver = text } : null),
+        Number("km", EnergyDrivingWords.KilometresWithinLimits, (leg, km) => leg with { Distance = Distance.FromKilometres(km) }),
+        Number("mi", EnergyDrivingWords.MilesWithinLimits, (leg, miles) => leg with { Distance = Distance.FromMiles(miles) }),
         Amount("kwh", EnergyUnit.KilowattHour),
         Amount("l", EnergyUnit.Litre),
         Amount("gal", EnergyUnit.UsGallon),
         Amount("impgal", EnergyUnit.ImperialGallon),
-        Number("read", EnergyDrivingWords.StepOfEnergysDisplayInItsUnit, (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
+        Number("read", EnergyDrivingWords.StepOfEnergyDisplay, (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
         new("soc", EnergyDrivingWords.PercentAtStartAndEnd, (leg, text, _) => Charge(leg, text)),
-        Number("step", EnergyDrivingWords.StepOfDisplayInPercent, (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
+        Number("step", EnergyDrivingWords.StepOfChargeDisplay, (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
         Number("usable", EnergyDrivingWords.UsableCapacityInKwh, (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
         Number("tank", EnergyDrivingWords.UsableLitresOfTank, (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
         new("t0", EnergyDrivingWords.AirAtStart, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
         new("t1", EnergyDrivingWords.AirAtEnd, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
-        new("wind", EnergyDrivingWords.MeanWindInPlansUnits, (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
-        Number("kmh", EnergyDrivingWords.MeanSpeedInAbove, (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
+        new("wind", EnergyDrivingWords.MeanWindInUnits, (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
+        Number("kmh", EnergyDrivingWords.MeanSpeedInKmh, (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
         Number("mph", EnergyDrivingWords.MeanSpeedInMph, (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
         new("at", EnergyDrivingWords.TimeItBegan, (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
         Number("min", EnergyDrivingWords.MinutesItTook, (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
@@ -67,7 +67,7 @@ public static class LegParts
 
     private static LegPart Amount(string name, EnergyUnit unit) => new(
         name,
-        EnergyDrivingWords.AmountAbove,
+        EnergyDrivingWords.AmountAboveZero,
         (leg, text, _) => Typed.Number(text) is { } amount ? leg with { Energy = Energy.Of(amount, unit), EnergyStep = StepOf(text) } : null);
 
     private static bool IsName(string text) => text.Length is > 0 and <= LongestName && !text.Contains('=', StringComparison.Ordinal);

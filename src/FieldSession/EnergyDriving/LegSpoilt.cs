@@ -46,9 +46,9 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        bool late = Leg >= 1 && Leg <= after.Legs.Count && after.Legs[Leg - 1].Spoilt is { Late: true };
+        bool isLate = Leg >= 1 && Leg <= after.Legs.Count && after.Legs[Leg - 1].Spoilt is { Late: true };
         return new Echo(Cause is { } cause
-            ? EnergyDrivingWords.LegSpoiltBy(Leg, cause, Words is null ? "" : $": {Words}", late ? EnergyDrivingWords.AndFlaggedLateUsedInSensitivityResult : "")
+            ? EnergyDrivingWords.LegSpoilt(Leg, cause, Words, isLate)
             : EnergyDrivingWords.LegIsCleanAgain(Leg));
     }
 

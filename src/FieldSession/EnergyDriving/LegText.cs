@@ -11,9 +11,9 @@ namespace FieldSession.EnergyDriving;
 public static class LegText
 {
     /// <summary>How a leg is typed.</summary>
-    public const string Form = EnergyDrivingWords.TypeLegDayCarCodeKmKwhWind;
+    public const string Form = EnergyDrivingWords.LegForm;
 
-    private const string FlagForm = EnergyDrivingWords.TypeLegWordsToFlagLeg;
+    private const string FlagForm = EnergyDrivingWords.LegFlagForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -38,7 +38,7 @@ public static class LegText
             string[] halves = word.Split('=', 2);
             if (LegParts.Named(halves[0]) is not { } part || !said.Add(part.Name))
             {
-                return Parsed.No(Unknown(halves[0]), EnergyDrivingWords.PartsAre(string.Join(", ", LegParts.All.Select(p => p.Name))));
+                return Parsed.No(Unknown(halves[0]), EnergyDrivingWords.PartsOfLegAre(string.Join(", ", LegParts.All.Select(p => p.Name))));
             }
 
             (draft, string? wrong) = LegParts.With(draft, part, halves[1], study.Plan?.Units ?? UnitSystem.Metric);
@@ -50,7 +50,7 @@ public static class LegText
 
         if (Spoiling(words[parts..]) is not { } spoilt)
         {
-            return Parsed.No(EnergyDrivingWords.IsNeitherPartSuchAsKmNorCause(words, parts), Form);
+            return Parsed.No(EnergyDrivingWords.IsNeitherPartNorCause(words[parts]), Form);
         }
 
         return LegMaking.Of(draft, study.Plan, text.Trim(), out Objection? objection) is { } figures
@@ -59,7 +59,7 @@ public static class LegText
     }
 
     private static string Unknown(string name) =>
-        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.StandsThereTwice(name);
+        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.PartStandsTwice(name);
 
     private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) => words switch
     {
@@ -73,7 +73,7 @@ public static class LegText
     {
         if (number > study.Legs.Count)
         {
-            return Parsed.No(EnergyDrivingWords.ThereIsNoLeg2(number), FlagForm);
+            return Parsed.No(EnergyDrivingWords.ThereIsNoLeg(number), FlagForm);
         }
 
         if (Spoiling(words) is not { Cause: { } cause } spoilt)

@@ -21,5 +21,5 @@ public sealed record FlagTakenBack(int Reading, string? Strand = null) : Entry
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(FlaggingWords.IsCleanAgain(Flags.InWords(after, Place)));
+    public override Echo EchoIn(Study before, Study after) => new(FlaggingWords.ReadingIsCleanAgain(Flags.InWords(after, Place)));
 }

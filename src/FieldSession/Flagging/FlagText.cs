@@ -9,7 +9,7 @@ namespace FieldSession.Flagging;
 /// </summary>
 public static class FlagText
 {
-    private const string Form = FlaggingWords.TypeFlagWordsForRun;
+    private const string Form = FlaggingWords.FlagForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -25,7 +25,7 @@ public static class FlagText
         {
             return study.LastRun?.LastReading is { } last
                 ? Toggle(last, cause, words.Skip(1))
-                : Parsed.No(FlaggingWords.ThereIsNoReadingToFlag, FlaggingWords.TypeReadingFirst);
+                : Parsed.No(FlaggingWords.ThereIsNoReadingToFlag, FlaggingWords.ReadingBeforeLetter);
         }
 
         return Typed.Is(words[0], "flag") ? Chosen(study, words) : null;
@@ -36,12 +36,12 @@ public static class FlagText
         string[] place = words.Length >= 3 ? words[1].Split('.') : [];
         if (place.Length != 2 || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
         {
-            return Parsed.No(FlaggingWords.FlagNamesRun, Form);
+            return Parsed.No(FlaggingWords.FlagNamesReadingAndCause, Form);
         }
 
         return ReadingAt(study, place[0], place[1]) is { } reading
             ? Toggle(reading, cause, words.Skip(3))
-            : Parsed.No(FlaggingWords.ThereIsNoReading(words), Form);
+            : Parsed.No(FlaggingWords.ThereIsNoReading(words[1]), Form);
     }
 
     private static Reading? ReadingAt(Study study, string typedRun, string typedSegment) =>

@@ -31,7 +31,7 @@ public static class Flags
     /// <summary>What stands against flagging a reading now; null: nothing.</summary>
     public static Objection? ObjectionTo(Study study, LineName line) =>
         Gate.WhileDataAreOpen(study) ?? (Find(study, line) is null
-            ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagLastReading)
+            ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagOtherReading)
             : null);
 
     /// <summary>The study with one reading changed.</summary>
@@ -53,7 +53,7 @@ public static class Flags
     {
         ArgumentNullException.ThrowIfNull(study);
         return Find(study, line) is { } found && study.Plan is { } plan
-            ? FlaggingWords.DbOnRun(found, plan.Route[found.Reading.Segment - 1].Name)
+            ? FlaggingWords.ReadingOnSegment(found.Run, found.Reading, plan.Route[found.Reading.Segment - 1].Name)
             : $"line {line.Line}";
     }
 }

@@ -31,7 +31,7 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
-        string late = Flags.Find(after, Place) is { Reading.Spoilt.Late: true } ? FlaggingWords.AndFlaggedLateUsedInSensitivityResult : "";
+        string late = Flags.Find(after, Place) is { Reading.Spoilt.Late: true } ? FlaggingWords.FlaggedLate : "";
         return new Echo($"{Flags.InWords(after, Place)} spoilt by {Cause.Word()}{(Words is null ? "" : $": {Words}")}{late}");
     }
 }

@@ -21,7 +21,7 @@ internal static class AnotherHand
         catch (Exception fault) when (IsOfFigures(fault))
         {
             throw new InvalidDataException(
-                JournalWords.LineOfStrandCantBeItsHash(line, fault),
+                JournalWords.LineMadeByAnotherHand(line, fault),
                 fault);
         }
     }

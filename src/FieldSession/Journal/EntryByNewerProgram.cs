@@ -9,15 +9,15 @@ public sealed record EntryByNewerProgram(string Kind, int Version) : Entry
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        new(JournalWords.ThisProgramDoesNotKnowEntriesOfKind(Kind, Version), JournalWords.UseNewerProgram);
+        new(JournalWords.EntryKindIsUnknown(Kind, Version), JournalWords.UseNewerProgram);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study with { ReadOnlyBecause = JournalWords.LineIsEntryVersionByNewerProgram(mark, Kind, Version) };
+        return study with { ReadOnlyBecause = JournalWords.LineNeedsNewerProgram(mark, Kind, Version) };
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(JournalWords.EntryByNewerProgram(Kind));
+    public override Echo EchoIn(Study before, Study after) => new(JournalWords.EntryOfNewerProgram(Kind));
 }

@@ -5,16 +5,26 @@ namespace FieldSession.Journal;
 /// <summary>The objections that many facts share.</summary>
 public static class Gate
 {
-    /// <summary>What stands against a fact that needs a plan and data that are not frozen; null: nothing.</summary>
-    public static Objection? WhileDataAreOpen(Study study)
+    /// <summary>What stands against any fact of a study under way, a note too: no plan, or entries of a newer program; null: nothing.</summary>
+    public static Objection? ForWriting(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
             { ReadOnlyBecause: { } because } => new Objection(because, JournalWords.UseNewerProgram),
-            { Plan: null } => new Objection(JournalWords.StudyHasNoPlan, JournalWords.MakeItWithStartFirst),
-            { Opening: not null } => new Objection(JournalWords.KeyIsOpen, JournalWords.TypeYourWords),
-            { Predictions.Count: > 0 } => new Objection(JournalWords.PredictionsAreLocked, JournalWords.TypeYourWordsToAddNote),
+            { Plan: null } => new Objection(JournalWords.StudyHasNoPlan, JournalWords.MakePlanFirst),
+            _ => null,
+        };
+    }
+
+    /// <summary>What stands against a fact that needs a plan and data that are not frozen; null: nothing.</summary>
+    public static Objection? WhileDataAreOpen(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return ForWriting(study) ?? study switch
+        {
+            { Opening: not null } => new Objection(JournalWords.OnlyNotesOnceKeyIsOpen, JournalWords.NoteForm),
+            { Predictions.Count: > 0 } => new Objection(JournalWords.PredictionsAreLocked, JournalWords.AddNoteInstead),
             _ => null,
         };
     }
@@ -28,5 +38,5 @@ public static class Gate
 
     private static Objection NoRun(Study study) => new(
         JournalWords.NoRunIsOn,
-        study.CodeAsked is { } asked ? JournalWords.TypeRunToStartRun(asked, study) : JournalWords.StartOneWithRunCode);
+        study.CodeAsked is { } asked ? JournalWords.StartRunOnCode(asked, study) : JournalWords.StartRunFirst);
 }

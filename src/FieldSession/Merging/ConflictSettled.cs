@@ -20,12 +20,12 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
         ArgumentNullException.ThrowIfNull(study);
         return study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, MergingWords.UseNewerProgram),
-            { Opening: not null } => new Objection(MergingWords.KeyIsOpen, MergingWords.TypeYourWordsToAddNote),
-            { RunOn: { } run } => new Objection(MergingWords.RunIsOn(run), MergingWords.SettleItAtNextStop),
-            _ when !study.Conflicts.Exists(IsMeant) => new Objection(MergingWords.ThereIsNoSuchConflict, MergingWords.ReviewListsThem),
+            { ReadOnlyBecause: { } because } => new Objection(because, JournalWords.UseNewerProgram),
+            { Opening: not null } => new Objection(MergingWords.TooLateToSettleBlind, JournalWords.AddNoteInstead),
+            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), MergingWords.SettleAtNextStop),
+            _ when !study.Conflicts.Exists(IsMeant) => new Objection(MergingWords.ThereIsNoSuchConflict, MergingWords.ReviewListsConflicts),
             _ when Counts == ConflictSide.Both && Kind is ConflictKind.SamePrediction or ConflictKind.SamePlanPart => new Objection(
-                MergingWords.OneOfTwoHasToCount, MergingWords.TypeSettleFirstBecauseWhyOrSettleSecond),
+                MergingWords.OneSideHasToCount, MergingWords.SettleOneSideForm),
             _ => null,
         };
     }
@@ -46,10 +46,10 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     // A line that a decision leaves out as a whole is never told beside the other one, so only the decision knows that there were two.
     private Conflict Past(LineMark mark) => new(Kind, MarkOf(First, mark), MarkOf(Second, mark), Kind switch
     {
-        ConflictKind.SamePlanPart => MergingWords.OnePartOfPlanWasChangedInTwo,
-        ConflictKind.SamePrediction => MergingWords.OnePersonsPredictionWasLockedOnBothLaptops,
-        ConflictKind.SameShift => MergingWords.OneRunWasShiftedOnBothLaptops,
-        _ => MergingWords.LaptopsDidWhatBothCantHaveMeant,
+        ConflictKind.SamePlanPart => MergingWords.SamePlanPartOnBoth,
+        ConflictKind.SamePrediction => MergingWords.SamePredictionOnBoth,
+        ConflictKind.SameShift => MergingWords.SameShiftOnBoth,
+        _ => MergingWords.BothCantBeMeant,
     });
 
     private static LineMark MarkOf(LineName name, LineMark decided) => new(name.Line, decided.At) { Strand = name.Strand };
@@ -67,8 +67,8 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     /// <summary>A decision in words.</summary>
     public static string InWords(ConflictSide side) => side switch
     {
-        ConflictSide.First => MergingWords.FirstCounts,
-        ConflictSide.Second => MergingWords.SecondCounts,
+        ConflictSide.First => MergingWords.FirstSideCounts,
+        ConflictSide.Second => MergingWords.SecondSideCounts,
         _ => "both count",
     };
 

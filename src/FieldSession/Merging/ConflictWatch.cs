@@ -46,7 +46,7 @@ public static class ConflictWatch
         {
             string car = run.Car is null ? "" : $" of car {run.Car}";
             yield return new Conflict(
-                ConflictKind.SameRun, other.Started, run.Started, MergingWords.RunOfWasStartedOnBothLaptops(run, car, other));
+                ConflictKind.SameRun, other.Started, run.Started, MergingWords.RunStartedOnBoth(run, car, other));
         }
     }
 
@@ -60,7 +60,7 @@ public static class ConflictWatch
         foreach (Reading other in was.Readings.Where(r => r.Segment == reading.Segment && !before.Hand.Knows(r.Mark)))
         {
             string name = before.Plan is { } plan ? $" {plan.Route[reading.Segment - 1].Name}" : "";
-            yield return new Conflict(ConflictKind.SameReading, other.Mark, reading.Mark, MergingWords.RunWasReadOnBothLaptops(run, reading, name));
+            yield return new Conflict(ConflictKind.SameReading, other.Mark, reading.Mark, MergingWords.RunReadOnBoth(run, reading, name));
         }
     }
 
@@ -70,19 +70,19 @@ public static class ConflictWatch
         where run.Shifts.Count > known.Count
         from other in known
         where !before.Hand.Knows(other)
-        select new Conflict(ConflictKind.SameShift, other, run.Shifts[^1], MergingWords.RunWasShiftedOnBothLaptops(run.Number));
+        select new Conflict(ConflictKind.SameShift, other, run.Shifts[^1], MergingWords.RunShiftedOnBoth(run.Number));
 
     private static IEnumerable<Conflict> SamePlanPart(Study before, Study after) => after.Amendments.Count == before.Amendments.Count ? [] :
         from other in before.Amendments
         let amendment = after.Amendments[^1]
         where other.What == amendment.What && other.To != amendment.To && !before.Hand.Knows(other.Mark)
-        select new Conflict(ConflictKind.SamePlanPart, other.Mark, amendment.Mark, MergingWords.OfPlanWasChangedToAndTo(amendment.What, other.To, amendment.To));
+        select new Conflict(ConflictKind.SamePlanPart, other.Mark, amendment.Mark, MergingWords.PlanPartChangedOnBoth(amendment.What, other.To, amendment.To));
 
     private static IEnumerable<Conflict> SamePrediction(Study before, Study after) => after.Predictions.Count == before.Predictions.Count ? [] :
         from other in before.Predictions
         let prediction = after.Predictions[^1]
         where Study.SamePerson(other.Person, prediction.Person) && !before.Hand.Knows(other.Mark)
-        select new Conflict(ConflictKind.SamePrediction, other.Mark, prediction.Mark, MergingWords.PredictionOfWasLockedOnBothLaptops(prediction.Person));
+        select new Conflict(ConflictKind.SamePrediction, other.Mark, prediction.Mark, MergingWords.PredictionLockedOnBoth(prediction.Person));
 
     private static IEnumerable<Conflict> AfterFreeze(Study before, Study after, LineMark mark)
     {
@@ -92,7 +92,7 @@ public static class ConflictWatch
             return [];
         }
 
-        return [new Conflict(ConflictKind.AfterFreeze, freeze, mark, MergingWords.DataWereWrittenOnStrandFromLineOnWhile(mark.Strand ?? "one", mark))];
+        return [new Conflict(ConflictKind.AfterFreeze, freeze, mark, MergingWords.DataWrittenWhileFrozen(mark.Strand ?? "one", mark))];
     }
 
     private static bool IsTold(Study study, LineMark freeze, LineMark mark) =>

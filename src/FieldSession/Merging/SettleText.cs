@@ -6,7 +6,7 @@ namespace FieldSession.Merging;
 /// <summary>Reads <c>settle 1 first because the other laptop was a try</c>: which side of a conflict counts, and why.</summary>
 public static class SettleText
 {
-    private const string Form = MergingWords.TypeSettleFirstBecauseWhy;
+    private const string Form = MergingWords.SettleForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -20,7 +20,7 @@ public static class SettleText
 
         return words is [_, var typed, var which, var because, _, ..] && Typed.Count(typed) is { } number && SideIn(which) is { } side && Typed.Is(because, "because")
             ? Settled(study, number, side, string.Join(' ', words.Skip(4)))
-            : Parsed.No(MergingWords.DecisionNamesConflict, Form);
+            : Parsed.No(MergingWords.DecisionNamesConflictSideReason, Form);
     }
 
     private static Parsed Settled(Study study, int number, ConflictSide side, string reason)
@@ -28,7 +28,7 @@ public static class SettleText
         if (number > study.Conflicts.Count)
         {
             return Parsed.No(
-                study.Conflicts.IsEmpty ? MergingWords.NoLaptopsAreInConflict : MergingWords.ThereIsNoConflict(number, study), Form);
+                study.Conflicts.IsEmpty ? MergingWords.NoLaptopsAreInConflict : MergingWords.ThereIsNoConflict(number, study.Conflicts.Count), Form);
         }
 
         Conflict conflict = study.Conflicts[number - 1];

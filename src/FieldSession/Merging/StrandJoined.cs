@@ -18,7 +18,7 @@ public sealed record StrandEnd(string Strand, int Line, string Hash);
 public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => new(MergingWords.LaptopTakesNoteOfOthersLinesByItself, MergingWords.TypeAct);
+    public override Objection? ObjectionIn(Study study) => new(MergingWords.LaptopJoinsByItself, MergingWords.TypeActInstead);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
@@ -37,7 +37,7 @@ public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) =>
-        new(MergingWords.ThisLaptopTakesNoteOfLinesOfOther(Ends.Sum(end => end.Line), Ends.Count, Ends.Count == 1 ? "" : "s"));
+        new(MergingWords.LaptopTakesNote(Ends.Sum(end => end.Line), Ends.Count));
 
     private static string? OnDisk(LineMark mark, Study study) => mark.Strand ?? study.FirstStrand;
 }

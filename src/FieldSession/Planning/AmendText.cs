@@ -6,7 +6,7 @@ namespace FieldSession.Planning;
 /// <summary>Reads <c>amend margin_db=1.5 because the owner asks for less</c>.</summary>
 public static class AmendText
 {
-    private const string Form = PlanningWords.TypeAmendBecauseWhy;
+    private const string Form = PlanningWords.AmendmentForm;
     private const string Because = " because ";
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
@@ -26,14 +26,14 @@ public static class AmendText
         int because = said.LastIndexOf(Because, StringComparison.OrdinalIgnoreCase);
         if (equals <= 0 || because <= equals)
         {
-            return Parsed.No(PlanningWords.AmendmentNamesPartOfPlan, Form);
+            return Parsed.No(PlanningWords.AmendmentNamesPartValueReason, Form);
         }
 
         string what = said[..equals].Trim().ToLowerInvariant();
         string to = said[(equals + 1)..because].Trim();
         string reason = said[(because + Because.Length)..].Trim();
         return study.Plan is { } plan && PlanParts.Now(plan, what) is null
-            ? Parsed.No(PlanningWords.IsNoPartOfPlanThatCanBeAmended(what), PlanningWords.PartsAre(string.Join(", ", PlanParts.Words)))
+            ? Parsed.No(PlanningWords.PartCantBeAmended(what), PlanningWords.AmendablePartsAre(string.Join(", ", PlanParts.Words)))
             : Parsed.As(new PlanAmended(what, study.Plan is { } known ? PlanParts.Now(known, what) ?? "" : "", to, reason));
     }
 }

@@ -17,9 +17,9 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.Runs.Count > 0
-            ? new Objection(PlanningWords.RunHasBegun, PlanningWords.GoOnWithoutItOrGive)
+            ? new Objection(PlanningWords.FirstRunHasBegun, PlanningWords.GoOnWithoutArchive)
             : Lines.Count == 0
-            ? new Objection(PlanningWords.NoFinishedStudyOfThisCrewAndLoop, PlanningWords.DriveWithoutItThisDay)
+            ? new Objection(PlanningWords.ArchiveHasNoSuchStudy, PlanningWords.DriveFirstDayWithoutArchive)
             : null);
     }
 
@@ -35,6 +35,6 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     {
         int days = Lines.Select(line => line.Day).Distinct().Count();
         double nu = Lines.Where(line => line.Group == "steady").Sum(line => line.NuRun);
-        return new Echo(PlanningWords.RepeatabilityOfEarlierIsTakenFromSteady(days, days == 1 ? "" : "s", From, nu));
+        return new Echo(PlanningWords.RepeatabilityTakenFromArchive(days, From, nu));
     }
 }

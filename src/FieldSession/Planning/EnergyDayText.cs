@@ -21,13 +21,13 @@ public static class EnergyDayText
             string[] halves = word.Split('=');
             if (halves is not [{ Length: > 0 } car, var place] || OrderText.Parse(place, specCount, out _) is not [var only])
             {
-                objection = No(PlanningWords.IsNoCarWithItsPlace(word));
+                objection = No(PlanningWords.IsNoCarWithPlace(word));
                 return null;
             }
 
             if (fits.Any(fit => Study.SamePerson(fit.Car, car)))
             {
-                objection = No(PlanningWords.CarStandsThereTwice(car));
+                objection = No(PlanningWords.CarStandsTwiceOnDay(car));
                 return null;
             }
 
@@ -46,7 +46,7 @@ public static class EnergyDayText
         int[] alone = [.. days.Index().Where(day => day.Item.Fits.Count < 2).Select(day => day.Index + 1)];
         if (alone.Length > 0)
         {
-            doubts.Add(PlanningWords.OnDayOneCarDrivesAlone(string.Join(", ", alone)));
+            doubts.Add(PlanningWords.CarDrivesAloneOnDays(string.Join(", ", alone)));
         }
 
         ImmutableList<CarFit> fits = [.. days.SelectMany(day => day.Fits)];
@@ -55,12 +55,12 @@ public static class EnergyDayText
             // a swap puts one code on at least two of the cars
             if (place.Select(fit => fit.Car.ToUpperInvariant()).Distinct().Count() < 2)
             {
-                doubts.Add(PlanningWords.PlaceStaysOnOneCar(place));
+                doubts.Add(PlanningWords.PlaceStaysOnOneCar(place.Key));
             }
         }
 
         return doubts;
     }
 
-    private static Objection No(string why) => new(why, PlanningWords.DayNamesItsCarsWithTheirPlaces);
+    private static Objection No(string why) => new(why, PlanningWords.EnergyDayForm);
 }

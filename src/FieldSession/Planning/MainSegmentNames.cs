@@ -18,8 +18,8 @@ public static class MainSegmentNames
         ArgumentNullException.ThrowIfNull(route);
         string? unknown = names.FirstOrDefault(name => !route.Any(segment => IsNamed(segment, name)));
         Segment[] found = [.. route.Where(segment => names.Any(name => IsNamed(segment, name)))];
-        objection = names.Count == 0 ? new Objection(PlanningWords.NoMainSegmentIsNamed, PlanningWords.NameOneOrMoreOfRoute)
-            : unknown is not null ? new Objection(PlanningWords.IsNoSegmentOfRoute(unknown), PlanningWords.SegmentsAre(string.Join(", ", route.Select(segment => segment.Name))))
+        objection = names.Count == 0 ? new Objection(PlanningWords.NoMainSegmentIsNamed, PlanningWords.NameSegmentsOfRoute)
+            : unknown is not null ? new Objection(PlanningWords.IsNoSegmentOfRoute(unknown), PlanningWords.SegmentsOfRouteAre(string.Join(", ", route.Select(segment => segment.Name))))
             : AgainstMeasure(found, measure);
         return objection is null ? [.. found.Select(segment => segment.Name)] : null;
     }
@@ -28,8 +28,8 @@ public static class MainSegmentNames
     public static Objection? AgainstMeasure(IEnumerable<Segment> segments, MainMeasure measure) =>
         segments.FirstOrDefault(segment => measure != MainMeasure.All && segment.Kind.IsImpact != (measure == MainMeasure.Impact)) is { } other
             ? new Objection(
-                PlanningWords.MainSegmentIsAndMain(other, other.Kind.IsImpact ? "an impact" : "a steady segment", measure),
-                PlanningWords.NameSegmentsThatMainMeasureTakes)
+                PlanningWords.MainSegmentIsNotMeasured(other, measure),
+                PlanningWords.NameSegmentsOfMainMeasure)
             : null;
 
     private static bool IsNamed(Segment segment, string name) => string.Equals(segment.Name, name.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -18,9 +18,9 @@ public static class OrderText
     public static ImmutableList<Place>? Parse(string text, int specCount, out Objection? objection)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string allowed = PlanningWords.PlacesAreAndToSuchAsR(specCount);
+        string allowed = PlanningWords.PlacesOfOrderAre(specCount);
         string[] words = text.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        objection = words.Length is 0 or > MostRuns ? new Objection(PlanningWords.OrderNamesRuns(words), PlanningWords.AndAtMostRuns(allowed, MostRuns)) : null;
+        objection = words.Length is 0 or > MostRuns ? new Objection(PlanningWords.OrderHasWrongLength(words.Length), PlanningWords.PlacesAndMostRuns(allowed, MostRuns)) : null;
         List<Place> order = [];
         foreach (string word in objection is null ? words : [])
         {

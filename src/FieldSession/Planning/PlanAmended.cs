@@ -23,7 +23,7 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
         }
 
         return study.RunOn is { } run
-            ? new Objection(PlanningWords.RunIsOn(run), PlanningWords.AmendPlanAtNextStop)
+            ? new Objection(JournalWords.RunIsOn(run), PlanningWords.AmendPlanAtNextStop)
             : PlanParts.Change(study.Plan!, What, To, study.Runs.Count > 0).Objection;
     }
 
@@ -44,7 +44,7 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(before);
-        string kind = before.Runs.Count == 0 ? PlanningWords.PlanChangedBeforeRun : PlanningWords.PlanAmendedAfterRun(before);
-        return new Echo(PlanningWords.AndFromToBecauseItStandsInReport(kind, What, From, To, Reason));
+        string kind = before.Runs.Count == 0 ? PlanningWords.PlanChangedBeforeFirstRun : PlanningWords.PlanAmendedAfterRun(before);
+        return new Echo(PlanningWords.AmendmentStandsInReport(kind, What, From, To, Reason));
     }
 }

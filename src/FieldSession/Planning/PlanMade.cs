@@ -13,7 +13,7 @@ public sealed record PlanMade(Plan Plan) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study.Stage is Stage.Empty or Stage.Planned
             ? null
-            : new Objection(PlanningWords.PlanIsFrozenOnceCodesAreSealed, PlanningWords.ChangePartOfItWithAmendWhatValue);
+            : new Objection(PlanningWords.PlanIsFrozenBySealing, PlanningWords.AmendPartOrStartAnew);
     }
 
     /// <inheritdoc/>

@@ -47,14 +47,14 @@ public static class PlanParts
         return what switch
         {
             "question" when to.Length is > 0 and <= LongestQuestion => (plan with { Question = to }, null),
-            "question" => No(PlanningWords.QuestionIsEmptyOrTooLong, PlanningWords.WriteItInToCharacters(LongestQuestion)),
+            "question" => No(PlanningWords.QuestionIsEmptyOrTooLong, PlanningWords.WriteQuestionWithin(LongestQuestion)),
             "main_measure" => Measure(plan, to),
             "main_segments" when to == NoSegments => (plan with { MainSegments = null }, null),
             "main_segments" => Segments(plan, to),
             "margin_db" => Margin(to, margin => plan with { MarginDb = margin }),
             "impact_margin_db" => Margin(to, margin => plan with { ImpactMarginDb = margin }),
             "order" => Order(plan, to, isAppendOnly),
-            _ => No(PlanningWords.IsNoPartOfPlanThatCanBeAmended(what), PlanningWords.PartsAre(string.Join(", ", Words))),
+            _ => No(PlanningWords.PartCantBeAmended(what), PlanningWords.AmendablePartsAre(string.Join(", ", Words))),
         };
     }
 
@@ -62,12 +62,12 @@ public static class PlanParts
     {
         if (!Enum.TryParse(to, ignoreCase: true, out MainMeasure measure) || !Enum.IsDefined(measure) || char.IsAsciiDigit(to[0]))
         {
-            return No(PlanningWords.IsNoMainMeasure(to), PlanningWords.ItIsSteady);
+            return No(PlanningWords.IsNoMainMeasure(to), PlanningWords.MainMeasuresAre);
         }
 
         IEnumerable<Segment> main = plan.Route.Where(segment => plan.MainSegments?.Contains(segment.Name) == true);
         return MainSegmentNames.AgainstMeasure(main, measure) is { } against
-            ? No(against.Why, PlanningWords.AmendFirstThenMeasureThenSegments)
+            ? No(against.Why, PlanningWords.AmendSegmentsAroundMeasure)
             : (plan with { MainMeasure = measure }, null);
     }
 
@@ -81,7 +81,7 @@ public static class PlanParts
     private static (Plan? Plan, Objection? Objection) Margin(string to, Func<double, Plan> changed) =>
         Typed.Number(to) is > 0 and <= LargestMarginDb and var margin
             ? (changed(margin), null)
-            : No(PlanningWords.IsNoMargin(to), PlanningWords.GiveDbAboveAndUpToSuchAs(LargestMarginDb));
+            : No(PlanningWords.IsNoMargin(to), PlanningWords.MarginRange(LargestMarginDb));
 
     private static (Plan? Plan, Objection? Objection) Order(Plan plan, string to, bool isAppendOnly)
     {
@@ -92,7 +92,7 @@ public static class PlanParts
 
         bool isAppended = order.Count > plan.Order.Count && order.Take(plan.Order.Count).SequenceEqual(plan.Order);
         return isAppendOnly && !isAppended
-            ? No(PlanningWords.RunsHaveBeenDrivenByOrder, PlanningWords.TypeWholeOrder(Now(plan, "order")))
+            ? No(PlanningWords.OrderCanOnlyGrow, PlanningWords.TypeWholeOrder(Now(plan, "order")))
             : (plan with { Order = order }, null);
     }
 

@@ -62,7 +62,7 @@ public sealed partial record TyreSize(int WidthMillimetres, int AspectPercent, d
             ? new TyreSize(Whole(1), Whole(2), double.Parse(match.Groups[3].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture))
             : null;
         bool isGood = size is { WidthMillimetres: >= 125 and <= 405, AspectPercent: >= 20 and <= 90, RimInches: >= 10 and <= 26 };
-        objection = isGood ? null : new Objection(PlanningWords.ThatIsNoSizeOfCarTyre, PlanningWords.WriteItAsOnSidewall);
+        objection = isGood ? null : new Objection(PlanningWords.IsNoTyreSize, PlanningWords.TyreSizeForm);
         return isGood ? size : null;
     }
 

@@ -38,7 +38,7 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
         Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
 
         // The last choice uncovers the count, so it can't be taken back any more.
-        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceOfInTrial(member, Trial));
+        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceInTrial(member, Trial));
     }
 
     /// <inheritdoc/>
@@ -46,7 +46,7 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
     {
         ArgumentNullException.ThrowIfNull(after);
         string next = Set <= after.ChoiceSets.Count ? $"; {Presenting.InWords(after.ChoiceSets[Set - 1])}" : "";
-        return new Echo(RatingWords.ChoseInTrialOfSet(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, next));
+        return new Echo(RatingWords.ChoiceStored(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, next));
     }
 
     private Objection? ObjectionToTrial(Study study)
@@ -60,9 +60,9 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
         return set switch
         {
             { IsComplete: true } => new Objection(
-                RatingWords.AllPlannedTrialsOfSetAreMade(set, Set), RatingWords.ItEndsByItsPlan),
-            _ when Trial != set.NextTrial => new Objection(RatingWords.TrialOfSetComesNext(set, Set, Trial), RatingWords.ChooseForThatOne),
-            _ when Place < 1 || Place > set.Terms.Places => new Objection(RatingWords.ThereIsNoPlace(Place), $"choose 1 to {set.Terms.Places}"),
+                RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
+            _ when Trial != set.NextTrial => new Objection(RatingWords.OtherTrialComesNext(set, Trial), RatingWords.ChooseForNextTrial),
+            _ when Place < 1 || Place > set.Terms.Places => new Objection(RatingWords.ThereIsNoPlaceInTrial(Place), $"choose 1 to {set.Terms.Places}"),
             _ => null,
         };
     }

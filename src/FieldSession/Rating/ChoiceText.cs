@@ -10,9 +10,9 @@ namespace FieldSession.Rating;
 public static class ChoiceText
 {
     /// <summary>How trials are planned.</summary>
-    public const string PlanForm = RatingWords.PlanOneWithTrialsSegSideTwoWhichIs;
+    public const string PlanForm = RatingWords.TrialsForm;
 
-    private const string Form = RatingWords.TypeChooseName;
+    private const string Form = RatingWords.ChoiceForm;
 
     private static string[] Places => ["first", "second", "third"];
 
@@ -32,8 +32,8 @@ public static class ChoiceText
         {
             [var chosen] => Of(person, chosen, null, study),
             [var chosen, var set] when AskedSet(set) is { } asked => Of(person, chosen, asked, study),
-            [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.AndWhereSeveralSetsAreOpenWithSet(Form)),
-            _ => Parsed.No(RatingWords.ChoiceNamesPersonAndCodeOrPlaceChosen, Form),
+            [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.ChoiceFormWithSet),
+            _ => Parsed.No(RatingWords.ChoiceNamesPersonAndPlace, Form),
         };
     }
 
@@ -66,13 +66,13 @@ public static class ChoiceText
     {
         if (set.Terms.Kind == ChoiceKind.Triangle)
         {
-            return Parsed.No(RatingWords.InTriangleOddOneIsChosenByItsPlace, RatingWords.TypeChooseOr(person));
+            return Parsed.No(RatingWords.TriangleIsChosenByPlace, RatingWords.TriangleForm(person));
         }
 
         int at = set.CodeAt(set.NextTrial, 1) == code ? 1 : set.CodeAt(set.NextTrial, 2) == code ? 2 : 0;
         return at > 0
             ? Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, at))
-            : Parsed.No(RatingWords.SetIsAboutAndNot(set, code), Form);
+            : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), Form);
     }
 
     private static ChoiceSet? SetIn(Study study, int? asked, SpecCode? code)
@@ -88,8 +88,8 @@ public static class ChoiceText
 
     private static string WhyNoSet(Study study, int? asked, SpecCode? code) => (asked, code) switch
     {
-        ({ } number, _) => RatingWords.ThereIsNoSetOfTrials2(number),
-        (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoPlannedTrialsAreAbout(one),
+        ({ } number, _) => RatingWords.ThereIsNoSetOfTrials(number),
+        (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoTrialsAreAboutCode(one),
         _ => RatingWords.NoTrialsArePlanned,
     };
 }

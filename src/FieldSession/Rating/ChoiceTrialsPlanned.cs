@@ -34,7 +34,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     {
         ArgumentNullException.ThrowIfNull(after);
         string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
-        return new Echo(RatingWords.SetTrialsOr(after, Presentations.Count, Terms.First, Terms.Second, Terms.Question, where, Terms.Side));
+        return new Echo(RatingWords.TrialsPlanned(after, Presentations.Count, Terms, where));
     }
 
     private Objection? ObjectionToCodes(Study study)
@@ -44,20 +44,20 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
         if (strangers.Length > 0 || Terms.First == Terms.Second)
         {
             return new Objection(
-                strangers.Length > 0 ? RatingWords.IsNoCodeOfThisStudy(strangers) : RatingWords.ChoiceNeedsTwoCodes,
-                RatingWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
+                strangers.Length > 0 ? JournalWords.IsNoCodeOfStudy(strangers[0]) : RatingWords.ChoiceNeedsTwoCodes,
+                JournalWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
         }
 
         return ObjectionToSegment(study) ?? ObjectionToExpected();
     }
 
     private Objection? ObjectionToSegment(Study study) => Terms.Segment is { } segment && (segment < 1 || segment > study.Plan!.Route.Count)
-        ? new Objection(RatingWords.ThereIsNoSegment(segment), RatingWords.RouteHasSegmentsTo(study))
+        ? new Objection(JournalWords.ThereIsNoSegment(segment), JournalWords.RouteHasSegmentsTo(study))
         : null;
 
     private Objection? ObjectionToExpected() =>
         Terms.Expected is { } expected && expected != Terms.First && expected != Terms.Second
-            ? new Objection(RatingWords.IsNotOneOfPair(expected), RatingWords.ExpectOrOrSaySideTwo(Terms.First, Terms.Second))
+            ? new Objection(RatingWords.CodeIsNotOfPair(expected), RatingWords.SidesOfPairAre(Terms.First, Terms.Second))
             : null;
 
     // With too few trials not even all right reaches 5 %; such a set could only ever say "not tested enough".
@@ -72,7 +72,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
         return Presentations.Count < fewest || Presentations.Count > MostTrials
             ? new Objection(
                 $"{Presentations.Count} trials {(Presentations.Count < fewest ? "can never reach 5 %" : "are more than anyone sits through")}",
-                RatingWords.PlanToSizeTellsWhatNumber(fewest, MostTrials))
+                RatingWords.NumberOfTrialsCanBe(fewest, MostTrials))
             : null;
     }
 
@@ -82,6 +82,6 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     private Objection? ObjectionToOpenSet(Study study) =>
         study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment
             && string.Equals(set.Terms.Question, Terms.Question, StringComparison.OrdinalIgnoreCase)) is { } open
-            ? new Objection(RatingWords.SetAsksThisAlreadyAndIsNotAtIts(open), RatingWords.MakeItsTrialsToFirst(open))
+            ? new Objection(RatingWords.SetAsksThisAlready(open), RatingWords.FinishOpenSetFirst(open))
             : null;
 }

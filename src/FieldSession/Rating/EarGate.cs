@@ -13,7 +13,7 @@ public static class EarGate
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run
-            ? new Objection(RatingWords.RunIsOnAtStop(run, what), RatingWords.FinishRunOrTypeEndStop)
+            ? new Objection(RatingWords.RunIsOnRateAtStop(run, what), RatingWords.StopAndParkFirst)
             : null);
     }
 
@@ -22,7 +22,7 @@ public static class EarGate
     {
         ArgumentNullException.ThrowIfNull(study);
         return MemberIn(study, person) is null
-            ? new Objection(RatingWords.IsNotInCrew(person), RatingWords.CrewIs(string.Join(", ", study.Plan!.Crew.Select(m => m.Name))))
+            ? new Objection(JournalWords.IsNotInCrew(person), JournalWords.CrewIs(string.Join(", ", study.Plan!.Crew.Select(m => m.Name))))
             : null;
     }
 

@@ -19,7 +19,7 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study.LastRun?.LastReading is { } reading
             ? Twice(reading.Extras)
-            : new Objection(RatingWords.ThereIsNoReadingThatItBelongsTo, RatingWords.TypeReadingFirst));
+            : new Objection(RatingWords.NoReadingForExtra, RatingWords.ReadingBeforeExtra));
     }
 
     /// <inheritdoc/>
@@ -49,8 +49,8 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
         string?[] parts =
         [
             CDb is { } c ? $"{c:0.0#} dB(C)" : null,
-            Band200Db is { } l200 ? RatingWords.DbAtHz(l200) : null,
-            Band250Db is { } l250 ? RatingWords.DbAtHz2(l250) : null,
+            Band200Db is { } l200 ? RatingWords.LevelInBand(l200, 200) : null,
+            Band250Db is { } l250 ? RatingWords.LevelInBand(l250, 250) : null,
             Recording is { } recording ? $"recording {recording}" : null,
         ];
         string where = after.LastRun?.LastReading is { } reading && after.Plan is { } plan ? $" on {reading.Segment} {plan.Route[reading.Segment - 1].Name}" : "";
@@ -67,6 +67,6 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
             ("rec", Recording is not null && noted?.Recording is not null),
         ];
         string? twice = parts.FirstOrDefault(part => part.Both).Name;
-        return twice is null ? null : new Objection(RatingWords.IsNotedForThisReadingAlready(twice), RatingWords.UTakesItBackWhileItIsLast);
+        return twice is null ? null : new Objection(RatingWords.ExtraIsNotedAlready(twice), RatingWords.UndoWhileLast);
     }
 }

@@ -6,7 +6,7 @@ namespace FieldSession.Rating;
 /// <summary>Reads <c>extra c=74.2 l200=60.1 l250=58 rec=take12</c>; any part can be left away.</summary>
 public static class ExtraText
 {
-    private const string Form = RatingWords.TypeExtraRecWithPartsYouHave;
+    private const string Form = RatingWords.ExtraForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -22,7 +22,7 @@ public static class ExtraText
         {
             if (Read(extra, word) is not { } read)
             {
-                return Parsed.No(RatingWords.IsNoPartSuchAsToDb(word), Form);
+                return Parsed.No(RatingWords.IsNoPartOfExtra(word), Form);
             }
 
             extra = read;

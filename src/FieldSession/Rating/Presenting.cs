@@ -15,6 +15,6 @@ public static class Presenting
         }
 
         IEnumerable<string> codes = Enumerable.Range(1, set.Terms.Places).Select(place => set.CodeAt(set.NextTrial, place).Digits);
-        return RatingWords.TrialOfFirst(set, string.Join(", then ", codes));
+        return RatingWords.NextTrialPresents(set, string.Join(", then ", codes));
     }
 }

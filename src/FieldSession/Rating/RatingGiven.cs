@@ -37,7 +37,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         // Once the others' numbers are uncovered, nobody may take the own one back and give another.
         return RatingCover.IsOpen(rated, rating)
             ? rated with { Undoables = [] }
-            : rated.Undoably(study, mark, RatingWords.RatingOfBy(Attribute, member));
+            : rated.Undoably(study, mark, RatingWords.RatingOfAttributeBy(Attribute, member));
     }
 
     /// <inheritdoc/>
@@ -45,26 +45,26 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
     {
         ArgumentNullException.ThrowIfNull(after);
         string[] open = after.LastRun is { } run ? [.. RatingCover.StillToRate(after, run.Number, Attribute).Select(m => m.Name)] : [];
-        string cover = open.Length > 0 ? RatingWords.AndCoveredUntilStoredItToo(string.Join(" and ", open)) : RatingWords.AndAllHaveStoredIt;
-        return new Echo(RatingWords.RatedOfRun(EarGate.MemberIn(after, Person)?.Name ?? Person, Attribute, after, cover));
+        string cover = open.Length > 0 ? RatingWords.RatingCoveredUntil(string.Join(" and ", open)) : RatingWords.AllHaveStoredRating;
+        return new Echo(RatingWords.RatingStored(EarGate.MemberIn(after, Person)?.Name ?? Person, Attribute, after, cover));
     }
 
     private Objection? ObjectionToRun(Study study)
     {
         if (study.LastRun is not { } run)
         {
-            return new Objection(RatingWords.NothingHasBeenDriven, RatingWords.RatingBelongsToRunJustDriven);
+            return new Objection(JournalWords.NothingHasBeenDriven, RatingWords.RatingBelongsToLastRun);
         }
 
         if (Code is { } code && code != run.Code)
         {
             return new Objection(
-                study.Runs.Any(r => r.Code == code) ? RatingWords.LastRunWasOnNotOn(run, code) : RatingWords.HasNotBeenDriven(code),
-                RatingWords.RateNowAndAnotherCodeAtStop(run));
+                study.Runs.Any(r => r.Code == code) ? RatingWords.LastRunWasOnOtherCode(run, code) : RatingWords.CodeIsNotDriven(code),
+                RatingWords.RateLastCodeNow(run));
         }
 
         return RatingCover.IsClosed(study, run.Number)
-            ? new Objection(RatingWords.RatingsOfRunAreClosed(run), RatingWords.RateAtStopAfterNextRun)
+            ? new Objection(RatingWords.RatingsAreClosed(run), RatingWords.RateAfterNextRun)
             : null;
     }
 
@@ -73,11 +73,11 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         string[] names = [.. RatedAttribute.Of(study.Plan).Select(a => a.Name)];
         if (!names.Contains(Attribute))
         {
-            return new Objection(RatingWords.IsNotRatedInThisStudy(Attribute), RatingWords.AttributesAre(string.Join(", ", names)));
+            return new Objection(RatingWords.AttributeIsNotRated(Attribute), RatingWords.AttributesAre(string.Join(", ", names)));
         }
 
         return IsGiven(study, study.LastRun!)
-            ? new Objection(RatingWords.HasRatedOfRunAlready(Person, Attribute, study), RatingWords.ItStandsUTakesItBack)
+            ? new Objection(RatingWords.PersonHasRatedAlready(Person, Attribute, study.LastRun!), RatingWords.RatingStands)
             : null;
     }
 
@@ -85,13 +85,13 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
     {
         if (!Score.IsScore(Score.Points))
         {
-            return new Objection(RatingWords.IsOffScale(Score), RatingText.Scale);
+            return new Objection(RatingWords.ScoreIsOffScale(Score), RatingText.Scale);
         }
 
         return study.LastRun!.Code == study.ReferenceCode && Score != Score.Anchor
             ? new Objection(
-                RatingWords.BracketsOthersAndStandsAtForEveryAttribute(study),
-                RatingWords.RateOtherCodesAgainstItNothing(study))
+                RatingWords.ReferenceStandsAtAnchor(study),
+                RatingWords.RateOthersAgainstReference(study))
             : null;
     }
 

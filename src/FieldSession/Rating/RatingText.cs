@@ -11,9 +11,9 @@ namespace FieldSession.Rating;
 public static class RatingText
 {
     /// <summary>The scale in a sentence.</summary>
-    public const string Scale = RatingWords.GiveToInQuarterPoints;
+    public const string Scale = RatingWords.ScoreForm;
 
-    private const string Form = RatingWords.TypeRateNameAttribute;
+    private const string Form = RatingWords.RatingForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -32,7 +32,7 @@ public static class RatingText
 
         string[] plain = [.. words.Skip(1).Where(w => !w.Contains('=', StringComparison.Ordinal))];
         return plain.Length < 3
-            ? Parsed.No(RatingWords.RatingNamesPerson, Form)
+            ? Parsed.No(RatingWords.RatingNamesPersonAttributeScore, Form)
             : Of(plain, [.. words.Skip(1).Where(w => w.Contains('=', StringComparison.Ordinal))], study);
     }
 
@@ -44,12 +44,12 @@ public static class RatingText
         {
             return Parsed.No(
                 RatingWords.CallsNoAttribute(attribute),
-                RatingWords.AttributesAre2(string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name))));
+                RatingWords.AttributesAre(string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name))));
         }
 
         if (Typed.Number(plain[^1]) is not { } points || !Score.IsScore(points))
         {
-            return Parsed.No(RatingWords.IsOffScale2(plain), Scale);
+            return Parsed.No(RatingWords.TypedIsOffScale(plain[^1]), Scale);
         }
 
         RatingGiven rating = new(string.Join(' ', plain[..name]), rated.Name, new Score(points));
@@ -57,7 +57,7 @@ public static class RatingText
         {
             if (With(rating, word) is not { } more)
             {
-                return Parsed.No(RatingWords.IsNoPartOfRating(word), RatingWords.AndWhereItIsNeededWithSeatRearOrCode(Form));
+                return Parsed.No(RatingWords.IsNoPartOfRating(word), RatingWords.RatingFormWithSeat);
             }
 
             rating = more;

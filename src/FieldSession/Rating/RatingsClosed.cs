@@ -9,8 +9,8 @@ public sealed record RatingsClosed : Entry
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => EarGate.ObjectionIn(study, "ratings") ?? (study.LastRun switch
     {
-        null => new Objection(RatingWords.NothingHasBeenDriven, RatingWords.RatingsAreClosedAfterRun),
-        { } run when RatingCover.IsClosed(study, run.Number) => new Objection(RatingWords.RatingsOfRunAreClosedAlready(run), "go on"),
+        null => new Objection(JournalWords.NothingHasBeenDriven, RatingWords.RatingsAreClosedAfterRun),
+        { } run when RatingCover.IsClosed(study, run.Number) => new Objection(RatingWords.RatingsAreClosedAlready(run), "go on"),
         _ => null,
     });
 
@@ -27,6 +27,6 @@ public sealed record RatingsClosed : Entry
     public override Echo EchoIn(Study before, Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return new Echo(RatingWords.RatingsOfRunClosedAndUncovered(after));
+        return new Echo(RatingWords.RatingsClosedAndUncovered(after));
     }
 }

@@ -25,12 +25,12 @@ public static class TrialsText
 
         if (words.Length < 4 || SpecCode.Parse(words[1]) is not { } first || SpecCode.Parse(words[2]) is not { } second)
         {
-            return Parsed.No(RatingWords.TrialsNamePairOfCodesAndTheirNumber, ChoiceText.PlanForm);
+            return Parsed.No(RatingWords.TrialsNamePairAndNumber, ChoiceText.PlanForm);
         }
 
         string[] named = [.. words.Skip(3).TakeWhile(w => w.Contains('=', StringComparison.Ordinal))];
         string question = string.Join(' ', words.Skip(3 + named.Length)).TrimEnd('?');
-        ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? RatingWords.WhichIsLouder : question, null, null, Subtle);
+        ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? RatingWords.UsualQuestion : question, null, null, Subtle);
         return Of(terms, named, study);
     }
 
@@ -49,7 +49,7 @@ public static class TrialsText
             }
             else
             {
-                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.AndSideIsTwoOrCode);
+                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.TrialsFormWithAllParts);
             }
         }
 

@@ -69,17 +69,17 @@ public sealed class KeySheet
     {
         if (SealableText.FaultIn(StudyName) is string fault)
         {
-            return SealingWords.StudysNameCantBeSealed(fault);
+            return SealingWords.StudyNameCantBeSealed(fault);
         }
 
-        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : SealingWords.NonceIsHexDigits);
+        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : SealingWords.NonceForm);
     }
 
     private string? FaultInCodes()
     {
         if (Places.Count is < SpecList.Fewest or > SpecList.Most)
         {
-            return SealingWords.KeyHoldsToCodes;
+            return SealingWords.KeyHoldsTwoToNineCodes;
         }
 
         return Places.Any(place => SpecCode.Parse(place.Code.Digits) is null) ? SealingWords.CodeIsThreeDigits

@@ -13,7 +13,7 @@ public static class SealableText
     public const int Longest = 60;
 
     /// <summary>What is allowed, in words for the custodian and the crew.</summary>
-    public const string Allowed = SealingWords.ToVisibleCharactersWithoutAnd;
+    public const string Allowed = SealingWords.SealableCharacters;
 
     /// <summary>What stands against a word, without repeating it; null: nothing.</summary>
     public static string? FaultIn(string word)
@@ -21,17 +21,17 @@ public static class SealableText
         ArgumentNullException.ThrowIfNull(word);
         if (string.IsNullOrWhiteSpace(word))
         {
-            return SealingWords.ItIsEmpty;
+            return SealingWords.WordIsEmpty;
         }
 
         if (word.EnumerateRunes().Count() > Longest)
         {
-            return SealingWords.ItIsTooLong;
+            return SealingWords.WordIsTooLong;
         }
 
         return word.AsSpan().ContainsAny('|', '=')
-            ? SealingWords.ItHoldsOr
-            : IsVisible(word) ? null : SealingWords.ItHoldsInvisibleOrBrokenCharacter;
+            ? SealingWords.WordHoldsSeparator
+            : IsVisible(word) ? null : SealingWords.WordHoldsUnseenCharacter;
     }
 
     /// <summary>Whether every character of a text can be seen: no control character, line break, or broken character.</summary>

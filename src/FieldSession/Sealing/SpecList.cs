@@ -64,15 +64,15 @@ public sealed class SpecList
     {
         if (SealableText.FaultIn(name) is string fault)
         {
-            return new Objection(SealingWords.LineIsNoSpecName(number, fault), SealingWords.SpecNameIsOneLine);
+            return new Objection(SealingWords.LineIsNoSpecName(number, fault), SealingWords.SpecNameForm);
         }
 
         return lines.TryGetValue(name, out int earlier)
-            ? new Objection(SealingWords.LinesAndHoldSameSpecName(earlier, number), SealingWords.GiveEachSpecNameOfItsOwn)
+            ? new Objection(SealingWords.LinesHoldSameSpecName(earlier, number), SealingWords.GiveEachSpecNameOfItsOwn)
             : null;
     }
 
     private static Objection? ObjectionToCount(int count, int wanted) => count == wanted && count is >= Fewest and <= Most
         ? null
-        : new Objection(SealingWords.ListHoldsSpecNames(count, wanted), SealingWords.WriteOneSpecNameLine(Fewest, Most));
+        : new Objection(SealingWords.ListHasWrongCount(count, wanted), SealingWords.SpecListForm(Fewest, Most));
 }

@@ -22,11 +22,11 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? study switch
         {
-            { RunOn: { } run } => new Objection(SealingWords.RunIsOn(run), SealingWords.SealNewFittingAtNextStop),
+            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), SealingWords.SealNewFittingAtNextStop),
             { Fitting: { } fitting } when !study.DrivenCodes.Any(fitting.Codes.Contains) => new Objection(
-                SealingWords.StudyIsSealedAlready, SealingWords.ItsCodesStand),
+                SealingWords.SealedCodesAreNotDriven, SealingWords.DriveSealedCodes),
             { Fittings.Count: 0, Runs.Count: > 0 } => new Objection(
-                SealingWords.RunsHaveBeenDrivenWithoutSealedCodes, SealingWords.StartNewStudyToDriveBlind),
+                SealingWords.DrivenWithoutSealedCodes, SealingWords.StartNewStudyToDriveBlind),
             _ => null,
         };
     }
@@ -43,20 +43,19 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     {
         ArgumentNullException.ThrowIfNull(after);
         string codes = string.Join(", ", Codes.OrderBy(c => c.Digits, StringComparer.Ordinal));
-        string next = after.CodeAsked is { } asked ? SealingWords.AndOrderGoesOnWith(asked) : "";
-        return new Echo(after.Fittings.Count == 1 ? $"sealed: codes {codes}" : SealingWords.SealedFittingHasNewCodes(after, codes, next));
+        return new Echo(after.Fittings.Count == 1 ? $"sealed: codes {codes}" : SealingWords.FittingSealed(after.Fittings.Count, codes, after.CodeAsked));
     }
 
     private Objection? ObjectionToCodes(Study study)
     {
         if (Codes.Count != study.Plan!.SpecCount)
         {
-            return new Objection(SealingWords.CodesWereDrawn(Codes.Count, study.Plan.SpecCount), SealingWords.DrawOneCodeForEachSpec);
+            return new Objection(SealingWords.WrongNumberOfCodesDrawn(Codes.Count, study.Plan.SpecCount), SealingWords.DrawOneCodeForEachSpec);
         }
 
         SpecCode[] earlier = [.. study.Codes];
         return Codes.Any(code => earlier.Any(other => !CodeLot.Differ(code, other)))
-            ? new Objection(SealingWords.CodeIsLikeOneOfEarlierFitting, SealingWords.DrawCodesThatDifferFromAllEarlierOnes)
+            ? new Objection(SealingWords.CodeIsLikeEarlierOne, SealingWords.DrawCodesUnlikeEarlierOnes)
             : null;
     }
 }

@@ -61,7 +61,7 @@ public sealed record Plan
     public ImmutableList<string> Attributes { get; init; } = [];
 
     /// <summary>The sentence that the crew confirms at each run's start: windows, fan, mode of drive, meter settings.</summary>
-    public string Protocol { get; init; } = StateWords.WindowsAndVentsShut;
+    public string Protocol { get; init; } = StateWords.UsualProtocol;
 
     /// <summary>What the calibrator gives, dB; 94 or 114 is usual.</summary>
     public double CalibratorDb { get; init; } = 94.0;

@@ -11,7 +11,7 @@ public static class SpoiltCauses
         (SpoiltCause.Traffic, 't', "traffic", "traffic"),
         (SpoiltCause.Wind, 'w', "wind", "wind gust"),
         (SpoiltCause.Speed, 's', "speed", "speed off"),
-        (SpoiltCause.Road, 'r', "road", StateWords.RoadWorksDebrisWetPatch),
+        (SpoiltCause.Road, 'r', "road", StateWords.RoadThatSpoilsReading),
         (SpoiltCause.Noise, 'n', "noise", "noise inside"),
         (SpoiltCause.EntryDoubt, 'e', "entry", "entry doubt"),
     ];

@@ -3,7 +3,7 @@ namespace FieldSession.State;
 /// <summary>What is said of parts of a study.</summary>
 internal static class StateWords
 {
-    public const string WindowsAndVentsShut = "windows and vents shut, fan off, meter A and F, same mode of drive, speed by GPS";
+    public const string UsualProtocol = "windows and vents shut, fan off, meter A and F, same mode of drive, speed by GPS";
     public const string LowRumbleOfRoughSurface = "the low rumble of a rough surface";
     public const string HollowNoteAfterBump = "a hollow note after a bump, as from a pipe";
     public const string SteadyToneThatClimbsWithSpeed = "a steady tone that climbs with the speed";
@@ -17,5 +17,5 @@ internal static class StateWords
     public const string WeightOfWheelInHand = "the weight of the wheel in the hand";
     public const string WhetherMoreWheelGivesEvenlyMoreTurn = "whether more wheel gives evenly more turn";
     public const string HowFastItIsCalmAfterChangeOfLane = "how fast it is calm after a change of lane";
-    public const string RoadWorksDebrisWetPatch = "road: works, debris, wet patch";
+    public const string RoadThatSpoilsReading = "road: works, debris, wet patch";
 }
