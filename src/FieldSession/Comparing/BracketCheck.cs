@@ -29,23 +29,23 @@ public sealed record BracketCheck(
         string name = $"bracket {Bracket.Number} (runs {string.Join(", ", Bracket.Runs.Select(run => run.Number))})";
         if (Math.Abs(RepeatDb ?? 0) > limits.Of(FurtherLimits.RepeatWarn))
         {
-            string isVoid = IsVoid(limits) ? ComparingWords.MoreThanDb(limits, Bracket.Number) : ComparingWords.LookForWhatChanged;
-            yield return ComparingWords.AndControlRepeatsDbApart(name, RepeatDb, isVoid);
+            string isVoid = IsVoid(limits) ? ComparingWords.VoidDriveAgain(limits, Bracket.Number) : ComparingWords.LookForWhatChanged;
+            yield return ComparingWords.ControlRepeatsApart(name, RepeatDb, isVoid);
         }
 
         if (AirSpreadCelsius > limits.Of(FurtherLimits.AirSpread))
         {
-            yield return ComparingWords.AndAirChangedByDegc(name, AirSpreadCelsius, AirSpreadCelsius * DbPerCelsius);
+            yield return ComparingWords.AirChangedInBracket(name, AirSpreadCelsius, AirSpreadCelsius * DbPerCelsius);
         }
 
         if (LongestGapMinutes > limits.Of(FurtherLimits.BracketGap))
         {
-            yield return ComparingWords.AndMinBetweenTwoOfItsRuns(name, LongestGapMinutes);
+            yield return ComparingWords.LongGapBetweenRuns(name, LongestGapMinutes);
         }
 
         foreach ((int run, double share) in SpoiltShares.Where(share => 100 * share.Value > limits.Of(FurtherLimits.SpoiltShare)))
         {
-            yield return ComparingWords.AndOfRunIsSpoilt(name, share, run, Bracket.Number);
+            yield return ComparingWords.RunLargelySpoilt(name, share, run, Bracket.Number);
         }
     }
 

@@ -45,13 +45,13 @@ internal static class DayCounts
         CodeReadings least = codes.MinBy(code => code.Spoilt)!;
         if (most.Spoilt >= ManySpoilt && most.Spoilt >= 2 * least.Spoilt)
         {
-            yield return ComparingWords.HasSpoiltReadings(most, least);
+            yield return ComparingWords.SpoiltReadingsDifferByCode(most, least);
         }
 
         CodeReadings[] wide = [.. codes.Where(code => code.MeanWidthDb is not null).OrderBy(code => code.MeanWidthDb)];
         if (wide.Length > 1 && wide[^1].MeanWidthDb - wide[0].MeanWidthDb > WidthThatMattersDb)
         {
-            yield return ComparingWords.DisplayWanderedOverDbOnAndDbOnFinding(wide);
+            yield return ComparingWords.DisplayWanderedUnevenly(wide);
         }
     }
 

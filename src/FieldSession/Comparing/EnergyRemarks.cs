@@ -10,11 +10,11 @@ internal static class EnergyRemarks
     [
         .. Pairing(stretches, model),
         .. stretches.Where(s => s.DistanceKm < terms.DistanceShortKm)
-            .Select(s => ComparingWords.AndKmLessThanShortWaysWeigh(Where(s), Number(s.DistanceKm), Number(terms.DistanceShortKm))),
+            .Select(s => ComparingWords.StretchIsShort(Where(s), Number(s.DistanceKm), Number(terms.DistanceShortKm))),
         .. stretches.Where(s => s.ChargeUsedPercent < terms.ChargeLeastPercent)
-            .Select(s => ComparingWords.AndOfChargeUsed(Where(s), Number(s.ChargeUsedPercent!.Value), Number(terms.ChargeLeastPercent))),
+            .Select(s => ComparingWords.LittleChargeUsed(Where(s), Number(s.ChargeUsedPercent!.Value), Number(terms.ChargeLeastPercent))),
         .. stretches.Where(s => s.WindMetresPerSecond > terms.WindWarnMetresPerSecond)
-            .Select(s => ComparingWords.AndMeanWindAbove(Where(s), Number(s.WindMetresPerSecond!.Value), Number(terms.WindWarnMetresPerSecond))),
+            .Select(s => ComparingWords.MeanWindIsStrong(Where(s), Number(s.WindMetresPerSecond!.Value), Number(terms.WindWarnMetresPerSecond))),
         .. MixedSources(stretches),
     ];
 
@@ -24,8 +24,8 @@ internal static class EnergyRemarks
         (bool Holds, string Words)[] all =
         [
             (line.Obstacle == EnergyObstacle.Driver, ComparingWords.EachCodeHadItsOwnDriver),
-            (line.ResolutionApplied, ComparingWords.DaysAgreeBetterThanStepOfDisplayAllows),
-            (line.StandardError == 0, ComparingWords.NoScatterSeenAtThisDisplayResolution),
+            (line.ResolutionApplied, ComparingWords.DaysAgreeBetterThanDisplayStep),
+            (line.StandardError == 0, ComparingWords.NoScatterNoInterval),
         ];
         return [.. all.Where(remark => remark.Holds).Select(remark => remark.Words)];
     }
@@ -34,17 +34,17 @@ internal static class EnergyRemarks
     {
         if (!model.IsPaired)
         {
-            yield return ComparingWords.DaysNotComparable;
+            yield return ComparingWords.NoCarsSideBySide;
             yield return model.TemperaturesKnown
-                ? ComparingWords.StraightInfluenceOfAirTemperatureIsTakenOut
-                : ComparingWords.AirTemperatureIsNotKnownForEveryStretch;
+                ? ComparingWords.AirTemperatureIsTakenOut
+                : ComparingWords.AirTemperatureNotKnownThroughout;
             yield break;
         }
 
         string[] alone = [.. stretches.Except(model.Counted).Select(Where)];
         if (alone.Length > 0)
         {
-            yield return ComparingWords.NotComparableBecauseNoOtherCar(string.Join("; ", alone));
+            yield return ComparingWords.StretchesDrivenAlone(string.Join("; ", alone));
         }
     }
 
@@ -52,10 +52,10 @@ internal static class EnergyRemarks
     {
         int byCharge = stretches.SelectMany(s => s.Legs).Count(leg => leg.ChargeUsedPercent is not null);
         bool isMixed = byCharge > 0 && byCharge < stretches.Sum(s => s.Legs.Count);
-        return isMixed ? [ComparingWords.EnergyByMeterAndByStateOfCharge] : [];
+        return isMixed ? [ComparingWords.MeterAndStateOfChargeMixed] : [];
     }
 
-    private static string Where(EnergyStretch stretch) => ComparingWords.DayCarOn(stretch);
+    private static string Where(EnergyStretch stretch) => ComparingWords.NameOfStretch(stretch);
 
     private static string Number(double number) => number.ToString("0.#", CultureInfo.CurrentCulture);
 }

@@ -11,15 +11,15 @@ internal static class EnergyVerdict
 
     private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) => line switch
     {
-        { Obstacle: EnergyObstacle.NotDriven } => ComparingWords.NotComparableCodeWasNotDriven,
-        { Obstacle: EnergyObstacle.NeverTogether } => ComparingWords.NotComparableNoDaysLeadFromOneCode,
-        { Obstacle: EnergyObstacle.Car } => ComparingWords.NotComparableTyresAndCarCannot,
-        { Obstacle: EnergyObstacle.Driver } => ComparingWords.NotComparableTyresAndDriverCannot,
-        _ when !model.IsPaired => ComparingWords.DaysAreNotComparable,
+        { Obstacle: EnergyObstacle.NotDriven } => ComparingWords.CodeNotDrivenBesideAnother,
+        { Obstacle: EnergyObstacle.NeverTogether } => ComparingWords.NoDaysLeadBetweenCodes,
+        { Obstacle: EnergyObstacle.Car } => ComparingWords.TyresAndCarNotSeparated,
+        { Obstacle: EnergyObstacle.Driver } => ComparingWords.TyresAndDriverNotSeparated,
+        _ when !model.IsPaired => ComparingWords.NoSecondCarBeside,
         { UnitVariance: null } => ComparingWords.TooFewDaysForAnyInterval,
-        { Df: < EnergyModel.LeastDf } => ComparingWords.TooFewDays,
-        _ when estimate is { StandardError: 0 } => ComparingWords.NoScatterSeenAtThisDisplayResolution2,
-        _ => terms.PlanComplete ? null : ComparingWords.PlannedEnergyDaysAreNotDrivenToTheir,
+        { Df: < EnergyModel.LeastDf } => ComparingWords.TooFewDaysToTrust,
+        _ when estimate is { StandardError: 0 } => ComparingWords.NoScatterSeen,
+        _ => terms.PlanComplete ? null : ComparingWords.EnergyDaysNotFinished,
     };
 
     private static string Words(EnergyEstimate estimate, double marginPercent)

@@ -11,8 +11,8 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
     private static (string Name, Func<Extras, double?> Part)[] Parts =>
     [
         ("dB(C)", extras => extras.CDb),
-        (ComparingWords.DbAtHz, extras => extras.Band200Db),
-        (ComparingWords.DbAtHz2, extras => extras.Band250Db),
+        (ComparingWords.LevelAt200Hz, extras => extras.Band200Db),
+        (ComparingWords.LevelAt250Hz, extras => extras.Band250Db),
     ];
 
     /// <summary>The kinds of which anything was noted. A spoilt reading's extras are spoilt with it.</summary>

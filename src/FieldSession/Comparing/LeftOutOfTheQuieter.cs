@@ -26,7 +26,7 @@ internal static class LeftOutOfTheQuieter
     }
 
     private static string Words(string quieter) =>
-        ComparingWords.DifferenceHangsOnReadingsLeftOutOfQuieter(quieter);
+        ComparingWords.DifferenceHangsOnReadingsLeftOut(quieter);
 
     /// <summary>The valid levels, but the code's own spoilt ones put back; null: it has none in the class.</summary>
     private static double[]? PutBack(DayTable table, MeasureClass? measureClass, int code)

@@ -24,7 +24,7 @@ public static class OrderDoubts
             .Where(place => !order.Contains(place)).Select(place => ComparingWords.PlaceIsNeverDriven(place)));
         if (order.Count > 0 && !(order[0].IsReference && order[^1].IsReference))
         {
-            doubts.Add(ComparingWords.OrderDoesNotBeginAndEndWithRuns);
+            doubts.Add(ComparingWords.OrderNotFramedByReference);
         }
 
         foreach (Place place in Candidates(order))
@@ -64,7 +64,7 @@ public static class OrderDoubts
         int brackets = BracketsOf(order, place);
         return brackets >= BracketsWanted
             ? null
-            : ComparingWords.PlaceStandsInFromToOrMoreLet(place, brackets, brackets == 1 ? "" : "s", BracketsWanted);
+            : ComparingWords.PlaceInTooFewBrackets(place, brackets, brackets == 1 ? "" : "s", BracketsWanted);
     }
 
     private static string? DoubtOfDrift(IReadOnlyList<Place> order, Place place)

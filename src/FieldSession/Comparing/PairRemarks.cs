@@ -11,12 +11,12 @@ internal static class PairRemarks
         List<string> remarks = pair is null ? [WhyNoPair(view)] : [.. OfModel(pair), .. OfOrder(pair, table)];
         if (view.Counted.RunsOut.Length > 0)
         {
-            remarks.Add(ComparingWords.NotCountedBecauseTooFewOfTheir(string.Join(", ", view.Counted.RunsOut)));
+            remarks.Add(ComparingWords.RunsNotCounted(string.Join(", ", view.Counted.RunsOut)));
         }
 
         if (view.Counted.SegmentsOut.Length > 0)
         {
-            remarks.Add(ComparingWords.NotComparedBecauseNotEveryCode(string.Join(", ", view.Counted.SegmentsOut)));
+            remarks.Add(ComparingWords.SegmentsNotCompared(string.Join(", ", view.Counted.SegmentsOut)));
         }
 
         return remarks;
@@ -24,8 +24,8 @@ internal static class PairRemarks
 
     private static string WhyNoPair(ClassView view) => view.Counted switch
     {
-        { Codes.Length: 0 } => ComparingWords.NoRunHasValidLevelsOnHalfOfThese,
-        { Segments.Length: 0 } => ComparingWords.NoSegmentHasValidLevelOnEveryCode,
+        { Codes.Length: 0 } => ComparingWords.NoRunReadOnEnoughSegments,
+        { Segments.Length: 0 } => ComparingWords.NoSegmentReadOnEveryCode,
         _ => ComparingWords.FewerThanTwoCodesToCompare,
     };
 
@@ -34,15 +34,15 @@ internal static class PairRemarks
         Scatter scatter = pair.Model.Scatter;
         (bool Holds, string Words)[] all =
         [
-            (pair.ConfoundedWith is not null, ComparingWords.CodeAndCannotBeToldApart(pair)),
-            (pair.Model.Runs.Length == pair.Model.Counted.Codes.Length, ComparingWords.NotBracketedNoCodeWasDriven),
-            (scatter is { NuRun: 1, PriorUsed: false }, ComparingWords.OneComparisonOfLikeWithLikeOnlyInterval),
+            (pair.ConfoundedWith is not null, ComparingWords.CodeNotToldApart(pair)),
+            (pair.Model.Runs.Length == pair.Model.Counted.Codes.Length, ComparingWords.NotBracketed),
+            (scatter is { NuRun: 1, PriorUsed: false }, ComparingWords.OneComparisonOfLikeOnly),
             (scatter.RougherThanArchive, ComparingWords.TodayIsRougherThanArchive),
-            (scatter.PriorUsed, ComparingWords.WithRepeatabilityFromEarlierDays(scatter)),
+            (scatter.PriorUsed, ComparingWords.RepeatabilityFromEarlierDays(scatter)),
             (scatter.FloorApplied, ComparingWords.RunsAgreeBetterThanReadingsAllow),
-            (pair.Overall.StandardErrorDb == 0, ComparingWords.NoScatterSeenAtThisDisplayResolution),
-            (pair.Model.Design.Parallel, ComparingWords.RunsSideBySideAreComparedWithinTheir),
-            (pair.Model.Design.DriftColumn is not null, ComparingWords.StraightDriftOverDayIsTakenOut),
+            (pair.Overall.StandardErrorDb == 0, ComparingWords.NoScatterNoInterval),
+            (pair.Model.Design.Parallel, ComparingWords.SideBySideComparedWithinSlot),
+            (pair.Model.Design.DriftColumn is not null, ComparingWords.StraightDriftIsTakenOut),
         ];
         return all.Where(remark => remark.Holds).Select(remark => remark.Words);
     }
@@ -51,7 +51,7 @@ internal static class PairRemarks
     {
         if (!table.TimesKnown)
         {
-            yield return ComparingWords.NoTimesRunsCountAsEqually;
+            yield return ComparingWords.NoTimesKnown;
         }
 
         if (pair.Model.Design.Parallel || pair.Model.Design.DriftColumn is not null || pair.Model.Runs.Length == 2)
@@ -61,11 +61,11 @@ internal static class PairRemarks
 
         if (IsOneAfterTheOther(pair))
         {
-            yield return ComparingWords.OneCodeWasDrivenAfterOther;
+            yield return ComparingWords.OneCodeAfterTheOther;
         }
         else if (table.TimesKnown && Math.Abs(DriftFinding.OrderLeverHours(pair)) is > NoLever and double lever)
         {
-            yield return ComparingWords.RealDriftOfDbPerHourWouldShift(lever);
+            yield return ComparingWords.DriftWouldShiftDifference(lever);
         }
     }
 

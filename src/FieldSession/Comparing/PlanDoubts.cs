@@ -28,7 +28,7 @@ public static class PlanDoubts
 
         if (plan.CarOrder is not { } cars)
         {
-            return ComparingWords.TwoCarsAndNoRunSays;
+            return ComparingWords.NoRunNamesItsCar;
         }
 
         IGrouping<Place, string>? split = plan.Order.Zip(cars).GroupBy(run => run.First, run => run.Second)

@@ -47,7 +47,7 @@ public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double Lo
         ArgumentNullException.ThrowIfNull(day);
         if (!IsQuick(day))
         {
-            return comparison with { Remarks = [.. comparison.Remarks, ComparingWords.HowMuchResultHangsOnSingleRunsAndSegments] };
+            return comparison with { Remarks = [.. comparison.Remarks, ComparingWords.SensitivityNotWorkedOut] };
         }
 
         SensitivityFinding finding = new(DayTable.Of(day), terms);

@@ -33,5 +33,5 @@ public static class SpoiltBalance
         from code in study.Runs.Where(run => !run.IsOn).Select(run => run.Code).Distinct()
         let readings = study.Runs.Where(run => run.Code == code).SelectMany(run => run.Readings).Where(reading => reading.Segment == segment.Number).ToArray()
         where readings.Length > 0 && readings.All(reading => reading.LeftOut)
-        select ComparingWords.EveryReadingOfOnIsSpoilt(code, segment.Name);
+        select ComparingWords.EveryReadingIsSpoilt(code, segment.Name);
 }

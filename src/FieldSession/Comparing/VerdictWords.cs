@@ -34,7 +34,7 @@ internal static class VerdictWords
         return pair switch
         {
             { ConfoundedWith: string what } => $"code and {what} cannot be told apart",
-            { Overall.StandardErrorDb: 0 } => "no scatter seen at this display resolution",
+            { Overall.StandardErrorDb: 0 } => ComparingWords.NoScatterSeen,
             _ when pair.Model.Runs.Length == pair.Model.Counted.Codes.Length => "not bracketed",
             { Overall.StandardErrorDb: null } => "too few runs to see how well they repeat",
             _ when scatter is { NuUsed: <= 1, PriorUsed: false } => $"{InWords(pair.Model.Runs.Length)} runs cannot decide alone",
@@ -47,8 +47,8 @@ internal static class VerdictWords
         string margin = $"{pair.MarginDb:0.##} dB";
         return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
-            (true, true) => $"difference shown, but smaller than {margin}",
-            (true, false) when LowerLimit(pair.Overall, conclusion.Alpha) >= pair.MarginDb => $"difference shown and larger than {margin}",
+            (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
+            (true, false) when LowerLimit(pair.Overall, conclusion.Alpha) >= pair.MarginDb => ComparingWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => "undecided",

@@ -30,10 +30,10 @@ public sealed record PredictionLocked(
         return study switch
         {
             { ReadOnlyBecause: { } because } => new Objection(because, PredictingWords.UseNewerProgram),
-            { Plan: null } => new Objection(PredictingWords.StudyHasNoPlan, PredictingWords.MakeItWithStartFirst),
-            { Opening: not null } => new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeIt),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(PredictingWords.RunIsStillOn(run), PredictingWords.TypeEndOrFinishItFirst),
-            _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleItFirst),
+            { Plan: null } => new Objection(PredictingWords.StudyHasNoPlan, PredictingWords.MakePlanFirst),
+            { Opening: not null } => new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeKey),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(PredictingWords.RunIsStillOn(run), PredictingWords.EndRunFirst),
+            _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleConflictFirst),
             _ => ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study),
         };
     }
@@ -52,8 +52,8 @@ public sealed record PredictionLocked(
         ArgumentNullException.ThrowIfNull(after);
         string[] open = [.. after.StillToPredict.Select(m => m.Name)];
         return new Echo(open.Length == 0
-            ? PredictingWords.PredictionOfLocked(Person)
-            : PredictingWords.PredictionOfLockedAndHidden(Person, string.Join(", ", open)));
+            ? PredictingWords.LastPredictionLocked(Person)
+            : PredictingWords.PredictionLockedAndHidden(Person, string.Join(", ", open)));
     }
 
     private static Objection? ObjectionToDay(Study study)
@@ -61,8 +61,8 @@ public sealed record PredictionLocked(
         SpecCode[] undriven = [.. UndrivenIn(study)];
         return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(
-                !study.IsAnythingDriven ? PredictingWords.NothingHasBeenDriven : PredictingWords.HasNotBeenDriven(string.Join(", ", undriven)),
-                PredictingWords.DriveEveryCodeBeforePredicting)
+                !study.IsAnythingDriven ? PredictingWords.NothingHasBeenDriven : PredictingWords.CodesNotDriven(string.Join(", ", undriven)),
+                PredictingWords.DriveEveryCodeFirst)
             : RunChecks.AgainstPredicting(study);
     }
 
@@ -79,7 +79,7 @@ public sealed record PredictionLocked(
     {
         if (!study.Plan!.Crew.Any(m => Study.SamePerson(m.Name, Person)))
         {
-            return new Objection(PredictingWords.IsNotInCrew(Person), PredictingWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
+            return new Objection(PredictingWords.PersonNotInCrew(Person), PredictingWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
         }
 
         return study.Predictions.Any(p => Study.SamePerson(p.Person, Person))
@@ -91,13 +91,13 @@ public sealed record PredictionLocked(
     {
         if (Sure is < 1 or > PredictionScale.Steps || SurePercent is < 1 or > 100)
         {
-            return new Objection(PredictingWords.DoesNotSayHowSure(SurePercent is { } percent ? $"{percent} %" : Sure), PredictingWords.GiveGuessToCertainOrTo);
+            return new Objection(PredictingWords.DoesNotSayHowSure(SurePercent is { } percent ? $"{percent} %" : $"{Sure}"), PredictingWords.GiveStepOrPercent);
         }
 
         SpecCode[] codes = [.. study.DrivenCodes];
         SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
         return stranger is { } code
-            ? new Objection(PredictingWords.IsNoCodeThatWasDriven(code), PredictingWords.CodesAre(string.Join(", ", codes)))
+            ? new Objection(PredictingWords.NoDrivenCode(code), PredictingWords.CodesAre(string.Join(", ", codes)))
             : null;
     }
 }

@@ -10,7 +10,7 @@ namespace FieldSession.Predicting;
 public static class PredictionText
 {
     /// <summary>How a prediction is typed.</summary>
-    public const string Form = PredictingWords.TypePredictTamFeatureSureQuieterPayNoBecause;
+    public const string Form = PredictingWords.PredictionForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -23,7 +23,7 @@ public static class PredictionText
 
         if (words.Length < 4)
         {
-            return Parsed.No(PredictingWords.PredictionNamesPerson, Form);
+            return Parsed.No(PredictingWords.WhatPredictionNames, Form);
         }
 
         int parts = 2;
@@ -48,23 +48,23 @@ public static class PredictionText
         string? stranger = answers.Keys.FirstOrDefault(k => k is not ("feature" or "sure" or "quieter" or "pay" or "because"));
         if (stranger is not null)
         {
-            return Parsed.No(PredictingWords.IsNoPartOfPrediction(stranger), Form);
+            return Parsed.No(PredictingWords.NoPartOfPrediction(stranger), Form);
         }
 
         if (SpecCode.Parse(answers.GetValueOrDefault("feature", "")) is not { } feature)
         {
-            return Parsed.No(PredictingWords.CodeWithFeatureIsMissingOrNoCode, Form);
+            return Parsed.No(PredictingWords.FeatureCodeMissing, Form);
         }
 
         if (PredictionScale.Read(answers.GetValueOrDefault("sure", "")) is not { } sure)
         {
-            return Parsed.No(PredictingWords.HowSureIsGuess, Form);
+            return Parsed.No(PredictingWords.HowSureIsTyped, Form);
         }
 
         SpecCode? quieter = SpecCode.Parse(answers.GetValueOrDefault("quieter", ""));
         if (quieter is null && answers.ContainsKey("quieter"))
         {
-            return Parsed.No(PredictingWords.IsNoCode(answers["quieter"]), Form);
+            return Parsed.No(PredictingWords.NoThreeDigitCode(answers["quieter"]), Form);
         }
 
         (bool Known, bool? Value) pay = YesNo(answers.GetValueOrDefault("pay", ""));
@@ -72,7 +72,7 @@ public static class PredictionText
         return (pay.Known, basis) switch
         {
             (false, _) => Parsed.No(PredictingWords.PayIsYesOrNo, Form),
-            (_, null) => Parsed.No(PredictingWords.BecauseIsSound, Form),
+            (_, null) => Parsed.No(PredictingWords.BecauseIsTyped, Form),
             _ => Parsed.As(new PredictionLocked(person, feature, sure.Step, quieter, pay.Value, basis.Value, words, sure.Percent)),
         };
     }

@@ -17,19 +17,19 @@ public static class ChecksSection
         [
             .. warnings,
             .. study.Overrides.Select(one => ReportingWords.OverriddenBeforeRun(one)),
-            .. study.Reruns.Select(one => ReportingWords.BracketRunsWasDrivenAgainFromRun(one, string.Join(", ", one.Runs))),
+            .. study.Reruns.Select(one => ReportingWords.BracketDrivenAgain(one, string.Join(", ", one.Runs))),
             .. ConflictWords.Of(study),
             .. Archive(study),
             .. Changed(limits),
         ];
         ReportBlock checks = study.Checks.Count == 0
-            ? new Paragraph(ReportingWords.NoCheckWasMadeWithTypedValuesBeside)
+            ? new Paragraph(ReportingWords.NoCheckWithTypedValues)
             : new ReportTable(["When, UTC", "Before run", "Check", "Answer", "Found"], [.. study.Checks.Select(Row)]);
-        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? [ReportingWords.NothingWarnedNothingWasOverriddenNoLimit] : rest)]);
+        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? [ReportingWords.NothingWarnedOrOverridden] : rest)]);
     }
 
     private static IEnumerable<string> Archive(Study study) => study.Archive is { } archive
-        ? [ReportingWords.BeforeRunPlanTookRepeatabilityOfEarlierFromIts(archive, archive.Days == 1 ? "" : "s", string.Join(", ", archive.Lines.Select(line => line.Day).Distinct()))]
+        ? [ReportingWords.RepeatabilityTakenFromArchive(archive, archive.Days == 1 ? "" : "s", string.Join(", ", archive.Lines.Select(line => line.Day).Distinct()))]
         : [];
 
     private static IReadOnlyList<string> Row(CheckRecord check) =>
@@ -45,7 +45,7 @@ public static class ChecksSection
     private static IEnumerable<string> Changed(Limits limits) =>
         from held in AllLimits.InOrder
         where held.IsChangedIn(limits) || limits.Reasons?.ContainsKey(held.Limit.Name) == true
-        select ReportingWords.LimitWasSetToInsteadOf(held.Limit.Name, held.Limit.Words, held.Of(limits), held.Limit.Default, Reason(limits, held.Limit.Name));
+        select ReportingWords.LimitWasChanged(held.Limit.Name, held.Limit.Words, held.Of(limits), held.Limit.Default, Reason(limits, held.Limit.Name));
 
     private static string Reason(Limits limits, string name) => limits.Reasons?.GetValueOrDefault(name) ?? ReportingWords.NoReasonWasWrittenDown;
 }

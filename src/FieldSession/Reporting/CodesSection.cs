@@ -15,7 +15,7 @@ public static class CodesSection
         [
             .. study.Fittings.Select(Published),
             .. key is null ? BlindWords.Remarks(study) : OpenedRemarks(study),
-            .. study.Overrides.Select(o => ReportingWords.CheckWasOverriddenBeforeRun(o)),
+            .. study.Overrides.Select(o => ReportingWords.CheckWasOverridden(o)),
         ];
         if (study.Opening is not { } opening || key is null)
         {
@@ -23,7 +23,7 @@ public static class CodesSection
         }
 
         points.AddRange(Opened(study, opening));
-        points.AddRange(key.NotesThatName(study).Select(n => ReportingWords.NoteOfLine(n)));
+        points.AddRange(key.NotesThatName(study).Select(n => ReportingWords.NoteNamesSpec(n)));
         ReportTable table = new(
             ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
             [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);
@@ -35,22 +35,22 @@ public static class CodesSection
 
     private static IEnumerable<string> Opened(Study study, Opening opening)
     {
-        yield return ReportingWords.KeyOpenedAtUtc(opening);
+        yield return ReportingWords.KeyOpenedAt(opening);
         yield return opening.CommitmentHolds switch
         {
             true when study.Commitments.Count() > 1 => ReportingWords.KeysGivePublishedCommitments,
             true => ReportingWords.KeyGivesPublishedCommitment,
-            false => ReportingWords.KeyDoesNotGiveItsPublishedCommitment,
-            null => ReportingWords.ThereWasNoCommitmentToCheck,
+            false => ReportingWords.CommitmentDoesNotHold,
+            null => ReportingWords.NoCommitmentToCheck,
         };
-        string marks = opening.MarksAgree ? ReportingWords.TheyAgreeWithKey : ReportingWords.TheyDoNotAgreeWithKey;
+        string marks = opening.MarksAgree ? ReportingWords.MarksAgreeWithKey : ReportingWords.MarksDoNotAgree;
         yield return ReportingWords.MarksReadOnTyresBy(string.Join(" and ", opening.Readers), marks);
     }
 
     private static string Published(Fitting fitting)
     {
-        string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : ReportingWords.NoCommitmentPaperKey;
-        return ReportingWords.CodesSealedUtc(string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))), fitting, commitment);
+        string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : ReportingWords.PaperKeyWithoutCommitment;
+        return ReportingWords.CodesSealed(string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))), fitting, commitment);
     }
 
     private static string MarksOf(OpenedKey key, SpecCode code)

@@ -13,16 +13,16 @@ public static class CombinedSentence
     {
         bool isMeasured = meter is MeterVerdict.Measured or MeterVerdict.MeasuredButSmall;
         string direction = ReportingWords.MeterShowsIt(main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter")
-            + (meter == MeterVerdict.MeasuredButSmall ? ReportingWords.AndByLessThanMarginThatMatters : "");
+            + (meter == MeterVerdict.MeasuredButSmall ? ReportingWords.LessThanMargin : "");
         return (isMeasured, meter, ear) switch
         {
             (true, _, EarVerdict.HeardBlind) => ReportingWords.YouWouldNotice(direction),
-            (true, _, EarVerdict.NotHeard) => ReportingWords.MeterSeesItYou(direction),
-            (true, _, _) => ReportingWords.AndWhetherItIsHeardWasNotTestedEnough(Capital(direction)),
-            (_, MeterVerdict.NotResolved, EarVerdict.HeardBlind) => ReportingWords.HeardBlindAndNotResolvedByMeter,
-            (_, _, EarVerdict.HeardBlind) => ReportingWords.ChangeOfCharacterThatDb,
-            (_, MeterVerdict.SameWithin, EarVerdict.NotHeard) => ReportingWords.WeCouldNotTellThemApart(main),
-            (_, MeterVerdict.SameWithin, _) => ReportingWords.MeterCouldNotTellThemApart(main),
+            (true, _, EarVerdict.NotHeard) => ReportingWords.MeterSeesItEarDoesNot(direction),
+            (true, _, _) => ReportingWords.HearingNotTestedEnough(Capital(direction)),
+            (_, MeterVerdict.NotResolved, EarVerdict.HeardBlind) => ReportingWords.HeardButNotResolved,
+            (_, _, EarVerdict.HeardBlind) => ReportingWords.CharacterThatMeterMisses,
+            (_, MeterVerdict.SameWithin, EarVerdict.NotHeard) => ReportingWords.NotToldApart(main),
+            (_, MeterVerdict.SameWithin, _) => ReportingWords.MeterCouldNotTellApart(main),
             _ => ReportingWords.ThisDayCannotSay,
         };
     }

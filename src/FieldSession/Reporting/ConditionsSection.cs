@@ -16,7 +16,7 @@ public static class ConditionsSection
             new Points([.. study.Sessions.Select(Session)]),
             new ReportTable(["When, UTC", "Air", "Road", "Wind", "Gusts", "Surface"], [.. study.Weather.Select(w => Weather(w, units))]),
             new ReportTable(["No.", "Segment", "Kind", "Speed", "Length"], [.. (study.Plan?.Route ?? []).Select(s => Segment(s, units))]),
-            new Paragraph(ReportingWords.NoCorrectionForTemperature),
+            new Paragraph(ReportingWords.NoCorrectionApplied),
         ]);
     }
 
@@ -24,8 +24,8 @@ public static class ConditionsSection
     {
         string before = session.Before is { } b ? $"{b.LevelDb:0.0#} dB" : "not made";
         string after = session.After is { } a ? $"{a.LevelDb:0.0#} dB" : "not made";
-        string drift = session.DriftDb is { } d ? $"; drift {d:+0.0#;-0.0#;0.0} dB" : ReportingWords.AndDriftNotKnown;
-        return ReportingWords.SessionCalibrationBeforeAfter(session, before, after, drift);
+        string drift = session.DriftDb is { } d ? $"; drift {d:+0.0#;-0.0#;0.0} dB" : ReportingWords.DriftNotKnown;
+        return ReportingWords.SessionCalibration(session, before, after, drift);
     }
 
     private static IReadOnlyList<string> Weather(Weather weather, UnitSystem units) =>

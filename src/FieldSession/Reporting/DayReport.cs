@@ -40,7 +40,7 @@ public static class DayReport
     private static string Title(Study study, OpenedKey? key)
     {
         string name = study.Plan?.StudyName ?? "study";
-        return ReportingWords.AndComparisonOfTyreSpecs(name, study, key is null ? ReportingWords.AndKeyNotOpened : "");
+        return ReportingWords.ReportTitle(name, study, key is null ? ReportingWords.TitleKeyNotOpened : "");
     }
 }
 

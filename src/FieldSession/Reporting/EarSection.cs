@@ -16,7 +16,7 @@ public static class EarSection
         List<ReportBlock> blocks = [.. Choices(ear), .. Ratings(ear, day.Study), .. Extras(ear, day.Names)];
         if (ear.IsEmpty)
         {
-            blocks.Add(new Paragraph(ReportingWords.NothingWasRatedAndNoForcedChoicesWereMade));
+            blocks.Add(new Paragraph(ReportingWords.NothingRatedOrChosen));
         }
 
         blocks.AddRange(UnblindingWords.Of(day.Study, day.Names.Key).Select(words => new Paragraph(words)));
@@ -32,9 +32,9 @@ public static class EarSection
 
         return
         [
-            new Paragraph(ReportingWords.ForcedChoicesPairQuestionSideNumber),
+            new Paragraph(ReportingWords.HowForcedChoicesWerePlanned),
             new ReportTable(
-                ["Set", "Question", "Chosen", ReportingWords.WhatItCanShow, ReportingWords.EachPersonHabitOfPlace, "Word"],
+                ["Set", "Question", "Chosen", ReportingWords.WhatItCanShow, ReportingWords.EachPersonAndPlaceHabit, "Word"],
                 [.. ear.Choices.Select(Row)]),
         ];
     }
@@ -58,7 +58,7 @@ public static class EarSection
 
         return
         [
-            new Paragraph(ReportingWords.RatingsOnToInQuarterPoints(study)),
+            new Paragraph(ReportingWords.HowRatingsWereGiven(study)),
             Chart(ear),
             new ReportTable(
                 ["Attribute", "Code", "Who, seat", "Score", "Reference at", "Difference"],
@@ -71,13 +71,13 @@ public static class EarSection
     }
 
     private static IntervalChart Chart(EarFindings ear) => new(
-        ReportingWords.ExploredRatingsCodeMinusReferenceEach,
+        ReportingWords.ExploredRatings,
         "points",
         [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => new IntervalRow(
             $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))]);
 
     private static IEnumerable<string> Scale =>
-        [ReportingWords.ScaleWhatDisturbsWhatCarDoes(string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}")))];
+        [ReportingWords.RatingScale(string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}")))];
 
     private static IReadOnlyList<string> Row(RatingFinding rating, RaterDifference difference) =>
     [
@@ -110,7 +110,7 @@ public static class EarSection
             ? []
             :
             [
-                new Paragraph(ReportingWords.LevelsReadBesideDb),
+                new Paragraph(ReportingWords.LevelsBesideMainLevel),
                 new ReportTable(["Level", "Difference of", "Segments", "Difference, dB", "95 % interval", "Readings"], rows),
             ];
     }

@@ -24,12 +24,12 @@ public static class EnergySection
         UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
         return new ReportSection("Energy days",
         [
-            new Paragraph(ReportingWords.ExploredBesideMainQuestion),
+            new Paragraph(ReportingWords.HowEnergyDaysAreCompared),
             new ReportTable(["Spec", "Stretches", "Distance", "Consumption"], [.. days.Codes.Select(code => Code(code, days, day, units))]),
             .. days.Findings.SelectMany(finding => Finding(finding, days, day, units)),
             new Paragraph(ReportingWords.WhatEachCarDrove),
             new ReportTable(["Day", "Car", "Spec", "Legs", "Distance", "Consumption"], [.. days.Stretches.Select(stretch => Stretch(stretch, days, day, units))]),
-            new Points([.. days.Cars.Select(car => ReportingWords.CarAgainstCarOnSameTyres(car)), .. Spoilt(day.Study), .. days.Remarks]),
+            new Points([.. days.Cars.Select(car => ReportingWords.CarAgainstCar(car)), .. Spoilt(day.Study), .. days.Remarks]),
         ]);
     }
 
@@ -41,13 +41,13 @@ public static class EnergySection
             ["Legs", "Difference", "95 % interval", "90 % interval", ReportingWords.CouldHaveShown, ReportingWords.DegreesOfFreedom],
             [.. Row("clean", finding.Estimate), .. days.Spoilt > 0 ? Row("all", finding.WithSpoilt) : []]);
         yield return new IntervalChart(
-            ReportingWords.ExploredConsumptionOfIntervals(pair),
+            ReportingWords.ExploredConsumption(pair),
             "%",
             [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []]);
         string[] points =
         [
             .. finding.Range is { } range ? [ReportingWords.RangeOnUsable(Number(range.Usable), days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l", range, units)] : Array.Empty<string>(),
-            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { ReportingWords.MorePairedDaysThatWouldSettleIt(finding) },
+            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { ReportingWords.MorePairedDays(finding) },
             .. finding.Remarks,
         ];
         yield return new Points(points);
@@ -92,8 +92,8 @@ public static class EnergySection
         let spoilt = leg.Spoilt
         where spoilt is not null
         let words = spoilt.Words is { } said ? $" ({said})" : ""
-        let late = spoilt.Late ? ReportingWords.AndFlaggedLateKeptInCleanResult : ""
-        select ReportingWords.LegDayCar(leg.Number, leg.Figures.Day, leg.Figures.Car, spoilt.Cause.Word(), words, late);
+        let late = spoilt.Late ? ReportingWords.FlaggedLate : ""
+        select ReportingWords.SpoiltLeg(leg.Number, leg.Figures.Day, leg.Figures.Car, spoilt.Cause.Word(), words, late);
 
     private static string Number(double number) => number.ToString("0.##", CultureInfo.CurrentCulture);
 }

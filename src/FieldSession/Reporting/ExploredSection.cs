@@ -14,12 +14,12 @@ public static class ExploredSection
         ArgumentNullException.ThrowIfNull(day);
         List<ReportBlock> blocks =
         [
-            new Paragraph(ReportingWords.ExploredNotPlannedAsMainQuestion),
+            new Paragraph(ReportingWords.NotPlannedAsMainQuestion),
             .. day.Comparison.MainSegments is { } main ? [new Paragraph(ReportingWords.EverythingBeyondIsExplored(main))] : Array.Empty<ReportBlock>(),
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
-            blocks.Add(new Subheading(ReportingWords.MinusByKindAndSegment(day, pair)));
+            blocks.Add(new Subheading(ReportingWords.DifferenceByKindAndSegment(day, pair)));
             blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(["Kind", "Segments", "Difference, dB", "95 % interval"], [.. Kinds(pair)]));
             blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", ReportingWords.WithAllReadings], [.. Segments(pair)]));
@@ -34,11 +34,11 @@ public static class ExploredSection
             ? []
             : one.Segments.SelectMany(s => DifferenceRow.Of(s.Segment, s.Estimate, marginDb, s.PHolm <= Unlikely));
         return new IntervalChart(
-            ReportingWords.ExploredDifferenceMinusBySegmentClean(day, pair),
+            ReportingWords.ExploredDifferenceBySegment(day, pair),
             "dB",
             [.. Lines(pair.Classes.Steady, day.Comparison.MarginDb), .. Lines(pair.Classes.Impact, day.Comparison.ImpactMarginDb)])
         {
-            MarkedMeans = ReportingWords.DifferenceAtThatAllowsForNumberOfSegments,
+            MarkedMeans = ReportingWords.DifferenceAllowingForSegments,
         };
     }
 

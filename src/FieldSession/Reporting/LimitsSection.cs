@@ -15,9 +15,9 @@ public static class LimitsSection
             new Points(
             [
                 ReportingWords.OneSetOfTyresPerSpec(days == 1 ? "one day" : $"{days} days"),
-                ReportingWords.AbsoluteLevelsDoNotTravelToOtherCars,
-                ReportingWords.DbIsOneAxisEarAnother,
-                ReportingWords.RunsOfPlannedWereDriven(study),
+                ReportingWords.AbsoluteLevelsDoNotTravel,
+                ReportingWords.MeterAndEarDiffer,
+                ReportingWords.RunsDrivenOfPlanned(study),
             ]),
         ]);
     }

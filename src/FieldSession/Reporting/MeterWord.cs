@@ -40,22 +40,22 @@ public static class MeterWord
         return Of(comparison) switch
         {
             MeterVerdict.Measured => $"MEASURED: {Numbers(comparison)}",
-            MeterVerdict.MeasuredButSmall => ReportingWords.MeasuredButSmallWithinDb(margin, Numbers(comparison)),
-            MeterVerdict.SameWithin => ReportingWords.SameWithinDb(margin, Numbers(comparison)),
+            MeterVerdict.MeasuredButSmall => ReportingWords.MeasuredButSmall(margin, Numbers(comparison)),
+            MeterVerdict.SameWithin => ReportingWords.SameWithin(margin, Numbers(comparison)),
             _ when comparison is { Conclusion: null } => $"NOT RESOLVED ({comparison.Verdict}): {Numbers(comparison)}",
             _ => $"NOT RESOLVED: {Numbers(comparison)}{MoreRuns(comparison)}",
         };
     }
 
     private static string Numbers(ClassComparison? comparison) => comparison?.Overall is { } overall
-        ? ReportingWords.DbIntervalDb(overall) + (comparison.Conclusion is { Alpha: < UsualAlpha and var alpha } ? ReportingWords.LaterVerdictAsksForMore(alpha) : "")
+        ? ReportingWords.DifferenceWithInterval(overall) + (comparison.Conclusion is { Alpha: < UsualAlpha and var alpha } ? ReportingWords.LaterVerdictAsksForMore(alpha) : "")
         : ReportingWords.NothingCouldBeCompared;
 
     private static string MoreRuns(ClassComparison? comparison) => comparison switch
     {
         null => "",
-        { Overall.StandardErrorDb: null } => ReportingWords.AndHowManyRunsWouldSettleItIsNotKnown,
-        { MoreRunsAsSeen: { } seen } => ReportingWords.AndMorePerCodeWouldSettleItIfThings(seen, seen == 1 ? "run" : "runs", comparison.MoreRunsCautious is { } cautious ? ReportingWords.AndToBeCautious(cautious) : ReportingWords.AndMoreThanToBeCautious),
-        _ => ReportingWords.AndNotEvenMoreRunsPerCodeWouldSettle,
+        { Overall.StandardErrorDb: null } => ReportingWords.MoreRunsNotKnown,
+        { MoreRunsAsSeen: { } seen } => ReportingWords.MoreRunsWouldSettle(seen, seen == 1 ? "run" : "runs", comparison.MoreRunsCautious is { } cautious ? ReportingWords.RunsWhenCautious(cautious) : ReportingWords.MoreThanTenWhenCautious),
+        _ => ReportingWords.NotEvenTenMoreRuns,
     };
 }

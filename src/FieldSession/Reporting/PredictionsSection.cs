@@ -14,7 +14,7 @@ public static class PredictionsSection
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
         if (open.Length > 0)
         {
-            return new ReportSection("Predictions", [new Paragraph(ReportingWords.HiddenUntilAllAreLocked(string.Join(", ", open)))]);
+            return new ReportSection("Predictions", [new Paragraph(ReportingWords.PredictionsHidden(string.Join(", ", open)))]);
         }
 
         return new ReportSection("Predictions",
@@ -23,7 +23,7 @@ public static class PredictionsSection
                 ["Who", ReportingWords.HasFeature, "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],
                 [.. study.Predictions.Select(p => Row(p, key))]),
             new Points([.. Scored(study, key)]),
-            new Paragraph(ReportingWords.FewPeopleOnOneDayAreDescription),
+            new Paragraph(ReportingWords.FewPeopleAreNoTest),
         ]);
     }
 
@@ -38,13 +38,13 @@ public static class PredictionsSection
 
             int specs = study.Plan!.SpecCount;
             yield return specs == 2
-                ? ReportingWords.HasFeatureIsSpecThatIsNotControl
-                : ReportingWords.HasFeatureIsAnyOfSpecsThatAreNot(specs);
+                ? ReportingWords.FeatureIsNotTheControl
+                : ReportingWords.FeatureIsAnyButControl(specs);
         }
 
         if (study.Predictions.Any(p => p.Basis == PredictionBasis.Seen))
         {
-            yield return ReportingWords.SomebodyNamesSomethingSeenOrOverheardAsGround;
+            yield return ReportingWords.SomebodyWentByWhatWasSeen;
         }
     }
 
@@ -64,19 +64,19 @@ public static class PredictionsSection
     {
         if (key?.SpecOf(prediction.Feature) is not { } spec)
         {
-            return ReportingWords.KeyNotOpen;
+            return ReportingWords.OutcomeKeyNotOpen;
         }
 
         if (!key.NamesAllowed)
         {
-            return ReportingWords.NotSureCommitmentOrMarksDo;
+            return ReportingWords.OutcomeNotSure;
         }
 
         return key.IsControl(prediction.Feature) switch
         {
             null => $"it was {spec}",
             true => ReportingWords.WrongItWasControl(spec),
-            false => ReportingWords.RightItWas(spec),
+            false => ReportingWords.RightItWasSpec(spec),
         };
     }
 }

@@ -14,10 +14,10 @@ public static class ProvenanceSection
         [
             new Points(
             [
-                ReportingWords.JournalLinesHeadHash(provenance),
+                ReportingWords.JournalWithHeadHash(provenance),
                 $"Program: fieldsession {provenance.Version}.",
                 .. study.Commitments.Select(commitment => $"Commitment: {commitment}."),
-                ReportingWords.FieldsessionVerifyStudyChecksEveryLineOfJournal,
+                ReportingWords.HowJournalIsVerified,
             ]),
         ]);
     }

@@ -15,19 +15,19 @@ public static class QuestionSection
             return new ReportSection("The question", [new Paragraph(ReportingWords.ThereWasNoPlan)]);
         }
 
-        string frozen = study.Runs.Count > 0 ? ReportingWords.FrozenBeforeRunAtUtc(study) : ReportingWords.NoRunYet;
+        string frozen = study.Runs.Count > 0 ? ReportingWords.FrozenBeforeFirstRun(study) : ReportingWords.NoRunYet;
         return new ReportSection("The question",
         [
             new Paragraph(plan.Question.Length > 0 ? plan.Question : ReportingWords.NoQuestionWasWrittenDown),
             new Points(
             [
                 $"Plan: {frozen}.",
-                ReportingWords.MainMeasureEverythingElseIsExplored(plan),
-                ReportingWords.MarginsDbOnSteadySegmentsDb(plan),
-                ReportingWords.OrderPlannedIsReferencePlaceDrawn(plan, string.Join(' ', study.Runs.Select(r => r.Code))),
+                ReportingWords.MainMeasureOfPlan(plan),
+                ReportingWords.MarginsOfPlan(plan),
+                ReportingWords.OrderPlannedAndDriven(plan, string.Join(' ', study.Runs.Select(r => r.Code))),
                 $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
                 $"Protocol: {plan.Protocol}.",
-                ReportingWords.TyresSetPerSpecUnlessNotes(plan.TyreSize is { } size ? $"{size}, " : ReportingWords.SizeNotWrittenDown),
+                ReportingWords.TyresOfPlan(plan.TyreSize is { } size ? $"{size}, " : ReportingWords.SizeNotWrittenDown),
                 .. PlanDoubts.Of(plan).Select(doubt => ReportingWords.WeakInPlan(doubt)),
                 .. study.Amendments.Select(Amended),
             ]),
@@ -37,7 +37,7 @@ public static class QuestionSection
     private static string Amended(Amendment amendment)
     {
         string when = $"{amendment.Mark.At:yyyy-MM-dd} {amendment.Mark.At:t} UTC";
-        string kind = amendment.AfterRun == 0 ? ReportingWords.ChangedBeforeRun(when) : ReportingWords.AmendedAfterRunHadBeenDriven(amendment, when);
-        return ReportingWords.AndFromToBecause(kind, amendment);
+        string kind = amendment.AfterRun == 0 ? ReportingWords.ChangedBeforeFirstRun(when) : ReportingWords.AmendedAfterRun(amendment, when);
+        return ReportingWords.AmendmentWithReason(kind, amendment);
     }
 }

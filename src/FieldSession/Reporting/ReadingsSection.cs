@@ -45,12 +45,12 @@ public static class ReadingsSection
         where reading.Spoilt is not null
         let spoilt = reading.Spoilt
         let words = spoilt.Words is { } said ? $" ({said})" : ""
-        let late = spoilt.Late ? ReportingWords.AndFlaggedLateKeptInCleanResult : ""
+        let late = spoilt.Late ? ReportingWords.FlaggedLate : ""
         select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Levels} dB, {spoilt.Cause.Word()}{words}{late}";
 
     private static IEnumerable<string> Corrected(Study study) =>
         from run in study.Runs
         from reading in run.Readings
         where reading.CorrectedFrom is not null
-        select ReportingWords.RunCorrectedAtStopFromToDb(run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.CorrectedFrom, reading.Levels);
+        select ReportingWords.ReadingCorrectedAtStop(run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.CorrectedFrom, reading.Levels);
 }

@@ -13,14 +13,14 @@ public static class ResultSection
         ArgumentNullException.ThrowIfNull(day);
         List<ReportBlock> blocks =
         [
-            new Paragraph(ReportingWords.DifferencesAreFirstSpecMinusSecondInDb),
+            new Paragraph(ReportingWords.HowDifferencesRead),
         ];
         foreach (CodeComparison pair in day.Comparison.Comparisons)
         {
             blocks.Add(new Subheading($"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}"));
             blocks.Add(Chart(pair, day));
             blocks.Add(new ReportTable(
-                ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownDb, "Verdict"],
+                ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownInDb, "Verdict"],
                 [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
         }
@@ -71,13 +71,13 @@ public static class ResultSection
             ? []
             : DifferenceRow.Of(label, one.Overall, MarginDb(one), ReferenceEquals(one, main));
         return new IntervalChart(
-            ReportingWords.DifferenceMinusIntervals(day, pair),
+            ReportingWords.DifferenceWithIntervals(day, pair),
             "dB",
             [.. day.Comparison.MainSegments is null ? [] : Line(ReportingWords.MainSegmentsClean, main), .. Parts.SelectMany(part => (IEnumerable<IntervalRow>)[
                 .. Line($"{part.Name}, clean", part.Part(pair.Classes)),
                 .. Line($"{part.Name}, all", ReferenceEquals(pair.Classes, pair.WithSpoilt) ? null : part.Part(pair.WithSpoilt))])])
         {
-            MarkedMeans = ReportingWords.MainMeasure,
+            MarkedMeans = ReportingWords.TheMainMeasure,
         };
     }
 

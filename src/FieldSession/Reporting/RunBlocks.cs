@@ -22,9 +22,9 @@ public static class RunBlocks
         }
 
         yield return new ReportTable(
-            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", ReportingWords.SteadySegmentsDb, "Impacts, dB(A)"],
+            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", ReportingWords.SteadySegmentsInDb, "Impacts, dB(A)"],
             [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]);
-        yield return new Paragraph(ReportingWords.MeanLevelOfRunIsTakenOverCompared);
+        yield return new Paragraph(ReportingWords.HowRunLevelIsTaken);
     }
 
     private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Plan?.MainMeasure switch
@@ -54,7 +54,7 @@ public static class RunBlocks
         DateTime first = day.Study.Runs.First(run => run.Readings.Any()).Started.At.UtcDateTime;
         double PlaceOf(RunMean run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
         return new RunLevelChart(
-            ReportingWords.MeanLevelOfEachRunOnClean(levels),
+            ReportingWords.MeanLevelOfEachRun(levels),
             [.. levels.Runs.Select(run => new RunLevelPoint(run.Run, day.Names.Of(run.Code), PlaceOf(run), run.LevelDb))],
             overTime && day.Study.Sessions.Count == 1 && levels.Drift is { } slope ? [.. Drifts(levels, slope, PlaceOf, day.Names)] : [],
             overTime)
@@ -75,6 +75,6 @@ public static class RunBlocks
     private static string DriftShown(DriftPerHour drift)
     {
         string error = drift.StandardErrorDbPerHour is { } known ? $", standard error {Figures.FineDb(known)}" : "";
-        return ReportingWords.DbPerHour(drift, error);
+        return ReportingWords.DriftPerHour(drift, error);
     }
 }

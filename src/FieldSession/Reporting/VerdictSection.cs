@@ -14,12 +14,12 @@ public static class VerdictSection
         List<ReportBlock> blocks = [];
         if (day.Names.Key is { NamesAllowed: false })
         {
-            blocks.Add(new Paragraph(ReportingWords.NamesOfSpecsAreWithheldHere));
+            blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld));
         }
 
         if (day.Comparison.Comparisons.Count == 0)
         {
-            blocks.Add(new Paragraph(ReportingWords.NothingCanBeCompared));
+            blocks.Add(new Paragraph(ReportingWords.FewerThanTwoCodes));
         }
 
         blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
@@ -34,7 +34,7 @@ public static class VerdictSection
         MeterVerdict meter = MeterWord.Of(main);
         ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
-        string shown = main?.Mdd80Db is { } mdd ? ReportingWords.WithThisDaysScatterDifferenceOfDbWould(mdd) : "";
+        string shown = main?.Mdd80Db is { } mdd ? ReportingWords.DayWouldHaveShown(mdd) : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
         yield return new Points(
         [

@@ -17,7 +17,7 @@ public static class WorthWord
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.PricePremium is not { } price)
         {
-            return ReportingWords.CantSayPriceWasNotWritten;
+            return ReportingWords.CantSayWithoutPrice;
         }
 
         string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
@@ -30,26 +30,26 @@ public static class WorthWord
     private static string Word(ClassComparison? main, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price, bool isAgainstControl) => (meter, ear) switch
     {
         (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 =>
-            ReportingWords.NotWorthItForSoundInside,
+            ReportingWords.NotWorthItBecauseUnheard,
         (_, EarVerdict.NotTestedEnough) => ReportingWords.CantSayWithoutEar,
-        (MeterVerdict.NotResolved, _) => ReportingWords.CantSayBecauseMeterDidNotResolve,
-        (MeterVerdict.SameWithin, _) => ReportingWords.CantSayBecauseWhatWasHeard,
-        _ when !isAgainstControl => ReportingWords.CantSayWhileItIsNotKnownWhichCode,
+        (MeterVerdict.NotResolved, _) => ReportingWords.CantSayBecauseNotResolved,
+        (MeterVerdict.SameWithin, _) => ReportingWords.CantSayBecauseHeardNoLevel,
+        _ when !isAgainstControl => ReportingWords.CantSayWithoutControl,
         _ => Weighed(main?.Overall?.DifferenceDb < 0, meter, ear, price),
     };
 
     // A difference was measured; it is known which way, and what the ear said to it.
     private static string Weighed(bool isQuieter, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price) => (isQuieter, price) switch
     {
-        (false, { Asked: > 0 }) => ReportingWords.NotWorthItForSoundInsideWhich,
-        (false, _) => ReportingWords.CantSayForOwner,
-        (_, { Worth: null }) => ReportingWords.CantSayForOwnerWho,
+        (false, { Asked: > 0 }) => ReportingWords.NotWorthItBecauseLouder,
+        (false, _) => ReportingWords.CantSayCheaperButLouder,
+        (_, { Worth: null }) => ReportingWords.CantSayWithoutOwnersPrice,
         (_, { Asked: var asked, Worth: var worth }) when asked > worth => ReportingWords.NotWorthItAtThisPrice,
         _ => (meter, ear) switch
         {
             (MeterVerdict.Measured, EarVerdict.HeardBlind) => ReportingWords.WorthItByWhatOwnerSaid,
-            (_, EarVerdict.HeardBlind) => ReportingWords.WorthItForSome,
-            _ => ReportingWords.WorthItForSomeWith,
+            (_, EarVerdict.HeardBlind) => ReportingWords.WorthItForThoseWhoMind,
+            _ => ReportingWords.WorthItForOtherEars,
         },
     };
 
@@ -57,7 +57,7 @@ public static class WorthWord
     {
         if (meter is not (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall) || main?.Overall is not { Lo95Db: { } lo, Hi95Db: { } hi } overall)
         {
-            return ReportingWords.NotDefinedBecauseNoDifferenceWasMeasured;
+            return ReportingWords.PricePerDbNotDefined;
         }
 
         double[] ends = [price / Math.Abs(lo), price / Math.Abs(hi)];

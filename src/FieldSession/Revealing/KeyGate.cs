@@ -14,13 +14,13 @@ public static class KeyGate
         return study switch
         {
             { ReadOnlyBecause: { } because } => new Objection(because, RevealingWords.UseNewerProgram),
-            { Plan: null } => new Objection(RevealingWords.StudyHasNoPlan, RevealingWords.MakeItWithStartFirst),
+            { Plan: null } => new Objection(RevealingWords.StudyHasNoPlan, RevealingWords.MakePlanFirst),
             { Opening: not null } => new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(RevealingWords.RunIsStillOn(run), RevealingWords.TypeEndOrFinishItFirst),
-            _ when study.Unsettled.Any() => new Objection(RevealingWords.LaptopsAreInConflict, RevealingWords.SettleItFirst),
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(RevealingWords.RunIsStillOn(run), RevealingWords.EndRunFirst),
+            _ when study.Unsettled.Any() => new Objection(RevealingWords.LaptopsAreInConflict, RevealingWords.SettleConflictFirst),
             { IsAnythingDriven: false } => new Objection(RevealingWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
             _ when open.Length > 0 => new Objection(
-                RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)), RevealingWords.LockThemWithPredictFirst),
+                RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)), RevealingWords.LockPredictionsFirst),
             _ => null,
         };
     }
@@ -34,6 +34,6 @@ public static class KeyGate
             ? null
             : new Objection(
                 RevealingWords.KeyDoesNotName(string.Join(", ", missing)),
-                study.Fittings.Count > 1 ? RevealingWords.EveryFittingHasKeyOfItsOwn : RevealingWords.GiveKeyOfThisStudy);
+                study.Fittings.Count > 1 ? RevealingWords.GiveKeyOfEveryFitting : RevealingWords.GiveKeyOfThisStudy);
     }
 }

@@ -43,5 +43,5 @@ public sealed record KeyOpened(
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        RevealingWords.KeyIsOpen(CommitmentHolds == false ? RevealingWords.ItDoesNotGivePublishedCommitment : CommitmentHolds is null ? RevealingWords.ThereWasNoCommitment : RevealingWords.ItGivesPublishedCommitment, MarksAgree ? "agree" : RevealingWords.DoNotAgreeOrWereNotReadByTwo));
+        RevealingWords.KeyIsOpen(CommitmentHolds == false ? RevealingWords.CommitmentDoesNotHold : CommitmentHolds is null ? RevealingWords.ThereWasNoCommitment : RevealingWords.CommitmentHolds, MarksAgree ? "agree" : RevealingWords.MarksDoNotAgree));
 }

@@ -54,7 +54,7 @@ public sealed class KeyRing
         SpecCode[] twice = [.. Named.CountBy(code => code).Where(code => code.Value > 1).Select(code => code.Key)];
         if (twice.Length > 0)
         {
-            return new Objection(RevealingWords.StandsInTwoKeys(InWords(twice)), RevealingWords.GiveKeyOfEachFittingOnce);
+            return new Objection(RevealingWords.CodesInTwoKeys(InWords(twice)), RevealingWords.GiveKeyOfEachFittingOnce);
         }
 
         return ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, Named);
@@ -90,11 +90,11 @@ public sealed class KeyRing
         string[] controls = [.. _sheets.Select(sheet => sheet.ControlSpec).Concat(_paperControl is null ? [] : [_paperControl])];
         if (controls.Skip(1).Any(other => !Study.SamePerson(controls[0], other)))
         {
-            return new Objection(RevealingWords.KeysDoNotNameSameControlSpec, RevealingWords.LookWhetherAllOfThemBelongToThisStudys);
+            return new Objection(RevealingWords.KeysNameDifferentControls, RevealingWords.LookWhoseKeysTheyAre);
         }
 
         bool isNamed = _paperControl is null || _sheets.Count > 0 || _paper.Any(line => Study.SamePerson(line.Spec, _paperControl));
-        return isNamed ? null : new Objection(RevealingWords.ControlIsNoneOfSpecsOfPaperKey, RevealingWords.WriteItAsKeyWritesIt);
+        return isNamed ? null : new Objection(RevealingWords.ControlNotOnPaperKey, RevealingWords.WriteControlAsOnKey);
     }
 
     private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) => sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec));

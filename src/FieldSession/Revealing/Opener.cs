@@ -11,13 +11,13 @@ public static class Opener
     /// <summary>Reads a mark typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
     public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study) => Halves(typed, study) is { } halves
         ? (new MarkRead(halves.Code, halves.Spec), null)
-        : (null, new Objection(RevealingWords.MarkNamesCodeAndWhatStandsOnItsTyres, RevealingWords.GiveCodeNameForEachOf(Codes(study))));
+        : (null, new Objection(RevealingWords.WhatMarkNames, RevealingWords.GiveNameOfEachCode(Codes(study))));
 
     /// <summary>Reads a line of a paper key typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
     public static (CodedSpec? Line, Objection? Objection) PaperLine(string typed, Study study) =>
         Halves(typed, study) is { } halves && SealableText.FaultIn(halves.Spec) is null
             ? (new CodedSpec(halves.Code, halves.Spec), null)
-            : (null, new Objection(RevealingWords.LineOfPaperKeyNamesCodeAndItsSpec, RevealingWords.GiveCodeNameForEachOf(Codes(study))));
+            : (null, new Objection(RevealingWords.WhatPaperLineNames, RevealingWords.GiveNameOfEachCode(Codes(study))));
 
     private static (SpecCode Code, string Spec)? Halves(string typed, Study study)
     {

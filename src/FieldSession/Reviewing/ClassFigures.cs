@@ -11,14 +11,14 @@ public static class ClassFigures
         new("difference", one => Figures.Difference(one.Overall)),
         new("95 % interval", one => Figures.Interval95(one.Overall)),
         new("90 % interval", one => Figures.Interval90(one.Overall)),
-        new(ReviewingWords.StandardErrorDf, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
-        new(ReviewingWords.OfNoDifference, one => Figures.Probability(one.Overall?.P)),
-        new(ReviewingWords.OfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)),
+        new(ReviewingWords.StandardErrorAndFreedom, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
+        new(ReviewingWords.ProbabilityOfNoDifference, one => Figures.Probability(one.Overall?.P)),
+        new(ReviewingWords.ProbabilityBeyondMargin, one => Figures.Probability(one.Overall?.PTost)),
         new(ReviewingWords.CouldHaveShown, one => one.Mdd80Db is null ? Figures.Unknown : $"{Figures.Db(one.Mdd80Db)} dB"),
         new("runs, segments", one => $"{one.RunsCounted}, {one.SegmentsCompared}"),
-        new(ReviewingWords.RunToRun, one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
+        new(ReviewingWords.RunAndReadingSpread, one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
         new(ReviewingWords.DriftPerHour, Drift),
-        new(ReviewingWords.MoreRunsCode, MoreRuns),
+        new(ReviewingWords.MoreRunsPerCode, MoreRuns),
     ];
 
     /// <summary>The lines for a class, the difference first; some days have some more.</summary>
@@ -28,7 +28,7 @@ public static class ClassFigures
         return
         [
             .. Always,
-            .. clean.OrderTest is null ? [] : new[] { new ClassFigure(ReviewingWords.OfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
+            .. clean.OrderTest is null ? [] : new[] { new ClassFigure(ReviewingWords.ProbabilityOfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
             .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure(ReviewingWords.LevelOfExposure, one => Figures.Difference(one.RouteEnergy?.Overall)) },
         ];
     }

@@ -35,7 +35,7 @@ public static class StillMissing
         if (steps.Length > 0 && study.RunOn is null)
         {
             string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));
-            string first = study.SessionOn is null ? ReviewingWords.AndBeginNextSessionWithCalibrationBefore : "";
+            string first = study.SessionOn is null ? ReviewingWords.BeginWithCalibrationBefore : "";
             yield return ReviewingWords.StillToDrive(codes, first);
         }
     }
@@ -64,8 +64,8 @@ public static class StillMissing
             int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
             if (driven < BracketsForAClaim)
             {
-                string wanted = driven < BracketsWanted ? ReviewingWords.AreLeast(BracketsWanted) : $"{BracketsForAClaim} bear a claim";
-                yield return ReviewingWords.StandsInAnotherDayInReverse(code, driven, driven == 1 ? "" : "s", wanted);
+                string wanted = driven < BracketsWanted ? ReviewingWords.LeastBrackets(BracketsWanted) : $"{BracketsForAClaim} bear a claim";
+                yield return ReviewingWords.AnotherDayInReverse(code, driven, driven == 1 ? "" : "s", wanted);
             }
         }
     }
