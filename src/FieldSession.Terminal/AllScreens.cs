@@ -19,15 +19,15 @@ internal static class AllScreens
     /// <summary>Every screen.</summary>
     public static ImmutableArray<ScreenRow> Rows { get; } =
     [
-        new(KeyTable.Drive, ShellWords.ReadingsFlagsAndNotesWhileCar, (desk, pen) => new DriveScreen(desk, pen)),
-        new(KeyTable.Rate, ShellWords.RatingsAtStop, (desk, pen) => new RateScreen(desk, pen)),
-        new(KeyTable.Review, ShellWords.BlindSummaryByCode, (desk, pen) => new ReviewScreen(desk, pen)),
-        new(KeyTable.Predict, ShellWords.EachLocksPrediction, (desk, pen) => new PredictScreen(desk, pen)),
-        new(KeyTable.Reveal, ShellWords.CustodianOpensKey, (desk, pen) => new RevealScreen(desk, pen)),
-        new(KeyTable.Report, ShellWords.ReportAndItsFile, (desk, pen) => new ReportScreen(desk, pen)),
-        new(KeyTable.Legs, ShellWords.LegsOfEnergyDay, (desk, pen) => new LegsScreen(desk, pen)),
-        new(KeyTable.Plan, ShellWords.QuestionOrderCrewAndRouteBefore, (desk, _) => new PlanScreen(desk)),
-        new(KeyTable.Stop, ShellWords.LastRunReadBackAndMended, (desk, pen) => new StopScreen(desk, pen)),
+        new(KeyTable.Drive, ShellWords.DriveScreenIs, (desk, pen) => new DriveScreen(desk, pen)),
+        new(KeyTable.Rate, ShellWords.RateScreenIs, (desk, pen) => new RateScreen(desk, pen)),
+        new(KeyTable.Review, ShellWords.ReviewScreenIs, (desk, pen) => new ReviewScreen(desk, pen)),
+        new(KeyTable.Predict, ShellWords.PredictScreenIs, (desk, pen) => new PredictScreen(desk, pen)),
+        new(KeyTable.Reveal, ShellWords.RevealScreenIs, (desk, pen) => new RevealScreen(desk, pen)),
+        new(KeyTable.Report, ShellWords.ReportScreenIs, (desk, pen) => new ReportScreen(desk, pen)),
+        new(KeyTable.Legs, ShellWords.LegsScreenIs, (desk, pen) => new LegsScreen(desk, pen)),
+        new(KeyTable.Plan, ShellWords.PlanScreenIs, (desk, _) => new PlanScreen(desk)),
+        new(KeyTable.Stop, ShellWords.StopScreenIs, (desk, pen) => new StopScreen(desk, pen)),
     ];
 }
 

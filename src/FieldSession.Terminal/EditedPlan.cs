@@ -98,7 +98,7 @@ internal sealed class EditedPlan : IPlanTable
         string[] names = drivers.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
         if (names.FirstOrDefault(name => !_plan!.Crew.Any(member => Study.SamePerson(member.Name, name))) is { } stranger)
         {
-            return ShellWords.IsNotInCrew(stranger, string.Join(", ", _plan!.Crew.Select(member => member.Name)));
+            return PlanningWords.NotInCrew(stranger, string.Join(", ", _plan!.Crew.Select(member => member.Name)));
         }
 
         OrderProposal proposed = _proposed[number];
@@ -124,7 +124,7 @@ internal sealed class EditedPlan : IPlanTable
         _isChanged = false;
         Sheet = Laid();
         int problems = Sheet.Remarks.Count(remark => remark.IsProblem);
-        return problems == 0 ? ShellWords.WrittenToStartStudyMakesStudy(_folder) : ShellWords.WrittenToToMendBeforeItCanBeDriven(_folder, problems);
+        return problems == 0 ? PlanningWords.PlanWritten(_folder) : PlanningWords.PlanWrittenWithProblems(_folder, problems);
     }
 
     private void Change(PlanPages pages)

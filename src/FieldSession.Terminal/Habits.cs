@@ -11,8 +11,6 @@ namespace FieldSession.Terminal;
 /// <param name="HasTwelveHourClock">2:05 PM and not 14:05.</param>
 internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourClock = false)
 {
-    private const string Form = ShellWords.WriteDecimalCommaOrDecimalPoint;
-
     /// <summary>The habits that a user's lines tell.</summary>
     /// <param name="lines">The lines; empty ones and those that begin with # are passed over.</param>
     /// <returns>The habits, or what is wrong, beginning with the line's number.</returns>
@@ -28,7 +26,7 @@ internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourCl
 
             if (habits.With(string.Join(' ', Typed.Words(lines[i].Replace("=", " = ", StringComparison.Ordinal)))) is not { } told)
             {
-                return (new Habits(), ShellWords.LineIsNoHabit(i, lines, Form));
+                return (new Habits(), ShellWords.NoHabit(i + 1, lines[i].Trim()));
             }
 
             habits = told;

@@ -39,9 +39,9 @@ internal static class HeaderPage
         return study switch
         {
             { RunOn: { } run } => $"run {run.Number} of {planned}  {run.Code}{(run.Doubt is null ? "" : "?")}",
-            { CodeAsked: { } code } => ShellWords.StopNextRunOf(study, planned, code),
+            { CodeAsked: { } code } => ShellWords.StoppedBeforeRun(study, planned, code),
             { OrderDriven: true, Runs.Count: > 0 } => ShellWords.AllRunsDriven(planned),
-            { IsOwnOrderDriven: true } => ShellWords.ThisCarsRunsAreDriven,
+            { IsOwnOrderDriven: true } => ShellWords.OwnOrderDriven,
             _ => "not sealed",
         };
     }

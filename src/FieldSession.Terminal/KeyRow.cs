@@ -109,7 +109,7 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
     {
         KeyDeed.Write => RightAfter.ObjectionToFlag(Line, study) ?? ObjectionTo(Line, study),
         KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
-        KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection(ShellWords.RunIsOn(run), ShellWords.TypeEndOnDriveFirst) : null),
+        KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection(KeysWords.RunStillOn(run), KeysWords.EndRunFirst) : null),
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
         KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
         KeyDeed.Undo => ObjectionTo(Line, study),

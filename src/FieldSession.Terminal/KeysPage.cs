@@ -10,9 +10,6 @@ namespace FieldSession.Terminal;
 internal static class KeysPage
 {
     private const int KeyColumns = 14;
-    private const string FlagRule = ShellWords.FlagGoesToReadingInBox;
-
-    private const string OwnKeysWords = ShellWords.YourOwnKeysFileBelow;
 
     /// <summary>The footer: the keys that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
@@ -37,20 +34,20 @@ internal static class KeysPage
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>
     public static ImmutableArray<PageRow> Help(KeyTable table, string screen, Study study, int columns) =>
     [
-        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of(ShellWords.PgdnPagesAnyOtherKeyCloses, Ink.Quiet), columns),
+        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of(KeysWords.HowHelpCloses, Ink.Quiet), columns),
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
-        PageRow.Of($" {FlagRule}", Ink.Quiet),
+        PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
     ];
 
     /// <summary>docs/keys.md.</summary>
     public static string Document(KeyTable table)
     {
         StringBuilder text = new();
-        text.Append(ShellWords.KeysPrintedFromKeyTableOfProgram + FlagRule + "\n" + OwnKeysWords);
+        text.Append(KeysWords.KeysPageBegins + KeysWords.FlagRule + "\n" + KeysWords.OwnKeysChapter);
         foreach (IGrouping<string, KeyRow> place in table.Rows.GroupBy(row => row.Where))
         {
-            text.Append(ShellWords.KeyDoesWrites(place.Key.Length == 0 ? ShellWords.OnEveryScreen : $"On {place.Key}"));
+            text.Append(KeysWords.KeysTableHead(place.Key.Length == 0 ? KeysWords.OnEveryScreen : $"On {place.Key}"));
             foreach (KeyRow row in place)
             {
                 string keys = string.Join(" or ", row.Keys.Select(key => $"`{KeyNames.Shown(key)}`"));

@@ -10,7 +10,7 @@ internal static class NextDay
 {
     /// <summary>What to type so that the order grows by a day; null: nothing asks for one.</summary>
     public static string? Line(Study study) => StillMissing.WantsAnotherDay(study)
-        ? ShellWords.ForAnotherDayTypeAmendOrderBecauseWhy(study, string.Join(' ', OrderOf(study)))
+        ? PlanningWords.HowToAddADay(string.Join(' ', study.Plan!.Order), string.Join(' ', OrderOf(study)))
         : null;
 
     // every second day goes backwards

@@ -30,9 +30,9 @@ internal static class NextStep
     private static string Act(string screen) => screen switch
     {
         KeyTable.Report => "the report",
-        KeyTable.Reveal => ShellWords.AllPredictionsAreLocked,
-        KeyTable.Predict => ShellWords.LockPredictionsEachAlone,
-        KeyTable.Review => ShellWords.BlindReview,
-        _ => ShellWords.BackToDriving,
+        KeyTable.Reveal => ShellWords.OpenTheKey,
+        KeyTable.Predict => ShellWords.LockThePredictions,
+        KeyTable.Review => ShellWords.GoToBlindReview,
+        _ => ShellWords.GoBackToDriving,
     };
 }

@@ -33,25 +33,25 @@ internal static class OrderJudgement
     {
         string?[] known = [.. new[] { MeasureClass.Steady, MeasureClass.Impact }.Select(one => KnownWords(plan, one, archive))];
         bool isAllKnown = known.All(words => words is not null);
-        string assumed = isAllKnown ? "" : ShellWords.AssumedNotRunsRepeatWithinDb(known.Any(words => words is not null) ? ShellWords.WhereNotSaidOtherwise : "", AssumedRunSdDb, AssumedReadingSdDb);
+        string assumed = isAllKnown ? "" : PlanningWords.AssumedRepeatability(known.Any(words => words is not null), AssumedRunSdDb, AssumedReadingSdDb);
         return string.Concat(known.OfType<string>().Select(words => $"{words} ")) + assumed
-            + ShellWords.ChanceMinFromRunToRun(between)
-            + ShellWords.SegmentsLastRun(plan);
+            + PlanningWords.ChanceAndTurnRound(between)
+            + PlanningWords.DrivingTime(plan);
     }
 
     /// <summary>The same in few words, for a screen.</summary>
     public static string BriefWords(Plan plan, TurnRound between, IReadOnlyList<ArchiveLine> archive)
     {
         MeasureClass measureClass = SegmentsOf(plan, MeasureClass.Steady) > 0 ? MeasureClass.Steady : MeasureClass.Impact;
-        string minutes = ShellWords.MinFromRunToRun(between);
+        string minutes = PlanningWords.TurnRoundMinutes(between);
         return KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
-            ? ShellWords.KnownFromEarlier(known, known.Days == 1 ? "" : "s", minutes)
-            : ShellWords.AssumedRunsRepeatWithinDb(minutes, AssumedRunSdDb);
+            ? PlanningWords.BasisFromEarlierDays(known, minutes)
+            : PlanningWords.AssumedBasis(minutes, AssumedRunSdDb);
     }
 
     private static string? KnownWords(Plan plan, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive) =>
         KnownRepeatability.In(archive, measureClass, SegmentsOf(plan, measureClass)) is { } known
-            ? ShellWords.KnownFromEarlierRun(known, known.Days == 1 ? "" : "s", NameOf(measureClass))
+            ? PlanningWords.KnownRepeatabilityOf(NameOf(measureClass), known)
             : null;
 
     private static string NameOf(MeasureClass measureClass) => measureClass == MeasureClass.Steady ? "steady segments" : "impacts";

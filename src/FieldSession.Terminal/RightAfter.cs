@@ -13,7 +13,7 @@ internal static class RightAfter
     public static Objection? ObjectionToSpeaker(Study study) =>
         study.Notes.Count > 0 && LastAct(study)?.Line == study.Notes[^1].Mark.Number
             ? null
-            : new Objection(ShellWords.LastActIsNoNote, ShellWords.TypeNoteFirst);
+            : new Objection(KeysWords.LastActWasNoNote, KeysWords.TypeNoteFirst);
 
     /// <summary>
     /// What stands against a flag by one key; null: a run is on, or its end or a flag was the last act, or the line is no flag.
@@ -29,7 +29,7 @@ internal static class RightAfter
         bool isFresh = LastAct(study) is { } act && (act.Before.RunOn is not null || act.Words.StartsWith("flag", StringComparison.Ordinal));
         return isFresh
             ? null
-            : new Objection(ShellWords.OtherActsCameAfterReading, $"type 'flag {study.LastRun.Number}.{reading.Segment} {line}'");
+            : new Objection(KeysWords.ReadingIsNotFresh, $"type 'flag {study.LastRun.Number}.{reading.Segment} {line}'");
     }
 
     private static Undoable? LastAct(Study study) => study.Undoables.Count == 0 ? null : study.Undoables[^1];

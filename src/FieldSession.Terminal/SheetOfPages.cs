@@ -43,7 +43,7 @@ internal static class SheetOfPages
             plain,
             texts.GetValueOrDefault(Limits + limit.Name, ""),
             texts.GetValueOrDefault(Reasons + limit.Name, ""),
-            ShellWords.AndEmptyChangedLimitHasItsReason(limit, range, plain));
+            PlanningWords.LimitHint(limit, range, plain));
     }
 
     // the unit is the end of the name: "wind_warn_m_s"

@@ -57,11 +57,11 @@ internal sealed class TerminalGuard : IDisposable
     {
         if (!Driver.IsAttachedToTerminal(out _, out _))
         {
-            return ShellWords.ThereIsNoTerminal;
+            return ShellWords.NoTerminal;
         }
 
         return Environment.GetEnvironmentVariable("TERM") == "dumb"
-            ? ShellWords.ThisTerminalCantPlaceCursor
+            ? ShellWords.TerminalPlacesNoCursor
             : null;
     }
 

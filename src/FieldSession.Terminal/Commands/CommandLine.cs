@@ -54,7 +54,7 @@ internal static class CommandLine
             outside.Error.WriteLine($"fieldsession: {wrong}");
         }
 
-        outside.Error.WriteLine(CommandWords.FieldsessionFieldsessionListsCommandsFieldsessionCommand);
+        outside.Error.WriteLine(CommandWords.WhereHelpIs);
         return ExitCode.Wrong;
     }
 
@@ -71,7 +71,7 @@ internal static class CommandLine
     }
 
     /// <summary>All commands.</summary>
-    public static RootCommand Make(Surroundings outside) => new(CommandWords.BlindComparisonOfTyreSpecsOnRoad)
+    public static RootCommand Make(Surroundings outside) => new(CommandWords.ProgramInOneSentence)
     {
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),

@@ -19,7 +19,7 @@ internal static class KeysAtHand
         bool isNoneGiven = words.Keys.Count == 0 && words.Paper.Count == 0;
         if (isNoneGiven && study.Commitments.Any())
         {
-            outside.Error.WriteLine(CommandWords.RevealGiveKeyfileForEveryFitting);
+            outside.Error.WriteLine(CommandWords.GiveEveryKeyFile);
             return ExitCode.Wrong;
         }
 
@@ -82,7 +82,7 @@ internal static class KeysAtHand
     private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
     {
         Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
-        Control = outside.AskSecret(CommandWords.WhichSpecIsControl) is { Length: > 0 } control ? control.Trim() : null,
+        Control = outside.AskSecret(CommandWords.AskForControl) is { Length: > 0 } control ? control.Trim() : null,
     };
 
     private static bool TryPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)

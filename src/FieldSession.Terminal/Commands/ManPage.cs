@@ -7,26 +7,26 @@ internal static class ManPage
 {
     private static (string Name, string Words)[] Variables =>
     [
-        ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseOfKeyFile),
-        ("NO_COLOR", CommandWords.SetToAnything),
-        ("XDG_STATE_HOME", CommandWords.WhereListOfRecentStudiesLies),
-        ("XDG_CONFIG_HOME", CommandWords.WhereKeysOfYourOwnLie),
+        ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseVariable),
+        ("NO_COLOR", CommandWords.NoColourVariable),
+        ("XDG_STATE_HOME", CommandWords.StateFolderVariable),
+        ("XDG_CONFIG_HOME", CommandWords.ConfigFolderVariable),
     ];
 
     private static (string Name, string Words)[] Files =>
     [
-        ("NAME.study, NAME.journal", CommandWords.StudyLitedbFileAndSameLines),
+        ("NAME.study, NAME.journal", CommandWords.StudyFiles),
         ("plan.toml, route.csv", "a plan folder."),
-        ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.PathsOfStudiesOpenedLast),
-        ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.KeysOfYourOwn),
+        ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.RecentStudiesFile),
+        ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
     ];
 
     private static (string Name, string Words)[] Codes =>
     [
         ($"{ExitCode.Done}", "done."),
-        ($"{ExitCode.No}", CommandWords.AnswerIsNoRule),
-        ($"{ExitCode.Wrong}", CommandWords.WordsOrInputAreWrong),
-        ($"{ExitCode.Damaged}", CommandWords.FileIsDamaged),
+        ($"{ExitCode.No}", CommandWords.ExitAnswerNo),
+        ($"{ExitCode.Wrong}", CommandWords.ExitInputWrong),
+        ($"{ExitCode.Damaged}", CommandWords.ExitFileDamaged),
     ];
 
     /// <summary>The lines of the page.</summary>
@@ -36,7 +36,7 @@ internal static class ManPage
     [
         $".TH FIELDSESSION 1 \"\" \"fieldsession {Plain(version)}\"",
         ".SH NAME",
-        CommandWords.FieldsessionBlindComparisonOfTyreSpecsOnRoad,
+        CommandWords.ManPageName,
         ".SH SYNOPSIS",
         ".B fieldsession",
         ".br",
@@ -45,8 +45,8 @@ internal static class ManPage
         "[\\fIwords\\fR]",
         ".SH DESCRIPTION",
         Plain(root.Description),
-        CommandWords.WithoutCommandAtTerminalStartScreen,
-        CommandWords.DataGoToStandardOutput,
+        CommandWords.WithoutACommand,
+        CommandWords.WhereOutputGoes,
         ".SH COMMANDS",
         .. root.Subcommands.SelectMany(Command),
         ".SH EXIT STATUS",

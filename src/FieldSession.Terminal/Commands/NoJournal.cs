@@ -9,7 +9,7 @@ internal sealed class NoJournal : IJournal
     public IReadOnlyList<Line> Lines => [];
 
     /// <inheritdoc/>
-    public void Append(Line line) => throw new IOException(CommandWords.ThereIsNoStudyYet);
+    public void Append(Line line) => throw new IOException(CommandWords.NoStudyYet);
 
     /// <inheritdoc/>
     public void Dispose()

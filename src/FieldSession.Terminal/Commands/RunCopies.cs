@@ -60,13 +60,13 @@ internal sealed class RunCopies : IDisposable
         _runsOver = over;
     }
 
-    private void Copy(string what)
+    private void Copy(string stretch)
     {
         _linesCopied = _logbook.Lines.Count;
-        _lastCopy = _lastCopy.ContinueWith(_ => Try(what), TaskScheduler.Default);
+        _lastCopy = _lastCopy.ContinueWith(_ => Try(stretch), TaskScheduler.Default);
     }
 
-    private void Try(string what)
+    private void Try(string stretch)
     {
         try
         {
@@ -74,8 +74,8 @@ internal sealed class RunCopies : IDisposable
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            string why = fault is StudyMissingException ? CommandWords.ThereIsNoSuchFolder : fault.Message;
-            _troubles.Enqueue(CommandWords.IsNotCopiedTo(what, _place, why));
+            string why = fault is StudyMissingException ? CommandWords.NoSuchFolder : fault.Message;
+            _troubles.Enqueue(CommandWords.NotCopied(stretch, _place, why));
         }
     }
 }

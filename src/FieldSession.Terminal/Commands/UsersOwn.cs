@@ -50,7 +50,7 @@ internal sealed record UsersOwn(KeyTable Keys, Habits Habits)
         }
         catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException)
         {
-            outside.Error.WriteLine(CommandWords.FieldsessionMendOrMoveFileAreAsDelivered(path, unreadable, name));
+            outside.Error.WriteLine(CommandWords.OwnFileUnreadable(path, unreadable, name));
             return null;
         }
     }

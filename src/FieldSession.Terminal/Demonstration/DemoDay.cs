@@ -15,7 +15,7 @@ internal static class DemoDay
     public static int Lay(DemoStudy demo, Logbook logbook, string keyPath, Surroundings outside)
     {
         PlanReading reading = PlanFolder.Parse(demo.Text("plan.toml"), demo.Text("route.csv"), demo.Name);
-        Plan plan = reading.Plan ?? throw new InvalidDataException(DemoWords.DemosPlanIsWrong(string.Join("; ", reading.Problems)));
+        Plan plan = reading.Plan ?? throw new InvalidDataException(DemoWords.PlanIsWrong(string.Join("; ", reading.Problems)));
         int planned = Answer.To(logbook.Write(new PlanMade(plan)), outside);
         SpecList specs = Specs(demo);
         KeySheet key = new(
@@ -53,11 +53,11 @@ internal static class DemoDay
             Outcome outcome = logbook.Write(line);
             if (!outcome.IsWritten)
             {
-                throw new InvalidDataException(DemoWords.DemosLineWasNotTaken(line, outcome));
+                throw new InvalidDataException(DemoWords.LineNotTaken(line, outcome));
             }
         }
     }
 
     private static SpecList Specs(DemoStudy demo) => SpecList.Parse(demo.Text("specs.txt"), demo.Codes.Length, out Objection? refusal)
-        ?? throw new InvalidDataException(DemoWords.DemosSpecListIsWrong(refusal));
+        ?? throw new InvalidDataException(DemoWords.SpecListIsWrong(refusal));
 }

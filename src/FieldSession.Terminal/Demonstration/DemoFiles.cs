@@ -10,7 +10,7 @@ internal static class DemoFiles
     public static string Text(string name)
     {
         using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"demo/{name}")
-            ?? throw new FileNotFoundException(DemoWords.DemoFileIsNotInProgram(name), name);
+            ?? throw new FileNotFoundException(DemoWords.FileNotInProgram(name), name);
         using StreamReader reader = new(stream);
         return reader.ReadToEnd();
     }

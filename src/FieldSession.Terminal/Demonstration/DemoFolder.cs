@@ -15,7 +15,7 @@ internal sealed record DemoFolder(DemoStudy Demo, string Folder, bool IsKept)
     public string Key => Path.Combine(Folder, $"{Demo.Name}.key");
 
     /// <summary>What is said when its screens are left: where it lies, and what opens its key file.</summary>
-    public string Farewell => DemoWords.DemoLiesInItsKey(Folder, Demo.Passphrase);
+    public string Farewell => DemoWords.WhereDemoLies(Folder, Demo.Passphrase);
 
     /// <summary>The folder asked for, or a new one under the machine's folder for temporary files.</summary>
     public static DemoFolder At(DemoStudy demo, string? asked, Surroundings outside)

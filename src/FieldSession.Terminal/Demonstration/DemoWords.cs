@@ -5,13 +5,13 @@ namespace FieldSession.Terminal.Demonstration;
 /// <summary>What the demo says.</summary>
 internal static class DemoWords
 {
-    public static string DemosPlanIsWrong(string problems) => $"the demo's plan is wrong: {problems}";
+    public static string PlanIsWrong(string problems) => $"the demo's plan is wrong: {problems}";
 
-    public static string DemosLineWasNotTaken(string line, Outcome outcome) => $"the demo's line '{line}' was not taken: {outcome.Objection}{outcome.NotSavedBecause}";
+    public static string LineNotTaken(string line, Outcome outcome) => $"the demo's line '{line}' was not taken: {outcome.Objection}{outcome.NotSavedBecause}";
 
-    public static string DemosSpecListIsWrong(Objection? refusal) => $"the demo's spec list is wrong: {refusal}";
+    public static string SpecListIsWrong(Objection? refusal) => $"the demo's spec list is wrong: {refusal}";
 
-    public static string DemoFileIsNotInProgram(string name) => $"the demo file {name} is not in the program";
+    public static string FileNotInProgram(string name) => $"the demo file {name} is not in the program";
 
-    public static string DemoLiesInItsKey(string folder, string passphrase) => $"the demo lies in {folder}; its key file opens with the passphrase '{passphrase}'";
+    public static string WhereDemoLies(string folder, string passphrase) => $"the demo lies in {folder}; its key file opens with the passphrase '{passphrase}'";
 }

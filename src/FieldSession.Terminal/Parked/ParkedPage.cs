@@ -26,15 +26,15 @@ internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, str
     public static ParkedPage Shut(Study study, KeyTable keys, int columns)
     {
         string[] words = study.RunOn is { } run
-            ? [ParkedWords.ShutRunIsOn(run), ParkedWords.ThisScreenOpensWhenRunIsOverAndCar]
-            : [ParkedWords.ShutUntilCarIsParked, ParkedWords.TypeAndPressEnter];
+            ? [ParkedWords.ShutWhileRunOn(run), ParkedWords.OpensWhenRunIsOver]
+            : [ParkedWords.ShutUntilParked, ParkedWords.HowToOpen];
         return new ParkedPage(
             [
                 PageRow.Blank,
                 .. words.SelectMany((line, place) => Wrapped.Lines(line, columns).Select(row => PageRow.Of(row, place == 0 ? Ink.Strong : Ink.Plain))),
                 PageRow.Blank,
-                .. Wrapped.Lines(ParkedWords.DriverNeverReadsOrTypes, columns).Select(row => PageRow.Of(row)),
+                .. Wrapped.Lines(ParkedWords.DriverNeverTypes, columns).Select(row => PageRow.Of(row)),
             ],
-            study.RunOn is null ? ParkedWords.TypeAndPressEnter2 : ParkedWords.AndBackToDriving(keys));
+            study.RunOn is null ? ParkedWords.HowToOpenBriefly : ParkedWords.KeyToDriving(keys));
     }
 }

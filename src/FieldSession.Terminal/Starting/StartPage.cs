@@ -16,22 +16,22 @@ internal static class StartPage
     /// <param name="columns">Columns to fill.</param>
     public static ImmutableArray<PageRow> Of(ImmutableArray<RecentStudy> recent, int marked, int columns) =>
     [
-        PageRow.Of("fieldsession", Ink.Strong).And(StartingWords.BlindComparisonOfTyreSpecsOnRoad),
+        PageRow.Of("fieldsession", Ink.Strong).And(StartingWords.ProgramInOneSentence),
         PageRow.Blank,
-        PageRow.Of(recent.IsEmpty ? StartingWords.NoStudyWasOpenedHereYet : "opened last", Ink.Quiet),
+        PageRow.Of(recent.IsEmpty ? StartingWords.NoStudyOpenedYet : "opened last", Ink.Quiet),
         .. recent.SelectMany((study, place) => Study(study, place, place == marked, columns)),
         PageRow.Blank,
-        PageRow.Of(StartingWords.OrTypeThenEnter, Ink.Quiet),
-        PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.DayToTryEverythingOn),
-        PageRow.Of("  PLAN FOLDER     ", Ink.Strong).And(Columns.Cut(StartingWords.NewStudyOfItsPlanAndRoute, columns - 18)),
-        PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.StudyThatExists),
+        PageRow.Of(StartingWords.OrType, Ink.Quiet),
+        PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.WhatDemoIs),
+        PageRow.Of("  PLAN FOLDER     ", Ink.Strong).And(Columns.Cut(StartingWords.WhatPlanFolderGives, columns - 18)),
+        PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.WhatStudyFileIs),
         PageRow.Blank,
-        .. Wrapped.Lines(StartingWords.DriverNeverReadsOrTypes, columns).Select(line => PageRow.Of(line)),
+        .. Wrapped.Lines(StartingWords.RulesOfUse, columns).Select(line => PageRow.Of(line)),
     ];
 
     /// <summary>What to do next, in words.</summary>
     public static string Hint(ImmutableArray<RecentStudy> recent, int marked) => recent.IsEmpty
-        ? StartingWords.TypeDemoOrPathThenEnter
+        ? StartingWords.WhatToType
         : $"Enter: opens {Path.GetFileName(recent[marked].Path)}";
 
     /// <summary>What a typed line chooses; null: nothing that is there.</summary>

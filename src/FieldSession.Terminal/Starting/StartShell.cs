@@ -150,7 +150,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     {
         if (StartPage.Choice(_box.Text.Trim(), _desk.Recent, _marked) is not { } choice)
         {
-            _message = StartingWords.TypeDemoPathOfStudyOrOfFolder;
+            _message = StartingWords.NothingThere;
             return;
         }
 

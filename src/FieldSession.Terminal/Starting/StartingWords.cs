@@ -3,15 +3,15 @@ namespace FieldSession.Terminal.Starting;
 /// <summary>What the start screen says.</summary>
 internal static class StartingWords
 {
-    public const string BlindComparisonOfTyreSpecsOnRoad = "  blind comparison of tyre specs on the road";
-    public const string NoStudyWasOpenedHereYet = "no study was opened here yet";
-    public const string OrTypeThenEnter = "or type, then Enter";
-    public const string DayToTryEverythingOn = "a day to try everything on";
-    public const string NewStudyOfItsPlanAndRoute = "a new study of its plan.toml and route.csv";
-    public const string StudyThatExists = "a study that exists";
-    public const string DriverNeverReadsOrTypes = "The driver never reads or types; the screen does not face the driver. Everything is stored as it is typed: leaving loses nothing.";
-    public const string TypeDemoOrPathThenEnter = "type 'demo', or a path, then Enter";
-    public const string TypeDemoPathOfStudyOrOfFolder = "type 'demo', the path of a study, or of a folder with plan.toml and route.csv";
+    public const string ProgramInOneSentence = "  blind comparison of tyre specs on the road";
+    public const string NoStudyOpenedYet = "no study was opened here yet";
+    public const string OrType = "or type, then Enter";
+    public const string WhatDemoIs = "a day to try everything on";
+    public const string WhatPlanFolderGives = "a new study of its plan.toml and route.csv";
+    public const string WhatStudyFileIs = "a study that exists";
+    public const string RulesOfUse = "The driver never reads or types; the screen does not face the driver. Everything is stored as it is typed: leaving loses nothing.";
+    public const string WhatToType = "type 'demo', or a path, then Enter";
+    public const string NothingThere = "type 'demo', the path of a study, or of a folder with plan.toml and route.csv";
 
     public static string FaultInProgram(Exception fault) => $"fault in the program: {fault.Message}";
 }

@@ -35,7 +35,7 @@ internal static class ComparisonBlock
     private static PageRow Head(ImmutableArray<SegmentRow> segments, Widths widths, double spanDb)
     {
         string reference = segments.FirstOrDefault(s => !s.IsCovered)?.Codes[0].Code.Digits is { } code ? $"- {code}" : "";
-        string text = Columns.Left(DrivingScreenWords.SoFarClean, widths.Name) + Columns.Left("code", CodeColumns) + Columns.Left("low-high", RangeColumns)
+        string text = Columns.Left(DrivingScreenWords.ComparisonSoFar, widths.Name) + Columns.Left("code", CodeColumns) + Columns.Left("low-high", RangeColumns)
             + Columns.Right(reference, DifferenceColumns - 1) + " " + Columns.Left(" 95 %", widths.Interval);
         return PageRow.Of(text + (widths.Plot > 0 ? IntervalPlot.Scale(spanDb, widths.Plot) : ""), Ink.Quiet);
     }

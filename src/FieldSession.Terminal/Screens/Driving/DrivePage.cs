@@ -95,7 +95,7 @@ internal static class DrivePage
             PageRow.Of(Prompt),
             Message(sight, columns),
             .. StoredBlock.Rows(sight.Study, columns, large: false).Take(1),
-            PageRow.Of(DrivingScreenWords.NeedsEntryWorks(LeastColumns, LeastRows + 2), Ink.Quiet),
+            PageRow.Of(DrivingScreenWords.TerminalTooSmall(LeastColumns, LeastRows + 2), Ink.Quiet),
         ];
         return new DriveWords(Indented(all, rows, indent: ""), Box(1, columns, indent: 0));
     }
@@ -112,7 +112,7 @@ internal static class DrivePage
     {
         int spoilt = study.LastRun?.Readings.Count(r => r.Spoilt is not null) ?? 0;
         int missed = study.LastRun?.Passages.OfType<Missed>().Count() ?? 0;
-        return study.LastRun is { } run ? DrivingScreenWords.SpoiltMissedInRun(spoilt, missed, run) : "";
+        return study.LastRun is { } run ? DrivingScreenWords.RunCounts(spoilt, missed, run) : "";
     }
 
     private static PageRow Message(DriveSight sight, int columns) =>

@@ -93,7 +93,7 @@ internal sealed class DriveScreen : TypingScreen
             return false;
         }
 
-        Say(DrivingScreenWords.ThatWasArrowKey);
+        Say(DrivingScreenWords.NumLockIsOff);
         return true;
     }
 
@@ -142,7 +142,7 @@ internal sealed class DriveScreen : TypingScreen
         _box.Put("");
         if (Study.RunOn is { } run)
         {
-            Say(DrivingScreenWords.RunIsOnWhen(run));
+            Say(DrivingScreenWords.StopShutWhileRunOn(run));
             return;
         }
 

@@ -7,63 +7,71 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>What the drive screen and the stop say.</summary>
 internal static class DrivingScreenWords
 {
-    public const string SoFarClean = "so far, clean";
-    public const string ThatWasArrowKey = "that was an arrow key: is NumLock off?";
-    public const string CoveredUntilEvening = "covered until the evening";
-    public const string ComparedAtStop = "compared at the stop";
-    public const string CoveredUntilRead = "covered until read";
-    public const string NoRunWasDrivenYet = "no run was driven yet";
-    public const string ConfirmedAsTyped = "confirmed as typed";
-    public const string TypedHighFirst = "typed high first";
-    public const string CarIsParked = "the car is parked; this is the stop";
-    public const string FiguresCorrectIt = "figures correct it; ";
-    public const string EscBackToDrive = "Esc: back to drive";
-    public const string NothingInThisRunYet = "nothing in this run yet";
-    public const string MissedNoReading = "missed, no reading";
-    public const string AndTypedHighFirst = ", typed high first";
-    public const string KeyIsOpen = "the key is open";
-    public const string ThisCarsRunsDriven = "this car's runs driven";
-    public const string MakePlanWithStartFirst = "make a plan with 'start' first";
-    public const string ReadingsCantBeAddedOrChangedAnyMoreNotes = "readings can't be added or changed any more; notes can: '; your words'";
-    public const string OrderIsDrivenAndMeterChecked = "the order is driven and the meter checked: go to the blind review, when parked";
-    public const string NoWeatherIsNotedYet = "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry";
-    public const string ThisCarsRunsAreDriven = "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";
+    public static string TerminalTooSmall(int leastColumns, int leastRows) => $"needs {leastColumns}x{leastRows}; entry works";
 
-    public static string NeedsEntryWorks(int leastColumns, int leastRows) => $"needs {leastColumns}x{leastRows}; entry works";
+    public static string RunCounts(int spoilt, int missed, Run run) => $"spoilt {spoilt}  missed {missed}  in run {run.Number}";
 
-    public static string SpoiltMissedInRun(int spoilt, int missed, Run run) => $"spoilt {spoilt}  missed {missed}  in run {run.Number}";
+    public const string NumLockIsOff = "that was an arrow key: is NumLock off?";
 
-    public static string RunIsOnWhen(Run run) => $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
+    public static string StopShutWhileRunOn(Run run) => $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
 
     public static string NotSavedMakeRoomThenEnter(Outcome outcome) => $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again";
 
-    public static string ToAskSpoiltMissed(int asked, int spoilt, Run run) => $"to ask {asked}  spoilt {spoilt}  missed {run.Passages.OfType<Missed>().Count()}";
+    public static string KeyDoesNothing(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
 
-    public static string RunOnAsTyped(Run run) => $"Run {run.Number} on {run.Code}, as typed";
+    public static string KeyWaitsForEmptyBox(char typed) => $"'{typed}' waits for an empty box: Enter stores, Esc empties";
 
-    public static string MeterDbOnCalibratorBeforeThisSession(string clock, CalibrationCheck before) => $"meter {clock}: {before.LevelDb:0.0#} dB on the calibrator before this session";
+    public const string NothingStoredInRun = "nothing in this run yet";
+    public const string MissedPassage = "missed, no reading";
+    public const string AfterReadingTypedHighFirst = ", typed high first";
 
-    public static string StillToAskInOtherRuns(string[] elsewhere) => $"still to ask in other runs: {string.Join(", ", elsewhere)}; type 'confirm {elsewhere[0]}' or 'correct {elsewhere[0]} 58-60'";
+    public const string ComparisonSoFar = "so far, clean";
+    public const string CoveredUntilEvening = "covered until the evening";
+    public const string ComparedAtStop = "compared at the stop";
+    public const string CoveredUntilRead = "covered until read";
 
-    public static string StandsFiguresCorrectIt(Reading reading) => $"y: {reading.Levels} stands, figures correct it; ";
+    public const string NoRunDrivenYet = "no run was driven yet";
 
-    public static string DoesNothingHere(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
+    public static string RunAsTyped(Run run) => $"Run {run.Number} on {run.Code}, as typed";
 
-    public static string WaitsForEmptyBox(char typed) => $"'{typed}' waits for an empty box: Enter stores, Esc empties";
+    public static string StopCounts(int asked, int spoilt, int missed) => $"to ask {asked}  spoilt {spoilt}  missed {missed}";
 
-    public static string AndMoreStandInPlansWarnings(string[] doubts) => $"; {doubts.Length - 1} more stand in the plan's warnings";
+    public const string ConfirmedAsTyped = "confirmed as typed";
+    public const string TypedHighFirst = "typed high first";
 
-    public static string WeakInPlan(string[] doubts, string more) => $"weak in the plan: {doubts[0]}{more}";
+    public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) => $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";
 
-    public static string OrderIsDriven(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review";
+    public static string OtherRunsToAsk(IReadOnlyList<string> places) => $"still to ask in other runs: {string.Join(", ", places)}; type 'confirm {places[0]}' or 'correct {places[0]} 58-60'";
 
-    public static string GoesOnWithEvening(string screen) => $"goes on with the evening: {screen}";
+    public const string CarIsParked = "the car is parked; this is the stop";
 
-    public static string NotCheckedWithValuesYet(string[] unmade) => $"not checked with values yet: {string.Join(", ", unmade)}; such as '{CheckKinds.Of(unmade[0])!.Form}'";
+    public static string HowToConfirm(Reading reading) => $"y: {reading.Levels} stands, figures correct it; ";
 
-    public static string StartsRunOnAndConfirms(Study study) => $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}";
+    public const string FiguresCorrect = "figures correct it; ";
+    public const string EscGoesBack = "Esc: back to drive";
 
-    public static string ReadsRunBack(Run run) => $"reads run {run.Number} back: confirm, correct, shift, notes";
+    public const string KeyIsOpen = "the key is open";
+    public const string OwnOrderDriven = "this car's runs driven";
+    public const string MakePlanFirst = "make a plan with 'start' first";
+    public const string ReadingsAreFrozen = "readings can't be added or changed any more; notes can: '; your words'";
 
-    public static string AndMoreWhenIsTyped(int doubtfulCount) => $"; {doubtfulCount} more when '{Parking.Word}' is typed";
+    public static string WeakPlan(IReadOnlyList<string> doubts) => $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more stand in the plan's warnings" : "")}";
+
+    public static string PredictingStillBarred(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review";
+
+    public const string BlindReviewIsDue = "the order is driven and the meter checked: go to the blind review, when parked";
+
+    public static string EveningGoesOn(string screen) => $"goes on with the evening: {screen}";
+
+    public const string NoWeatherYet = "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry";
+
+    public static string ChecksNotMade(IReadOnlyList<string> kinds) => $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.Form}'";
+
+    public const string MergeWithOtherLaptop = "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";
+
+    public static string EnterStartsRun(Study study) => $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}";
+
+    public static string ParkedReadsRunBack(Run run) => $"reads run {run.Number} back: confirm, correct, shift, notes";
+
+    public static string MoreDoubtsAtStop(int doubts) => $"; {doubts} more when '{Parking.Word}' is typed";
 }

@@ -40,7 +40,7 @@ internal sealed class StopPage
         }
         else
         {
-            rows.Add(PageRow.Of(DrivingScreenWords.NoRunWasDrivenYet, Ink.Strong));
+            rows.Add(PageRow.Of(DrivingScreenWords.NoRunDrivenYet, Ink.Strong));
         }
 
         rows.Add(PageRow.Blank);
@@ -64,8 +64,8 @@ internal sealed class StopPage
         string car = run.Car is { } which ? $"  car {which}" : "";
         int asked = run.Readings.Count(reading => reading.IsToBeAsked);
         int spoilt = run.Readings.Count(reading => reading.Spoilt is not null);
-        string counts = DrivingScreenWords.ToAskSpoiltMissed(asked, spoilt, run);
-        string title = DrivingScreenWords.RunOnAsTyped(run);
+        string counts = DrivingScreenWords.StopCounts(asked, spoilt, run.Passages.OfType<Missed>().Count());
+        string title = DrivingScreenWords.RunAsTyped(run);
         string who = Columns.Of(title + driver + car + counts) + 1 < _columns ? driver + car : "";
         return PageRow.Of(title, Ink.Strong).And(who, Ink.Quiet)
             .WithRight(PageRow.Of(counts, asked > 0 ? Ink.Strong : Ink.Plain), _columns);
@@ -127,13 +127,13 @@ internal sealed class StopPage
 
         if (_study.SessionOn?.Before is { } before)
         {
-            yield return DrivingScreenWords.MeterDbOnCalibratorBeforeThisSession(Clock(before.Mark), before);
+            yield return DrivingScreenWords.CalibratedBefore(Clock(before.Mark), before);
         }
 
         string[] elsewhere = [.. _study.Runs.Where(run => run.Number != _study.LastRun?.Number).SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => $"{run.Number}.{r.Segment}"))];
         if (elsewhere.Length > 0)
         {
-            yield return DrivingScreenWords.StillToAskInOtherRuns(elsewhere);
+            yield return DrivingScreenWords.OtherRunsToAsk(elsewhere);
         }
     }
 

@@ -122,10 +122,10 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     {
         string mend = Marked switch
         {
-            Reading { IsToBeAsked: true } reading => DrivingScreenWords.StandsFiguresCorrectIt(reading),
-            Reading => DrivingScreenWords.FiguresCorrectIt,
+            Reading { IsToBeAsked: true } reading => DrivingScreenWords.HowToConfirm(reading),
+            Reading => DrivingScreenWords.FiguresCorrect,
             _ => "",
         };
-        return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscBackToDrive);
+        return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscGoesBack);
     }
 }

@@ -42,18 +42,18 @@ internal static class StoredBlock
     {
         if (last is null)
         {
-            return [PageRow.Of(DrivingScreenWords.NothingInThisRunYet, Ink.Quiet), PageRow.Blank, PageRow.Blank];
+            return [PageRow.Of(DrivingScreenWords.NothingStoredInRun, Ink.Quiet), PageRow.Blank, PageRow.Blank];
         }
 
         PageRow segment = PageRow.Of($"{last.Segment} {study.Plan!.Route[last.Segment - 1].Name}", Ink.Strong);
         return last is Reading reading
             ? [segment, Spoilt(reading), reading.Doubt is { } doubt ? PageRow.Of($"? {doubt}", Ink.Alarm) : PageRow.Blank]
-            : [segment, PageRow.Of(DrivingScreenWords.MissedNoReading), PageRow.Blank];
+            : [segment, PageRow.Of(DrivingScreenWords.MissedPassage), PageRow.Blank];
     }
 
     private static PageRow Spoilt(Reading reading)
     {
-        string swapped = reading.Swapped ? DrivingScreenWords.AndTypedHighFirst : "";
+        string swapped = reading.Swapped ? DrivingScreenWords.AfterReadingTypedHighFirst : "";
         return reading.Spoilt is { } spoilt
             ? PageRow.Of($"! spoilt: {spoilt.Cause.Word()}{(spoilt.Late ? " (late)" : "")}{(spoilt.Words is null ? "" : $", {spoilt.Words}")}{swapped}")
             : PageRow.Of($"clean{swapped}");

@@ -82,7 +82,7 @@ internal static class Typing
         return typed switch
         {
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
-            _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, DrivingScreenWords.DoesNothingHere(typed)),
+            _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyDoesNothing(typed)),
             _ => new TypedKey(TypedKind.Goes),
         };
     }
@@ -120,7 +120,7 @@ internal static class Typing
 
         return keys.AsksHelp(typed)
             ? new TypedKey(TypedKind.AsksHelp)
-            : new TypedKey(TypedKind.Nothing, DrivingScreenWords.WaitsForEmptyBox(typed));
+            : new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyWaitsForEmptyBox(typed));
     }
 
     private static bool IsFlag(string text) => text.Length == 1 && SpoiltCauses.FromLetter(text[0]) is not null;

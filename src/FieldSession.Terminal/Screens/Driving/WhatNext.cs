@@ -21,7 +21,7 @@ internal static class WhatNext
         { DataFrozen: true } => "data frozen",
         { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
         { OrderDriven: true, Runs.Count: > 0 } => "order driven",
-        { IsOwnOrderDriven: true } => DrivingScreenWords.ThisCarsRunsDriven,
+        { IsOwnOrderDriven: true } => DrivingScreenWords.OwnOrderDriven,
         _ => "not sealed",
     };
 
@@ -52,12 +52,12 @@ internal static class WhatNext
     {
         if (study.Plan is null)
         {
-            return [("", DrivingScreenWords.MakePlanWithStartFirst)];
+            return [("", DrivingScreenWords.MakePlanFirst)];
         }
 
         if (study.DataFrozen)
         {
-            return [("", DrivingScreenWords.ReadingsCantBeAddedOrChangedAnyMoreNotes), Evening(study, keys)];
+            return [("", DrivingScreenWords.ReadingsAreFrozen), Evening(study, keys)];
         }
 
         if (study.OrderDriven)
@@ -77,27 +77,26 @@ internal static class WhatNext
     private static IEnumerable<string> Weak(Study study)
     {
         string[] doubts = study.Runs.Count > 0 ? [] : [.. PlanDoubts.Of(study.Plan!)];
-        string more = doubts.Length > 1 ? DrivingScreenWords.AndMoreStandInPlansWarnings(doubts) : "";
-        return doubts.Length == 0 ? [] : [DrivingScreenWords.WeakInPlan(doubts, more)];
+        return doubts.Length == 0 ? [] : [DrivingScreenWords.WeakPlan(doubts)];
     }
 
     private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
-        ? (":", DrivingScreenWords.OrderIsDriven(open, keys))
+        ? (":", DrivingScreenWords.PredictingStillBarred(open, keys))
         : Due(study, keys);
 
     private static (string Key, string Words) Due(Study study, KeyTable keys)
     {
         string screen = NextStep.Screen(study);
         return (keys.KeyTo(screen), screen == KeyTable.Review
-            ? DrivingScreenWords.OrderIsDrivenAndMeterChecked
-            : DrivingScreenWords.GoesOnWithEvening(screen));
+            ? DrivingScreenWords.BlindReviewIsDue
+            : DrivingScreenWords.EveningGoesOn(screen));
     }
 
     private static IEnumerable<(string Key, string Words)> Start(Study study)
     {
         if (study.Weather.Count == 0)
         {
-            yield return (":", DrivingScreenWords.NoWeatherIsNotedYet);
+            yield return (":", DrivingScreenWords.NoWeatherYet);
         }
 
         foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)).Concat(Weak(study)))
@@ -107,23 +106,23 @@ internal static class WhatNext
 
         if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
         {
-            yield return (":", DrivingScreenWords.NotCheckedWithValuesYet(unmade));
+            yield return (":", DrivingScreenWords.ChecksNotMade(unmade));
         }
 
         if (study.IsOwnOrderDriven)
         {
-            yield return (":", DrivingScreenWords.ThisCarsRunsAreDriven);
+            yield return (":", DrivingScreenWords.MergeWithOtherLaptop);
             yield break;
         }
 
-        yield return (StartKey, DrivingScreenWords.StartsRunOnAndConfirms(study));
+        yield return (StartKey, DrivingScreenWords.EnterStartsRun(study));
     }
 
     private static IEnumerable<string> OfBrackets(Study study) =>
         BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
     private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, LastRun: { } run }
-        ? [(Parking.Word, DrivingScreenWords.ReadsRunBack(run))]
+        ? [(Parking.Word, DrivingScreenWords.ParkedReadsRunBack(run))]
         : [];
 
     private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
@@ -132,7 +131,7 @@ internal static class WhatNext
     private static IEnumerable<(string Key, string Words)> Doubts(Study study)
     {
         Reading[] doubtful = [.. (study.LastRun?.Readings ?? []).Where(reading => reading.IsToBeAsked && reading.Spoilt is null)];
-        string more = doubtful.Length > MostDoubts ? DrivingScreenWords.AndMoreWhenIsTyped(doubtful.Length - MostDoubts) : "";
+        string more = doubtful.Length > MostDoubts ? DrivingScreenWords.MoreDoubtsAtStop(doubtful.Length - MostDoubts) : "";
         return doubtful.Take(MostDoubts).Select((reading, place) => (
             "?",
             $"{reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}{(place == MostDoubts - 1 ? more : "")}"));

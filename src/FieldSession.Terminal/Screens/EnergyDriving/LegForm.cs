@@ -37,17 +37,17 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
         NextLeg next = NextLeg.In(study, today);
         ImmutableArray<LegField> fields =
         [
-            new("day", LegsScreenWords.NumberOfEnergyDay, true, next.Day),
+            new("day", LegsScreenWords.DayField, true, next.Day),
             new("car", "which car", true, next.Car),
-            new("code", LegsScreenWords.CodeOnIt, true, next.Code),
-            new("driver", LegsScreenWords.WhoDroveEmptyNotNoted, false, next.Driver),
+            new("code", LegsScreenWords.CodeField, true, next.Code),
+            new("driver", LegsScreenWords.DriverField, false, next.Driver),
             imperial ? new("mi", "miles", true) : new("km", "kilometres", true),
             new(EnergyPart, EnergyWords(study), true),
-            new("t0", LegsScreenWords.AirAtStart(Degrees(imperial)), false),
-            new("t1", LegsScreenWords.AirAtEnd(Degrees(imperial)), false),
+            new("t0", LegsScreenWords.AirAtStartField(Degrees(imperial)), false),
+            new("t1", LegsScreenWords.AirAtEndField(Degrees(imperial)), false),
             new("wind", $"mean wind, {(imperial ? "mph" : "m/s")}", false),
-            imperial ? new("mph", LegsScreenWords.MeanSpeedMph, false) : new("kmh", "mean speed, km/h", false),
-            new("at", LegsScreenWords.WhenItBegan, false),
+            imperial ? new("mph", LegsScreenWords.SpeedInMphField, false) : new("kmh", "mean speed, km/h", false),
+            new("at", LegsScreenWords.BeginField, false),
         ];
         int first = fields.ToList().FindIndex(field => field.IsNeeded && field.Value.Length == 0);
         return new LegForm(fields, next.Car.Length == 0 ? first : 0);
@@ -76,7 +76,7 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
     private static string? WrongWith(LegField field, UnitSystem units)
     {
         string[] halves = Typed(field).Split('=', 2);
-        return LegParts.Named(halves[0]) is { } part ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong : LegsScreenWords.IsNoAmount(field);
+        return LegParts.Named(halves[0]) is { } part ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong : LegsScreenWords.NoAmount(field.Value);
     }
 
     // 38.0 is kWh, 80-31 a state of charge, 13.2l and 3.5gal fuel.
@@ -95,8 +95,8 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
     }
 
     private static string EnergyWords(Study study) => study.Plan?.Energy.Usable is null
-        ? LegsScreenWords.KwhByMeter
-        : LegsScreenWords.KwhByMeterCharge;
+        ? LegsScreenWords.EnergyFieldWithoutCharge
+        : LegsScreenWords.EnergyField;
 
     private static string Degrees(bool imperial) => imperial ? "degF" : "degC";
 }

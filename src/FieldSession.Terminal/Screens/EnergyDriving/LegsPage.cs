@@ -45,7 +45,7 @@ internal static class LegsPage
         return [.. top.Concat(days).Append(PageRow.Blank).Concat(LegRows(sight.Study, left)).Take(rows).Select(row => row.Fit(columns))];
     }
 
-    private static string Suggested(LegField field) => field.Value.Length > 0 ? LegsScreenWords.AndEnterAloneTakes(field) : "";
+    private static string Suggested(LegField field) => field.Value.Length > 0 ? LegsScreenWords.EnterTakes(field.Value) : "";
 
     private static IEnumerable<PageRow> Message(LegsSight sight, int columns)
     {

@@ -17,7 +17,7 @@ internal static class OrdersPage
 {
     /// <summary>What to do here, and what the figures rest on.</summary>
     public static string Advice(string restsOn) =>
-        PlanScreenWords.NumberAndEnterPutsOneIntoPlan(restsOn);
+        PlanScreenWords.HowToTakeAnOrder(restsOn);
 
     private const int NumberColumns = 6;
     private const int FigureColumns = 38;

@@ -19,7 +19,7 @@ internal static class PlanPage
 
     /// <summary>The page on the orders to choose from.</summary>
     public static PlanWords Of(OrdersSight orders, int columns, int rows) => Framed(
-        PlanScreenWords.OrderOfRuns, "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
+        PlanScreenWords.ChooseAnOrder, "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
         OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
 
     private static PlanWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)
@@ -47,7 +47,7 @@ internal static class PlanPage
         [
             .. sheet.IsChanged ? ["not written"] : Array.Empty<string>(),
             problems > 0 ? $"{problems} to mend" : "good",
-            .. warnings > 0 ? [PlanScreenWords.ToLookAt(warnings)] : Array.Empty<string>(),
+            .. warnings > 0 ? [PlanScreenWords.WarningsToLookAt(warnings)] : Array.Empty<string>(),
         ];
         return string.Join(", ", judged) + (sheet.Remarks.Length > 0 ? $" ({PlanKeys.Look})" : "");
     }

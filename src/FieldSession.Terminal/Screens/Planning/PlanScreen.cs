@@ -34,7 +34,7 @@ internal sealed class PlanScreen : TypingScreen
         if (Sight is not { } sight)
         {
             _box.Visible = false;
-            Paper.Show([PageRow.Blank, PageRow.Of(PlanScreenWords.PlanOfStudyThatIsBegunStands)], Palette);
+            Paper.Show([PageRow.Blank, PageRow.Of(PlanScreenWords.PlanStands)], Palette);
             return;
         }
 
@@ -83,7 +83,7 @@ internal sealed class PlanScreen : TypingScreen
         _isWarned = isFirst;
         if (isFirst)
         {
-            _message = PlanScreenWords.PlanIsNotWritten;
+            _message = PlanScreenWords.NotWrittenYet;
             Draw();
         }
 
@@ -159,7 +159,7 @@ internal sealed class PlanScreen : TypingScreen
     {
         if (sheet.Remarks.IsEmpty)
         {
-            _message = PlanScreenWords.NothingIsToBeMended;
+            _message = PlanScreenWords.NothingToMend;
             return;
         }
 
@@ -172,7 +172,7 @@ internal sealed class PlanScreen : TypingScreen
         ImmutableArray<OrderSight> orders = plan.Orders();
         _box.Put("");
         _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1), plan.OrdersRestOn);
-        _message = orders.IsEmpty ? PlanScreenWords.OrdersAreReckonedForThisRoute : null;
+        _message = orders.IsEmpty ? PlanScreenWords.OrdersNeedARoute : null;
     }
 
     private void Choose(string act, OrdersSight orders, IPlanTable plan)
@@ -200,13 +200,13 @@ internal sealed class PlanScreen : TypingScreen
         _box.Put("");
         if (number is not { } taken || taken >= orders.Orders.Length)
         {
-            _orders = orders with { Message = PlanScreenWords.ThereAreOrdersToType(orders) };
+            _orders = orders with { Message = PlanScreenWords.NoSuchOrder(orders.Orders.Length - 1) };
             return;
         }
 
         string? wrong = taken == 0 ? null : plan.TakeOrder(taken, typed.Length > 1 ? typed[1] : "");
         _orders = wrong is null ? null : orders with { Message = wrong };
-        _message = taken == 0 ? null : PlanScreenWords.OrderStandsInPlan(taken, string.Join(' ', orders.Orders[taken].Order));
+        _message = taken == 0 ? null : PlanScreenWords.OrderTaken(taken, string.Join(' ', orders.Orders[taken].Order));
     }
 
     private void Go(string way, PlanSheet sheet)

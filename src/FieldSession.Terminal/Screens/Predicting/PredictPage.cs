@@ -18,7 +18,7 @@ internal static class PredictPage
         return
         [
             PageRow.Of("Predictions", Ink.Strong),
-            .. Text(PredictScreenWords.EachAloneOthersLookAwayLocked, columns),
+            .. Text(PredictScreenWords.RulesOfPredicting, columns),
             PageRow.Blank,
             .. bar is null ? [] : Wrapped.Lines($"not now: {bar.Why}; {bar.Instead}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
             .. open.Select((name, place) => PageRow.Of($"{place + 1}  ", Ink.Strong).And(Columns.Left(name, NameColumns)).And("open")),
@@ -29,7 +29,7 @@ internal static class PredictPage
     /// <summary>What was said, once all have locked.</summary>
     public static ImmutableArray<PageRow> Told(Study study, int columns) =>
     [
-        PageRow.Of(PredictScreenWords.PredictionsAllLocked, Ink.Strong),
+        PageRow.Of(PredictScreenWords.AllLocked, Ink.Strong),
         PageRow.Blank,
         .. study.Predictions.SelectMany(prediction => Told(prediction, columns).Append(PageRow.Blank)),
     ];
@@ -37,7 +37,7 @@ internal static class PredictPage
     /// <summary>One person's questions, the answers so far, and the question that is open.</summary>
     public static ImmutableArray<PageRow> Asking(Telling telling, ImmutableArray<Question> questions, int columns) =>
     [
-        PageRow.Of(PredictScreenWords.AndAloneOthersLookAway(telling), Ink.Strong),
+        PageRow.Of(PredictScreenWords.AnswersAlone(telling.Person!), Ink.Strong),
         .. telling.Answers.IsEmpty ? [] : ImmutableArray.Create(PageRow.Blank),
         .. questions.Zip(telling.Answers).SelectMany(pair => Answered(pair.First, pair.Second, columns)),
         .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
@@ -45,10 +45,7 @@ internal static class PredictPage
 
     private static IEnumerable<PageRow> Told(Prediction told, int columns)
     {
-        string pay = told.WouldPay switch { true => "would pay", false => PredictScreenWords.WouldNotPay, null => PredictScreenWords.NoOpinionOnPaying };
-        string quieter = told.Quieter is { } code ? $"{code} is quieter" : PredictScreenWords.NoOpinionOnWhichIsQuieter;
-        string words = PredictScreenWords.HasFeatureSureOfFrom(told, quieter, pay, told.Words is { } more ? $"; \"{more}\"" : "");
-        return Wrapped.Lines(words, columns - NameColumns)
+        return Wrapped.Lines(PredictScreenWords.Told(told), columns - NameColumns)
             .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? told.Person : "", NameColumns), Ink.Strong).And(line));
     }
 
@@ -61,10 +58,10 @@ internal static class PredictPage
         PageRow.Blank,
         PageRow.Of(open.Words, Ink.Strong),
         .. open.Choices.Select(choice => PageRow.Of($"  {choice.Key}  ", Ink.Strong).And(choice.Words)),
-        .. open.MayBeEmpty ? [PageRow.Of(PredictScreenWords.EnterAloneNoOpinion, Ink.Quiet)] : Array.Empty<PageRow>(),
+        .. open.MayBeEmpty ? [PageRow.Of(PredictScreenWords.EnterIsNoOpinion, Ink.Quiet)] : Array.Empty<PageRow>(),
     ];
 
-    private static IEnumerable<PageRow> Last(int columns) => [PageRow.Blank, .. Text(PredictScreenWords.EnterLocksThisForGood, columns)];
+    private static IEnumerable<PageRow> Last(int columns) => [PageRow.Blank, .. Text(PredictScreenWords.LastWordBeforeLocking, columns)];
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
 }

@@ -66,7 +66,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
     {
         IEnumerable<string> open = Study.StillToPredict.Select((member, place) => $"{place + 1} {member.Name}");
         return bar is null
-            ? new ParkedPage(PredictPage.Crew(Study, null, columns), PredictScreenWords.WhoIsItAlone(string.Join(", ", open)), "who")
+            ? new ParkedPage(PredictPage.Crew(Study, null, columns), PredictScreenWords.AskWhoPredicts(string.Join(", ", open)), "who")
             : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(KeyTable.Drive)}: {bar.Instead}");
     }
 
@@ -75,13 +75,13 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         ImmutableArray<Question> questions = Question.Of(Study);
         return new ParkedPage(
             PredictPage.Asking(_telling, questions, columns),
-            _telling.Open(questions) is { } question ? HintOf(question) : PredictScreenWords.EnterLocksItForGoodEsc,
+            _telling.Open(questions) is { } question ? HintOf(question) : PredictScreenWords.EnterLocks,
             _telling.Open(questions) is null ? "lock" : "answer");
     }
 
     private static string HintOf(Question question) => question.Choices.IsEmpty
-        ? PredictScreenWords.TypeYourWords
-        : PredictScreenWords.TypeThenEnterEscBackQuestion(string.Join(" or ", question.Choices.Select(choice => choice.Key)));
+        ? PredictScreenWords.TypeOwnWords
+        : PredictScreenWords.TypeAChoice(string.Join(" or ", question.Choices.Select(choice => choice.Key)));
 
     private void Begin(string answer)
     {
@@ -92,7 +92,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         }
         else if (answer.Length > 0)
         {
-            Say(PredictScreenWords.IsNobodyWhosePredictionIsOpen(answer));
+            Say(PredictScreenWords.NobodyToPredict(answer));
         }
     }
 
@@ -104,7 +104,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         }
         else
         {
-            Say(answer.Length == 0 ? PredictScreenWords.ThisOneNeedsAnswer : PredictScreenWords.IsNoAnswerHere(answer, string.Join(", ", question.Choices.Select(choice => choice.Key))));
+            Say(answer.Length == 0 ? PredictScreenWords.NeedsAnAnswer : PredictScreenWords.NoAnswer(answer, string.Join(", ", question.Choices.Select(choice => choice.Key))));
         }
     }
 

@@ -16,12 +16,12 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Choice
         ImmutableArray<Choice> codes = [.. study.Codes.Select((code, place) => new Choice($"{place + 1}", code.Digits, code.Digits))];
         return
         [
-            new("feature", PredictScreenWords.WhichCodeHasFeature, codes, false),
-            new("sure", PredictScreenWords.HowSureAreYou, [.. Sureness.Select((words, place) => new Choice($"{place + 1}", words, $"{place + 1}"))], false),
-            new("quieter", PredictScreenWords.WhichCodeIsQuieter, codes, true),
-            new("pay", PredictScreenWords.WouldYouPayForIt, [new("y", "yes", "yes"), new("n", "no", "no")], true),
-            new("because", PredictScreenWords.WhatDoesItRestOn, [new("1", PredictScreenWords.SoundFeelOfCar, "sound"), new("2", PredictScreenWords.SomethingSeenOrOverheard, "seen"), new("3", "a guess", "guess")], false),
-            new("", PredictScreenWords.MoreInYourOwnWords, [], true),
+            new("feature", PredictScreenWords.AskForFeature, codes, false),
+            new("sure", PredictScreenWords.AskHowSure, [.. Sureness.Select((words, place) => new Choice($"{place + 1}", words, $"{place + 1}"))], false),
+            new("quieter", PredictScreenWords.AskForQuieter, codes, true),
+            new("pay", PredictScreenWords.AskForPaying, [new("y", "yes", "yes"), new("n", "no", "no")], true),
+            new("because", PredictScreenWords.AskForBasis, [new("1", PredictScreenWords.FromSoundAndFeel, "sound"), new("2", PredictScreenWords.FromSomethingSeen, "seen"), new("3", "a guess", "guess")], false),
+            new("", PredictScreenWords.AskForOwnWords, [], true),
         ];
     }
 

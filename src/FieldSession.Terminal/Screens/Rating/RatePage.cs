@@ -42,13 +42,13 @@ internal static class RatePage
 
         Run run = sight.Study.LastRun!;
         PageRow title = PageRow.Of("RATINGS   ", Ink.Quiet).And($"run {run.Number} on {run.Code}", Ink.Strong)
-            .And(RateScreenWords.AgainstWhichStandsAt(sight));
+            .And(RateScreenWords.AgainstReference(sight.Study.ReferenceCode));
         return sight switch
         {
-            { IsParked: false } => [title, .. Lines(RateScreenWords.ShutUntilCarIsParked, columns, Ink.Strong)],
-            { Rater: null } => [title, .. Lines(RateScreenWords.OnePersonAloneAtKeyboard, columns)],
+            { IsParked: false } => [title, .. Lines(RateScreenWords.ShutUntilParked, columns, Ink.Strong)],
+            { Rater: null } => [title, .. Lines(RateScreenWords.WhoRates, columns)],
             { Next: { } attribute } => [title, .. Attribute(sight.Rater!, attribute, columns, letterRows)],
-            _ => [title, .. Lines(RateScreenWords.IsThroughEnterGivesKeyboardToNext(sight), columns, Ink.Strong)],
+            _ => [title, .. Lines(RateScreenWords.RaterIsThrough(sight.Rater!.Name), columns, Ink.Strong)],
         };
     }
 
@@ -90,7 +90,7 @@ internal static class RatePage
 
     private static IEnumerable<PageRow> Trials(Study study, int columns) => study.ChoiceSets
         .Where(set => !set.IsComplete)
-        .SelectMany(set => Lines(RateScreenWords.SetTypeChooseNameCodeOrFirst(set, FieldSession.Rating.Presenting.InWords(set)), columns));
+        .SelectMany(set => Lines(RateScreenWords.ChoiceSetOpen(set, FieldSession.Rating.Presenting.InWords(set)), columns));
 
     private static IEnumerable<PageRow> Lines(string words, int columns, Ink ink = Ink.Plain) =>
         Wrapped.Lines(words, columns).Select(line => PageRow.Of(line, ink));
@@ -98,11 +98,11 @@ internal static class RatePage
     private static string? WhyNot(Study study) => study switch
     {
         { Plan: null } => "no plan",
-        { RunOn: { } run } => RateScreenWords.RunIsOnRatings(run),
-        { LastRun: null } => RateScreenWords.NothingHasBeenDriven,
-        { DataFrozen: true } => RateScreenWords.DataAreFrozen,
-        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => RateScreenWords.RatingsOfRunAreClosed(run),
-        { LastRun: { } run } when run.Code == study.ReferenceCode => RateScreenWords.BracketsOthersAndStandsAtNothing(run),
+        { RunOn: { } run } => RateScreenWords.RunStillOn(run),
+        { LastRun: null } => RateScreenWords.NothingDriven,
+        { DataFrozen: true } => RateScreenWords.DataFrozen,
+        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => RateScreenWords.RatingsClosed(run),
+        { LastRun: { } run } when run.Code == study.ReferenceCode => RateScreenWords.ReferenceIsNotRated(run),
         _ => null,
     };
 

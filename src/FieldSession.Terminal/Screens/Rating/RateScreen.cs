@@ -112,7 +112,7 @@ internal sealed class RateScreen : TypingScreen
     {
         return Member(typed) is { } member
             ? Nobody(null) with { Rater = member }
-            : Nobody(RateScreenWords.IsNotInCrew(typed, string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))));
+            : Nobody(RateScreenWords.NotInCrew(typed, string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))));
     }
 
     private ImmutableList<CrewMember> Crew => Desk.Logbook.Study.Plan?.Crew ?? [];

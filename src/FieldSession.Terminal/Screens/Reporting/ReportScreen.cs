@@ -17,7 +17,7 @@ internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         string next = NextStep.Words(Study, Desk.Keys, KeyTable.Report);
         ImmutableArray<PageRow> rows = ReportRows.Of(Report(), columns);
-        return new ParkedPage(rows, ReportScreenWords.WritesItToItsFile(next.Length == 0 ? "; a note: '; words'" : $"; {next}"));
+        return new ParkedPage(rows, ReportScreenWords.HowToWrite(next));
     }
 
     /// <inheritdoc/>
@@ -42,11 +42,11 @@ internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         try
         {
-            Say(Desk.WriteReport is { } write ? $"written: {write()}" : ReportScreenWords.ReportCantBeWrittenHere);
+            Say(Desk.WriteReport is { } write ? $"written: {write()}" : ReportScreenWords.NotWritableHere);
         }
         catch (Exception refused) when (refused is IOException or UnauthorizedAccessException)
         {
-            Say(ReportScreenWords.NotWrittenNothingWasOverwrittenMake(refused));
+            Say(ReportScreenWords.NotWritten(refused));
         }
     }
 

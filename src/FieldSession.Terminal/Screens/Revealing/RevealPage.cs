@@ -22,12 +22,12 @@ internal static class RevealPage
     /// <summary>The way to the opened key, step by step.</summary>
     public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
     [
-        PageRow.Of(RevealScreenWords.OpeningKeyByCustodian, Ink.Strong),
-        .. Text(RevealScreenWords.TwoPeopleTakeTapeOffTyresOfEach, columns),
+        PageRow.Of(RevealScreenWords.CustodianOpensKey, Ink.Strong),
+        .. Text(RevealScreenWords.HowMarksAreRead, columns),
         PageRow.Blank,
         .. KeyRows(unlocking, study),
-        .. Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperKeySpecBehind(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
-        .. study.DrivenCodes.Select((code, place) => Row(RevealScreenWords.MarkOnTyresOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
+        .. Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperLineOf(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
+        .. study.DrivenCodes.Select((code, place) => Row(RevealScreenWords.MarkOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
         Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
         Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
     ];
@@ -40,14 +40,14 @@ internal static class RevealPage
         [
             PageRow.Of(RevealScreenWords.KeyIsOpen, Ink.Strong),
             PageRow.Blank,
-            .. Check(opening.CommitmentHolds, RevealScreenWords.ItGivesPublishedCommitment, RevealScreenWords.ItDoesNotGivePublishedCommitment, RevealScreenWords.ThereWasNoCommitmentToCheck, columns),
-            .. Check(opening.MarksAgree, RevealScreenWords.MarksReadByAgree(string.Join(" and ", opening.Readers)), RevealScreenWords.MarksDoNotAgreeWithKey, "", columns),
-            .. key.NamesAllowed ? [] : Text(RevealScreenWords.ReportsHeadlineWithholdsNames, columns),
+            .. Check(opening.CommitmentHolds, RevealScreenWords.CommitmentHolds, RevealScreenWords.CommitmentBroken, RevealScreenWords.NoCommitment, columns),
+            .. Check(opening.MarksAgree, RevealScreenWords.MarksAgree(string.Join(" and ", opening.Readers)), RevealScreenWords.MarksDisagree, "", columns),
+            .. key.NamesAllowed ? [] : Text(RevealScreenWords.NamesWithheld, columns),
             PageRow.Blank,
-            PageRow.Of(Columns.Left("code", CodeColumns) + RevealScreenWords.ByKeyReadOnTyres, Ink.Quiet),
+            PageRow.Of(Columns.Left("code", CodeColumns) + RevealScreenWords.KeyAndMarkColumns, Ink.Quiet),
             .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
             PageRow.Blank,
-            .. key.NotesThatName(study).SelectMany(note => Text(RevealScreenWords.NoteOfLine(note), columns)),
+            .. key.NotesThatName(study).SelectMany(note => Text(RevealScreenWords.NoteNamesSpec(note), columns)),
         ];
     }
 

@@ -63,13 +63,13 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
 
     private (string Hint, string Prompt) Asking(UnlockingStep step) => step switch
     {
-        UnlockingStep.Path => (RevealScreenWords.WhereCustodiansKeyFileIsType, "key file"),
-        UnlockingStep.Passphrase => (RevealScreenWords.CustodianTypesPassphrase, "passphrase"),
-        UnlockingStep.PaperLine => (RevealScreenWords.CustodianTypesHiddenSpecBehindByPaper(_unlocking.PaperDue(Study)), $"spec {_unlocking.PaperDue(Study)}"),
-        UnlockingStep.PaperControl => (RevealScreenWords.WhichSpecIsControlHidden, "control"),
-        UnlockingStep.Mark => (RevealScreenWords.MarkUnderTapeOfTyresDrivenAsThenEnter(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
-        UnlockingStep.Reader => (RevealScreenWords.WhoReadMarksTwoPeople, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
-        _ => (RevealScreenWords.EnterOpensKeyForGoodEsc, "open"),
+        UnlockingStep.Path => (RevealScreenWords.AskForKeyFile, "key file"),
+        UnlockingStep.Passphrase => (RevealScreenWords.AskForPassphrase, "passphrase"),
+        UnlockingStep.PaperLine => (RevealScreenWords.AskForPaperLine(_unlocking.PaperDue(Study)), $"spec {_unlocking.PaperDue(Study)}"),
+        UnlockingStep.PaperControl => (RevealScreenWords.AskForControl, "control"),
+        UnlockingStep.Mark => (RevealScreenWords.AskForMark(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
+        UnlockingStep.Reader => (RevealScreenWords.AskForReaders, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
+        _ => (RevealScreenWords.EnterOpensKey, "open"),
     };
 
     private void Take(UnlockingStep step, string answer)
@@ -103,7 +103,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         if (Desk.OpenKey is not { } open)
         {
-            Say(RevealScreenWords.KeyFilesCantBeOpenedHere);
+            Say(RevealScreenWords.NoKeyFilesHere);
             return;
         }
 
@@ -119,7 +119,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         _unlocking = isNew
             ? _unlocking with { Path = null, Files = _unlocking.Files.Add(_unlocking.Path!), Ring = ring }
             : _unlocking with { Path = null };
-        Say(isNew ? null : RevealScreenWords.ThatKeyIsOnRingAlready);
+        Say(isNew ? null : RevealScreenWords.KeyGivenTwice);
     }
 
     private void TakePaper(string answer)

@@ -26,6 +26,6 @@ internal static class EarBlock
         .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}{(choice.IsRepeat ? "; asked again: explored" : "")}"),
         .. ear.Ratings.Select(rating => $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} points; {EarWords.Test(rating)}"),
         .. ear.Agreements.Select(EarWords.Agreement),
-        .. ear.Covered > 0 ? [ReviewScreenWords.RatingsAreCoveredUntilOthersHaveStoredTheirs(ear)] : Array.Empty<string>(),
+        .. ear.Covered > 0 ? [ReviewScreenWords.RatingsCovered(ear.Covered)] : Array.Empty<string>(),
     ];
 }

@@ -14,14 +14,14 @@ internal static class ReviewPage
     /// <summary>The rows.</summary>
     public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
     [
-        .. Text(ReviewScreenWords.BlindSummaryByCodeOnlyIsReference(sight.Comparison.Reference ?? "no code"), columns),
+        .. Text(ReviewScreenWords.HowToReadSummary(sight.Comparison.Reference ?? "no code"), columns),
         .. Cautions(sight, columns),
         .. MainMeasure(sight, columns),
         .. EarBlock.Rows(sight, columns),
         .. Codes(sight, columns),
         .. Explored(sight, columns),
         PageRow.Blank,
-        .. Text(ReviewScreenWords.JournalLinesHeadNoteItOnPaper(sight, sight.Journal.HeadHash[..HashColumns]), columns),
+        .. Text(ReviewScreenWords.JournalHead(sight.Journal.Lines, sight.Journal.HeadHash[..HashColumns]), columns),
     ];
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
@@ -41,12 +41,12 @@ internal static class ReviewPage
         PageRow.Blank,
         .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
         .. sight.Comparison.Main.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
-        .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingCanBeComparedYet, columns) : [],
+        .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingToCompare, columns) : [],
     ];
 
     private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
     {
-        const string Columns = ReviewScreenWords.CodeRunsReadingsSpoiltLateMissed;
+        const string Columns = ReviewScreenWords.CountsHead;
         return
         [
             PageRow.Blank,
@@ -82,11 +82,11 @@ internal static class ReviewPage
                 .. Head($"explored: {Name(one)}"),
                 .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, one, whole: false, columns)),
             ]),
-            .. Head(ReviewScreenWords.ExploredKindsOfSurface),
+            .. Head(ReviewScreenWords.KindsOfSurfaceHead),
             .. SegmentBlock.Kinds(sight, columns),
-            .. Head(ReviewScreenWords.ExploredSegmentsEachIntervalForItsSegment),
+            .. Head(ReviewScreenWords.SegmentsHead),
             .. SegmentBlock.Segments(sight, columns),
-            .. Text(ReviewScreenWords.CleanReadingsOnCodeOnReference, columns),
+            .. Text(ReviewScreenWords.HowToReadSegments, columns),
         ];
     }
 

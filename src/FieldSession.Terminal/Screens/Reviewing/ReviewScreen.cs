@@ -17,14 +17,14 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
     {
         if (Study.Plan is null)
         {
-            return new ParkedPage([], ReviewScreenWords.NoPlanMakeOneWithStart);
+            return new ParkedPage([], ReviewScreenWords.MakePlanFirst);
         }
 
         ReviewSight sight = Sight() with { Segment = _segment };
         string name = Look.Columns.Cut(sight.Plan.Route[_segment - 1].Name, 20);
         if (_isBelow)
         {
-            return new ParkedPage(SegmentPage.Of(sight, columns), ReviewScreenWords.LeftRightOtherSegmentsEscSummary(LateFlag()));
+            return new ParkedPage(SegmentPage.Of(sight, columns), ReviewScreenWords.SegmentKeys(LateFlag()));
         }
 
         System.Collections.Immutable.ImmutableArray<Look.PageRow> rows = ReviewPage.Of(sight, columns);
@@ -79,7 +79,7 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         ToTop();
     }
 
-    private string LateFlag() => Study.DataFrozen || Study.Runs.Count == 0 ? "" : ReviewScreenWords.AndLateFlagFlagWords(_segment);
+    private string LateFlag() => Study.DataFrozen || Study.Runs.Count == 0 ? "" : ReviewScreenWords.LateFlagForm(_segment);
 
     // Comparing is the dearest thing here, and only a new study can change it.
     private ReviewSight Sight()

@@ -18,7 +18,7 @@ internal static class SegmentPage
             PageRow.Of($"{segment.Number} of {sight.Plan.Route.Count}  {segment.Name}", Ink.Strong)
                 .And($"  {segment.Kind}, {segment.Speed.In(sight.Plan.Units)}{(IsMain(sight, segment) ? "" : "  (explored)")}"),
             PageRow.Blank,
-            PageRow.Of(ReviewScreenWords.RunCodeRead, Ink.Quiet),
+            PageRow.Of(ReviewScreenWords.SegmentRunsHead, Ink.Quiet),
             .. sight.Study.Runs.SelectMany(run => Rows(run, segment, columns)),
             .. sight.Comparison.Comparisons.SelectMany(pair => Difference(sight, pair, segment, columns)),
             PageRow.Blank,

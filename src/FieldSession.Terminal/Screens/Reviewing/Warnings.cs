@@ -1,5 +1,4 @@
 using FieldSession.Checking;
-using FieldSession.Comparing;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Reviewing;
@@ -14,14 +13,14 @@ internal static class Warnings
         .. Readings(sight.Study),
         .. sight.Comparison.Remarks,
         .. sight.Comparison.Comparisons.SelectMany(pair => pair.Classes.Of(sight.MainClass)?.Remarks ?? []).Distinct(),
-        .. sight.Comparison.Suspicious.Select(Suspicious),
+        .. sight.Comparison.Suspicious.Select(ReviewScreenWords.SuspiciousReading),
     ];
 
     private static IEnumerable<string> OfTheDay(Study study)
     {
         if (!study.OrderDriven)
         {
-            yield return ReviewScreenWords.OfPlannedRunsAreDriven(study);
+            yield return ReviewScreenWords.RunsMissing(study);
         }
 
         if (RunChecks.AgainstPredicting(study) is { } open)
@@ -32,7 +31,7 @@ internal static class Warnings
         double? voidDb = study.Plan?.Limits.CalibrationDriftVoidDb;
         foreach (Session session in study.Sessions.Where(s => Math.Abs(s.DriftDb ?? 0) > voidDb))
         {
-            yield return ReviewScreenWords.MeterDriftedDbInSession(session);
+            yield return ReviewScreenWords.MeterDrifted(session);
         }
 
         foreach (Run run in study.Runs.Where(r => r.Doubt is not null))
@@ -46,16 +45,13 @@ internal static class Warnings
         foreach ((Run run, Reading reading) in study.Runs.SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => (run, r))))
         {
             string place = $"{run.Number}.{reading.Segment}";
-            yield return ReviewScreenWords.ConfirmOrCorrect(place, study.Plan!.Route[reading.Segment - 1].Name, reading);
+            yield return ReviewScreenWords.ReadingToAsk(place, study.Plan!.Route[reading.Segment - 1].Name, reading);
         }
 
         int late = study.Runs.Sum(run => run.Readings.Count(r => r.Spoilt is { Late: true }));
         if (late > 0)
         {
-            yield return ReviewScreenWords.FlaggedLateKeptInCleanResult(late, late == 1 ? "reading was" : "readings were");
+            yield return ReviewScreenWords.FlaggedLate(late);
         }
     }
-
-    private static string Suspicious(SuspiciousReading reading) =>
-        ReviewScreenWords.RunLouderThanItsRunAndSegment(reading);
 }

@@ -1,0 +1,33 @@
+using FieldSession.State;
+
+namespace FieldSession.Terminal;
+
+/// <summary>What is said of keys: on the help page, in docs/keys.md, and where one is barred.</summary>
+internal static class KeysWords
+{
+    public const string HowHelpCloses = "PgDn pages, any other key closes ";
+    public const string FlagRule = "A flag goes to the reading in the box, or else to the last one.";
+
+    public const string KeysPageBegins =
+        "# Keys\n\nPrinted from the key table of the program; on any screen `?` shows the keys that work there now,\n"
+        + "and why one does not. The numeric keypad alone is enough to drive: figures, `-` and `.` for readings, `+` traffic,\n"
+        + "`*` missed, `/` undo, Enter. ";
+    public const string OwnKeysChapter =
+        "\n## Your own keys\n\n"
+        + "The file `fieldsession/keys` below XDG_CONFIG_HOME (or `.config` in the home folder) changes keys, a row a line: the screen, the first key\n"
+        + "of the row as it stands below, `=`, and every key that shall do it; `everywhere` for the rows of every screen, `#` for a remark.\n\n"
+        + "```\ndrive t = g +\nstop y = b\neverywhere F12 = Ctrl+R Alt+L\n```\n\n"
+        + "A line that is wrong, or a key that would mean two things on a screen, is refused with file, line and what to do, and the program does\n"
+        + "not start with half of the keys. Enter, Esc, Tab, `;` and `:` stay as they are, and figures are for readings.\n";
+    public const string OnEveryScreen = "On every screen";
+
+    public static string KeysTableHead(string place) => $"\n## {place}\n\n| key | does | writes |\n|---|---|---|\n";
+
+    public const string EndRunFirst = "type 'end' on drive first";
+
+    public static string RunStillOn(Run run) => $"run {run.Number} is on";
+
+    public const string LastActWasNoNote = "the last act is no note";
+    public const string TypeNoteFirst = "type the note first, ';3' or '; words', then the key";
+    public const string ReadingIsNotFresh = "other acts came after the reading";
+}
