@@ -1,8 +1,9 @@
+using FieldSession.Journal;
 using FieldSession.State;
 
 namespace FieldSession.Terminal;
 
-/// <summary>What the frame around all screens says: header, what comes next, and why it does not open.</summary>
+/// <summary>What the frame around all screens says: header, what comes next, what was not written and why, and why it does not open.</summary>
 internal static class ShellWords
 {
     public const string DriveScreenIs = "readings, flags and notes while the car is driven";
@@ -26,6 +27,11 @@ internal static class ShellWords
     public const string GoToBlindReview = "the blind review";
     public const string LockThePredictions = "lock the predictions, each alone";
     public const string OpenTheKey = "all predictions are locked, open the key";
+
+    public static string CarIsParked(string screen) => $"the car is parked; this is the {screen} screen";
+
+    // what to do about it comes with the reason: the disk knows best
+    public static string NotWritten(Outcome outcome) => outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}";
 
     public const string NoTerminal = "there is no terminal; run this in one, or use 'enter', which reads lines from standard input";
     public const string TerminalPlacesNoCursor = "this terminal can't place the cursor (TERM=dumb); use 'enter', which reads lines from standard input";

@@ -42,6 +42,13 @@ internal abstract class TypingScreen : Screen
         Add(Paper, box);
     }
 
+    /// <summary>Takes the word that says the car is parked, also where it was said before.</summary>
+    /// <param name="typed">What was typed.</param>
+    /// <param name="screen">The screen's name in the key table.</param>
+    /// <returns>What to say; null: it was not the word, or a run is on.</returns>
+    protected string? ParkedAgain(string typed, string screen) =>
+        Desk.Logbook.Study.RunOn is null && Parking.IsWord(typed) && Desk.Parking.Take(typed) ? ShellWords.CarIsParked(screen) : null;
+
     /// <summary>Shows the words anew and puts the box in its place.</summary>
     protected abstract void Draw();
 

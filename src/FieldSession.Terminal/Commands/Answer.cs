@@ -8,19 +8,15 @@ internal static class Answer
     /// <summary>Says what came of an act, and gives the exit code that fits it.</summary>
     public static int To(Outcome outcome, Surroundings outside)
     {
-        if (outcome.NotSavedBecause is { } because)
+        if (outcome.Echo is { } echo)
         {
-            outside.Error.WriteLine($"not saved: {because}");
-            return ExitCode.Damaged;
+            outside.Output.WriteLine(echo.Words);
+        }
+        else
+        {
+            outside.Error.WriteLine(ShellWords.NotWritten(outcome));
         }
 
-        if (outcome.Objection is { } objection)
-        {
-            outside.Error.WriteLine(objection);
-            return ExitCode.No;
-        }
-
-        outside.Output.WriteLine(outcome.Echo!.Words);
-        return ExitCode.Done;
+        return ExitCode.Of(outcome);
     }
 }

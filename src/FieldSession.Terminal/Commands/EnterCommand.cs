@@ -46,12 +46,7 @@ internal static class EnterCommand
                 outside.Error.WriteLine(trouble);
             }
 
-            worst = Math.Max(worst, outcome switch
-            {
-                { IsWritten: true } => ExitCode.Done,
-                { NotSavedBecause: not null } => ExitCode.Damaged,
-                _ => ExitCode.No,
-            });
+            worst = Math.Max(worst, ExitCode.Of(outcome));
         }
 
         return worst;
@@ -64,7 +59,6 @@ internal static class EnterCommand
     {
         { Number: { } entry, Echo: { Doubt: { } doubt } echo } => $"ok {entry} ? {doubt}; stored: {echo.Words}",
         { Number: { } entry, Echo: { } echo } => $"ok {entry} {echo.Words}",
-        { NotSavedBecause: { } because } => $"no {line}: not saved: {because}; the lines before it are safe, type it again",
-        _ => $"no {line}: {outcome.Objection}",
+        _ => $"no {line}: {ShellWords.NotWritten(outcome)}",
     };
 }

@@ -1,3 +1,5 @@
+using FieldSession.Journal;
+
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>What a command says to the shell.</summary>
@@ -14,4 +16,12 @@ internal static class ExitCode
 
     /// <summary>A file is damaged, locked or can't be written.</summary>
     public const int Damaged = 3;
+
+    /// <summary>The code for what came of one act.</summary>
+    public static int Of(Outcome outcome) => outcome switch
+    {
+        { IsWritten: true } => Done,
+        { NotSavedBecause: not null } => Damaged,
+        _ => No,
+    };
 }

@@ -47,11 +47,6 @@ internal static class LegsCommand
         Outcome outcome = logbook.Write(row.Leg);
         outside.Output.WriteLine(EnterCommand.InWords(outcome, row.Line));
         outside.Output.Flush();
-        return outcome switch
-        {
-            { IsWritten: true } => ExitCode.Done,
-            { NotSavedBecause: not null } => ExitCode.Damaged,
-            _ => ExitCode.No,
-        };
+        return ExitCode.Of(outcome);
     }
 }

@@ -63,7 +63,7 @@ internal static class OrdersCommand
             return ExitCode.Wrong;
         }
 
-        string[] drivers = asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
+        string[] drivers = DriversIn(asked);
         OrderProposal[] proposals = [.. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
         return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, archive, outside);
     }
@@ -76,10 +76,12 @@ internal static class OrdersCommand
             return $"--runs {wanted}: orders of {plan.SpecCount} specs that cancel a drift have {fewest} to {OrderProposals.MostRuns} runs";
         }
 
-        string? stranger = asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            .FirstOrDefault(name => !plan.Crew.Any(member => Study.SamePerson(member.Name, name)));
-        return stranger is null ? null : $"--drivers: '{stranger}' is not in the crew; the crew is {string.Join(", ", plan.Crew.Select(member => member.Name))}";
+        string? stranger = DriversIn(asked).FirstOrDefault(name => !plan.Crew.Any(member => Study.SamePerson(member.Name, name)));
+        return stranger is null ? null : $"--drivers: {PlanningWords.NotInCrew(stranger, string.Join(", ", plan.Crew.Select(member => member.Name)))}";
     }
+
+    private static string[] DriversIn(AskedOrders asked) =>
+        asked.Drivers?.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries) ?? [];
 
     private static IReadOnlyList<ArchiveLine>? ArchiveAt(string path, Surroundings outside)
     {

@@ -65,7 +65,7 @@ internal static class StartCommand
 
         Outcome taken = opened.Logbook.Write(ArchiveCommand.Taken(plan.Archive!, opened.Logbook.Study, archive.Studies));
         // an archive that has nothing of this crew and loop yet is no fault of the plan
-        outside.Output.WriteLine(taken.IsWritten ? taken.Echo!.Words : $"archive {plan.Archive}: {taken.Objection}{taken.NotSavedBecause}");
+        outside.Output.WriteLine(taken.IsWritten ? taken.Echo!.Words : $"archive {plan.Archive}: {ShellWords.NotWritten(taken)}");
         return taken.NotSavedBecause is null ? ExitCode.Done : ExitCode.Damaged;
     }
 

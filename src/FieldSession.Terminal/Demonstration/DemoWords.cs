@@ -7,7 +7,7 @@ internal static class DemoWords
 {
     public static string PlanIsWrong(string problems) => $"the demo's plan is wrong: {problems}";
 
-    public static string LineNotTaken(string line, Outcome outcome) => $"the demo's line '{line}' was not taken: {outcome.Objection}{outcome.NotSavedBecause}";
+    public static string LineNotTaken(string line, Outcome outcome) => $"the demo's line '{line}' was not taken: {ShellWords.NotWritten(outcome)}";
 
     public static string SpecListIsWrong(Objection? refusal) => $"the demo's spec list is wrong: {refusal}";
 

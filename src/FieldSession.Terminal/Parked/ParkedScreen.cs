@@ -79,7 +79,7 @@ internal abstract class ParkedScreen : TypingScreen
     /// <returns>Whether it is written.</returns>
     protected bool Told(Outcome outcome)
     {
-        Say(outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? ParkedWords.NotSavedMakeRoomThenTry(because) : outcome.Echo!.Words));
+        Say(outcome.Echo is { } echo ? echo.Words : ShellWords.NotWritten(outcome));
         return outcome.IsWritten;
     }
 
@@ -214,12 +214,25 @@ internal abstract class ParkedScreen : TypingScreen
         _box.Forget();
         if (wasOpen)
         {
-            Take(typed);
+            TakeWhenOpen(typed);
         }
         else if (Study.RunOn is null)
         {
             Say(Desk.Parking.Take(typed) ? null : $"'{Columns.Cut(typed, 20)}' is not '{Parking.Word}'");
             ToTop();
+        }
+    }
+
+    // what is typed hidden may be any word
+    private void TakeWhenOpen(string typed)
+    {
+        if (!_box.Secret && ParkedAgain(typed, _name) is { } words)
+        {
+            Say(words);
+        }
+        else
+        {
+            Take(typed);
         }
     }
 }

@@ -16,6 +16,4 @@ internal static class ParkedWords
     public const string HowToOpenBriefly = $"type '{Parking.Word}' and press Enter";
 
     public static string KeyToDriving(KeyTable keys) => $"{keys.KeyTo(KeyTable.Drive)}: back to driving";
-
-    public static string NotSavedMakeRoomThenTry(string because) => $"not saved: {because}; make room, then try again";
 }

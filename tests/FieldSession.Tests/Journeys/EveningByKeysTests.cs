@@ -34,6 +34,25 @@ public sealed class EveningByKeysTests
         Assert.Contains("Type 'parked' and press Enter", tui.Screen, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("stop")]
+    [InlineData("rate")]
+    [InlineData("review")]
+    [InlineData("predict")]
+    [InlineData("reveal")]
+    [InlineData("report")]
+    [InlineData("legs")]
+    public void The_word_is_taken_quietly_where_the_car_is_parked_already(string screen)
+    {
+        ADay day = AllDriven;
+        int lines = day.Book.Lines.Count;
+        using Tui tui = new(day, screen: screen);
+        tui.Keys("parked<Enter>'Parked'<Enter>");
+        Assert.Contains($"the car is parked; this is the {screen} screen", tui.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("is no entry", tui.Screen, StringComparison.Ordinal);
+        Assert.Equal(lines, day.Book.Lines.Count);
+    }
+
     [Fact]
     public void A_segment_is_followed_down_to_its_readings_and_notes_and_back()
     {
@@ -109,6 +128,16 @@ public sealed class EveningByKeysTests
         using Tui tui = new(AllDriven, screen: "predict");
         tui.Keys("parked<Enter>1<Enter>862<Enter><F4><F5>");
         Assert.Contains("who is it, alone?", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_typed_hidden_may_be_any_word()
+    {
+        using ADemoDay day = new();
+        day.Typed("quillmere/day.txt").Typed("quillmere/evening.txt");
+        using Tui tui = day.Screens(screen: "reveal");
+        tui.Keys($"parked<Enter>{day.KeyPath}<Enter>parked<Enter>");
+        Assert.Contains("wrong passphrase, or the file was changed", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]

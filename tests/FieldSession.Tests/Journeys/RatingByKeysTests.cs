@@ -38,6 +38,15 @@ public sealed class RatingByKeysTests
     }
 
     [Fact]
+    public void The_word_typed_again_leaves_the_keyboard_with_who_has_it()
+    {
+        using Tui tui = new(AnEarDay.AtTheStop("roar"), screen: "rate");
+        tui.Keys("parked<Enter>1<Enter>parked<Enter>");
+        Assert.Contains("Ro, alone:", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("the car is parked; this is the rate screen", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Enter_alone_skips_an_attribute_and_the_crews_page_says_what_is_open()
     {
         ADay day = AnEarDay.AtTheStop("roar", "slap");

@@ -164,7 +164,7 @@ internal sealed class DriveScreen : TypingScreen
         }
 
         _box.Put(outcome.Objection is null && Typing.LineOf(before) != line ? line : before);
-        Say(outcome.Objection?.ToString() ?? DrivingScreenWords.NotSavedMakeRoomThenEnter(outcome));
+        Say(ShellWords.NotWritten(outcome));
         return false;
     }
 

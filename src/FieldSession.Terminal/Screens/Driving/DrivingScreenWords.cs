@@ -15,8 +15,6 @@ internal static class DrivingScreenWords
 
     public static string StopShutWhileRunOn(Run run) => $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
 
-    public static string NotSavedMakeRoomThenEnter(Outcome outcome) => $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again";
-
     public static string KeyDoesNothing(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
 
     public static string KeyWaitsForEmptyBox(char typed) => $"'{typed}' waits for an empty box: Enter stores, Esc empties";
@@ -42,8 +40,6 @@ internal static class DrivingScreenWords
     public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) => $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";
 
     public static string OtherRunsToAsk(IReadOnlyList<string> places) => $"still to ask in other runs: {string.Join(", ", places)}; type 'confirm {places[0]}' or 'correct {places[0]} 58-60'";
-
-    public const string CarIsParked = "the car is parked; this is the stop";
 
     public static string HowToConfirm(Reading reading) => $"y: {reading.Levels} stands, figures correct it; ";
 

@@ -40,10 +40,6 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         {
             Start();
         }
-        else if (Parking.IsWord(answer))
-        {
-            Say(DrivingScreenWords.CarIsParked);
-        }
         else
         {
             WriteAndFollow(StopLine.Of(answer, _run, Marked?.Segment ?? 0));

@@ -80,6 +80,13 @@ internal sealed class LegsScreen : TypingScreen
             return;
         }
 
+        if (ParkedAgain(typed, KeyTable.Legs) is { } words)
+        {
+            _box.Put("");
+            Say(words, isAlarm: false);
+            return;
+        }
+
         bool wasLast = _form.IsAtLast;
         (_form, string? wrong) = _form.Take(typed, Study.Plan?.Units ?? UnitSystem.Metric);
         if (wrong is not null)
@@ -109,7 +116,7 @@ internal sealed class LegsScreen : TypingScreen
             return;
         }
 
-        Say(outcome.Objection?.ToString() ?? LegsScreenWords.NotSavedMakeRoomThenEnter(outcome), isAlarm: true);
+        Say(ShellWords.NotWritten(outcome), isAlarm: true);
     }
 
     private void Say(string? message, bool isAlarm)

@@ -1,5 +1,3 @@
-using FieldSession.Journal;
-
 namespace FieldSession.Terminal.Screens.EnergyDriving;
 
 /// <summary>What the screen of the energy days says.</summary>
@@ -22,6 +20,4 @@ internal static class LegsScreenWords
     public static string NoAmount(string typed) => $"'{typed}' is no amount";
 
     public static string EnterTakes(string value) => $"; Enter alone takes {value}";
-
-    public static string NotSavedMakeRoomThenEnter(Outcome outcome) => $"not saved: {outcome.NotSavedBecause}; make room, then Enter tries again";
 }

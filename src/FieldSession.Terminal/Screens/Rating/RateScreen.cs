@@ -79,6 +79,12 @@ internal sealed class RateScreen : TypingScreen
             return;
         }
 
+        if (ParkedAgain(typed, KeyTable.Rate) is { } words)
+        {
+            See(_sight with { IsParked = true, Message = words });
+            return;
+        }
+
         bool isLine = typed.Contains(' ', StringComparison.Ordinal) && Member(typed) is null;
         if (isLine || !RatePage.IsOpen(_sight.Study))
         {
@@ -130,8 +136,7 @@ internal sealed class RateScreen : TypingScreen
         }
 
         Outcome outcome = _pen.Write(line);
-        string? why = outcome.Objection?.ToString() ?? (outcome.NotSavedBecause is { } because ? RateScreenWords.NotSavedTypeItAgain(because) : null);
-        See(_sight with { Study = Desk.Logbook.Study, Message = why });
+        See(_sight with { Study = Desk.Logbook.Study, Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome) });
     }
 
     // Whatever comes of it, a number does not stay in sight.

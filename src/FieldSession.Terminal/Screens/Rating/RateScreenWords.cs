@@ -25,6 +25,4 @@ internal static class RateScreenWords
     public static string ReferenceIsNotRated(Run run) => $"{run.Code} brackets the others and stands at {Score.Anchor}: nothing is rated";
 
     public static string NotInCrew(string typed, string crew) => $"'{typed}' is not in the crew: {crew}";
-
-    public static string NotSavedTypeItAgain(string because) => $"not saved: {because}; type it again";
 }
