@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldSession.Journal;
+using FieldSession.Store.Exports;
 
 namespace FieldSession.Terminal;
 
@@ -36,22 +37,7 @@ internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourCl
     }
 
     /// <summary>Does something with numbers and times written in these habits.</summary>
-    public T Follow<T>(Func<T> act)
-    {
-        CultureInfo before = CultureInfo.CurrentCulture;
-        CultureInfo.CurrentCulture = Culture();
-        try
-        {
-            return act();
-        }
-        finally
-        {
-            CultureInfo.CurrentCulture = before;
-        }
-    }
-
-    /// <summary>Does something, such as writing a file, as every program reads it: with a point and a 24-hour clock.</summary>
-    public static T SetAside<T>(Func<T> act) => new Habits().Follow(act);
+    public T Follow<T>(Func<T> act) => NumberForm.Of(Culture(), act);
 
     private Habits? With(string line) => line.ToLowerInvariant() switch
     {

@@ -17,10 +17,9 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
     /// <summary>Measures them all.</summary>
     public IEnumerable<Figure> All()
     {
-        double[] start = Stopwatches.Ms(Times, () => program.Run("--version"));
-        double floor = start.Order().ElementAt(Times / 2);
-        yield return new Figure("start of the program alone (`--version`)", "ms", start, "the system's loader; the runtime's start");
-        foreach (Figure figure in OfTheDay(floor).Concat(OfImport()).Concat(OfMerging()).Concat(OfOpening()).Concat(OfTheArchive(floor)))
+        Figure start = new("start of the program alone (`--version`)", "ms", Stopwatches.Ms(Times, () => program.Run("--version")), "the system's loader; the runtime's start");
+        yield return start;
+        foreach (Figure figure in OfTheDay(start.Median).Concat(OfImport()).Concat(OfMerging()).Concat(OfOpening()).Concat(OfTheArchive(start.Median)))
         {
             yield return figure;
         }
@@ -41,7 +40,7 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
         int rows = 1_000_000 / Large;
         string csv = At("day.csv");
         File.WriteAllBytes(csv, ReadingsSpeed.Csv(runs: 20, rows));
-        double floor = Stopwatches.Ms(FewTimes, () => _ = Encoding.UTF8.GetString(File.ReadAllBytes(csv)).Split('\n').Length).Order().ElementAt(FewTimes / 2);
+        double floor = Stopwatches.MedianMs(FewTimes, () => _ = Encoding.UTF8.GetString(File.ReadAllBytes(csv)).Split('\n').Length);
         yield return new Figure($"`compare` of a CSV with {rows:#,0} readings", "ms", Stopwatches.Ms(FewTimes, () => program.Run("compare", csv, "--json")), "reading CSV field by field (the limit: the file split into lines in memory)") { Floor = floor };
         File.Delete(csv);
     }
@@ -68,7 +67,7 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
             List<double> memory = [];
             double[] took = Stopwatches.Ms(readings > 100_000 ? FewTimes : Times, () => memory.Add(program.Run("enter", study)));
             byte[] text = File.ReadAllBytes(Path.ChangeExtension(study, ".journal"));
-            double floor = Stopwatches.Ms(FewTimes, () => _ = System.Security.Cryptography.SHA256.HashData(text)).Order().ElementAt(FewTimes / 2);
+            double floor = Stopwatches.MedianMs(FewTimes, () => _ = System.Security.Cryptography.SHA256.HashData(text));
             yield return new Figure($"a study of {readings:#,0} readings opened and closed (`enter`)", "ms", took, "folding every line (the limit: SHA-256 of its text, one core)") { Asked = asked is null ? null : new Asked(asked.Value), Floor = floor };
             yield return new Figure($"memory of that, {readings:#,0} readings", "MB", memory, "every line and reading is held") { Asked = asked is null ? null : new Asked(1_074) };
         }

@@ -15,6 +15,9 @@ internal static class Stopwatches
         return Micros(act) / 1000;
     }).Skip(1)];
 
+    /// <summary>The median of those milliseconds.</summary>
+    public static double MedianMs(int times, Action act) => Ms(times, act).Order().ElementAt(times / 2);
+
     /// <summary>Microseconds of one act.</summary>
     public static double Micros(Action act)
     {

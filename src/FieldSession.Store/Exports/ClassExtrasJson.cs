@@ -52,9 +52,9 @@ internal static class ClassExtrasJson
 
     private static string Word(SensitivityChange change) => change switch
     {
-        SensitivityChange.SpoiltPutBack => ExportWords.SpoiltPutBack,
-        SensitivityChange.RunLeftOut => ExportWords.RunLeftOut,
-        SensitivityChange.SegmentLeftOut => ExportWords.SegmentLeftOut,
-        _ => "drift switched",
+        SensitivityChange.SpoiltPutBack => FormatWords.SpoiltPutBack,
+        SensitivityChange.RunLeftOut => FormatWords.RunLeftOut,
+        SensitivityChange.SegmentLeftOut => FormatWords.SegmentLeftOut,
+        _ => FormatWords.DriftSwitched,
     };
 }

@@ -36,7 +36,7 @@ public sealed class ExportFolder
         return new ExportFolder(new Disk(), folder).Write(source, stop);
     }
 
-    internal ExportOutcome Write(ExportSource source, CancellationToken stop) => FileForm.Of(() => WriteInForm(source, stop));
+    internal ExportOutcome Write(ExportSource source, CancellationToken stop) => NumberForm.OfFiles(() => WriteInForm(source, stop));
 
     private ExportOutcome WriteInForm(ExportSource source, CancellationToken stop)
     {

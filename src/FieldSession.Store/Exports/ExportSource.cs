@@ -43,6 +43,6 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     {
         ArgumentNullException.ThrowIfNull(logbook);
         // folded anew, for the checks' answers hold numbers in words
-        return FileForm.Of(() => new ExportSource(Logbook.Fold(logbook.Lines), logbook.Lines, OpenedKey.In(logbook.Entries)));
+        return NumberForm.OfFiles(() => new ExportSource(Logbook.Fold(logbook.Lines), logbook.Lines, OpenedKey.In(logbook.Entries)));
     }
 }

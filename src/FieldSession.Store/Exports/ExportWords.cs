@@ -18,9 +18,6 @@ internal static class ExportWords
     public static string JournalHead(ExportSource source, string headHash) => $"journal: {source.Lines.Count} lines, head {headHash}";
 
     // words in the files
-    public const string SpoiltPutBack = "spoilt put back";
-    public const string RunLeftOut = "run left out";
-    public const string SegmentLeftOut = "segment left out";
     public const string NotesGoOn = "... (notes.csv has all)";
 
     // why a file is hidden

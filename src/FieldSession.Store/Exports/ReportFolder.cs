@@ -25,7 +25,7 @@ public static class ReportFolder
     public static IReadOnlyList<string> Write(string folder, Report report, ReportTemplate template, CancellationToken stop)
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
-        (string, byte[])[] files = FileForm.Of<(string, byte[])[]>(() =>
+        (string, byte[])[] files = NumberForm.OfFiles<(string, byte[])[]>(() =>
         [
             (MarkdownName, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
             (HtmlName, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template))),

@@ -17,25 +17,20 @@ internal static class DiskTrouble
     public static bool IsReadOnly(Exception fault) => ReadOnly.Contains(fault.HResult);
 
     /// <summary>What is the matter; the system's own words where nothing shorter is known.</summary>
-    public static string InWords(Exception fault) => fault switch
-    {
-        UnauthorizedAccessException => StudyFileWords.WritingIsNotAllowed,
-        FileNotFoundException or DirectoryNotFoundException => StudyFileWords.DriveIsGone,
-        _ when Full.Contains(fault.HResult) => StudyFileWords.DiskIsFull,
-        _ when Gone.Contains(fault.HResult) => StudyFileWords.DriveIsGone,
-        _ when Silent.Contains(fault.HResult) => StudyFileWords.DriveDoesNotAnswer,
-        _ when WithoutLocks.Contains(fault.HResult) => StudyFileWords.ShareGivesNoLocks,
-        _ when IsReadOnly(fault) => StudyFileWords.DriveMayOnlyBeRead,
-        _ => fault.Message,
-    };
+    public static string InWords(Exception fault) => Told(fault).Words;
 
     /// <summary>What to do about it.</summary>
-    public static string Remedy(Exception fault) => InWords(fault) switch
+    public static string Remedy(Exception fault) => Told(fault).Remedy;
+
+    private static (string Words, string Remedy) Told(Exception fault) => fault switch
     {
-        StudyFileWords.DiskIsFull => StudyFileWords.MakeRoom,
-        StudyFileWords.DriveIsGone => StudyFileWords.BringItBack,
-        StudyFileWords.DriveDoesNotAnswer => StudyFileWords.SeeToCableOrNetwork,
-        StudyFileWords.ShareGivesNoLocks => StudyFileWords.LetServerGiveLocks,
-        _ => StudyFileWords.AllowWriting,
+        UnauthorizedAccessException => (StudyFileWords.WritingIsNotAllowed, StudyFileWords.AllowWriting),
+        FileNotFoundException or DirectoryNotFoundException => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
+        _ when Full.Contains(fault.HResult) => (StudyFileWords.DiskIsFull, StudyFileWords.MakeRoom),
+        _ when Gone.Contains(fault.HResult) => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
+        _ when Silent.Contains(fault.HResult) => (StudyFileWords.DriveDoesNotAnswer, StudyFileWords.SeeToCableOrNetwork),
+        _ when WithoutLocks.Contains(fault.HResult) => (StudyFileWords.ShareGivesNoLocks, StudyFileWords.LetServerGiveLocks),
+        _ when IsReadOnly(fault) => (StudyFileWords.DriveMayOnlyBeRead, StudyFileWords.AllowWriting),
+        _ => (fault.Message, StudyFileWords.AllowWriting),
     };
 }

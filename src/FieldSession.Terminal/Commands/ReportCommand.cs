@@ -54,7 +54,7 @@ internal static class ReportCommand
     }
 
     /// <summary>Writes the report with the program's template and gives the path of its Markdown. An unopened key leaves it blind.</summary>
-    public static string Write(Logbook logbook, string folder) => Habits.SetAside(
+    public static string Write(Logbook logbook, string folder) => NumberForm.OfFiles(
         () => ReportFolder.Write(folder, Of(logbook, Logbook.Fold(logbook.Lines)), ReportTemplate.Default, CancellationToken.None)[0]);
 
     /// <summary>The report as Markdown.</summary>

@@ -1,4 +1,5 @@
 using FieldSession.Checking;
+using FieldSession.Flagging;
 using FieldSession.Measures;
 using FieldSession.State;
 
@@ -38,7 +39,6 @@ internal static class EnergyDrivingWords
     public const string MinutesItTook = "minutes it took, above 0, at most 1440";
     public const string AmountAboveZero = "an amount above 0";
     public const string FlagLegByItsNumber = "flag a leg by its number: 'leg 3 w words'";
-    public const string FlaggedLate = ", flagged late: used in the sensitivity result only";
     public const string LegForm = "type 'leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10'";
     public const string LegFlagForm = "type 'leg 3 w words' to flag leg 3; the causes are t w s r n e";
     public const string FlagNamesLegAndCause = "a flag names the leg and the cause";
@@ -74,7 +74,7 @@ internal static class EnergyDrivingWords
 
     public static string FlagOnLeg(int leg) => $"flag on leg {leg}";
 
-    public static string LegSpoilt(int leg, SpoiltCause cause, string? words, bool isLate) => $"leg {leg} spoilt by {cause.Word()}{(words is null ? "" : $": {words}")}{(isLate ? FlaggedLate : "")}";
+    public static string LegSpoilt(int leg, SpoiltCause cause, string? words, bool isLate) => $"leg {leg} spoilt by {cause.Word()}{(words is null ? "" : $": {words}")}{(isLate ? FlaggingWords.FlaggedLate : "")}";
 
     public static string LegIsCleanAgain(int leg) => $"leg {leg} is clean again";
 
@@ -85,5 +85,4 @@ internal static class EnergyDrivingWords
     public static string IsNoPartOfLeg(string name) => $"'{name}' is no part of a leg";
 
     public static string PartStandsTwice(string name) => $"'{name}' stands there twice";
-
 }

@@ -6,15 +6,11 @@ namespace FieldSession.Predicting;
 internal static class PredictingWords
 {
     // Why none can be locked
-    public const string UseNewerProgram = "use a newer program";
-    public const string StudyHasNoPlan = "the study has no plan";
-    public const string MakePlanFirst = "make it with 'start' first";
     public const string KeyIsOpen = "the key is open";
     public const string PredictionComesBeforeKey = "a prediction comes before it";
     public const string EndRunFirst = "type 'end', or finish it first";
     public const string LaptopsAreInConflict = "laptops are in conflict";
     public const string SettleConflictFirst = "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts";
-    public const string NothingHasBeenDriven = "nothing has been driven";
     public const string DriveEveryCodeFirst = "drive every code before predicting";
     public const string ItCantBeChanged = "it can't be changed";
     public const string GiveStepOrPercent = "give 1 (a guess) to 5 (certain), or 1% to 100%";
@@ -23,17 +19,11 @@ internal static class PredictingWords
 
     public static string CodesNotDriven(string codes) => $"{codes} has not been driven";
 
-    public static string PersonNotInCrew(string person) => $"'{person}' is not in the crew";
-
-    public static string CrewIs(string crew) => $"the crew is {crew}";
-
     public static string HasLockedPredictionAlready(string person) => $"{person} has locked a prediction already";
 
     public static string DoesNotSayHowSure(string sure) => $"{sure} does not say how sure";
 
     public static string NoDrivenCode(SpecCode code) => $"{code} is no code that was driven";
-
-    public static string CodesAre(string codes) => $"the codes are {codes}";
 
     // How one is typed
     public const string PredictionForm = "type 'predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words'";

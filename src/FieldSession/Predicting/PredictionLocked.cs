@@ -27,15 +27,8 @@ public sealed record PredictionLocked(
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study switch
-        {
-            { ReadOnlyBecause: { } because } => new Objection(because, PredictingWords.UseNewerProgram),
-            { Plan: null } => new Objection(PredictingWords.StudyHasNoPlan, PredictingWords.MakePlanFirst),
-            { Opening: not null } => new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeKey),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(PredictingWords.RunIsStillOn(run), PredictingWords.EndRunFirst),
-            _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleConflictFirst),
-            _ => ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study),
-        };
+        return EveningGate.ObjectionIn(study, new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeKey))
+            ?? ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study);
     }
 
     /// <inheritdoc/>
@@ -61,7 +54,7 @@ public sealed record PredictionLocked(
         SpecCode[] undriven = [.. UndrivenIn(study)];
         return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(
-                !study.IsAnythingDriven ? PredictingWords.NothingHasBeenDriven : PredictingWords.CodesNotDriven(string.Join(", ", undriven)),
+                !study.IsAnythingDriven ? JournalWords.NothingHasBeenDriven : PredictingWords.CodesNotDriven(string.Join(", ", undriven)),
                 PredictingWords.DriveEveryCodeFirst)
             : RunChecks.AgainstPredicting(study);
     }
@@ -79,7 +72,7 @@ public sealed record PredictionLocked(
     {
         if (!study.Plan!.Crew.Any(m => Study.SamePerson(m.Name, Person)))
         {
-            return new Objection(PredictingWords.PersonNotInCrew(Person), PredictingWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
+            return new Objection(JournalWords.IsNotInCrew(Person), JournalWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
         }
 
         return study.Predictions.Any(p => Study.SamePerson(p.Person, Person))
@@ -97,7 +90,7 @@ public sealed record PredictionLocked(
         SpecCode[] codes = [.. study.DrivenCodes];
         SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
         return stranger is { } code
-            ? new Objection(PredictingWords.NoDrivenCode(code), PredictingWords.CodesAre(string.Join(", ", codes)))
+            ? new Objection(PredictingWords.NoDrivenCode(code), JournalWords.CodesAre(string.Join(", ", codes)))
             : null;
     }
 }

@@ -1,4 +1,5 @@
 using FieldSession.Journal;
+using FieldSession.Predicting;
 using FieldSession.State;
 
 namespace FieldSession.Revealing;
@@ -11,14 +12,9 @@ public static class KeyGate
     {
         ArgumentNullException.ThrowIfNull(study);
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
-        return study switch
+        return EveningGate.ObjectionIn(study, new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport)) ?? study switch
         {
-            { ReadOnlyBecause: { } because } => new Objection(because, RevealingWords.UseNewerProgram),
-            { Plan: null } => new Objection(RevealingWords.StudyHasNoPlan, RevealingWords.MakePlanFirst),
-            { Opening: not null } => new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport),
-            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(RevealingWords.RunIsStillOn(run), RevealingWords.EndRunFirst),
-            _ when study.Unsettled.Any() => new Objection(RevealingWords.LaptopsAreInConflict, RevealingWords.SettleConflictFirst),
-            { IsAnythingDriven: false } => new Objection(RevealingWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
+            { IsAnythingDriven: false } => new Objection(JournalWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
             _ when open.Length > 0 => new Objection(
                 RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)), RevealingWords.LockPredictionsFirst),
             _ => null,

@@ -1,24 +1,13 @@
-using FieldSession.State;
-
 namespace FieldSession.Revealing;
 
 /// <summary>What is said when the key is opened, and why it stays shut.</summary>
 internal static class RevealingWords
 {
     // Why the key stays shut
-    public const string UseNewerProgram = "use a newer program";
-    public const string StudyHasNoPlan = "the study has no plan";
-    public const string MakePlanFirst = "make it with 'start' first";
     public const string KeyIsOpenAlready = "the key is open already";
     public const string AskForReport = "ask for the report";
-    public const string EndRunFirst = "type 'end', or finish it first";
-    public const string LaptopsAreInConflict = "laptops are in conflict";
-    public const string SettleConflictFirst = "settle it first: 'settle 1 first because WHY'; 'merge' and 'review' list the conflicts";
-    public const string NothingHasBeenDriven = "nothing has been driven";
     public const string DriveReviewAndPredictFirst = "drive, review and predict first";
     public const string LockPredictionsFirst = "lock them with 'predict' first";
-
-    public static string RunIsStillOn(Run run) => $"run {run.Number} is still on";
 
     public static string PredictionsAreStillOpen(string persons) => $"predictions are still open: {persons}";
 

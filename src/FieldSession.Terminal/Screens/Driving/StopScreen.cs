@@ -99,9 +99,10 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     // Another run is read back from its first doubtful reading.
     private void Follow()
     {
-        if (_run != (Study.LastRun?.Number ?? 0))
+        int run = Study.LastRun?.Number ?? 0;
+        if (_run != run)
         {
-            _run = Study.LastRun?.Number ?? 0;
+            _run = run;
             _place = Doubtful() ?? 0;
         }
 

@@ -1,0 +1,10 @@
+namespace FieldSession.Store.Exports;
+
+/// <summary>Values of the comparison JSON that programs read (docs/files.md): they are part of the format and are not translated.</summary>
+internal static class FormatWords
+{
+    public const string SpoiltPutBack = "spoilt put back";
+    public const string RunLeftOut = "run left out";
+    public const string SegmentLeftOut = "segment left out";
+    public const string DriftSwitched = "drift switched";
+}
