@@ -77,6 +77,8 @@ internal sealed class MemoryDisk : IDisk
         ? new MemoryHandle(this, path, file, isOnlyRead: true)
         : throw new FileNotFoundException("no such file", path));
 
+    public IDiskFile LookPastMemory(string path) => Look(path);
+
     public IDiskFile Open(string path, FileMode mode) => Locked(() =>
     {
         if (!IsThere)
