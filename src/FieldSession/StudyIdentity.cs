@@ -16,7 +16,7 @@ public readonly record struct StudyIdentity
     public string Hash { get; }
 
     /// <summary>Its first 8 digits, enough to tell studies apart on a screen.</summary>
-    public string Short => Hash[..ShortDigits];
+    public string ShortHash => Hash[..ShortDigits];
 
     /// <summary>The identity of the study that some lines tell; null: there are none.</summary>
     /// <param name="lines">Lines of whole strands, those of each strand in order, from the first.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
@@ -11,8 +12,8 @@ namespace FieldSession.Store.Disks;
 internal static class DiskFlush
 {
     // EINVAL and ENOTSUP of Linux and macOS: the file system has no flush for folders. Access denied, not supported and wrong parameter of Windows.
-    private static readonly int[] NotForFoldersOnPosix = [22, 45, 95];
-    private static readonly int[] NotForFoldersOnWindows = [1, 5, 50, 87];
+    private static readonly ImmutableArray<int> NotForFoldersOnPosix = [22, 45, 95];
+    private static readonly ImmutableArray<int> NotForFoldersOnWindows = [1, 5, 50, 87];
 
     private static bool IsWindows => OperatingSystem.IsWindows();
 

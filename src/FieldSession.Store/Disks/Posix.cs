@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Microsoft.Win32.SafeHandles;
 
@@ -12,7 +13,7 @@ internal static partial class Posix
 
     // fcntl(2) of macOS
     private const int FullFlush = 51;
-    private static readonly int[] NoFullFlushHere = [22, 25, 45];
+    private static readonly ImmutableArray<int> NoFullFlushHere = [22, 25, 45];
 
     // posix_fadvise(2) of Linux
     private const int NotNeeded = 4;

@@ -92,7 +92,7 @@ public sealed class StudyFile : IJournal
     {
         string study = StudyPaths.Of(path).Study;
         return [.. AcknowledgedLines.MissingIn(recordFolder, study, lines).Select(head => StudyFileWords.AcknowledgedLinesAreMissing(study, head, lines))
-            .Select(sentence => $"{sentence} To take the file as it is, remove {AcknowledgedLines.NameOf(recordFolder!, study, lines)}.")];
+            .Select(sentence => $"{sentence} {StudyFileWords.RemoveRecord(AcknowledgedLines.NameOf(recordFolder!, study, lines)!)}")];
     }
 
     /// <summary>Adds one line. When this returns, the line is on the disk.</summary>

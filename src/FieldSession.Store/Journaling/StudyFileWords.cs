@@ -117,6 +117,8 @@ internal static class StudyFileWords
 
     public static string AcknowledgedLinesAreMissing(string path, StrandHead head, IReadOnlyList<Line> lines) => $"{path}: {head.Lines} lines of strand {head.Strand} were acknowledged on this laptop, the last with the hash {head.Hash[..16]}, and that line is not in this file, which holds {lines.Count(line => line.Strand == head.Strand)} of the strand. It is an older copy, or a disk lost them: look for a newer copy and merge it.";
 
+    public static string RemoveRecord(string record) => $"To take the file as it is, remove {record}.";
+
     public static string RemarkOnUnsaved(UnsavedAct act) => string.Create(
         CultureInfo.InvariantCulture, $"# {act.At.UtcDateTime:yyyy-MM-dd HH:mm:ss} UTC, not saved: {act.Because.ReplaceLineEndings(" ")}");
 

@@ -35,7 +35,7 @@ internal sealed class TextFile(
 
         if (WhyNotSafe(lines, bytes) is { } fault)
         {
-            throw NotSafe(lines.FirstOrDefault(), fault);
+            throw NotSafe(lines.Count > 0 ? lines[0] : null, fault);
         }
 
         _end += bytes.Length;

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 
@@ -41,7 +42,7 @@ internal sealed class KeptActs : IDisposable
     /// <summary>What is not in the study at the end, and where it is kept, in lines; empty: all is in it.</summary>
     public IEnumerable<string> AtTheEnd()
     {
-        IReadOnlyList<UnsavedAct> acts = _logbook.Unsaved;
+        ImmutableList<UnsavedAct> acts = _logbook.Unsaved;
         if (acts.Count == 0)
         {
             return [];
