@@ -10,7 +10,7 @@ public static class StudyReadings
     public const string VoidSession = "void session";
 
     /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
-    public const string DrivenAgain = ComparingWords.BracketDrivenAgain;
+    public const string DrivenAgain = "bracket driven again";
 
     /// <summary>The cause that stands on what a settled conflict between two laptops leaves out.</summary>
     public const string ConflictSettled = "conflict settled";
@@ -61,11 +61,11 @@ public static class StudyReadings
         Session session = study.Sessions[run.Session - 1];
         bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
         bool isSettled = IsLeftOut(study, ConflictKind.SameRun, run.Started);
-        string? runCause = isDrivenAgain ? DrivenAgain : isVoid ? VoidSession : isSettled ? ConflictSettled : null;
+        string? runCause = isVoid ? VoidSession : isSettled ? ConflictSettled : null;
         foreach (Reading reading in InRouteOrder(run))
         {
             Segment segment = plan.Route[reading.Segment - 1];
-            string? cause = reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
+            string? cause = isDrivenAgain ? DrivenAgain : reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
             yield return new MeasuredLevel(
                 run.Number,
                 run.Code.Digits,
