@@ -40,7 +40,7 @@ internal static class ComparingWords
 
     public static string VoidDriveAgain(Limits limits, int bracket) => $"more than {limits.Of(FurtherLimits.RepeatVoid):0.0#} dB: void, drive it again with 'rerun bracket {bracket} WHY'";
 
-    public static string ControlRepeatsApart(string bracket, double? repeatDb, double[] limits, string consequence) => $"{bracket}: the control repeats {EnoughDigits.Signed(repeatDb ?? 0, EnoughDigits.For(1, [repeatDb ?? 0], limits))} dB apart, {consequence}";
+    public static string ControlRepeatsApart(string bracket, double? repeatDb, double[] limits, string consequence) => $"{bracket}: the control repeats {EnoughDigits.WithSign(repeatDb ?? 0, EnoughDigits.For(1, [repeatDb ?? 0], limits))} dB apart, {consequence}";
 
     public static string AirChangedInBracket(string bracket, double? airSpreadCelsius, double? levelShiftDb) => $"{bracket}: the air changed by {airSpreadCelsius:0.#} degC, outdoors about {levelShiftDb:0.0} dB";
 

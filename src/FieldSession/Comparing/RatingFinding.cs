@@ -60,7 +60,7 @@ public sealed record RatingFinding(
         string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
     {
         ArgumentNullException.ThrowIfNull(scores);
-        RaterDifference[] differences = [.. Differences(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints)];
+        RaterDifference[] differences = [.. ByRater(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints)];
         if (differences.Length == 0)
         {
             return null;
@@ -79,7 +79,7 @@ public sealed record RatingFinding(
         return Together([finding])[0];
     }
 
-    private static IEnumerable<RaterDifference> Differences(
+    private static IEnumerable<RaterDifference> ByRater(
         IEnumerable<RatedScore> scores, (string Code, string Reference) pair, string? anchored, double anchorPoints) =>
         from rater in scores.GroupBy(s => (s.Person, s.Seat, s.Day))
         let first = Mean(rater, pair.Code, anchored, anchorPoints)
