@@ -25,6 +25,9 @@ internal static class CommandWords
     public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
     public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
     public const string NoSuchFolder = "there is no such folder";
+    public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
+
+    public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";
 
     public static string OutputIsNotWhole(string why) => $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is stored. Print to another place.";
 
