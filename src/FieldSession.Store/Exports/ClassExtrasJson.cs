@@ -12,6 +12,8 @@ internal static class ClassExtrasJson
         json.Part("assumed", one.Assumed, assumed => ClassJson.Estimate(json, assumed));
         json.Part("order_test", one.OrderTest, test => OrderTest(json, test));
         json.Part("route_energy", one.RouteEnergy, energy => Energy(json, energy));
+        json.Part("more_runs", one.MoreRuns, more => MoreRuns(json, more));
+        json.WriteBoolean("explored", one.IsExplored);
         json.Part("sensitivity", one.Sensitivity, sensitivity => Sensitivity(json, sensitivity));
     }
 
@@ -19,6 +21,13 @@ internal static class ClassExtrasJson
     {
         json.Figure("p", test.P);
         json.WriteNumber("orders", test.Orders);
+    }
+
+    private static void MoreRuns(Utf8JsonWriter json, MoreRuns more)
+    {
+        json.Count("as_seen", more.AsSeen);
+        json.Count("cautious", more.Cautious);
+        json.Figure("chance", more.Chance);
     }
 
     private static void Energy(Utf8JsonWriter json, RouteEnergy energy)

@@ -19,7 +19,11 @@ public sealed record Estimate(
     double? P = null,
     double? Lo90Db = null,
     double? Hi90Db = null,
-    double? PTost = null);
+    double? PTost = null)
+{
+    /// <summary>Whether an error is known and yet no interval: it rests on far less than one comparison of like with like (docs/method.md, "Any line").</summary>
+    public bool HasNoUsableInterval => StandardErrorDb > 0 && Lo95Db is null;
+}
 
 /// <summary>The difference on one segment.</summary>
 /// <param name="Segment">Its name.</param>

@@ -56,7 +56,9 @@ public static class Figures
     public static string Count(int? count, string unknown) => count is { } known ? known.ToString(CultureInfo.InvariantCulture) : unknown;
 
     private static string Interval(Estimate? estimate, double? low, double? high) =>
-        estimate is not null && low is { } from && high is { } to ? $"{Signed(from, estimate)} to {Signed(to, estimate)}" : Unknown;
+        estimate is not null && low is { } from && high is { } to ? $"{Signed(from, estimate)} to {Signed(to, estimate)}"
+        : estimate is { HasNoUsableInterval: true } ? ReviewingWords.NoUsableInterval
+        : Unknown;
 
     private static string Signed(double db, Estimate estimate) =>
         Text(db, IsNarrow(estimate) ? "+0.00;-0.00;0.00" : "+0.0;-0.0;0.0");

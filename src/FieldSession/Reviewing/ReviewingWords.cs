@@ -17,6 +17,10 @@ internal static class ReviewingWords
     public const string ProbabilityOfDrivenOrder = "p of the driven order";
     public const string LevelOfExposure = "level of exposure, d";
     public const string NotKnownYet = "not known yet";
+    public const string NoUsableInterval = "no usable interval";
+
+    // Lines beyond the plan's question
+    public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so no verdict stands here";
 
     // What is still missing
     public const string BeginWithCalibrationBefore = "; begin the next session with 'calibration before'";
