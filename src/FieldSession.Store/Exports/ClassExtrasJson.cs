@@ -9,11 +9,10 @@ internal static class ClassExtrasJson
     /// <summary>Writes the fields into an open object.</summary>
     public static void Write(Utf8JsonWriter json, ClassComparison one)
     {
+        json.Part("more_runs", one.MoreRuns, more => MoreRuns(json, more));
         json.Part("assumed", one.Assumed, assumed => ClassJson.Estimate(json, assumed));
         json.Part("order_test", one.OrderTest, test => OrderTest(json, test));
         json.Part("route_energy", one.RouteEnergy, energy => Energy(json, energy));
-        json.Part("more_runs", one.MoreRuns, more => MoreRuns(json, more));
-        json.WriteBoolean("explored", one.IsExplored);
         json.Part("sensitivity", one.Sensitivity, sensitivity => Sensitivity(json, sensitivity));
     }
 
