@@ -6,7 +6,7 @@ namespace FieldSession.Comparing;
 /// <param name="Df">Degrees of freedom (Satterthwaite), need not be whole.</param>
 /// <param name="Lo95Db">Lower end of the 95 % interval, dB.</param>
 /// <param name="Hi95Db">Upper end of the 95 % interval, dB.</param>
-/// <param name="P">Two-sided p of "no difference".</param>
+/// <param name="P">Two-sided p: how often a difference at least this large comes by chance where there is none.</param>
 /// <param name="Lo90Db">Lower end of the 90 % interval, dB: the one to hold against the margin.</param>
 /// <param name="Hi90Db">Upper end of the 90 % interval, dB.</param>
 /// <param name="PTost">p of the two one-sided tests: small means "within the margin".</param>
@@ -21,6 +21,9 @@ public sealed record Estimate(
     double? Hi90Db = null,
     double? PTost = null)
 {
+    /// <summary>The margin that <see cref="PTost"/> asks about, dB; null with it.</summary>
+    public double? MarginDb { get; init; }
+
     /// <summary>Whether an error is known and yet no interval: it rests on far less than one comparison of like with like (docs/method.md, "Any line").</summary>
     public bool HasNoUsableInterval => StandardErrorDb > 0 && Lo95Db is null;
 }
