@@ -12,10 +12,6 @@ internal static class Lines
     private const double NoScatterDb = 1e-9;
     private const double NoReadingPart = 1e-9;
 
-    /// <summary>Below one comparison of like with like, and wider to each side than any two specs differ, dB: no interval that anybody can use.</summary>
-    private const double LeastDf = 1;
-    private const double WidestDb = 20;
-
     /// <summary>The estimate of one line.</summary>
     /// <param name="differenceDb">The difference, dB.</param>
     /// <param name="square">w·w.</param>
@@ -39,7 +35,7 @@ internal static class Lines
         return Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb, limits);
     }
 
-    /// <summary>Intervals and p from a difference, its standard error and its degrees of freedom; a standard error of 0, or far less than one degree of freedom, gives no interval.</summary>
+    /// <summary>Intervals and p from a difference, its standard error and its degrees of freedom; a standard error of 0 gives no interval.</summary>
     public static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb, StudentLimits limits)
     {
         if (standardErrorDb < NoScatterDb)
@@ -49,11 +45,6 @@ internal static class Lines
 
         (double t95, double t90) = limits.Of(df);
         (t95, t90) = (t95 * standardErrorDb, t90 * standardErrorDb);
-        if (df < LeastDf && !(t95 <= WidestDb))
-        {
-            return new Estimate(differenceDb, standardErrorDb, df);
-        }
-
         return new Estimate(
             differenceDb,
             standardErrorDb,
