@@ -1,0 +1,47 @@
+using FieldSession.Sealing;
+using FieldSession.Store.Sealing;
+using FieldSession.Terminal.Custodian;
+
+namespace FieldSession.Terminal.Commands;
+
+/// <summary>Asks for the passphrase of a new key file, offers words by lot, and says how strong it is.</summary>
+internal static class NewPassphrase
+{
+    /// <summary>The passphrase, of two people both as one; null: what was typed twice was not the same.</summary>
+    public static string? Asked(bool isOfTwo, Surroundings outside)
+    {
+        if (One(CustodianWords.AskForPassphrase, outside.Passphrase, outside) is not { } first)
+        {
+            return null;
+        }
+
+        return !isOfTwo ? first
+            : One(CustodianWords.AskForSecondPassphrase, outside.SecondPassphrase, outside) is { } second ? TwoPassphrases.Joined(first, second)
+            : null;
+    }
+
+    // A slip in a passphrase that nobody sees while typing would lose the key: it is typed twice.
+    private static string? One(string question, string? given, Surroundings outside)
+    {
+        bool isTyped = given is null && outside.ReadKeyUnseen is not null;
+        OfferedWords? offer = isTyped ? OfferedWords.Drawn(outside.Lot) : null;
+        if (offer is not null)
+        {
+            outside.Error.WriteLine(CustodianWords.OfferWords(offer));
+        }
+
+        string typed = given ?? outside.AskSecret(question) ?? "";
+        string passphrase = typed.Length == 0 && offer is not null ? offer.ToString() : typed;
+        if (isTyped && outside.AskSecret(CustodianWords.AskAgain) != passphrase)
+        {
+            return null;
+        }
+
+        if (passphrase.Length > 0)
+        {
+            outside.Error.WriteLine(CustodianWords.Strength(passphrase == offer?.ToString() ? offer.Bits : PassphraseStrength.Bits(passphrase)));
+        }
+
+        return passphrase;
+    }
+}
