@@ -118,7 +118,7 @@ internal static class KeyEnvelopeText
             return NotAccepted(KeyFileWords.AcceptedFormat);
         }
 
-        if (FormatOf(root) == KeyEnvelope.Format && (!root.GetProperty(People).TryGetInt32(out int people) || people is not (1 or 2)))
+        if (FormatOf(root) == KeyEnvelope.Format && !HasPeople(root))
         {
             return NotAccepted(KeyFileWords.AcceptedPeople);
         }
@@ -130,6 +130,8 @@ internal static class KeyEnvelopeText
 
         return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
     }
+
+    private static bool HasPeople(JsonElement root) => root.GetProperty(People).TryGetInt32(out int people) && people is (1 or 2);
 
     private static bool IsHash(string word) =>
         word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));

@@ -26,6 +26,14 @@ internal static class CommandWords
     public const string EndOfStudy = "the end of the study";
     public const string NoSuchFolder = "there is no such folder";
 
+    public static string AskForPassphrase(string name) => $"passphrase of {name}: ";
+
+    public static string AskForSecondPassphrase(string name) => $"second passphrase of {name}: ";
+
+    public static string AskForReader(string which) => $"{which} reader of the marks: ";
+
+    public static string ReadAgain(string failed) => $"{failed}; read it again on the tyres";
+
     public static string NoSpecList(string path) => $"{path}: there is no such file; give a text file with one spec name a line";
 
     public static string AskForMark(FieldSession.State.SpecCode code) => $"mark under the tape of the tyres driven as {code}: ";

@@ -50,11 +50,14 @@ internal static class FittingCommand
             return Said($"fitting: {why}", ExitCode.Wrong, outside);
         }
 
-        if (outside.HasTerminal && words.Out is null && outside.Ask(CustodianWords.CanCrewSeeScreen)?.Trim() != CustodianWords.Alone)
-        {
-            return Said(CustodianWords.NotAlone, ExitCode.No, outside);
-        }
+        bool isSeen = outside.HasTerminal && words.Out is null;
+        return isSeen && outside.Ask(CustodianWords.CanCrewSeeScreen)?.Trim() != CustodianWords.Alone
+            ? Said(CustodianWords.NotAlone, ExitCode.No, outside)
+            : Opened(words, outside);
+    }
 
+    private static int Opened(FittingWords words, Surroundings outside)
+    {
         KeySheet? earlier = null;
         int code = Open(words.Key, outside, out KeySheet? key);
         code = code == ExitCode.Done && words.Earlier is { } path ? Open(path, outside, out earlier) : code;

@@ -74,11 +74,11 @@ internal sealed class KeyMaking(SealWords words, Surroundings outside)
     private SpecList? Specs(int wanted)
     {
         SpecList? fromKey = Earlier is null ? null : SpecList.Of(Earlier);
-        if (words.Specs is not { } path)
-        {
-            return fromKey;
-        }
+        return words.Specs is { } path ? Listed(path, wanted, fromKey) : fromKey;
+    }
 
+    private SpecList? Listed(string path, int wanted, SpecList? fromKey)
+    {
         if (!File.Exists(path))
         {
             _ = Said(CommandWords.NoSpecList(path), ExitCode.Wrong);
@@ -91,9 +91,13 @@ internal sealed class KeyMaking(SealWords words, Surroundings outside)
             return null;
         }
 
-        bool isSame = fromKey is null || (fromKey.Control == specs.Control && fromKey.Names.ToHashSet().SetEquals(specs.Names));
-        _ = isSame ? ExitCode.Done : Said($"{path}: {CustodianWords.ListIsNotThatOfEarlierKey}", ExitCode.Wrong);
-        return isSame ? specs : null;
+        if (fromKey is null || (fromKey.Control == specs.Control && fromKey.Names.ToHashSet().SetEquals(specs.Names)))
+        {
+            return specs;
+        }
+
+        _ = Said($"{path}: {CustodianWords.ListIsNotThatOfEarlierKey}", ExitCode.Wrong);
+        return null;
     }
 
     private int Said(string what, int code)

@@ -42,7 +42,7 @@ internal static class KeyPhrases
 
     private static string Asked(string name, int people, Surroundings outside)
     {
-        string first = outside.Passphrase ?? outside.AskSecret($"passphrase of {name}: ") ?? "";
-        return people < 2 ? first : TwoPassphrases.Joined(first, outside.SecondPassphrase ?? outside.AskSecret($"second passphrase of {name}: ") ?? "");
+        string first = outside.Passphrase ?? outside.AskSecret(CommandWords.AskForPassphrase(name)) ?? "";
+        return people < 2 ? first : TwoPassphrases.Joined(first, outside.SecondPassphrase ?? outside.AskSecret(CommandWords.AskForSecondPassphrase(name)) ?? "");
     }
 }

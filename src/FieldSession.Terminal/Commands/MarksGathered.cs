@@ -85,7 +85,7 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
     private static IEnumerable<string> ReadersIn(RevealWords words, Surroundings outside) => words.Readers.Count > 0
         ? words.Readers
         : ReaderPlaces
-            .Select(which => outside.Ask($"{which} reader of the marks: ")?.Trim() ?? "")
+            .Select(which => outside.Ask(CommandWords.AskForReader(which))?.Trim() ?? "")
             .Where(name => name.Length > 0)
             .ToArray();
 
@@ -93,7 +93,7 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
     {
         foreach (string failed in WithheldWords.Of(check, null))
         {
-            outside.Error.WriteLine($"{failed}; read it again on the tyres");
+            outside.Error.WriteLine(CommandWords.ReadAgain(failed));
         }
     }
 }

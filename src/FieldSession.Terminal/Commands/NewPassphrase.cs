@@ -20,28 +20,31 @@ internal static class NewPassphrase
             : null;
     }
 
-    // A slip in a passphrase that nobody sees while typing would lose the key: it is typed twice.
     private static string? One(string question, string? given, Surroundings outside)
     {
-        bool isTyped = given is null && outside.ReadKeyUnseen is not null;
-        OfferedWords? offer = isTyped ? OfferedWords.Drawn(outside.Lot) : null;
-        if (offer is not null)
+        if (given is null && outside.ReadKeyUnseen is not null)
         {
-            outside.Error.WriteLine(CustodianWords.OfferWords(offer));
+            return Typed(question, outside);
         }
 
-        string typed = given ?? outside.AskSecret(question) ?? "";
-        string passphrase = typed.Length == 0 && offer is not null ? offer.ToString() : typed;
-        if (isTyped && outside.AskSecret(CustodianWords.AskAgain) != passphrase)
+        string passphrase = given ?? outside.AskSecret(question) ?? "";
+        outside.Error.WriteLine(CustodianWords.Strength(PassphraseStrength.Bits(passphrase)));
+        return passphrase;
+    }
+
+    // A slip in a passphrase that nobody sees while typing would lose the key: it is typed twice.
+    private static string? Typed(string question, Surroundings outside)
+    {
+        OfferedWords offer = OfferedWords.Drawn(outside.Lot);
+        outside.Error.WriteLine(CustodianWords.OfferWords(offer));
+        string typed = outside.AskSecret(question) ?? "";
+        string passphrase = typed.Length == 0 ? offer.ToString() : typed;
+        if (outside.AskSecret(CustodianWords.AskAgain) != passphrase)
         {
             return null;
         }
 
-        if (passphrase.Length > 0)
-        {
-            outside.Error.WriteLine(CustodianWords.Strength(passphrase == offer?.ToString() ? offer.Bits : PassphraseStrength.Bits(passphrase)));
-        }
-
+        outside.Error.WriteLine(CustodianWords.Strength(passphrase == offer.ToString() ? offer.Bits : PassphraseStrength.Bits(passphrase)));
         return passphrase;
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldSession.Journal;
 using FieldSession.Sealing;
 using FieldSession.State;
 using FieldSession.Store.Sealing;

@@ -10,6 +10,12 @@ namespace FieldSession.Terminal.Custodian;
 /// <summary>Shows the custodian's list page by page on the terminal's second screen, which is gone when it is left.</summary>
 internal sealed class FittingShell : Runnable, IToldOfFaults
 {
+    private static Key[] Leave => [Key.Esc, Key.Q, Key.Q.WithCtrl, Key.C.WithCtrl];
+
+    private static Key[] On => [Key.Enter, Key.Space, Key.PageDown, Key.CursorRight];
+
+    private static Key[] Back => [Key.PageUp, Key.CursorLeft, Key.Backspace];
+
     private readonly KeySheet _key;
     private readonly KeySheet? _earlier;
     private readonly Palette _palette;
@@ -64,15 +70,13 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        if (key == Key.Esc || key == Key.Q || key == Key.Q.WithCtrl || key == Key.C.WithCtrl)
+        if (Leave.Contains(key))
         {
             App?.RequestStop(this);
             return true;
         }
 
-        bool isOn = key == Key.Enter || key == Key.PageDown || key == Key.CursorRight || key == Key.Space;
-        bool isBack = key == Key.PageUp || key == Key.CursorLeft || key == Key.Backspace;
-        _page += isOn ? 1 : isBack ? -1 : 0;
+        _page += On.Contains(key) ? 1 : Back.Contains(key) ? -1 : 0;
         Draw();
         return true;
     }

@@ -73,7 +73,7 @@ public sealed partial class CustodianAndCrewTests : IDisposable
 
     private static string Readings(int run, string onTheCar)
     {
-        double more = (onTheCar == Candidate ? 2 : 0) + (run % 3 * 0.2);
+        double more = (onTheCar == Candidate ? 2 : 0) + ((run - 1) % 3 * 0.2);
         return string.Create(CultureInfo.InvariantCulture, $"{60 + more:0.0}-{62 + more:0.0}\n{64 + more:0.0}-{66 + more:0.0}\n{71 + more:0.0}\n");
     }
 

@@ -64,10 +64,12 @@ internal static class RevealPage
             bool isOpen = file < unlocking.Files.Length;
             string? path = isOpen ? unlocking.Files[file] : file == unlocking.Files.Length ? unlocking.Path : null;
             yield return Row($"key file{of}", path ?? "", path is not null);
-            bool isTyped = isOpen || (file == unlocking.Files.Length && unlocking.NeedsSecond);
-            yield return Row($"passphrase{of}", isOpen ? "it fits" : isTyped ? "typed" : "", isTyped);
+            yield return Row($"passphrase{of}", PassphraseWord(unlocking, file), PassphraseWord(unlocking, file).Length > 0);
         }
     }
+
+    private static string PassphraseWord(Unlocking unlocking, int file) =>
+        file < unlocking.Files.Length ? "it fits" : file == unlocking.Files.Length && unlocking.NeedsSecond ? "first typed" : "";
 
     private static IEnumerable<PageRow> Coded(CodedSpec coded, OpenedKey key, int columns)
     {

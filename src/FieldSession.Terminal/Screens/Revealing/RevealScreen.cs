@@ -97,7 +97,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
                 Try(answer);
                 break;
             case UnlockingStep.SecondPassphrase:
-                Try(TwoAsOne(answer));
+                Try(Desk.TwoPassphrases(_firstPassphrase, answer));
                 break;
             case UnlockingStep.PaperLine:
                 TakePaper(answer);
@@ -106,9 +106,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
                 TakeControl(answer);
                 break;
             case UnlockingStep.Mark:
-                (MarkRead? mark, Objection? objection) = Opener.Mark($"{_unlocking.CodeDue(Study)}={answer}", Study);
-                _unlocking = mark is null ? _unlocking : _unlocking with { Marks = _unlocking.Marks.Add(mark) };
-                Say(objection?.ToString());
+                TakeMark(answer);
                 break;
             default:
                 _unlocking = _unlocking with { Readers = _unlocking.Readers.Add(answer) };
@@ -117,7 +115,12 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         }
     }
 
-    private string TwoAsOne(string second) => Desk.TwoPassphrases(_firstPassphrase, second);
+    private void TakeMark(string answer)
+    {
+        (MarkRead? mark, Objection? objection) = Opener.Mark($"{_unlocking.CodeDue(Study)}={answer}", Study);
+        _unlocking = mark is null ? _unlocking : _unlocking with { Marks = _unlocking.Marks.Add(mark) };
+        Say(objection?.ToString());
+    }
 
     // The marks are compared before anything is stored.
     private MarkCheck Compared() => _unlocking.IsAgain
@@ -144,8 +147,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         _firstPassphrase = tried.NeedsSecond ? passphrase : "";
         if (tried.Ring is not { } ring)
         {
-            _unlocking = _unlocking with { Path = tried.AskAgain || tried.NeedsSecond ? _unlocking.Path : null, NeedsSecond = tried.NeedsSecond };
-            Say(tried.NeedsSecond ? null : tried.Words);
+            NotOpened(tried);
             return;
         }
 
@@ -156,6 +158,12 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
             ? _unlocking with { Path = null, Files = _unlocking.Files.Add(_unlocking.Path!), Ring = ring }
             : _unlocking with { Path = null };
         Say(isNew ? null : RevealScreenWords.KeyGivenTwice);
+    }
+
+    private void NotOpened(KeyTried tried)
+    {
+        _unlocking = _unlocking with { Path = tried.AskAgain || tried.NeedsSecond ? _unlocking.Path : null, NeedsSecond = tried.NeedsSecond };
+        Say(tried.NeedsSecond ? null : tried.Words);
     }
 
     private void TakePaper(string answer)
