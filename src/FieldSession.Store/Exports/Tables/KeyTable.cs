@@ -22,9 +22,9 @@ internal static class KeyTable
             Column.Text<RevealedCode>("spec", "the custodian's name of the spec", c => c.Coded.Spec).Always,
             Column.YesNo<RevealedCode>("control", "whether it is the control; empty: not told", c => c.IsControl),
             Column.Text<RevealedCode>("mark", "mark that two people read on the tyres, last; empty: not read", c => c.Mark),
+            Column.YesNo<RevealedCode>("verified", "whether the key gave the published commitment, where there was one, and agrees with all marks", c => c.NamesAllowed).Always,
             Column.Text<RevealedCode>("mark_wanted", "mark that is in the key", c => c.Coded.UnderTape).Always,
             Column.Text<RevealedCode>("earlier_mark", "mark that was read before and was not the same; empty: none", c => c.EarlierMark),
-            Column.YesNo<RevealedCode>("verified", "whether the key gave the published commitment, where there was one, and agrees with all marks", c => c.NamesAllowed).Always,
         ],
         source => source.Key is { } key ? key.Key.Select(coded => Row(coded, key)) : [])
     {
