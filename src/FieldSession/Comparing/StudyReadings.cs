@@ -82,8 +82,10 @@ public static class StudyReadings
         return causes;
     }
 
+    // whose whole run is another one's place has no flags of its own to weigh
     private static string? CauseOf(Study study, Plan plan, Reading reading, string? runCause) => reading switch
     {
+        _ when runCause is DrivenAgain or RunAborted => runCause,
         { LeftOut: true } => reading.Spoilt!.Cause.Word(),
         _ when runCause is not null => runCause,
         { FilledAtStop: true } when plan.FilledLeftOut == true => FilledAtStop,
