@@ -1,5 +1,3 @@
-using FieldSession.Checking;
-using FieldSession.Comparing;
 using FieldSession.State;
 
 namespace FieldSession.Terminal;

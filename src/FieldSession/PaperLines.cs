@@ -36,7 +36,7 @@ internal static class PaperLines
         LineMark told = entry.Paper is { } paper ? mark with { At = paper.At, IsTypedLater = true } : mark;
         Study after = entry.ApplyTo(study, told);
         // plan and seal are no facts of the day: the paper may be older
-        return entry.MayBeOnPaper ? after with { Hand = after.Hand with { LastOfDay = told.At } } : after;
+        return entry.MayBeOnPaper && !study.DataFrozen ? after with { Hand = after.Hand with { LastOfDay = told.At } } : after;
     }
 
     /// <summary>What is said to a fact, with the time of the paper.</summary>

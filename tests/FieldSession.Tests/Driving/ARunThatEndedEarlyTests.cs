@@ -11,7 +11,7 @@ public sealed class ARunThatEndedEarlyTests
     private static readonly string[] Whole = ["5860", "6365", "714"];
 
     private static ADay Aborted(Plan? plan = null) =>
-        new ADay(plan).Ready().Typed("run 417", .. Whole).Typed("run 862", "5961", "end puncture");
+        new ADay(plan).Ready().Typed(["run 417", .. Whole]).Typed("run 862", "5961", "end puncture");
 
     [Fact]
     public void It_is_aborted_with_its_cause_and_its_place_is_offered_again()
@@ -27,7 +27,7 @@ public sealed class ARunThatEndedEarlyTests
     [Fact]
     public void Several_aborts_of_one_place_are_each_kept_and_the_order_ends_where_it_was_planned()
     {
-        ADay day = Aborted().Typed("run 862", "5961", "end t", "run 862", .. Whole).Typed("run 417", .. Whole);
+        ADay day = Aborted().Typed(["run 862", "5961", "end t", "run 862", .. Whole]).Typed(["run 417", .. Whole]);
         Assert.True(day.Study.OrderDriven);
         Assert.Equal([null, "puncture", "traffic", null, null], day.Study.Runs.Select(run => run.Aborted?.Cause));
         Assert.Equal([0, 1, 1, 1, 2], day.Study.Runs.Select(run => run.Turn));
@@ -37,7 +37,7 @@ public sealed class ARunThatEndedEarlyTests
     [Fact]
     public void The_order_is_not_driven_while_its_last_run_is_aborted()
     {
-        ADay day = new ADay().Ready().Typed("run 417", .. Whole).Typed("run 862", .. Whole).Typed("run 417", "5860", "end");
+        ADay day = new ADay().Ready().Typed(["run 417", .. Whole]).Typed(["run 862", .. Whole]).Typed("run 417", "5860", "end");
         Assert.False(day.Study.OrderDriven);
         Assert.Equal("417", day.Study.CodeAsked?.Digits);
         day.Typed("end rain came");
@@ -62,7 +62,7 @@ public sealed class ARunThatEndedEarlyTests
     public void What_was_read_before_counts_by_the_rule_of_the_plan(AbortRule? rule, bool isRepeated, bool isLeftOut)
     {
         ADay day = Aborted(ADay.ShortPlan with { AbortRule = rule });
-        _ = isRepeated ? day.Typed("run 862", .. Whole) : day;
+        _ = isRepeated ? day.Typed(["run 862", .. Whole]) : day;
         MeasuredLevel level = StudyReadings.Of(day.Study).Levels.Single(one => one.Run == 2);
         Assert.Equal((isLeftOut, isLeftOut ? "run aborted" : null), (level.Spoilt, level.Cause));
     }

@@ -70,7 +70,7 @@ public sealed class MendingSlipsByKeysTests
     [Fact]
     public void A_rating_that_is_due_is_asked_with_its_key_first_in_the_footer_until_it_is_given()
     {
-        ADay day = new ADay(ADay.ShortPlan with { Attributes = ["roar"] }).Ready().Typed("run 417", .. Whole).Typed("run 862", .. Whole);
+        ADay day = new ADay(ADay.ShortPlan with { Attributes = ["roar"] }).Ready().Typed(["run 417", .. Whole]).Typed(["run 862", .. Whole]);
         using Tui tui = new(day, 60, 20);
         Assert.Contains("F3 rate", tui.Rows[^1], StringComparison.Ordinal);
         Assert.Contains("run 2 on 862 is not rated by Ro and Tam", Unbroken(tui), StringComparison.Ordinal);
@@ -81,7 +81,7 @@ public sealed class MendingSlipsByKeysTests
     [Fact]
     public void A_doubtful_reading_of_two_runs_ago_is_asked_until_it_is_answered()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "8486", "6365", "714").Typed("run 862", .. Whole).Typed("run 417", .. Whole);
+        ADay day = new ADay().Ready().Typed("run 417", "8486", "6365", "714").Typed(["run 862", .. Whole]).Typed(["run 417", .. Whole]);
         using Tui tui = new(day);
         Assert.Contains("is 84-86 right on 1.1 Mill lane?", Unbroken(tui), StringComparison.Ordinal);
         tui.Keys("<Tab><Enter>");
@@ -94,7 +94,7 @@ public sealed class MendingSlipsByKeysTests
     [Fact]
     public void What_is_typed_for_the_next_due_thing_is_begun_by_Tab()
     {
-        ADay day = new ADay().Ready().Typed("run 417", .. Whole);
+        ADay day = new ADay().Ready().Typed(["run 417", .. Whole]);
         using Tui tui = new(day);
         tui.Keys("parked<Enter><Tab>air 8 road 7 wind 2 dry<Enter>");
         Assert.Equal(("dry", 8), (day.Study.Weather[^1].Surface, day.Study.Weather[^1].Air!.Value.Celsius));

@@ -125,7 +125,7 @@ public sealed class TwoCarsTests : IDisposable
     public void Data_typed_after_the_other_laptop_froze_them_are_shown_and_need_a_decision_before_the_key()
     {
         HandedOver(cars: "");
-        string driven = $"calibration before 94.0\nrun {Code(0)}\n6060\n72\nrun {Code(1)}\n6161\n73\ncalibration after 94.0\n";
+        string driven = $"calibration before 94.0\nrun {Code(0)}\n5960\n72\nrun {Code(1)}\n6061\n73\ncalibration after 94.0\n";
         Enter(X, driven);
         _prompt.Must(ExitCode.Done, ["merge", Y, X]);
         _prompt.Run(["predict", X], $"{Code(1)}\n3\n\n\nguess\n");

@@ -15,7 +15,6 @@ internal sealed class StopPage
 
     private readonly Study _study;
     private readonly ImmutableArray<StopRow> _stops;
-    private readonly int _place;
     private readonly TimeZoneInfo _zone;
     private readonly int _columns;
 
@@ -27,7 +26,7 @@ internal sealed class StopPage
     /// <param name="columns">Columns to fill.</param>
     public StopPage(Study study, ImmutableArray<StopRow> stops, int place, Desk desk, int columns)
     {
-        (_study, _stops, _place, _zone, _columns) = (study, stops, place, desk.Clock.LocalTimeZone, columns);
+        (_study, _stops, _zone, _columns) = (study, stops, desk.Clock.LocalTimeZone, columns);
         ImmutableArray<PageRow>.Builder rows = ImmutableArray.CreateBuilder<PageRow>();
         if (study.LastRun is { } run)
         {

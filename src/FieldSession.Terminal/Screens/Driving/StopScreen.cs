@@ -66,25 +66,43 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     {
         bool wasShifting = _shift is not null;
         _shift = null;
+        if (!Look(deed))
+        {
+            Act(deed, wasShifting);
+        }
+    }
+
+    // what only looks, or begins something
+    private bool Look(KeyDeed deed)
+    {
         switch (deed)
         {
             case KeyDeed.Previous:
                 Move(-1);
-                break;
+                return true;
             case KeyDeed.Next:
                 Move(1);
-                break;
-            case KeyDeed.Confirm:
-                WriteAndFollow(Marked is { } row ? $"confirm {row.Place}" : "confirm");
-                break;
+                return true;
             case KeyDeed.ShiftOn:
                 Preview(1);
-                break;
+                return true;
             case KeyDeed.ShiftBack:
                 Preview(-1);
-                break;
+                return true;
             case KeyDeed.Due:
                 OfferDue();
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private void Act(KeyDeed deed, bool wasShifting)
+    {
+        switch (deed)
+        {
+            case KeyDeed.Confirm:
+                WriteAndFollow(Marked is { } row ? $"confirm {row.Place}" : "confirm");
                 break;
             case KeyDeed.Undo:
                 Write("u");
