@@ -1,5 +1,4 @@
 using FieldSession.Comparing;
-using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Tests.Making;
 
