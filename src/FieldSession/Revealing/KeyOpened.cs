@@ -38,6 +38,9 @@ public sealed record KeyOpened(
     public IEnumerable<CodedSpec> DrivenKey => Key.Where(line => NotDriven?.Contains(line.Code) != true);
 
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         KeyGate.ObjectionIn(study) ?? KeyGate.ObjectionToMissing(study, Key.Select(line => line.Code));
 
