@@ -57,8 +57,6 @@ internal sealed record Surroundings
     {
         Input = Console.In,
         InputBytes = Console.OpenStandardInput,
-        Output = Console.Out,
-        Error = Console.Error,
         Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
         // a fault of the message stream can be told nowhere
         Error = new PlainOutput(Console.Error, refused: null),
