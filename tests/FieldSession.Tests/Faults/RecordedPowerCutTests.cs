@@ -13,13 +13,6 @@ namespace FieldSession.Tests.Faults;
 public sealed class RecordedPowerCutTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
 {
     [CallFaultFact]
-    public void No_power_cut_in_any_command_loses_what_was_answered()
-    {
-        Job[] jobs = [.. Job.All(stages).Where(job => !job.OnlyReads && job.Name is not ("demo --out" or "tyre --plan"))];
-        Try("", [.. jobs.Select(job => new Recording(job, stages, fault: null))], FaultTests.Number("FIELDSESSION_POWER_CUTS", 20));
-    }
-
-    [CallFaultFact]
     public void After_a_flush_that_failed_once_no_power_cut_loses_what_was_answered_since()
     {
         Job enter = Job.All(stages).Single(job => job.Name == "enter");
