@@ -27,6 +27,8 @@ internal sealed class RunningProgram : IDisposable
     {
         ProcessStartInfo start = new(words[0], words[1..]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
+        // what it writes down in the user's folder stays out of the folder of whoever runs the tests
+        start.Environment["XDG_STATE_HOME"] = Path.Combine(Path.GetTempPath(), "fieldsession-state");
         settings.ToList().ForEach(setting => start.Environment[setting.Name] = setting.Value);
         _process = Process.Start(start)!;
         _process.ErrorDataReceived += (_, said) => Messages.Enqueue(said.Data ?? "");
