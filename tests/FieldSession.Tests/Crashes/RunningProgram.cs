@@ -16,19 +16,29 @@ internal sealed class RunningProgram : IDisposable
     private readonly Thread _reader;
     private readonly List<string> _typed = [];
     private readonly List<string> _refused = [];
+    private readonly List<string> _all = [];
 
     public RunningProgram(params string[] words)
+        : this([PathOfProgram, .. words], settings: [])
     {
-        ProcessStartInfo start = new(PathOfProgram, words) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+    }
+
+    private RunningProgram(string[] words, (string Name, string Value)[] settings)
+    {
+        ProcessStartInfo start = new(words[0], words[1..]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
         // what it writes down in the user's folder stays out of the folder of whoever runs the tests
         start.Environment["XDG_STATE_HOME"] = Path.Combine(Path.GetTempPath(), "fieldsession-state");
+        settings.ToList().ForEach(setting => start.Environment[setting.Name] = setting.Value);
         _process = Process.Start(start)!;
         _process.ErrorDataReceived += (_, said) => Messages.Enqueue(said.Data ?? "");
         _process.BeginErrorReadLine();
         _reader = new Thread(ReadAnswers);
         _reader.Start();
     }
+
+    /// <summary>The program with other variables in its environment.</summary>
+    public static RunningProgram With((string Name, string Value)[] settings, params string[] words) => new([PathOfProgram, .. words], settings);
 
     public static string PathOfProgram =>
         Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") ?? Path.Combine(AppContext.BaseDirectory, "fieldsession");
@@ -38,6 +48,9 @@ internal sealed class RunningProgram : IDisposable
 
     /// <summary>Every act that was answered with ok: the line it stands in, and what was typed.</summary>
     public List<(int Line, string Typed)> Acknowledged { get; } = [];
+
+    /// <summary>Every answer, in order.</summary>
+    public IReadOnlyList<string> Answers => _all;
 
     /// <summary>Every answer that was no.</summary>
     public IReadOnlyList<string> Refused => _refused;
@@ -131,6 +144,7 @@ internal sealed class RunningProgram : IDisposable
 
     private void Take(string answer)
     {
+        _all.Add(answer);
         if (answer.StartsWith("ok ", StringComparison.Ordinal))
         {
             int line = int.Parse(answer.Split(' ')[1], System.Globalization.CultureInfo.InvariantCulture);

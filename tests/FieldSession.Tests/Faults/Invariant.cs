@@ -13,6 +13,9 @@ namespace FieldSession.Tests.Faults;
 /// <param name="before">The study's lines before the command; empty: there was no study.</param>
 internal sealed class Invariant(IReadOnlyList<Line> before)
 {
+    // docs and ExitCode: 0 to 3
+    private const int MostCodes = 3;
+
     private static readonly string[] WordsOfNoCrew = ["Unhandled", "Exception", "   at ", "System.", "Tomlyn", "Serializer", "\u001b"];
 
     /// <summary>The lines of a study as they lie on the disk; empty: there is none.</summary>
@@ -20,32 +23,14 @@ internal sealed class Invariant(IReadOnlyList<Line> before)
         File.Exists(study) || File.Exists(Path.ChangeExtension(study, ".journal")) ? JournalCheck.Of(study).LinesToFirstFailing : [];
 
     /// <summary>What a run that met a fault did not keep of this, a line each.</summary>
-    public static IEnumerable<string> BrokenInWords(ProgramRun run, bool wasKilled, bool mayName)
-    {
-        if (run.Code is null)
-        {
-            yield return "it does not end";
-        }
-        else if (run.Code > 3 && !wasKilled)
-        {
-            yield return $"it crashed with {run.Code}";
-        }
-
-        foreach (string word in WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)))
-        {
-            yield return $"it said '{word}'";
-        }
-
-        if (run.Code is > 0 and <= 3 && string.IsNullOrWhiteSpace(run.Said))
-        {
-            yield return $"it ended with {run.Code} without a word";
-        }
-
-        if (!mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal))
-        {
-            yield return "it named a spec";
-        }
-    }
+    public static IEnumerable<string> BrokenInWords(ProgramRun run, bool wasKilled, bool mayName) =>
+    [
+        .. run.Code is null ? ["it does not end"] : Array.Empty<string>(),
+        .. run.Code > MostCodes && !wasKilled ? [$"it crashed with {run.Code}"] : Array.Empty<string>(),
+        .. WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)).Select(word => $"it said '{word}'"),
+        .. run.Code is > 0 and <= MostCodes && string.IsNullOrWhiteSpace(run.Said) ? [$"it ended with {run.Code} without a word"] : Array.Empty<string>(),
+        .. !mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["it named a spec"] : Array.Empty<string>(),
+    ];
 
     /// <summary>What the study on the disk does not keep of it.</summary>
     /// <param name="after">The study's lines, the study opened again and closed.</param>
@@ -55,33 +40,32 @@ internal sealed class Invariant(IReadOnlyList<Line> before)
     /// <param name="mayCome">Whether a line may be there that nobody typed.</param>
     public IEnumerable<string> BrokenInStudy(IReadOnlyList<Line> after, string[] typed, string[] answers, string said, Func<Line, bool> mayCome)
     {
-        if (!before.Select(line => line.Hash).SequenceEqual(after.Take(before.Count).Select(line => line.Hash)))
-        {
-            yield return $"LOST: of {before.Count} earlier lines {after.Count} are left or others stand in their places";
-        }
-
         string[] stored = [.. after.Skip(before.Count).Where(line => !mayCome(line)).Select(line => $"{EntryKinds.EntryIn(line)}")];
         HashSet<string> asked = [.. typed.Select(Meant)];
-        foreach (string foreign in stored.Where(line => !asked.Contains(line)))
-        {
-            yield return $"FOREIGN: {foreign}";
-        }
-
-        foreach ((string answer, string line) in answers.Zip(typed))
-        {
-            bool isThere = answer.StartsWith("ok ", StringComparison.Ordinal) && NumberIn(answer) is var number && number <= after.Count
-                && $"{EntryKinds.EntryIn(after[number - 1])}" == Meant(line);
-            bool isTold = said.Contains($"line {NumberIn(answer)} is lost", StringComparison.Ordinal);
-            if (answer.StartsWith("ok ", StringComparison.Ordinal) && !isThere && !isTold)
-            {
-                yield return $"LOST: '{line}' was answered '{answer}'";
-            }
-            else if (answer.StartsWith("no ", StringComparison.Ordinal) && stored.Contains(Meant(line)) && answer.Contains("not saved", StringComparison.Ordinal))
-            {
-                yield return $"STORED: '{line}' was answered '{answer}'";
-            }
-        }
+        (string Answer, string Typed)[] pairs = [.. answers.Zip(typed)];
+        return
+        [
+            .. KeptOfBefore(after),
+            .. stored.Where(line => !asked.Contains(line)).Select(foreign => $"FOREIGN: {foreign}"),
+            .. from pair in pairs
+               where pair.Answer.StartsWith("ok ", StringComparison.Ordinal) && !IsThere(after, pair.Answer, pair.Typed) && !IsTold(said, pair.Answer)
+               select $"LOST: '{pair.Typed}' was answered '{pair.Answer}'",
+            .. from pair in pairs
+               where pair.Answer.StartsWith("no ", StringComparison.Ordinal) && pair.Answer.Contains("not saved", StringComparison.Ordinal)
+               where stored.Contains(Meant(pair.Typed))
+               select $"STORED: '{pair.Typed}' was answered '{pair.Answer}'",
+        ];
     }
+
+    private IEnumerable<string> KeptOfBefore(IReadOnlyList<Line> after) =>
+        before.Select(line => line.Hash).SequenceEqual(after.Take(before.Count).Select(line => line.Hash))
+            ? []
+            : [$"LOST: of {before.Count} earlier lines {after.Count} are left or others stand in their places"];
+
+    private static bool IsThere(IReadOnlyList<Line> after, string answer, string typed) =>
+        NumberIn(answer) is var number && number <= after.Count && $"{EntryKinds.EntryIn(after[number - 1])}" == Meant(typed);
+
+    private static bool IsTold(string said, string answer) => said.Contains($"line {NumberIn(answer)} is lost", StringComparison.Ordinal);
 
     private static string Meant(string typed) => $"{EntryText.Parse(typed, Study.Empty).Entry}";
 

@@ -31,21 +31,28 @@ internal sealed class RecordedDisk
     public void Take(CallMade call)
     {
         _place++;
+        if (call.Name == "fsync")
+        {
+            Flush(call);
+        }
+        else if (call.Result >= 0 && call.IsChange)
+        {
+            Change(call);
+        }
+    }
+
+    private void Change(CallMade call)
+    {
         switch (call.Name)
         {
-            case "create" or "trunc" when call.Result >= 0:
+            case "create" or "trunc":
                 Open(call);
                 break;
-            case "write" or "ftruncate" when call.Result >= 0 && _now.TryGetValue(call.Path, out RecordedFile? file):
-                file.Change(call, _place);
-                break;
-            case "fsync":
-                Flush(call);
-                break;
-            case "rename" or "link" or "unlink" or "mkdir" when call.Result >= 0:
-                Rename(call);
+            case "write" or "ftruncate":
+                _now.GetValueOrDefault(call.Path)?.Change(call, _place);
                 break;
             default:
+                Rename(call);
                 break;
         }
     }

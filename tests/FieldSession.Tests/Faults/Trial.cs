@@ -84,28 +84,31 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
           select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
 
     /// <summary>What is not well when the fault is over: the command is asked again, an act is entered, the study is verified.</summary>
-    public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid)
+    public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid) =>
+        job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid), .. Left(laid), .. EnteredAgain(job, laid)];
+
+    private static IEnumerable<string> AskedAgain(Job job, ALaidStage laid)
     {
-        ProgramRun? again = job.TakesActs ? null : ProgramRun.In(laid.Path, [.. job.Words]);
-        if (again is not null && again.Code != 0 && (job.Done.Length == 0 || !again.Said.Contains(job.Done, StringComparison.Ordinal)))
+        ProgramRun again = ProgramRun.In(laid.Path, [.. job.Words]);
+        bool isDone = again.Code == 0 || (job.Done.Length > 0 && again.Said.Contains(job.Done, StringComparison.Ordinal));
+        return isDone ? [] : [$"STUCK: asked again it ended with {again.Code}: {again.Said.Trim()}"];
+    }
+
+    private static IEnumerable<string> Left(ALaidStage laid) =>
+        Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories).Where(IsLeftOver).Select(left => $"LEFT: {Path.GetFileName(left)}");
+
+    private static IEnumerable<string> EnteredAgain(Job job, ALaidStage laid)
+    {
+        if (!File.Exists(Path.ChangeExtension(laid.Here(job.Study), ".journal")) && !File.Exists(laid.Here(job.Study)))
         {
-            yield return $"STUCK: asked again it ended with {again.Code}: {again.Said.Trim()}";
+            return [];
         }
 
-        foreach (string left in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories).Where(file => !job.TakesActs && IsLeftOver(file)))
-        {
-            yield return $"LEFT: {Path.GetFileName(left)}";
-        }
-
-        if (File.Exists(Path.ChangeExtension(laid.Here(job.Study), ".journal")) || File.Exists(laid.Here(job.Study)))
-        {
-            ProgramRun entered = ProgramRun.In(laid.Path, ["enter", job.Study], $"; {AllIsWell}\n");
-            ProgramRun verified = ProgramRun.In(laid.Path, ["verify", job.Study]);
-            if (entered.Code != 0 || verified.Code != 0)
-            {
-                yield return $"STUCK: opened again it ended with {entered.Code}, verify with {verified.Code}: {entered.Said.Trim()} {verified.Said.Trim()}";
-            }
-        }
+        ProgramRun entered = ProgramRun.In(laid.Path, ["enter", job.Study], $"; {AllIsWell}\n");
+        ProgramRun verified = ProgramRun.In(laid.Path, ["verify", job.Study]);
+        return entered.Code == 0 && verified.Code == 0
+            ? []
+            : [$"STUCK: opened again it ended with {entered.Code}, verify with {verified.Code}: {entered.Said.Trim()} {verified.Said.Trim()}"];
     }
 
     private static bool IsLeftOver(string file) => Path.GetFileName(file) is var name

@@ -9,6 +9,19 @@ namespace FieldSession.Tests.Fuzzing;
 /// <param name="Read">Reads bytes and holds what comes of them against the rule: taken whole, or refused with a reason. True: they were taken.</param>
 internal sealed record ByteReader(string Name, int Share, ImmutableArray<byte[]> Seeds, Func<byte[], bool> Read)
 {
+    // the ways in which a file is broken: at a place, so many bytes long at most
+    private static ImmutableArray<Action<List<byte>, int, int, byte[], Random>> Edits =>
+    [
+        (bytes, at, length, _, _) => bytes.RemoveRange(at, length),
+        (bytes, at, length, _, _) => bytes.InsertRange(at, bytes.GetRange(at, length)),
+        (bytes, at, _, other, chance) => bytes.InsertRange(at, Piece(other, chance)),
+        (bytes, at, length, _, chance) => Turn(bytes, at, length, (byte)(1 << chance.Next(8))),
+        (bytes, at, length, _, chance) => Turn(bytes, at, length, (byte)chance.Next(256)),
+        (bytes, at, _, _, chance) => bytes.InsertRange(at, Odd[chance.Next(Odd.Length)]),
+        (bytes, at, _, _, chance) => bytes.InsertRange(at, "0123456789.,-+e"u8.ToArray().AsSpan(chance.Next(15), 1)),
+        (bytes, at, _, _, chance) => bytes.RemoveRange(at, chance.Next(10) == 0 ? bytes.Count - at : 0),
+    ];
+
     /// <summary>A case made from the seeds: pieces taken out, put in, doubled, exchanged between seeds; numbers and bits turned.</summary>
     public byte[] Case(Random chance)
     {
@@ -17,34 +30,7 @@ internal sealed record ByteReader(string Name, int Share, ImmutableArray<byte[]>
         {
             int at = chance.Next(bytes.Count + 1);
             int length = Math.Min(1 << chance.Next(8), bytes.Count - at);
-            byte[] other = Seeds[chance.Next(Seeds.Length)];
-            switch (chance.Next(8))
-            {
-                case 0:
-                    bytes.RemoveRange(at, length);
-                    break;
-                case 1:
-                    bytes.InsertRange(at, bytes.GetRange(at, length));
-                    break;
-                case 2:
-                    bytes.InsertRange(at, Piece(other, chance));
-                    break;
-                case 3 when length > 0:
-                    bytes[at] ^= (byte)(1 << chance.Next(8));
-                    break;
-                case 4 when length > 0:
-                    bytes[at] = (byte)chance.Next(256);
-                    break;
-                case 5:
-                    bytes.InsertRange(at, Odd[chance.Next(Odd.Length)]);
-                    break;
-                case 6 when chance.Next(10) == 0:
-                    bytes.RemoveRange(at, bytes.Count - at);
-                    break;
-                default:
-                    bytes.InsertRange(at, "0123456789.,-+e"u8.ToArray().AsSpan(chance.Next(15), 1));
-                    break;
-            }
+            Edits[chance.Next(Edits.Length)](bytes, at, length, Seeds[chance.Next(Seeds.Length)], chance);
         }
 
         return [.. bytes];
@@ -57,6 +43,14 @@ internal sealed record ByteReader(string Name, int Share, ImmutableArray<byte[]>
         "-0"u8.ToArray(), "99999999999999999999"u8.ToArray(), "NaN"u8.ToArray(), "\\u0000"u8.ToArray(), "null"u8.ToArray(), [.. Enumerable.Repeat((byte)'[', 300)],
         [.. Enumerable.Repeat((byte)'9', 400)],
     ];
+
+    private static void Turn(List<byte> bytes, int at, int length, byte by)
+    {
+        if (length > 0)
+        {
+            bytes[at] ^= by;
+        }
+    }
 
     private static ReadOnlySpan<byte> Piece(byte[] other, Random chance)
     {

@@ -13,7 +13,7 @@ internal sealed class ProgramInATerminal : IDisposable
         Terminal = new PtyTerminal(columns, rows);
     }
 
-    public static string Path => System.IO.Path.Combine(AppContext.BaseDirectory, "fieldsession");
+    public static string Path => Crashes.RunningProgram.PathOfProgram;
 
     public PtyTerminal Terminal { get; private set; }
 

@@ -1,0 +1,41 @@
+using FieldSession.Journal;
+using FieldSession.Tests.Crashes;
+
+namespace FieldSession.Tests.Faults;
+
+/// <summary>Several programs at one study at the same time.</summary>
+[Collection(FaultTests.Collection)]
+public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
+{
+    private const int Rounds = 5;
+
+    [Fact]
+    public void While_one_program_enters_others_look_or_are_sent_away_and_no_act_is_lost()
+    {
+        using ALaidStage laid = stages.Lay(Stage.Ready);
+        string study = laid.Here("day.study");
+        IReadOnlyList<Line> before = Invariant.LinesOf(study);
+        using RunningProgram first = new("enter", study);
+        List<string> typed = [];
+        for (int round = 1; round <= Rounds; round++)
+        {
+            string[] acts = [.. Enumerable.Range(1, 10).Select(act => $"; round {round}, act {act}")];
+            typed.AddRange(acts);
+            first.Type(acts);
+            ProgramRun second = ProgramRun.In(laid.Path, ["enter", "day.study"], "; from the second window\n");
+            ProgramRun merging = ProgramRun.In(laid.Path, ["merge", "day.study", "day.study"]);
+            ProgramRun looking = ProgramRun.In(laid.Path, ["verify", "day.study"]);
+
+            Assert.Equal((3, 3), (second.Code, merging.Code));
+            Assert.Contains("open in another window", second.Said, StringComparison.Ordinal);
+            Assert.Empty(second.Answers);
+            Assert.DoesNotContain("LOST", looking.Said.ToUpperInvariant(), StringComparison.Ordinal);
+        }
+
+        first.EndInput();
+        Assert.Equal(0, first.WaitForEnd());
+        Assert.Equal(typed.Count, first.Acknowledged.Count);
+        Assert.Empty(new Invariant(before).BrokenInStudy(Invariant.LinesOf(study), [.. typed], [.. first.Answers], "", line => line.Kind == EntryKinds.Joined));
+        Assert.Equal(0, ProgramRun.In(laid.Path, ["verify", "day.study"]).Code);
+    }
+}
