@@ -16,6 +16,15 @@ internal sealed record Desk
     /// <summary>The look to begin with.</summary>
     public Palette Palette { get; init; } = Palette.Day;
 
+    /// <summary>How the user last looked at the screens.</summary>
+    public UsersSight Sight { get; init; } = new();
+
+    /// <summary>Remembers how the user looks at them now.</summary>
+    public Action<UsersSight> RememberSight { get; init; } = _ => { };
+
+    /// <summary>Whether this user has covered the running comparison.</summary>
+    public Cover Cover { get; init; } = new();
+
     /// <summary>The keys.</summary>
     public KeyTable Keys { get; init; } = KeyTable.Standard;
 

@@ -91,6 +91,9 @@ internal enum KeyDeed
     /// <summary>Writes a file.</summary>
     Save,
 
+    /// <summary>Covers the running comparison, or uncovers it.</summary>
+    Cover,
+
     /// <summary>Shows another screen.</summary>
     Screen,
 

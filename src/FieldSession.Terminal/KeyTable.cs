@@ -31,6 +31,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
         new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
         new(Everywhere, ["F12", "Alt+L"], "look", "the next look: day, night, no colour", KeyDeed.Look),
+        new(Everywhere, ["F11", "Alt+C"], "", "covers the running comparison on this laptop, or uncovers it; remembered like the look", KeyDeed.Cover),
         .. AllScreens.Rows.Select((screen, place) => ToScreen(screen, place + 2)),
     ]);
 
@@ -80,6 +81,9 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     /// <summary>The key that goes to a screen, such as "F3".</summary>
     public string KeyTo(string screen) => Rows.First(row => row.Deed == KeyDeed.Screen && row.Line == screen).Keys[0];
+
+    /// <summary>The first key that does a deed.</summary>
+    public string KeyThat(KeyDeed deed) => Rows.First(row => row.Deed == deed).Keys[0];
 
     private static ImmutableArray<KeyRow> SpeakerKeys =>
     [

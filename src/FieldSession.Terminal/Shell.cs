@@ -129,6 +129,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
     {
         _desk.Logbook.Changed -= OnChanged;
         _pen.Tried -= OnTried;
+        RememberSight();
         base.Dispose(disposing);
     }
 
@@ -141,6 +142,12 @@ internal sealed class Shell : Runnable, IToldOfFaults
                 break;
             case KeyDeed.Look:
                 _palette = _palette.Next;
+                RememberSight();
+                Refresh();
+                break;
+            case KeyDeed.Cover:
+                _desk.Cover.Turn();
+                RememberSight();
                 Refresh();
                 break;
             case KeyDeed.Screen:
@@ -151,6 +158,15 @@ internal sealed class Shell : Runnable, IToldOfFaults
                 break;
         }
     }
+
+    // a frame that was never laid out has no size
+    private void RememberSight() => _desk.RememberSight(_desk.Sight with
+    {
+        Look = _palette == _desk.Palette ? _desk.Sight.Look : _palette.Name,
+        IsCovered = _desk.Cover.IsOn,
+        Columns = Frame.Width > 0 ? Frame.Width : _desk.Sight.Columns,
+        Rows = Frame.Height > 0 ? Frame.Height : _desk.Sight.Rows,
+    });
 
     // The key that opens help also closes it.
     private bool TakenByHelp(Key key)

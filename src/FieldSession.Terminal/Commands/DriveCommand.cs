@@ -39,17 +39,25 @@ internal static class DriveCommand
     /// <param name="opened">The study.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>
-    public static Desk DeskOf(OpenedStudy opened, Surroundings outside, string folder) => new()
+    public static Desk DeskOf(OpenedStudy opened, Surroundings outside, string folder)
     {
-        Logbook = opened.Logbook,
-        Clock = outside.Clock,
-        Trouble = opened.TakeTrouble,
-        Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-        OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
-        TwoPassphrases = TwoPassphrases.Joined,
-        WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
-        Version = ReportCommand.ProgramVersion,
-    };
+        SightFile file = new(outside.StateFolder);
+        UsersSight sight = file.Sight;
+        return new Desk
+        {
+            Logbook = opened.Logbook,
+            Clock = outside.Clock,
+            Trouble = opened.TakeTrouble,
+            Palette = sight.PaletteFor(Environment.GetEnvironmentVariable("NO_COLOR")),
+            Sight = sight,
+            RememberSight = file.Remember,
+            Cover = new Cover(sight.IsCovered),
+            OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
+            TwoPassphrases = TwoPassphrases.Joined,
+            WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
+            Version = ReportCommand.ProgramVersion,
+        };
+    }
 
     /// <summary>Tries a key file on a study.</summary>
     public static KeyTried Tried(string path, string passphrase, Study study, KeyRing ring, KeyFile file)

@@ -31,6 +31,14 @@ internal sealed record Palette(string Name, Attribute Plain, Attribute Strong, A
     /// <param name="noColour">Value of the environment variable NO_COLOR (no-color.org: set and not empty means no colour); null: not set.</param>
     public static Palette For(string? noColour) => string.IsNullOrEmpty(noColour) ? Day : Colourless;
 
+    /// <summary>The palette of a name; day where there is none of it.</summary>
+    public static Palette Named(string? name) => name switch
+    {
+        "night" => Night,
+        "plain" => Colourless,
+        _ => Day,
+    };
+
     /// <summary>The palette that the key for looks brings next.</summary>
     public Palette Next => Name switch
     {

@@ -10,6 +10,7 @@ public sealed class DrivePageTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    [InlineData(200, 50)]
     public void The_drive_screen_on_the_road_looks_as_approved(int columns, int rows)
     {
         using Tui tui = new(ARoute.ThirdRun(), columns, rows);
@@ -21,6 +22,7 @@ public sealed class DrivePageTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    [InlineData(200, 50)]
     public void The_drive_screen_at_a_stop_looks_as_approved(int columns, int rows)
     {
         using Tui tui = new(ARoute.Driven(), columns, rows);

@@ -9,6 +9,7 @@ public sealed class StopPageTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
+    [InlineData(200, 50)]
     public void The_stop_looks_as_approved(int columns, int rows)
     {
         ADay day = new ADay(ARoute.Plan)

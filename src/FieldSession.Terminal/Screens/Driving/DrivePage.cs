@@ -18,7 +18,10 @@ internal static class DrivePage
 
     private const int WideColumns = 110;
     private const int WideRows = 30;
+    private const int VeryWideColumns = 170;
     private const int LeftColumns = 46;
+    private const int RouteColumns = 44;
+    private const int LeastActs = 4;
     private const int MostBoxColumns = 32;
     private const int CountsColumns = 31;
     private const string Prompt = " > ";
@@ -81,10 +84,24 @@ internal static class DrivePage
             PageRow.Of(Prompt, Ink.Strong), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
             PageRow.Of(Counts(sight.Study)), PageRow.Blank,
         ];
+        if (columns < VeryWideColumns)
+        {
+            PageRow[] route = [.. RouteBlock.Rows(sight.Study, LeftColumns, rows - left.Length - LeastActs - 1)];
+            left = route.Length == 0 ? left : [.. left, .. route, PageRow.Blank];
+        }
+
         left = [.. left, .. ActsBlock.Rows(sight, LeftColumns, rows - left.Length, wrapped: true)];
-        ImmutableArray<PageRow> right = [.. Table(sight, columns - LeftColumns - Gap, rows)];
-        return Filled(left, rows).Zip(Filled(right, rows), (one, other) => one.Fit(LeftColumns + Gap).And(other));
+        return columns < VeryWideColumns
+            ? Side(left, [.. Table(sight, columns - LeftColumns - Gap, rows)], LeftColumns + Gap, rows)
+            : Side(
+                Side(left, [.. RouteBlock.Rows(sight.Study, RouteColumns, rows)], LeftColumns + Gap, rows),
+                [.. Table(sight, columns - LeftColumns - RouteColumns - (2 * Gap), rows)],
+                LeftColumns + RouteColumns + (2 * Gap),
+                rows);
     }
+
+    private static IEnumerable<PageRow> Side(IEnumerable<PageRow> left, IEnumerable<PageRow> right, int leftColumns, int rows) =>
+        Filled(left, rows).Zip(Filled(right, rows), (one, other) => one.Fit(leftColumns).And(other));
 
     private static DriveWords Tiny(DriveSight sight, int columns, int rows)
     {

@@ -16,7 +16,7 @@ internal sealed class DriveScreen : TypingScreen
     private Acts _acts = Acts.None;
     private string? _message;
     private string _justWritten = "";
-    private (Study Study, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, []);
+    private (Study Study, bool IsCovered, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, false, []);
 
     /// <summary>The screen on a study.</summary>
     public DriveScreen(Desk desk, Pen pen)
@@ -49,12 +49,15 @@ internal sealed class DriveScreen : TypingScreen
         (_box.Y, _box.X, _box.Width) = words.Box;
     }
 
-    // Comparing is the dearest thing on this screen, and only a new study can change it.
+    // Comparing is the dearest thing on this screen, and only a new study or the cover can change it.
     private ImmutableArray<SegmentRow> Compared()
     {
-        if (!ReferenceEquals(_compared.Study, Study))
+        bool isCovered = Desk.Cover.IsOn;
+        if (!ReferenceEquals(_compared.Study, Study) || _compared.IsCovered != isCovered)
         {
-            _compared = (Study, RunningComparison.Of(Study, Desk.Compare));
+            _compared = (Study, isCovered, isCovered
+                ? RunningComparison.Covered(Study, DrivingScreenWords.CoveredByKey(Desk.Keys))
+                : RunningComparison.Of(Study, Desk.Compare));
         }
 
         return _compared.Rows;

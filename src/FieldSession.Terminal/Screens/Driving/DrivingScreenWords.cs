@@ -26,6 +26,16 @@ internal static class DrivingScreenWords
     public const string ComparisonSoFar = "so far, clean";
     public const string CoveredUntilEvening = "covered until the evening";
     public const string ComparedAtStop = "compared at the stop";
+    public static string CoveredByKey(KeyTable keys) => $"covered by {keys.KeyThat(KeyDeed.Cover)}";
+
+    public static string RouteOfRun(Run run) => run.IsOn ? $"run {run.Number}, read so far" : $"run {run.Number}, as read";
+
+    public static string WaitsForStop(int doubts, int aborted) => string.Join(", ", new[]
+    {
+        doubts == 0 ? null : $"{doubts} to ask at the stop",
+        aborted == 0 ? null : $"{aborted} aborted",
+    }.OfType<string>());
+
     public const string CoveredUntilRead = "covered until read";
 
     public const string NoRunDrivenYet = "no run was driven yet";

@@ -58,6 +58,10 @@ internal static class RunningComparison
             : new SegmentRow(segment, [], WhyCovered(study, plan)))];
     }
 
+    /// <summary>A covered row for each segment of the route.</summary>
+    public static ImmutableArray<SegmentRow> Covered(Study study, string why) =>
+        [.. (study.Plan?.Route ?? []).Select(segment => new SegmentRow(segment, [], why))];
+
     private static bool IsCovered(Study study, Plan plan) => plan.CoveredUntilEvening || IsTooLargeOnTheMove(study);
 
     private static bool IsTooLargeOnTheMove(Study study) =>
