@@ -54,6 +54,7 @@ internal static class PlanJson
         json.Figure("calibrator_db", plan.CalibratorDb);
         json.WriteString("protocol", plan.Protocol);
         json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);
+        json.WriteBoolean("all_pairs", plan.AllPairs == true);
     }
 
     private static void Crew(Utf8JsonWriter json, Plan plan)
