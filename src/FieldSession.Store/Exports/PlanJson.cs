@@ -55,6 +55,8 @@ internal static class PlanJson
         json.WriteString("protocol", plan.Protocol);
         json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);
         json.WriteBoolean("all_pairs", plan.AllPairs == true);
+        json.WriteString("aborted_counts", plan.AbortRule switch { AbortRule.Both => "both", AbortRule.Neither => "no", _ => "repeat" });
+        json.WriteBoolean("filled_counts", plan.FilledLeftOut != true);
     }
 
     private static void Crew(Utf8JsonWriter json, Plan plan)
