@@ -41,6 +41,9 @@ public sealed record KeyOpened(
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
+    public override bool MayBeKeptElsewhere => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         KeyGate.ObjectionIn(study) ?? KeyGate.ObjectionToMissing(study, Key.Select(line => line.Code));
 
