@@ -10,7 +10,7 @@ internal static class Leanings
 
     private static ImmutableArray<string> WritingFacts { get; } =
     [
-        "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Rating", "EnergyDriving", "Merging",
+        "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Statistics", "Rating", "EnergyDriving", "Merging",
     ];
 
     private static ImmutableArray<string> DrawingConclusions { get; } =

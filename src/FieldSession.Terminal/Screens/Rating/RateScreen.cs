@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
+using FieldSession.Rating;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;
@@ -50,6 +51,12 @@ internal sealed class RateScreen : TypingScreen
 
     private bool OnPressed(Key key)
     {
+        if (_sight.Slip is not null && (key == Key.Enter || key == Key.Esc))
+        {
+            See(Nobody(null));
+            return true;
+        }
+
         if (key == Key.Enter)
         {
             Take(_box.Text.Trim());
@@ -135,8 +142,14 @@ internal sealed class RateScreen : TypingScreen
             return;
         }
 
+        int? slip = (EntryText.Parse(line, Desk.Logbook.Study).Entry as SlipTaken)?.Set;
         Outcome outcome = _pen.Write(line);
-        See(_sight with { Study = Desk.Logbook.Study, Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome) });
+        See(_sight with
+        {
+            Study = Desk.Logbook.Study,
+            Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome),
+            Slip = outcome.IsWritten ? slip : null,
+        });
     }
 
     // Whatever comes of it, a number does not stay in sight.
