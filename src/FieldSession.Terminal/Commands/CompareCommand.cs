@@ -152,15 +152,19 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return;
         }
 
-        IEnumerable<string> energyDays = energy is null ? [] : EnergyWords.Of(energy, source.Units).Prepend("");
         string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
-        // where only energy legs are driven there is nothing to say of levels
-        IEnumerable<string> levels = source.Day.Levels.Count == 0 && energy is not null ? [] : ComparisonWords.Of(comparison, source.Day);
-        foreach (string line in source.Remarks.Concat(unasked).Concat(levels).Concat(energyDays))
+        foreach (string line in source.Remarks.Concat(unasked).Concat(Text(comparison, energy, source)))
         {
             output.WriteLine(line);
         }
     }
+
+    // where only energy legs are driven there is nothing to say of levels
+    private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) => energy is null
+        ? ComparisonWords.Of(comparison, source.Day)
+        : source.Day.Levels.Count == 0
+            ? EnergyWords.Of(energy, source.Units)
+            : [.. ComparisonWords.Of(comparison, source.Day), "", .. EnergyWords.Of(energy, source.Units)];
 
     private DayOfStudy? Read(string path, TextWriter error)
     {

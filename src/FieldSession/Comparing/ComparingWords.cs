@@ -22,6 +22,8 @@ internal static class ComparingWords
 
     // Spoilt readings and what the result hangs on
     public const string SensitivityNotWorkedOut = "how much the result hangs on single runs and segments is not worked out for so many readings";
+    // also a cause in readings.csv
+    public const string BracketDrivenAgain = "bracket driven again";
 
     public static string SpoiltReadingsDifferByCode(CodeReadings most, CodeReadings least) => $"{most.Code} has {most.Spoilt} spoilt readings, {least.Code} has {least.Spoilt}: look at the comparison with spoilt readings too";
 
@@ -38,7 +40,7 @@ internal static class ComparingWords
 
     public static string VoidDriveAgain(Limits limits, int bracket) => $"more than {limits.Of(FurtherLimits.RepeatVoid):0.0#} dB: void, drive it again with 'rerun bracket {bracket} WHY'";
 
-    public static string ControlRepeatsApart(string bracket, double? repeatDb, double[] limits, string consequence) => $"{bracket}: the control repeats {EnoughDigits.Signed(repeatDb ?? 0, EnoughDigits.For(1, [repeatDb ?? 0], limits))} dB apart, {consequence}";
+    public static string ControlRepeatsApart(string bracket, double? repeatDb, double[] limits, string consequence) => $"{bracket}: the control repeats {EnoughDigits.WithSign(repeatDb ?? 0, EnoughDigits.For(1, [repeatDb ?? 0], limits))} dB apart, {consequence}";
 
     public static string AirChangedInBracket(string bracket, double? airSpreadCelsius, double? levelShiftDb) => $"{bracket}: the air changed by {airSpreadCelsius:0.#} degC, outdoors about {levelShiftDb:0.0} dB";
 

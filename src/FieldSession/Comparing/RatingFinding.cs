@@ -60,14 +60,7 @@ public sealed record RatingFinding(
         string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
     {
         ArgumentNullException.ThrowIfNull(scores);
-        RaterDifference[] differences =
-        [
-            .. from rater in scores.Where(s => s.Attribute == attribute).GroupBy(s => (s.Person, s.Seat, s.Day))
-               let first = Mean(rater, code, anchored, anchorPoints)
-               let second = Mean(rater, reference, anchored, anchorPoints)
-               where first is not null && second is not null && rater.Any(s => s.Code == code || s.Code == reference)
-               select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value),
-        ];
+        RaterDifference[] differences = [.. ByRater(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints)];
         if (differences.Length == 0)
         {
             return null;
@@ -78,14 +71,21 @@ public sealed record RatingFinding(
         SignFlip.Result flips = points.Length <= SignFlip.MostEnumerated
             ? SignFlip.Exact(points)
             : SignFlip.Drawn(points, () => lot.Next(2) == 0, Draws);
-        bool isAgainstFixed = reference == anchored && !scores.Any(score => score.Attribute == attribute && score.Code == reference);
-        return new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points))
+        bool isFixed = reference == anchored && !scores.Any(score => score.Attribute == attribute && score.Code == reference);
+        RatingFinding finding = new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points))
         {
-            AgainstPoints = isAgainstFixed ? anchorPoints : null,
-            PHolm = flips.SmallestTwoSided <= Alpha ? flips.TwoSided : null,
-            SmallestPHolm = flips.SmallestTwoSided <= Alpha ? flips.SmallestTwoSided : null,
+            AgainstPoints = isFixed ? anchorPoints : null,
         };
+        return Together([finding])[0];
     }
+
+    private static IEnumerable<RaterDifference> ByRater(
+        IEnumerable<RatedScore> scores, (string Code, string Reference) pair, string? anchored, double anchorPoints) =>
+        from rater in scores.GroupBy(s => (s.Person, s.Seat, s.Day))
+        let first = Mean(rater, pair.Code, anchored, anchorPoints)
+        let second = Mean(rater, pair.Reference, anchored, anchorPoints)
+        where first is not null && second is not null && rater.Any(s => s.Code == pair.Code || s.Code == pair.Reference)
+        select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value);
 
     /// <summary>
     /// The findings with Holm over all of them that so few numbers allow a test of at all. Which these are follows from how many differences are not 0,

@@ -10,7 +10,7 @@ public static class StudyReadings
     public const string VoidSession = "void session";
 
     /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
-    public const string DrivenAgain = "bracket driven again";
+    public const string DrivenAgain = ComparingWords.BracketDrivenAgain;
 
     /// <summary>The cause that stands on what a settled conflict between two laptops leaves out.</summary>
     public const string ConflictSettled = "conflict settled";

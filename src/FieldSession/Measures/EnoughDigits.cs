@@ -27,7 +27,7 @@ public static class EnoughDigits
     }
 
     /// <summary>The number with its sign and so many decimals; 0 has none.</summary>
-    public static string Signed(double number, int decimals)
+    public static string WithSign(double number, int decimals)
     {
         string places = Places(decimals);
         return number.ToString($"+{places};-{places};{places}", CultureInfo.CurrentCulture);

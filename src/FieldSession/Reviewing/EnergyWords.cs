@@ -112,7 +112,7 @@ public static class EnergyWords
         return estimate.Mdd80Percent is { } mdd ? $"{EnoughDigits.Plain(mdd, PercentDigits.Of(estimate))} %" : Figures.Unknown;
     }
 
-    private static string Percent(double percent, int decimals) => $"{EnoughDigits.Signed(percent, decimals)} %";
+    private static string Percent(double percent, int decimals) => $"{EnoughDigits.WithSign(percent, decimals)} %";
 
     private static string Interval(double? low, double? high, int decimals) =>
         low is { } from && high is { } to ? $"{Percent(from, decimals)} to {Percent(to, decimals)}" : Figures.Unknown;

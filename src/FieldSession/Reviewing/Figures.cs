@@ -34,7 +34,7 @@ public static class Figures
 
     /// <summary>A difference with its sign: "+0.7".</summary>
     public static string Difference(Estimate? estimate) =>
-        estimate is null ? Unknown : EnoughDigits.Signed(estimate.DifferenceDb, Decimals(estimate));
+        estimate is null ? Unknown : EnoughDigits.WithSign(estimate.DifferenceDb, Decimals(estimate));
 
     /// <summary>The standard error: "0.2".</summary>
     public static string Error(Estimate? estimate) =>
@@ -54,7 +54,7 @@ public static class Figures
             return null;
         }
 
-        string Limit(double db) => EnoughDigits.Signed(db, EnoughDigits.For(LeastDecimals(estimate), [db], Bounds(estimate)));
+        string Limit(double db) => EnoughDigits.WithSign(db, EnoughDigits.For(LeastDecimals(estimate), [db], Bounds(estimate)));
         return $"{Limit(low)}..{Limit(high)}";
     }
 
@@ -87,7 +87,7 @@ public static class Figures
     }
 
     private static string Interval(Estimate? estimate, double? low, double? high) => estimate is not null && low is { } from && high is { } to
-        ? $"{EnoughDigits.Signed(from, Decimals(estimate))} to {EnoughDigits.Signed(to, Decimals(estimate))}"
+        ? $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}"
         : Unknown;
 
     /// <summary>One number of decimals for all that is told of an estimate.</summary>
