@@ -28,8 +28,9 @@ internal sealed class ReadingFlips(DayTable table, ComparisonTerms terms, Measur
     public (IReadOnlyList<ChangedPlace> Places, string Verdict)? Fewest(PairLine plain, int code, int reference)
     {
         string word = VerdictWords.Of(plain, terms);
+        int[] runs = [.. plain.Model.Counted.RunsByCode.SelectMany(own => own)];
         return Directions(plain.Overall)
-            .Select(gain => Along(gain, word, code, reference))
+            .Select(gain => Along(gain, word, runs, (code, reference)))
             .Where(found => found is not null)
             .MinBy(found => found!.Value.Places.Count);
     }
@@ -43,13 +44,14 @@ internal sealed class ReadingFlips(DayTable table, ComparisonTerms terms, Measur
         yield return estimate => wider * (estimate.PTost ?? 1);
     }
 
-    private (IReadOnlyList<ChangedPlace> Places, string Verdict)? Along(Func<Estimate, double> gain, string word, int code, int reference)
+    private (IReadOnlyList<ChangedPlace> Places, string Verdict)? Along(
+        Func<Estimate, double> gain, string word, int[] runs, (int Code, int Reference) pair)
     {
         double[] cells = [.. table.Valid];
         List<int> flipped = [];
         while (flipped.Count < Most)
         {
-            Tried[] tried = [.. Candidates(flipped).Select(at => Try(cells, at, code, reference)).OfType<Tried>()];
+            Tried[] tried = [.. Candidates(runs, flipped).Select(at => Try(cells, at, pair.Code, pair.Reference)).OfType<Tried>()];
             if (tried.Length == 0)
             {
                 return null;
@@ -68,11 +70,12 @@ internal sealed class ReadingFlips(DayTable table, ComparisonTerms terms, Measur
         return null;
     }
 
-    private IEnumerable<int> Candidates(List<int> flipped) =>
-        from run in _runs
+    // a reading of a run that does not count changes nothing
+    private IEnumerable<int> Candidates(int[] runs, List<int> flipped) =>
+        from run in runs
         from segment in _segments
         let at = run * table.Segments.Length + segment
-        where !double.IsNaN(table.All[at]) && !flipped.Contains(at) && !table.IsReplaced(table.Runs[run].Number)
+        where !double.IsNaN(table.All[at]) && !flipped.Contains(at)
         select at;
 
     private Tried? Try(double[] cells, int at, int code, int reference)

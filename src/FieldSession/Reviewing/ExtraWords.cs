@@ -28,7 +28,7 @@ internal static class ExtraWords
             .. HangsOnWords.Sentence(sensitivity) is { } sentence ? PlainLines.Wrapped($"{Indent}hangs on: ", sentence) : [],
             $"{Indent}with one thing changed:",
             .. HangsOnWords.Table(sensitivity, plain).Select(row =>
-                (PlainLines.Left($"{Indent}  {row.Change}", 36) + PlainLines.Right(row.Difference, 16) + "  " + PlainLines.Left(row.Verdict, 26)).TrimEnd()),
+                (PlainLines.Left($"{Indent}  {row.Change}", 36) + PlainLines.Right(row.Difference, 16) + "  " + PlainLines.Left(PlainLines.Ascii(row.Verdict), 26)).TrimEnd()),
         ];
     }
 }

@@ -24,11 +24,11 @@ public static class HangsOnWords
         ArgumentNullException.ThrowIfNull(sensitivity);
         yield return new HangsOnRow(
             ReviewingWords.AnyOfChanges(sensitivity.Lines.Count),
-            $"{Figures.SignedDb(sensitivity.LowestDb)} to {Figures.SignedDb(sensitivity.HighestDb)}",
+            $"{Figures.SignedFineDb(sensitivity.LowestDb)} to {Figures.SignedFineDb(sensitivity.HighestDb)}",
             "");
         foreach (SensitivityLine line in sensitivity.Lines.Where(line => line.HasVerdict && line.Verdict != plain))
         {
-            yield return new HangsOnRow(Name(line), Figures.Difference(line.Overall), line.Verdict);
+            yield return new HangsOnRow(Name(line), Figures.SignedFineDb(line.Overall.DifferenceDb), line.Verdict);
         }
 
         int silent = sensitivity.Lines.Count(line => !line.HasVerdict);
@@ -42,11 +42,14 @@ public static class HangsOnWords
     {
         { Size: ChangeSize.Run } => ReviewingWords.RunLeftOut(least.Places[0].Run!.Value),
         { Size: ChangeSize.Segment } => ReviewingWords.SegmentLeftOut(least.Places[0].Segment!),
-        _ => ReviewingWords.ReadingsFlagged(least.Places.Count, string.Join(", ", least.Places.Select(Place))),
+        _ when least.Places.All(place => place.PutBack) => ReviewingWords.ReadingsPutBack(least.Places.Count, Places(least, Place)),
+        _ when least.Places.All(place => !place.PutBack) => ReviewingWords.ReadingsLeftOut(least.Places.Count, Places(least, Place)),
+        _ => ReviewingWords.FlagsChanged(least.Places.Count, Places(least, place => $"{Place(place)} {(place.PutBack ? ReviewingWords.PutBack : ReviewingWords.LeftOut)}")),
     };
 
-    private static string Place(ChangedPlace place) =>
-        $"run {place.Run} {place.Segment} {(place.PutBack ? ReviewingWords.PutBack : ReviewingWords.LeftOut)}";
+    private static string Places(LeastChange least, Func<ChangedPlace, string> place) => string.Join("; ", least.Places.Select(place));
+
+    private static string Place(ChangedPlace place) => $"run {place.Run}, {place.Segment}";
 
     private static string Name(SensitivityLine line) => line.Change switch
     {

@@ -33,11 +33,15 @@ internal static class ReviewingWords
 
     public static string TenthsOfSuchDays(string tenths) => $"about {tenths} in 10 days of this design";
 
-    public static string ChangeTurnsWord(string change, string verdict, string often) => $"{change} turns it to '{verdict}'; by chance alone {often} would hang on so little";
+    public static string ChangeTurnsWord(string change, string verdict, string often) => $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
 
     public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment turns it by being left out";
 
-    public static string ReadingsFlagged(int readings, string places) => $"{readings} {(readings == 1 ? "reading" : "readings")} flagged otherwise ({places})";
+    public static string ReadingsLeftOut(int readings, string places) => $"{readings} more {(readings == 1 ? "reading" : "readings")} left out ({places})";
+
+    public static string ReadingsPutBack(int readings, string places) => $"{readings} spoilt {(readings == 1 ? "reading" : "readings")} put back ({places})";
+
+    public static string FlagsChanged(int flags, string places) => $"{flags} flags changed ({places})";
 
     public static string RunLeftOut(int run) => $"run {run} left out";
 

@@ -51,21 +51,9 @@ internal sealed class RateScreen : TypingScreen
 
     private bool OnPressed(Key key)
     {
-        if (_sight.Slip is not null && (key == Key.Enter || key == Key.Esc))
+        if (key == Key.Enter || key == Key.Esc)
         {
-            See(Nobody(null));
-            return true;
-        }
-
-        if (key == Key.Enter)
-        {
-            Take(_box.Text.Trim());
-            return true;
-        }
-
-        if (key == Key.Esc)
-        {
-            See(_box.Text.Length > 0 ? _sight with { Message = null } : Nobody(null));
+            Done(isEnter: key == Key.Enter);
             return true;
         }
 
@@ -76,6 +64,23 @@ internal sealed class RateScreen : TypingScreen
         }
 
         return asksHelp;
+    }
+
+    // whichever key it is, an order that is shown is covered by it
+    private void Done(bool isEnter)
+    {
+        if (_sight.Slip is not null)
+        {
+            See(Nobody(null));
+        }
+        else if (isEnter)
+        {
+            Take(_box.Text.Trim());
+        }
+        else
+        {
+            See(_box.Text.Length > 0 ? _sight with { Message = null } : Nobody(null));
+        }
     }
 
     private void Take(string typed)
