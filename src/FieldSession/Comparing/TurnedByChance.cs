@@ -1,5 +1,3 @@
-using FieldSession.Statistics;
-
 namespace FieldSession.Comparing;
 
 /// <summary>

@@ -3,8 +3,6 @@ using System.Text.RegularExpressions;
 using FieldSession.Comparing;
 using FieldSession.Reporting;
 using FieldSession.Reviewing;
-using FieldSession.State;
-using FieldSession.Statistics;
 using FieldSession.Tests.Making;
 using FieldSession.Tests.Rating;
 

@@ -76,7 +76,7 @@ public sealed class WhatAWordHangsOnTests
         Assert.InRange(With(day)!.Sensitivity!.Least!.ShareByChance, 0, 1);
     }
 
-    private static ClassComparison? With(VerdictDay day) => Comparison.InFull(day.Day, day.Terms).Comparisons.FirstOrDefault()?.Classes.Steady;
+    private static ClassComparison? With(VerdictDay day) => Comparison.InFull(day.Day, day.Terms).Comparisons is [var first, ..] ? first.Classes.Steady : null;
 
     private static IEnumerable<Hanging> Found(int days) =>
         from day in VerdictDays.Random(days).Append(new VerdictDay("clear", InventedReadings.Scattered("A B B A A B B A", 6, secondCodeDb: 9), new ComparisonTerms("A")))
