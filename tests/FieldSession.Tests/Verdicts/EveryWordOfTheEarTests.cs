@@ -11,7 +11,7 @@ namespace FieldSession.Tests.Verdicts;
 /// <summary>What is said of the ear, and of meter and ear together, and what must then be true. Rules: docs/entry-lines.md, docs/report.md.</summary>
 public sealed class EveryWordOfTheEarTests
 {
-    private const string Question = @"'.*', 862 or 417, (?:two-sided|one-sided, 862 expected|triangle): ";
+    private const string Question = @"'.*', (?:862 or 417|417 or 862), (?:two-sided|one-sided, 862 expected|triangle): ";
     private const string Counted = @"(?:862 chosen|417 chosen|the odd one found) \d+ of \d+ unseen, (?:two|one)-sided p [\d.< ]+ \(share [\d.]+ (?:to [\d.]+, 95 % interval|or more, 95 % limit)\)";
     private const string Apart = @"(?:; with the meter seen, counted apart: (?:862 chosen|417 chosen|the odd one found) \d+ of \d+)?";
     private const string Power = @"; (?:\d+ of \d+ needed at 5 %|\d+ can't reach 5 %), power [\d.]+ at 75 % right and [\d.]+ at 90 %";
