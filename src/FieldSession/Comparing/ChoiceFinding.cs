@@ -22,7 +22,7 @@ public enum EarVerdict
 /// <param name="Segment">Name of the segment; null: any.</param>
 /// <param name="Planned">Trials planned.</param>
 /// <param name="Made">Trials made.</param>
-/// <param name="IsRepeat">Whether an earlier set asked the same: its word stands, this one is explored.</param>
+/// <param name="IsRepeat">Whether an earlier set asked about the same pair, however the question was worded: its word stands, this one is explored.</param>
 /// <param name="Size">What the planned number can show; at the planned end, what the number of unseen choices can.</param>
 /// <param name="Counts">What was chosen by those who had seen neither meter nor order; null: covered still, or nobody chose so.</param>
 public sealed record ChoiceFinding(
@@ -62,7 +62,7 @@ public sealed record ChoiceFinding(
             set.Terms.Segment is { } segment ? study.Plan?.Route[segment - 1].Name : null,
             set.Presentations.Count,
             set.Choices.Count,
-            study.ChoiceSets.Any(other => other.Number < set.Number && IsSame(other.Terms, set.Terms)),
+            study.ChoiceSets.Any(other => other.Number < set.Number && other.Terms.IsPair(set.Terms.First, set.Terms.Second)),
             ChoiceSize.Of(set.Terms.Chance, set.Terms.IsTwoSided, trials, set.Terms.DetectShare),
             Counted(ChoiceSight.Unseen))
         {
@@ -70,8 +70,4 @@ public sealed record ChoiceFinding(
             OrderSeen = Counted(ChoiceSight.OrderSeen),
         };
     }
-
-    private static bool IsSame(ChoiceTerms one, ChoiceTerms other) =>
-        one.Kind == other.Kind && one.IsPair(other.First, other.Second) && one.Segment == other.Segment
-        && string.Equals(one.Question, other.Question, StringComparison.OrdinalIgnoreCase);
 }

@@ -27,7 +27,8 @@ public sealed class EveryWordOfTheEarTests
         new("NOT TESTED ENOUGH: " + Question + @"\d+ of \d+ trials made, covered until the planned end" + Power + "; the set is not at its planned end", "nothing is told", c => c is { IsComplete: false, IsCovered: true, Counts: null }),
         new("NOT TESTED ENOUGH: " + Question + @"none of \d+ trials made" + Power + "; the set is not at its planned end", "nothing was chosen", c => c.Made == 0),
         new("NOT TESTED ENOUGH: " + Question + "nobody chose unseen; with the meter seen, counted apart: .*; only choices made with the meter unseen can carry a word", "every choice was made with the meter seen",
-            c => c is { IsComplete: true, Counts: null, MeterSeen: not null }));
+            c => c is { IsComplete: true, Counts: null, MeterSeen: not null }),
+        new("explored, this pair was asked before: " + Question + ".*", "an earlier set asked about the pair", c => c.IsRepeat));
 
     [Fact]
     public void Every_word_of_the_ear_is_true_of_its_counts()
@@ -93,6 +94,7 @@ public sealed class EveryWordOfTheEarTests
             yield return AnEarDay.Chosen("trials 862 417 n=40 x", 40, right);
         }
 
+        yield return AnEarDay.Chosen("trials 862 417 n=6 x", 6, 3).Typed("trials 417 862 n=6 y");
         yield return AnEarDay.Triangles(12, 8);
         yield return AnEarDay.Triangles(12, 7);
         yield return AnEarDay.AtTheStop().Typed("trials 862 417 n=10 x");
