@@ -35,13 +35,24 @@ public static class EntryText
         }
 
         string text = line.Replace('\t', ' ').Trim();
-        return ReadingText.Parse(text)
+        if (!PaperTime.Begins(text))
+        {
+            return Fact(text, study);
+        }
+
+        return PaperTime.Parse(text) is { } paper
+            ? Fact(paper.Line, study) with { Paper = paper.When }
+            : Parsed.No(LogbookWords.IsNoPaperTime, LogbookWords.PaperTimeForm);
+    }
+
+    private static Parsed Fact(string text, Study study) =>
+        ReadingText.Parse(text)
             ?? NoteText.Parse(text, study.Plan)
             ?? MoveText.Parse(text, study)
             ?? FlagText.Parse(text, study)
             ?? StopText.Parse(text, study)
-            ?? RunText.Parse(text)
-            ?? CalibrationText.Parse(text)
+            ?? RunText.Parse(text, study)
+            ?? CalibrationText.Parse(text, study)
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? CheckText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? RerunText.Parse(text)
@@ -56,7 +67,6 @@ public static class EntryText
             ?? SettleText.Parse(text, study)
             ?? PredictionText.Parse(text)
             ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), Hint);
-    }
 
     private static Objection? ObjectionToText(string line)
     {

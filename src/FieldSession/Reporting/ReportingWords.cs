@@ -201,6 +201,18 @@ internal static class ReportingWords
 
     public static string OverriddenBeforeRun(Override overridden) => $"Overridden before run {overridden.BeforeRun}: {overridden.Check}: {overridden.Reason}";
 
+    public static string RunWasAborted(Run run, int segments, string whetherCounted) => $"Run {run.Number} was aborted after {run.Passages.Select(p => p.Segment).Distinct().Count()} of {segments} segments ({run.Aborted!.Cause ?? "no cause given"}); {whetherCounted}";
+
+    public const string AbortedRunIsOut = "its readings are kept and do not count";
+    public const string AbortedRunCounts = "its readings count";
+
+    public static string ReadingFilledAtStop(int run, string segment, LevelRange levels, string whetherCounted) => $"Run {run}, {segment}: {levels} dB was filled in at the stop, not typed on the spot; {whetherCounted}";
+
+    public static string ReadingsTypedLater(int later, int all, int onSpot, int late) => $"{later} of {all} readings were logged on paper and typed in later. Of their flags {onSpot} count as given on the spot, because the paper says so; {late} count as late";
+
+    public const string FilledIsOut = "left out of the clean result, as the plan says";
+    public const string FilledCounts = "it counts, as the plan says";
+
     public static string BracketDrivenAgain(Rerun rerun, string runs) => $"Bracket {rerun.Bracket} (runs {runs}) was driven again from run {rerun.FirstRun} on: {rerun.Reason}";
 
     public static string RepeatabilityTakenFromArchive(TakenArchive archive, string plural, string days) => $"Before run 1 the plan took the repeatability of {archive.Days} earlier day{plural} from its archive: {days}.";
@@ -231,7 +243,7 @@ internal static class ReportingWords
 
     public static string OneSetOfTyresPerSpec(string days) => $"One set of tyres per spec, {days}, one route, one meter position, the inside of this car only: the difference between two sets of one spec is not known and does not shrink with more runs.";
 
-    public static string RunsDrivenOfPlanned(Study study) => $"{study.Runs.Count} runs of {study.Plan?.Order.Count ?? 0} planned were driven.";
+    public static string RunsDrivenOfPlanned(Study study) => $"{study.Runs.Count - Aborts.CountIn(study)} runs of {study.Plan?.Order.Count ?? 0} planned were driven{(Aborts.CountIn(study) is > 0 and var aborted ? $", {aborted} more aborted" : "")}.";
 
     public static string JournalWithHeadHash(Provenance provenance) => $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.";
 }

@@ -34,6 +34,8 @@ public class EachStageTakesItsOwnActs
         { "speaker", "run stop" },
         { "confirmed", "stop" },
         { "corrected", "stop" },
+        { "filled", "stop" },
+        { "aborted", "stop" },
         { "shift", "stop" },
         { "spoilt", "run stop" },
         { "clean", "run stop" },
@@ -90,6 +92,7 @@ public class EachStageTakesItsOwnActs
         {
             "speaker" => new FieldSession.Driving.NoteAttributed(study.Notes.Count > 0 ? study.Notes[^1].Mark.Number : 1, "Ro"),
             "undo" => new FieldSession.Driving.ActUndone(study.Undoables.Count > 0 ? study.Undoables[^1].Line : 1),
+            "aborted" => new FieldSession.Driving.AbortExplained(2, "puncture"),
             "spoilt" => new FieldSession.Flagging.ReadingSpoilt(reading, SpoiltCause.Traffic),
             "clean" => new FieldSession.Flagging.FlagTakenBack(reading),
             _ => EntryText.Parse(Typed(kind), study).Entry!,
@@ -110,6 +113,7 @@ public class EachStageTakesItsOwnActs
         "note" => "; a word",
         "confirmed" => "confirm 1.1",
         "corrected" => "correct 1.1 60-62",
+        "filled" => "fill 2.3 71.4",
         "shift" => "shift 2.1 +1",
         _ => "predict Tam feature=862 sure=2",
     };
@@ -139,7 +143,7 @@ public class EachStageTakesItsOwnActs
             return day.Study;
         }
 
-        day.Typed("calibration after 94.0", "predict Ro feature=862 sure=4");
+        day.Typed("calibration after 94.0", "confirm 1.1", "predict Ro feature=862 sure=4");
         if (stage == "locked1")
         {
             return day.Study;

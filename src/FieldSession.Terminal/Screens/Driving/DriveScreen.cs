@@ -77,7 +77,7 @@ internal sealed class DriveScreen : TypingScreen
 
         if (key == Key.Tab)
         {
-            _box.Put(WordsBegun.Completed(_box.Text, Study));
+            _box.Put(_box.Text.Length == 0 && BegunForDue() is { } begun ? begun : WordsBegun.Completed(_box.Text, Study));
             return true;
         }
 
@@ -96,6 +96,14 @@ internal sealed class DriveScreen : TypingScreen
         Say(DrivingScreenWords.NumLockIsOff);
         return true;
     }
+
+    // doubts are answered where the run is read back
+    private string? BegunForDue() => DueAtStop.In(Study).FirstOrDefault(due => due.Kind == DueKind.Doubts || due.Line.Length > 0) switch
+    {
+        { Kind: DueKind.Doubts } => Parking.Word,
+        { } due => $":{due.Line}",
+        null => null,
+    };
 
     private void OnTyped(TypedKey typed)
     {
