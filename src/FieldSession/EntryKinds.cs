@@ -52,6 +52,7 @@ public static class EntryKinds
         EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
+        EntryKind.Of("marks", EntryShapes.Default.MarksReadAgain),
     ];
 
     private static ImmutableDictionary<Type, EntryKind> ByType { get; } = All.ToImmutableDictionary(k => k.Type);

@@ -54,4 +54,5 @@ namespace FieldSession;
 [JsonSerializable(typeof(LegSpoilt))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]
+[JsonSerializable(typeof(MarksReadAgain))]
 internal sealed partial class EntryShapes : JsonSerializerContext;

@@ -8,6 +8,7 @@ internal static class ManPage
     private static (string Name, string Words)[] Variables =>
     [
         ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseVariable),
+        ("FIELDSESSION_PASSPHRASE_2", CommandWords.SecondPassphraseVariable),
         ("NO_COLOR", CommandWords.NoColourVariable),
         ("XDG_STATE_HOME", CommandWords.StateFolderVariable),
         ("XDG_CONFIG_HOME", CommandWords.ConfigFolderVariable),
@@ -18,6 +19,8 @@ internal static class ManPage
         ("NAME.study, NAME.journal", CommandWords.StudyFiles),
         ("plan.toml, route.csv", "a plan folder."),
         ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.RecentStudiesFile),
+        ("$XDG_STATE_HOME/fieldsession/acknowledged/", CommandWords.AcknowledgedFiles),
+        ("$XDG_STATE_HOME/fieldsession/*.unsaved", CommandWords.UnsavedFiles),
         ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
     ];
 

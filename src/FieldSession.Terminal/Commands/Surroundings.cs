@@ -12,6 +12,9 @@ internal sealed record Surroundings
     /// <summary>Lines typed or piped in.</summary>
     public required TextReader Input { get; init; }
 
+    /// <summary>Bytes piped in, for what is no text: sound, levels. Opened once at most.</summary>
+    public Func<Stream> InputBytes { get; init; } = () => Stream.Null;
+
     /// <summary>Where what was asked for goes.</summary>
     public required TextWriter Output { get; init; }
 
@@ -26,6 +29,12 @@ internal sealed record Surroundings
 
     /// <summary>The passphrase given by the environment; null: it is asked for.</summary>
     public string? Passphrase { get; init; }
+
+    /// <summary>The second passphrase of a key that two people hold, given by the environment; null: it is asked for.</summary>
+    public string? SecondPassphrase { get; init; }
+
+    /// <summary>The file that standard output is redirected into; empty: a file, and the system does not say which; null: no file.</summary>
+    public string? OutputFile { get; init; }
 
     /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
     public Func<ConsoleKeyInfo>? ReadKeyUnseen { get; init; }
@@ -53,6 +62,7 @@ internal sealed record Surroundings
     public static Surroundings OfThisProcess() => new()
     {
         Input = Console.In,
+        InputBytes = Console.OpenStandardInput,
         Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
         // a fault of the message stream can be told nowhere
         Error = new PlainOutput(Console.Error, refused: null),
@@ -60,6 +70,8 @@ internal sealed record Surroundings
         Lot = new SystemLot(),
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
+        SecondPassphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE_2"),
+        OutputFile = RedirectedOutput.File(),
         StateFolder = RecentFile.StandardFolder(),
         ConfigFolder = UsersOwn.StandardFolder(),
         Laptop = NameOfLaptop(),

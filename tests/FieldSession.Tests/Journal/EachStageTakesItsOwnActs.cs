@@ -41,6 +41,7 @@ public class EachStageTakesItsOwnActs
         { "clean", "run stop" },
         { "prediction", "locked1" },
         { "opened", "locked2" },
+        { "marks", "revealed" },
     };
 
     [Theory]
@@ -73,7 +74,7 @@ public class EachStageTakesItsOwnActs
             Assert.NotNull(entry.ObjectionIn(At("locked2")));
         }
 
-        Assert.All(OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name != "note"), entry => Assert.NotNull(entry.ObjectionIn(At("revealed"))));
+        Assert.All(OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name is not ("note" or "marks")), entry => Assert.NotNull(entry.ObjectionIn(At("revealed"))));
     }
 
     // An entry that would be right but for the stage.
@@ -82,6 +83,7 @@ public class EachStageTakesItsOwnActs
         "plan" => new PlanMade(ADay.ShortPlan),
         "sealed" => new SpecsSealed(study.Fittings.Count == 0 ? [One, Other] : [new("531"), new("290")], new string('a', 64)),
         "opened" => new KeyOpened([new CodedSpec(One, "A"), new CodedSpec(Other, "B")], "A", null, null, [], []),
+        "marks" => new MarksReadAgain([.. study.DrivenCodes.Select(code => new MarkRead(code, "A"))], ["Ro", "Ilse"], []),
         _ => OneTyped(kind, study),
     };
 

@@ -123,5 +123,6 @@ internal static class OneOfEachKind
             true,
             [new MarkRead(One, "STANDARD"), new MarkRead(Other, "STIFFENED")],
             ["Ilse", "Tam"]),
+        new MarksReadAgain([new MarkRead(One, "STANDARD"), new MarkRead(Other, "STIFFENED")], ["Ilse", "Ro"], []),
     ];
 }
