@@ -21,7 +21,7 @@ internal static class DueWords
 
     public static string RatingsOf(Run run, IReadOnlyList<string> people) => $"run {run.Number} on {run.Code} is not rated by {string.Join(" and ", people)}";
 
-    public static string ChoicesOf(ChoiceSet set) => $"set {set.Number}, {set.Terms.Question}: {set.Choices.Count} of {set.Presentations.Count} chosen; 'choose NAME CODE'";
+    public static string ChoicesOf(ChoiceSet set) => $"set {set.Number}, {set.Terms.Question}: {set.Choices.Count} of {set.Presentations.Count} chosen; 'choose NAME first' or second";
 
     public static string Weather(Study study) => study.LastRun is { } run
         ? $"no weather since run {run.Number}: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'"

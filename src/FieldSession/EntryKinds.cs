@@ -46,6 +46,7 @@ public static class EntryKinds
         EntryKind.Of("rating", EntryShapes.Default.RatingGiven),
         EntryKind.Of("ratings-closed", EntryShapes.Default.RatingsClosed),
         EntryKind.Of("trials", EntryShapes.Default.ChoiceTrialsPlanned),
+        EntryKind.Of("slip", EntryShapes.Default.SlipTaken),
         EntryKind.Of("choice", EntryShapes.Default.ChoiceMade),
         EntryKind.Of("leg", EntryShapes.Default.EnergyLegDriven),
         EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),

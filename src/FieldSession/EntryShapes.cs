@@ -48,6 +48,7 @@ namespace FieldSession;
 [JsonSerializable(typeof(RatingGiven))]
 [JsonSerializable(typeof(RatingsClosed))]
 [JsonSerializable(typeof(ChoiceTrialsPlanned))]
+[JsonSerializable(typeof(SlipTaken))]
 [JsonSerializable(typeof(ChoiceMade))]
 [JsonSerializable(typeof(EnergyLegDriven))]
 [JsonSerializable(typeof(LegSpoilt))]

@@ -60,6 +60,7 @@ public static class EntryText
             ?? AmendText.Parse(text, study)
             ?? RatingText.Parse(text, study)
             ?? TrialsText.Parse(text, study)
+            ?? SlipText.Parse(text, study)
             ?? ChoiceText.Parse(text, study)
             ?? ExtraText.Parse(text)
             ?? LegText.Parse(text, study)

@@ -73,7 +73,36 @@ internal static class ClassExtrasJson
         json.Figure("highest_d", sensitivity.HighestDb);
         json.WriteBoolean("verdict_changes", sensitivity.VerdictChanges);
         json.Parts("lines", sensitivity.Lines, line => Line(json, line));
+        json.Part("least", sensitivity.Least, least => Least(json, least));
     }
+
+    private static void Least(Utf8JsonWriter json, LeastChange least)
+    {
+        json.WriteString("size", Word(least.Size));
+        json.Parts("places", least.Places, place =>
+        {
+            if (place.Run is { } run)
+            {
+                json.WriteNumber("run", run);
+            }
+            else
+            {
+                json.WriteNull("run");
+            }
+
+            json.WriteString("segment", place.Segment);
+            json.WriteBoolean("put_back", place.PutBack);
+        });
+        json.WriteString("verdict", least.Verdict);
+        json.Figure("share_by_chance", least.ShareByChance);
+    }
+
+    private static string Word(ChangeSize size) => size switch
+    {
+        ChangeSize.Readings => FormatWords.Readings,
+        ChangeSize.Run => FormatWords.Run,
+        _ => FormatWords.Segment,
+    };
 
     private static void Line(Utf8JsonWriter json, SensitivityLine line)
     {

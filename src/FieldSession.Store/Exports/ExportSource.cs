@@ -38,7 +38,7 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     /// <summary>Why nobody may read the journal's ratings and choices yet; null: none is covered.</summary>
     public string? EarHiddenBecause => RatingCover.Open(Study).Count() < Study.Ratings.Count
         ? ExportWords.RatingsStayCovered
-        : Study.ChoiceSets.Any(set => set.Choices.Count > 0 && !set.IsShown(Study))
+        : Study.ChoiceSets.Any(set => (set.IsSealed || set.Choices.Count > 0) && !set.IsShown(Study))
             ? ExportWords.ChoicesStayCovered
             : null;
 

@@ -24,7 +24,7 @@ internal static class ExportWords
     public static string PredictionsStayHidden(string namesStillToPredict) => $"predictions stay hidden until all are locked; still open: {namesStillToPredict}";
 
     public const string RatingsStayCovered = "ratings stay covered until all have stored theirs, or 'ratings closed'";
-    public const string ChoicesStayCovered = "choices stay covered until their set is at its planned end";
+    public const string ChoicesStayCovered = "choices and the order of their trials stay covered until their set is at its planned end";
 
     // why nothing is written
     public static string ForeignFileIsInTheWay(string path) => $"{path}: a file that no earlier export wrote lies there. Nothing was changed. Move it away, or give another folder.";

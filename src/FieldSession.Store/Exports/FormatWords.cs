@@ -10,6 +10,9 @@ internal static class FormatWords
     public const string RunLeftOut = "run left out";
     public const string SegmentLeftOut = "segment left out";
     public const string DriftSwitched = "drift switched";
+    public const string Readings = "readings";
+    public const string Run = "run";
+    public const string Segment = "segment";
 
     public static string Rule(FamilyRule rule) => rule switch
     {

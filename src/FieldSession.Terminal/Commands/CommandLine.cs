@@ -87,6 +87,7 @@ internal static class CommandLine
         DriveCommand.Make(outside),
         EnterCommand.Make(outside),
         LegsCommand.Make(outside),
+        SlipCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         MergeCommand.Make(outside),
         ReviewCommand.Make(outside),

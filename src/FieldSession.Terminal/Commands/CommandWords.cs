@@ -29,6 +29,7 @@ internal static class CommandWords
     public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
     public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
     public const string NoSuchFolder = "there is no such folder";
+    public const string NoTrialsYet = "no trials are planned; type 'trials 862 417 n=24 which is louder' with your codes first";
     public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
 
     public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";

@@ -21,29 +21,30 @@ public sealed record ChoiceCounts(
     /// <summary>Whether the test asks in one direction: a code was expected, or the odd one was to be found.</summary>
     public bool IsOneSided { get; private init; }
 
-    /// <summary>The counts of a set with one choice or more.</summary>
-    public static ChoiceCounts Of(ChoiceSet set)
+    /// <summary>The counts of some choices of a set, one or more.</summary>
+    public static ChoiceCounts Of(ChoiceSet set, IReadOnlyCollection<Choice> choices)
     {
         ArgumentNullException.ThrowIfNull(set);
+        ArgumentNullException.ThrowIfNull(choices);
         ChoiceTerms terms = set.Terms;
-        int first = set.Choices.Count(choice => set.CodeAt(choice.Trial, choice.Place) == terms.First);
-        SpecCode favourite = terms.Expected ?? (first * 2 >= set.Choices.Count ? terms.First : terms.Second);
+        int first = choices.Count(choice => set.CodeAt(choice.Trial, choice.Place) == terms.First);
+        SpecCode favourite = terms.Expected ?? (first * 2 >= choices.Count ? terms.First : terms.Second);
         SpecCode? counted = terms.Kind == ChoiceKind.Triangle ? null : favourite;
         bool IsRight(Choice choice) => counted is { } code
             ? set.CodeAt(choice.Trial, choice.Place) == code
             : set.IsOdd(choice.Trial, choice.Place);
-        int right = set.Choices.Count(IsRight);
-        bool isOneSided = terms is not { Kind: ChoiceKind.Paired, Expected: null };
-        (double low, double high) = ExactBinomial.Interval(right, set.Choices.Count, isOneSided ? OneSidedLevel : Level);
+        int right = choices.Count(IsRight);
+        bool isOneSided = !terms.IsTwoSided;
+        (double low, double high) = ExactBinomial.Interval(right, choices.Count, isOneSided ? OneSidedLevel : Level);
         return new ChoiceCounts(
-            set.Choices.Count,
+            choices.Count,
             right,
             counted,
-            POf(terms, right, set.Choices.Count),
+            POf(terms, right, choices.Count),
             low,
             isOneSided ? 1 : high,
-            set.Choices.Count(choice => choice.Place == 1),
-            [.. set.Choices.GroupBy(choice => choice.Person).Select(own => new PersonCount(own.Key, own.Count(IsRight), own.Count()))])
+            choices.Count(choice => choice.Place == 1),
+            [.. choices.GroupBy(choice => choice.Person).Select(own => new PersonCount(own.Key, own.Count(IsRight), own.Count()))])
         {
             IsOneSided = isOneSided,
         };
@@ -51,8 +52,8 @@ public sealed record ChoiceCounts(
 
     private static double POf(ChoiceTerms terms, int right, int made)
     {
-        double oneSided = ForcedChoice.UpperTail(right, made, ChoiceSize.ChanceOf(terms.Kind));
-        return terms is { Kind: ChoiceKind.Paired, Expected: null } ? Math.Min(1, 2 * oneSided) : oneSided;
+        double oneSided = ForcedChoice.UpperTail(right, made, terms.Chance);
+        return terms.IsTwoSided ? Math.Min(1, 2 * oneSided) : oneSided;
     }
 }
 

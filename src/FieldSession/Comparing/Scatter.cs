@@ -84,6 +84,18 @@ internal sealed record Scatter
     /// <summary>The same sums of squares under another offer of the archive.</summary>
     public Scatter Under(ArchivePrior? prior) => Of(Rss, NuRun, Sse, NuE, Kbar, prior);
 
+    /// <summary>Other sums of squares weighed in the same way: what the archive lends, or not, stays as it was found.</summary>
+    /// <param name="rss">Residual sum of squares of the run means.</param>
+    /// <param name="nuRun">Its degrees of freedom.</param>
+    /// <param name="sse">Residual sum of squares of the readings.</param>
+    /// <param name="nuE">Its degrees of freedom.</param>
+    /// <param name="kbar">Share of the reading variance in a run mean.</param>
+    public Scatter Again(double rss, int nuRun, double sse, int nuE, double kbar)
+    {
+        Scatter strict = Of(rss, nuRun, sse, nuE, kbar, null);
+        return PriorUsed && Prior is { } lent ? (strict with { Prior = lent }).Lent(lent).WithFloor() : strict;
+    }
+
     private Scatter WithPrior()
     {
         if (Prior is null || Prior.NuArchive < LeastArchiveDf)
@@ -97,8 +109,13 @@ internal sealed record Scatter
             return this with { RougherThanArchive = true };
         }
 
-        double nu = Prior.Nu0 + NuRun;
-        return this with { PriorUsed = true, RunVarianceUsed = (Prior.Nu0 * s0Squared + Rss) / nu, NuUsed = nu };
+        return Lent(Prior);
+    }
+
+    private Scatter Lent(ArchivePrior prior)
+    {
+        double nu = prior.Nu0 + NuRun;
+        return this with { PriorUsed = true, RunVarianceUsed = (prior.Nu0 * prior.S0SquaredDb2 + Rss) / nu, NuUsed = nu };
     }
 
     private Scatter WithFloor()

@@ -31,6 +31,13 @@ public sealed record SensitivityLine(SensitivityChange Change, string Name, Esti
 /// <param name="VerdictChanges">True if any line that carries a verdict has other words than the result.</param>
 public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double LowestDb, double HighestDb, bool VerdictChanges)
 {
+    /// <summary>The least change that turns the word; null: none of those tried does, or there is no word.</summary>
+    public LeastChange? Least { get; init; }
+
+    /// <summary>Whether single readings were tried too; false: there are too many of them.</summary>
+    public bool ReadingsTried { get; init; }
+
+
     // one comparison a run and a segment: beyond this somebody would wait for it
     private const double MostWork = 5e6;
 

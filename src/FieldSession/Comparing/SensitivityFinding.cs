@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FieldSession.Comparing;
 
 /// <summary>Tries the changes of the sensitivity one by one: the same function with other input (docs/method.md, "Sensitivity").</summary>
@@ -23,12 +25,14 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         }
 
         CandidateFamily family = CandidateFamily.Of(plain, _reference, terms);
+        // a run or a segment that does not count changes nothing by being left out
+        HashSet<int> counted = [.. plain.Model.Counted.RunsByCode.SelectMany(runs => runs)];
         Changed[] changes =
         [
-            new(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null)),
-            .. _runs.Select(run => new Changed(
+            .. table.HasSpoilt(measureClass) ? [new Changed(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null))] : Array.Empty<Changed>(),
+            .. _runs.Where(counted.Contains).Select(run => new Changed(
                 SensitivityChange.RunLeftOut, $"{table.Runs[run].Number}", View(table.Valid, [.. _runs.Where(r => r != run)], segments, null))),
-            .. segments.Select(segment => new Changed(
+            .. plain.Model.Counted.Segments.Select(segment => new Changed(
                 SensitivityChange.SegmentLeftOut, table.Segments[segment].Segment, View(table.Valid, _runs, [.. segments.Where(s => s != segment)], null))),
             .. Switched(plain.Model, drift => View(table.Valid, _runs, segments, drift)),
         ];
@@ -36,7 +40,7 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         {
             if (code != _reference && PairLine.Of(plain, code, _reference, terms) is PairLine pair)
             {
-                found[table.Codes[code]] = OfPair(pair, family, code, changes);
+                found[table.Codes[code]] = OfPair(pair, family, code, changes, new ReadingFlips(table, terms, measureClass));
             }
         }
 
@@ -57,7 +61,7 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         }
     }
 
-    private Sensitivity OfPair(PairLine plain, CandidateFamily family, int code, Changed[] changes)
+    private Sensitivity OfPair(PairLine plain, CandidateFamily family, int code, Changed[] changes, ReadingFlips flips)
     {
         SensitivityLine[] lines = [.. changes.Select(change => Line(change, code)).OfType<SensitivityLine>()];
         double[] differences = [plain.Overall.DifferenceDb, .. lines.Select(line => line.Overall.DifferenceDb)];
@@ -66,7 +70,25 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
             lines,
             differences.Min(),
             differences.Max(),
-            lines.Any(line => line.HasVerdict && line.Verdict != verdict));
+            lines.Any(line => line.HasVerdict && line.Verdict != verdict))
+        {
+            Least = VerdictWords.HasVerdict(plain, terms) ? Least(plain, family, code, lines, flips) : null,
+            ReadingsTried = flips.IsQuick,
+        };
+    }
+
+    private LeastChange? Least(PairLine plain, CandidateFamily family, int code, SensitivityLine[] lines, ReadingFlips flips)
+    {
+        string word = VerdictWords.Of(plain, family, terms);
+        LeastChange Of(ChangeSize size, IReadOnlyList<ChangedPlace> places, string verdict) =>
+            new(size, places, verdict, new TurnedByChance(plain, table, family.LevelsOf(plain)).Share(size, places.Count));
+        SensitivityLine? Turning(SensitivityChange change) => Array.Find(lines, line => line.Change == change && line.HasVerdict && line.Verdict != word);
+        return flips.IsQuick && flips.Fewest(plain, word, code, _reference) is { } readings ? Of(ChangeSize.Readings, readings.Places, readings.Verdict)
+            : Turning(SensitivityChange.RunLeftOut) is { } run
+                ? Of(ChangeSize.Run, [new ChangedPlace(int.Parse(run.Name, CultureInfo.InvariantCulture), null, PutBack: false)], run.Verdict)
+            : Turning(SensitivityChange.SegmentLeftOut) is { } segment
+                ? Of(ChangeSize.Segment, [new ChangedPlace(null, segment.Name, PutBack: false)], segment.Verdict)
+            : null;
     }
 
     private SensitivityLine? Line(Changed change, int code) => PairLine.Of(change.View, code, _reference, terms) is PairLine pair

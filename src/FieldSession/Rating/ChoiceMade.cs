@@ -8,13 +8,14 @@ namespace FieldSession.Rating;
 /// <param name="Set">Number of the set.</param>
 /// <param name="Trial">Number of the trial in the set.</param>
 /// <param name="Place">The place chosen, from 1.</param>
-public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : Entry
+/// <param name="Unseen">True: the person says that they saw neither the meter nor a comparison of the pair. Null: nothing is said.</param>
+public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bool? Unseen = null) : Entry
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return EarGate.ObjectionIn(study, "choices") ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study);
+        return EarGate.ObjectionIn(study, "choices") ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study) ?? ObjectionToSight(study);
     }
 
     /// <inheritdoc/>
@@ -34,7 +35,8 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
         }
 
         ChoiceSet set = study.ChoiceSets[Set - 1];
-        ChoiceSet made = set with { Choices = set.Choices.Add(new Choice(member.Name, Trial, Place, mark)) };
+        Choice choice = new(member.Name, Trial, Place, mark) { Sight = ChoiceSights.Of(study, set, member, Unseen == true) };
+        ChoiceSet made = set with { Choices = set.Choices.Add(choice) };
         Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
 
         // The last choice uncovers the count, so it can't be taken back any more.
@@ -46,7 +48,19 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place) : 
     {
         ArgumentNullException.ThrowIfNull(after);
         string next = Set <= after.ChoiceSets.Count ? $"; {Presenting.InWords(after.ChoiceSets[Set - 1])}" : "";
-        return new Echo(RatingWords.ChoiceStored(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, next));
+        string apart = SightIn(after) == ChoiceSight.MeterSeen ? RatingWords.CountedWithMeterSeen : "";
+        return new Echo(RatingWords.ChoiceStored(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, apart + next));
+    }
+
+    private ChoiceSight? SightIn(Study after) => Set <= after.ChoiceSets.Count ? after.ChoiceSets[Set - 1].Choices.LastOrDefault()?.Sight : null;
+
+    private Objection? ObjectionToSight(Study study)
+    {
+        ChoiceSet set = study.ChoiceSets[Set - 1];
+        CrewMember member = EarGate.MemberIn(study, Person)!;
+        return set.IsRunBy(Person) ? new Objection(RatingWords.RunnerKnowsOrder(member.Name, set), RatingWords.SomebodyElseChooses)
+            : Unseen == true && ChoiceSights.HasReadMeter(study, set, member) ? new Objection(RatingWords.PersonReadMeter(member.Name), RatingWords.ChooseWithoutUnseen)
+            : null;
     }
 
     private Objection? ObjectionToTrial(Study study)

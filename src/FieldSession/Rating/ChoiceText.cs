@@ -4,8 +4,9 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// Reads <c>choose Tam 862</c> (the code chosen), <c>choose Tam first</c> or <c>choose Tam 2</c> (the place chosen; the only way in a
-/// triangle), each with <c>set=2</c> where several sets are open. It is the next planned trial that is chosen in.
+/// Reads <c>choose Tam first</c> or <c>choose Tam 2</c> (the place chosen), with <c>unseen</c> where Tam saw neither the meter nor a comparison, and
+/// with <c>set=2</c> where several sets are open. It is the next planned trial that is chosen in. A code is taken only in a set of an older program,
+/// which told the codes on the screen.
 /// </summary>
 public static class ChoiceText
 {
@@ -13,6 +14,7 @@ public static class ChoiceText
     public const string PlanForm = RatingWords.TrialsForm;
 
     private const string Form = RatingWords.ChoiceForm;
+    private const string Unseen = "unseen";
 
     private static string[] Places => ["first", "second", "third"];
 
@@ -28,28 +30,31 @@ public static class ChoiceText
 
         int name = EarGate.WordsOfName(words[1..], study);
         string person = string.Join(' ', words.Skip(1).Take(name));
-        return words[Math.Min(words.Length, 1 + name)..] switch
+        string[] rest = words[Math.Min(words.Length, 1 + name)..];
+        bool saysUnseen = Array.Exists(rest, word => Typed.Is(word, Unseen));
+        return rest.Where(word => !Typed.Is(word, Unseen)).ToArray() switch
         {
-            [var chosen] => Of(person, chosen, null, study),
-            [var chosen, var set] when AskedSet(set) is { } asked => Of(person, chosen, asked, study),
+            [var chosen] => Of(new Said(person, chosen, saysUnseen), null, study),
+            [var chosen, var set] when AskedSet(set) is { } asked => Of(new Said(person, chosen, saysUnseen), asked, study),
             [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.ChoiceFormWithSet),
             _ => Parsed.No(RatingWords.ChoiceNamesPersonAndPlace, Form),
         };
     }
 
-    private static int? AskedSet(string word) => word.StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(word[4..]) : null;
+    /// <summary>The set that "set=2" asks for; null: the word says something else.</summary>
+    internal static int? AskedSet(string word) => word.StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(word[4..]) : null;
 
     private static int PlaceIn(string chosen) => chosen.Length == 1
         ? Typed.Count(chosen) ?? 0
         : Array.FindIndex(Places, word => Typed.Is(chosen, word)) + 1;
 
-    private static Parsed Of(string person, string chosen, int? asked, Study study)
+    private static Parsed Of(Said said, int? asked, Study study)
     {
-        SpecCode? code = SpecCode.Parse(chosen);
-        int place = PlaceIn(chosen);
+        SpecCode? code = SpecCode.Parse(said.Chosen);
+        int place = PlaceIn(said.Chosen);
         if (code is null && place == 0)
         {
-            return Parsed.No(RatingWords.IsNeitherCodeNorPlace(chosen), Form);
+            return Parsed.No(RatingWords.IsNeitherCodeNorPlace(said.Chosen), Form);
         }
 
         if (SetIn(study, asked, code) is not { } set)
@@ -57,22 +62,26 @@ public static class ChoiceText
             return Parsed.No(WhyNoSet(study, asked, code), PlanForm);
         }
 
-        return set.IsComplete || code is not { } one
-            ? Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, Math.Max(1, place)))
-            : ByCode(person, one, set);
+        return set.IsComplete || code is not { } one ? Made(said, set, Math.Max(1, place)) : ByCode(said, one, set);
     }
 
-    private static Parsed ByCode(string person, SpecCode code, ChoiceSet set)
+    private static Parsed Made(Said said, ChoiceSet set, int place) =>
+        Parsed.As(new ChoiceMade(said.Person, set.Number, set.NextTrial, place, said.Unseen ? true : null));
+
+    private static Parsed ByCode(Said said, SpecCode code, ChoiceSet set)
     {
         if (set.Terms.Kind == ChoiceKind.Triangle)
         {
-            return Parsed.No(RatingWords.TriangleIsChosenByPlace, RatingWords.TriangleForm(person));
+            return Parsed.No(RatingWords.TriangleIsChosenByPlace, RatingWords.TriangleForm(said.Person));
+        }
+
+        if (set.IsSealed)
+        {
+            return Parsed.No(RatingWords.CodesOfTrialAreNotTold, RatingWords.ChooseByPlace(said.Person));
         }
 
         int at = set.CodeAt(set.NextTrial, 1) == code ? 1 : set.CodeAt(set.NextTrial, 2) == code ? 2 : 0;
-        return at > 0
-            ? Parsed.As(new ChoiceMade(person, set.Number, set.NextTrial, at))
-            : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), Form);
+        return at > 0 ? Made(said, set, at) : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), Form);
     }
 
     private static ChoiceSet? SetIn(Study study, int? asked, SpecCode? code)
@@ -92,4 +101,10 @@ public static class ChoiceText
         (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoTrialsAreAboutCode(one),
         _ => RatingWords.NoTrialsArePlanned,
     };
+
+    /// <summary>What was typed of a choice.</summary>
+    /// <param name="Person">Who chooses.</param>
+    /// <param name="Chosen">The place, or a code.</param>
+    /// <param name="Unseen">Whether they say that they saw neither meter nor comparison.</param>
+    private readonly record struct Said(string Person, string Chosen, bool Unseen);
 }

@@ -1,18 +1,18 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.State;
+using FieldSession.Statistics;
 
 namespace FieldSession.Rating;
 
 /// <summary>A set of forced-choice trials is planned: pair, question, side, number and order stand before the first choice.</summary>
 /// <param name="Terms">What is fixed.</param>
 /// <param name="Presentations">The order of the codes in each trial, made by <see cref="Counterbalance"/>.</param>
-public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string> Presentations) : Entry
+/// <param name="Sealed">True: the order is shown to nobody but the one who runs the trials. Null: planned by an older program, which told the codes.</param>
+public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string> Presentations, bool? Sealed = null) : Entry
 {
     /// <summary>The largest set, trials: more nobody sits through in a day.</summary>
     public const int MostTrials = 200;
-
-    private const double Alpha = 0.05;
 
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
@@ -25,7 +25,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark);
+        ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark) { IsSealed = Sealed == true };
         return (study with { ChoiceSets = study.ChoiceSets.Add(set) }).Undoably(study, mark, RatingWords.TrialsOfSet(set));
     }
 
@@ -34,7 +34,16 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     {
         ArgumentNullException.ThrowIfNull(after);
         string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
-        return new Echo(RatingWords.TrialsPlanned(after, Presentations.Count, Terms, where));
+        return new Echo(RatingWords.TrialsPlanned(after, Presentations.Count, Terms, where) + NotHeardIsOutOfReach);
+    }
+
+    private string NotHeardIsOutOfReach
+    {
+        get
+        {
+            ChoiceSize size = ChoiceSize.Of(Terms.Chance, Terms.IsTwoSided, Presentations.Count, Terms.DetectShare);
+            return size.CanSayNotHeard ? "" : RatingWords.NotHeardOutOfReach(size, ChoiceSize.TrialsFor(Terms.Chance, Terms.IsTwoSided, Terms.DetectShare));
+        }
     }
 
     private Objection? ObjectionToCodes(Study study)
@@ -64,7 +73,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     private Objection? ObjectionToNumber()
     {
         int fewest = 1;
-        while (AllRight(fewest) > Alpha)
+        while (ChoiceSize.Of(Terms.Chance, Terms.IsTwoSided, fewest, Terms.DetectShare).FewestRight is null)
         {
             fewest++;
         }
@@ -75,9 +84,6 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
                 RatingWords.NumberOfTrialsCanBe(fewest, MostTrials))
             : null;
     }
-
-    private double AllRight(int trials) =>
-        (Terms is { Kind: ChoiceKind.Paired, Expected: null } ? 2 : 1) * Math.Pow(1.0 / Terms.Places, trials);
 
     private Objection? ObjectionToOpenSet(Study study) =>
         study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment

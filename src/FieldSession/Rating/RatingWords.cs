@@ -1,5 +1,6 @@
 using FieldSession.Measures;
 using FieldSession.State;
+using FieldSession.Statistics;
 
 namespace FieldSession.Rating;
 
@@ -9,8 +10,8 @@ internal static class RatingWords
     public const string SetEndsByItsPlan = "it ends by its plan; another set is planned anew and counted apart";
     public const string ChooseForNextTrial = "choose for that one";
     public const string TrialsForm = "plan one with 'trials 862 417 n=10 seg=3 side=two which is louder'";
-    public const string ChoiceForm = "type 'choose NAME 862', or 'choose NAME first' or 'second' where the codes were not told";
-    public const string ChoiceNamesPersonAndPlace = "a choice names the person and the code or place chosen";
+    public const string ChoiceForm = "type 'choose NAME first' or 'choose NAME second'";
+    public const string ChoiceNamesPersonAndPlace = "a choice names the person and the place chosen";
     public const string TriangleIsChosenByPlace = "in a triangle the odd one is chosen by its place";
     public const string NoTrialsArePlanned = "no trials are planned: number, side and order stand before the first choice";
     public const string TrialsArePlanned = "trials are planned";
@@ -33,6 +34,35 @@ internal static class RatingWords
     public const string UsualQuestion = "which is louder";
     public const string NumberOfTrialsIsMissing = "the number of trials is missing";
 
+    public const string SlipForm = "type 'slip NAME' with the name of whoever runs the trials";
+    public const string SlipsAreTaken = "slips";
+    public const string SlipNamesSomebody = "a slip names whoever runs the trials";
+    public const string SomebodyElseRuns = "somebody who does not choose in it runs the trials";
+    public const string SomebodyElseChooses = "somebody who was not shown the order chooses";
+    public const string SlipIsForRunnerAlone = "Read it alone; show it to nobody who chooses. Present in this order; ask for first or second.";
+    public const string CountedWithMeterSeen = ", counted apart: with the meter seen ('unseen' behind it says neither was)";
+    public const string ChooseWithoutUnseen = "type it without 'unseen'; it is counted apart, with the meter seen";
+    public const string CodesOfTrialAreNotTold = "whoever chooses does not know the codes of a trial";
+
+    public static string ChooseByPlace(string person) => $"type 'choose {person} first' or 'choose {person} second'";
+
+    public static string SlipWasTaken(string person, int set) => $"{person} runs the trials of set {set} and chooses in none; 'fieldsession slip' prints the order";
+
+    public static string SlipNamesPerson(int longest) => $"a name has 1 to {longest} characters";
+
+    public static string PersonChoosesInSet(string person, ChoiceSet set) => $"{person} has chosen in set {set.Number}";
+
+    public static string RunnerKnowsOrder(string person, ChoiceSet set) => $"{person} was shown the order of set {set.Number}";
+
+    public static string PersonReadMeter(string person) => $"{person} sat at the meter when both codes were read";
+
+    public static string SlipHead(ChoiceSet set) => $"Set {set.Number}, '{set.Terms.Question}': {set.Presentations.Count} trials, first to last";
+
+    public static string NotHeardOutOfReach(ChoiceSize size, int? needed) =>
+        $"; NOT HEARD is out of reach: {100 * size.DetectShare:0} % right would be found with a chance of {100 * size.PowerAtDetect:0} % only{(needed is { } trials ? $", {trials} trials make it 80 %" : "")}";
+
+    public static string NextTrialIs(ChoiceSet set) => $"trial {set.NextTrial} of {set.Presentations.Count} is next";
+
     public static string ChoiceInTrial(CrewMember member, int trial) => $"choice of {member.Name} in trial {trial}";
 
     public static string ChoiceStored(string person, int trial, int set, string next) => $"{person} chose in trial {trial} of set {set}{next}";
@@ -49,7 +79,7 @@ internal static class RatingWords
 
     public static string ChoiceFormWithSet => $"{ChoiceForm}, where several sets are open with set=2";
 
-    public static string IsNeitherCodeNorPlace(string typed) => $"'{typed}' is neither a code nor a place";
+    public static string IsNeitherCodeNorPlace(string typed) => $"'{typed}' is no place";
 
     public static string TriangleForm(string person) => $"type 'choose {person} 1', 2 or 3";
 

@@ -54,7 +54,7 @@ public static class TrialsText
         }
 
         return trials is { } n
-            ? Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms))))
+            ? Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms)), Sealed: true))
             : Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm);
     }
 
@@ -73,5 +73,5 @@ public static class TrialsText
         word.StartsWith(name + "=", StringComparison.OrdinalIgnoreCase) ? word[(name.Length + 1)..] : null;
 
     private static string Seed(Study study, ChoiceTerms terms) =>
-        $"{study.Plan?.StudyName}|{study.Fitting?.Commitment}|{study.ChoiceSets.Count + 1}|{terms.First}|{terms.Second}";
+        $"{study.Plan?.StudyName}|{study.ChoiceSets.Count + 1}|{terms.First}|{terms.Second}";
 }

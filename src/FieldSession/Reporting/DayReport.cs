@@ -17,7 +17,7 @@ public static class DayReport
         SpecNames names = new(key);
         MeasuredDay day = SpecsMerged.Of(StudyReadings.Of(study), key);
         ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
-        ReportDay reported = new(study, names, day, Comparison.Of(day, terms), EarFindings.Of(study, terms))
+        ReportDay reported = new(study, names, day, Comparison.InFull(day, terms), EarFindings.Of(study, terms))
         {
             ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? Comparison.Of(day, chosen with { Reference = terms.Reference }) : null,
         };

@@ -151,6 +151,8 @@ internal static class ReportingWords
     public const string CouldHaveShownInDb = "Could have shown, dB";
     public const string MainSegmentsClean = "main segments, clean";
     public const string TheMainMeasure = "the main measure";
+    public const string WhatMainMeasureHangsOn = "The main measure with one thing changed: how far the difference goes, and each change that gives another verdict.";
+    public const string OneThingChanged = "One thing changed";
     public const string NoIntervalIsKnown = "No interval is known.";
 
     public static string DifferenceWithIntervals(ReportDay day, CodeComparison pair) => $"Difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, 95 % intervals";

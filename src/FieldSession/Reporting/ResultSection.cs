@@ -23,11 +23,22 @@ public static class ResultSection
                 ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownInDb, "Verdict"],
                 [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
+            blocks.AddRange(HangsOn(VerdictSection.Main(day.Comparison, pair, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady)));
         }
 
         blocks.AddRange(PairBlocks.Of(day));
         return new ReportSection("Result", blocks);
     }
+
+    private static IEnumerable<ReportBlock> HangsOn(ClassComparison? main) => main?.Sensitivity is not { Lines.Count: > 0 } sensitivity
+        ? []
+        :
+        [
+            new Paragraph(ReportingWords.WhatMainMeasureHangsOn),
+            new ReportTable(
+                [ReportingWords.OneThingChanged, "Difference, dB", "Verdict"],
+                [.. HangsOnWords.Table(sensitivity, main.Verdict).Select(row => (IReadOnlyList<string>)[row.Change, row.Difference, row.Verdict])]),
+        ];
 
     // named in the plan: these come first, everything else is explored
     private static IEnumerable<IReadOnlyList<string>> MainRows(CodeComparison pair, ReportDay day)

@@ -54,14 +54,10 @@ public static class StudyVerdicts
         VerdictLineKind.Meter,
         MeterWord.Word(MeterWord.Of(main), marginDb),
         MeterWord.Reason(main),
-        HangsOn(main),
+        HangsOnWords.Sentence(main?.Sensitivity),
         main?.Basis?.Lengthened ?? 0,
         main?.Overall,
         main?.Basis);
-
-    private static string? HangsOn(ClassComparison? main) => main?.Sensitivity is { } sensitivity
-        ? string.Join("; ", sensitivity.Lines.Where(line => line.HasVerdict && line.Verdict != main.Verdict).Select(ExtraWords.Name))
-        : null;
 
     private static string Word(WorthVerdict verdict) => verdict switch
     {

@@ -41,6 +41,7 @@ public static class VerdictSection
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
             $"Ear: {(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}.",
+            .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [$"Hangs on: {sentence}."] : Array.Empty<string>(),
             $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
         ]);
         yield return new Paragraph(CombinedSentence.Of(meter, choice, main));

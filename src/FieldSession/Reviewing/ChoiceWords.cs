@@ -1,6 +1,7 @@
 using FieldSession.Comparing;
 using FieldSession.Measures;
 using FieldSession.State;
+using FieldSession.Statistics;
 
 namespace FieldSession.Reviewing;
 
@@ -38,26 +39,43 @@ public static class ChoiceWords
         return $"'{terms.Question}'{where}, {terms.First} or {terms.Second}, {terms.Side}";
     }
 
-    /// <summary>"862 chosen 9 of 10, p 0.021 (95 % of 0.55 to 1.00)", or that it is covered.</summary>
+    /// <summary>"862 chosen 9 of 10 unseen, p 0.021 (share 0.55 to 1.00)", what was chosen with the meter seen beside it, or that it is covered.</summary>
     public static string Counts(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        if (choice.Counts is not { } counts)
+        if (choice.Made == 0)
         {
-            return choice.Made == 0 ? $"none of {choice.Planned} trials made" : $"{choice.Made} of {choice.Planned} trials made, covered until the planned end";
+            return $"none of {choice.Planned} trials made";
         }
 
-        string what = counts.RightCode is { } code ? $"{code} chosen" : "the odd one found";
+        if (choice.IsCovered)
+        {
+            return $"{choice.Made} of {choice.Planned} trials made, covered until the planned end";
+        }
+
         string stopped = choice.IsComplete ? "" : $", stopped before the {choice.Planned} planned";
-        return $"{what} {counts.Right} of {counts.Made}{stopped}, {(choice.Terms is { Kind: ChoiceKind.Paired, Expected: null } ? "two-sided" : "one-sided")} p {Figures.Probability(counts.P)}"
-            + $" ({Interval(counts, choice)})";
+        string unseen = choice.Counts is { } counts ? Unseen(counts, choice) : ReviewingWords.NobodyChoseUnseen;
+        return unseen + stopped + Apart(choice.MeterSeen, ReviewingWords.WithMeterSeen) + Apart(choice.OrderSeen, ReviewingWords.WithOrderSeen);
     }
+
+    private static string Unseen(ChoiceCounts counts, ChoiceFinding choice) =>
+        $"{Chosen(counts)} unseen, {(choice.Terms.IsTwoSided ? "two-sided" : "one-sided")} p {Figures.Probability(counts.P)} ({Interval(counts, choice)})";
+
+    private static string Apart(ChoiceCounts? counts, string how) => counts is null ? "" : $"; {how}, counted apart: {Chosen(counts)}";
+
+    private static string Chosen(ChoiceCounts counts) =>
+        $"{(counts.RightCode is { } code ? $"{code} chosen" : "the odd one found")} {counts.Right} of {counts.Made}";
 
     /// <summary>Needed count and power.</summary>
     public static string WhatItCanShow(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
         ChoiceSize size = choice.Size;
+        if (size.Trials == 0)
+        {
+            return ReviewingWords.OnlyUnseenCount;
+        }
+
         string needed = size.FewestRight is { } fewest ? $"{fewest} of {size.Trials} needed at 5 %" : $"{size.Trials} can't reach 5 %";
         return $"{needed}, power {Share(size.PowerAt75)} at 75 % right and {Share(size.PowerAt90)} at 90 %";
     }
@@ -69,10 +87,13 @@ public static class ChoiceWords
     public static string Persons(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        return choice.Counts is { } counts
-            ? $"{string.Join(", ", counts.Persons.Select(p => $"{p.Person} {p.Right} of {p.Made}"))}; first place chosen {counts.FirstPlace} of {counts.Made}"
-            : "";
+        return string.Join("; ", new[] { Persons(choice.Counts, ""), Persons(choice.MeterSeen, $"{ReviewingWords.WithMeterSeen}: "), Persons(choice.OrderSeen, $"{ReviewingWords.WithOrderSeen}: ") }
+            .Where(words => words.Length > 0));
     }
+
+    private static string Persons(ChoiceCounts? counts, string how) => counts is null
+        ? ""
+        : $"{how}{string.Join(", ", counts.Persons.Select(p => $"{p.Person} {p.Right} of {p.Made}"))}; first place chosen {counts.FirstPlace} of {counts.Made}";
 
     /// <summary>Of whom, what and where it was tested: "Ro and Tam, 'which is louder', Sallowheath lane, 20 trials".</summary>
     public static string TestedOn(ChoiceFinding choice)
@@ -103,6 +124,7 @@ public static class ChoiceWords
     {
         { IsRepeat: true } or { Verdict: not EarVerdict.NotTestedEnough } => "",
         { IsComplete: false } => "; the set is not at its planned end",
+        { Size.Trials: 0 } => "",
         _ => $"; too few trials to say that {choice.Size.DetectShare * 100:0} % right would have been found",
     };
 }

@@ -6,7 +6,6 @@ namespace FieldSession.Reviewing;
 internal static class ExtraWords
 {
     private const string Indent = "    ";
-    private const int MostNamed = 5;
 
     /// <summary>The lines.</summary>
     public static IEnumerable<string> Of(ClassComparison one) => [.. Assumed(one.Assumed), .. Sensitivity(one.Sensitivity, one.Verdict)];
@@ -24,21 +23,12 @@ internal static class ExtraWords
             return [];
         }
 
-        int silent = sensitivity.Lines.Count(line => !line.HasVerdict);
-        string[] changing = [.. sensitivity.Lines.Where(line => line.HasVerdict && line.Verdict != plain).Select(Name)];
-        string verdict = changing.Length == 0 ? "no change gives another verdict"
-            : changing.Length > MostNamed ? $"{changing.Length} of {sensitivity.Lines.Count} changes give another verdict"
-            : $"another verdict with {string.Join(", ", changing)}";
-        string none = silent == 0 ? "" : $"; {silent} of {sensitivity.Lines.Count} changes leave too little for one";
-        return PlainLines.Wrapped($"{Indent}hangs on: ", $"d from {Figures.SignedDb(sensitivity.LowestDb)} to {Figures.SignedDb(sensitivity.HighestDb)} with one thing changed; {verdict}{none}");
+        return
+        [
+            .. HangsOnWords.Sentence(sensitivity) is { } sentence ? PlainLines.Wrapped($"{Indent}hangs on: ", sentence) : [],
+            $"{Indent}with one thing changed:",
+            .. HangsOnWords.Table(sensitivity, plain).Select(row =>
+                (PlainLines.Left($"{Indent}  {row.Change}", 36) + PlainLines.Right(row.Difference, 16) + "  " + PlainLines.Left(PlainLines.Ascii(row.Verdict), 26)).TrimEnd()),
+        ];
     }
-
-    /// <summary>What was changed, in words.</summary>
-    public static string Name(SensitivityLine line) => line.Change switch
-    {
-        SensitivityChange.SpoiltPutBack => "spoilt readings put back",
-        SensitivityChange.RunLeftOut => $"run {line.Name} left out",
-        SensitivityChange.SegmentLeftOut => $"{line.Name} left out",
-        _ => "the drift column switched",
-    };
 }

@@ -25,7 +25,43 @@ internal static class ReviewingWords
 
     public const string LouderThanTheRest = "Louder than the rest of their run and segment suggests (look at the note; by itself no reason to leave a reading out)";
 
+    // What the word hangs on
+    public const string FewReadings = "1 to 3 readings, no ";
+    public const string NoReadings = "";
+    public const string LeftOut = "left out";
+    public const string PutBack = "put back";
+    public const string SpoiltPutBack = "spoilt readings put back";
+    public const string DriftColumnSwitched = "the drift column switched";
+    public const string TooLittleForWord = "too little left for a verdict";
+    public const string HardlyAnySuchDay = "hardly any day of this design";
+    public const string AlmostEverySuchDay = "almost every day of this design";
+
+    public static string TenthsOfSuchDays(string tenths) => $"about {tenths} in 10 days of this design";
+
+    public static string ChangeTurnsWord(string change, string verdict, string often) => $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
+
+    public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment turns it by being left out";
+
+    public static string ReadingsLeftOut(int readings, string places) => $"{readings} more {(readings == 1 ? "reading" : "readings")} left out ({places})";
+
+    public static string ReadingsPutBack(int readings, string places) => $"{readings} spoilt {(readings == 1 ? "reading" : "readings")} put back ({places})";
+
+    public static string FlagsChanged(int flags, string places) => $"{flags} flags changed ({places})";
+
+    public static string RunLeftOut(int run) => $"run {run} left out";
+
+    public static string SegmentLeftOut(string segment) => $"{segment} left out";
+
+    public static string AnyOfChanges(int changes) => $"any of {changes} changes";
+
+    public static string SomeOfChanges(int changes) => $"{changes} of them";
+
     // Forced choices
+    public const string WithMeterSeen = "with the meter seen";
+    public const string WithOrderSeen = "with the order seen";
+    public const string NobodyChoseUnseen = "nobody chose unseen";
+    public const string OnlyUnseenCount = "only choices made with the meter unseen can carry a word";
+
     public static string ShareAtLeast(string low) => $"share {low} or more, 95 % limit";
 
     public static string ShareBetween(string low, string high) => $"share {low} to {high}, 95 % interval";

@@ -26,6 +26,12 @@ public sealed record ChoiceTerms(
     /// <summary>How many places a presentation has.</summary>
     public int Places => Kind == ChoiceKind.Triangle ? 3 : 2;
 
+    /// <summary>Chance of a right answer by guessing.</summary>
+    public double Chance => 1.0 / Places;
+
+    /// <summary>Whether no side was named beforehand.</summary>
+    public bool IsTwoSided => this is { Kind: ChoiceKind.Paired, Expected: null };
+
     /// <summary>"two-sided", "one-sided, 862 expected" or "triangle".</summary>
     public string Side => this switch
     {
@@ -45,11 +51,20 @@ public sealed record ChoiceTerms(
 /// <param name="Mark">Where the plan of it stands in the journal.</param>
 public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<string> Presentations, LineMark Mark)
 {
+    /// <summary>Whether the order is shown to nobody but the one who runs the trials; false: a set of an older program, which told the codes on the screen.</summary>
+    public bool IsSealed { get; init; }
+
+    /// <summary>Who was shown the order, to run the trials.</summary>
+    public ImmutableList<string> Runners { get; init; } = [];
+
     /// <summary>The choices made, in the order of the trials.</summary>
     public ImmutableList<Choice> Choices { get; init; } = [];
 
     /// <summary>Whether every planned trial is made.</summary>
     public bool IsComplete => Choices.Count >= Presentations.Count;
+
+    /// <summary>Whether somebody was shown the order.</summary>
+    public bool IsRunBy(string person) => Runners.Exists(runner => Study.SamePerson(runner, person));
 
     /// <summary>Whether what was chosen may be shown: at the planned end, or once the data are frozen.</summary>
     public bool IsShown(Study study)
@@ -73,4 +88,21 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
 /// <param name="Trial">Number of the trial, from 1.</param>
 /// <param name="Place">Place chosen, from 1.</param>
 /// <param name="Mark">Where it stands in the journal.</param>
-public sealed record Choice(string Person, int Trial, int Place, LineMark Mark);
+public sealed record Choice(string Person, int Trial, int Place, LineMark Mark)
+{
+    /// <summary>What the person could know of the answer before choosing.</summary>
+    public ChoiceSight Sight { get; init; }
+}
+
+/// <summary>What somebody could know of the answer before choosing. Only unseen choices carry the ear's word.</summary>
+public enum ChoiceSight
+{
+    /// <summary>Neither the meter nor a comparison of the pair, nor the order of the trial.</summary>
+    Unseen,
+
+    /// <summary>Read the meter on both codes, or could see how they compare.</summary>
+    MeterSeen,
+
+    /// <summary>Was shown the order.</summary>
+    OrderSeen,
+}

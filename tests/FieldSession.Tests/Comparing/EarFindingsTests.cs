@@ -19,7 +19,7 @@ public sealed class EarFindingsTests
         Assert.Equal(24, rows.Count);
         Assert.All(rows, row => Assert.Equal(
             int.Parse(row["a0.05"], CultureInfo.InvariantCulture),
-            ChoiceSize.Of(ChoiceKind.Paired, isOneSided: true, int.Parse(row["n"], CultureInfo.InvariantCulture), 0.75).FewestRight));
+            ChoiceSize.Of(0.5, isTwoSided: false, int.Parse(row["n"], CultureInfo.InvariantCulture), 0.75).FewestRight));
     }
 
     // the tables of ISO 5495 (two-sided) and ISO 4120 (triangle), as far as they are the exact binomial (from memory)
@@ -27,21 +27,21 @@ public sealed class EarFindingsTests
     [InlineData(ChoiceKind.Paired, new[] { 6, 8, 10, 12, 16, 20, 24 }, new[] { 6, 8, 9, 10, 13, 15, 18 })]
     [InlineData(ChoiceKind.Triangle, new[] { 5, 6, 8, 10, 12, 18, 24, 30 }, new[] { 4, 5, 6, 7, 8, 10, 13, 15 })]
     public void The_fewest_right_answers_of_two_sided_pairs_and_triangles_are_the_published_ones(ChoiceKind kind, int[] trials, int[] right) =>
-        Assert.Equal(right, trials.Select(n => ChoiceSize.Of(kind, isOneSided: false, n, 0.75).FewestRight!.Value));
+        Assert.Equal(right, trials.Select(n => ChoiceSize.Of(kind == ChoiceKind.Triangle ? 1 / 3.0 : 0.5, isTwoSided: kind == ChoiceKind.Paired, n, 0.75).FewestRight!.Value));
 
     // own calculation with the binomial sum: P(X >= 10 of 12) and P(X >= 17 of 24) at 0.75
     [Theory]
     [InlineData(12, 0.39)]
     [InlineData(24, 0.77)]
     public void The_power_at_three_quarters_right_is_known_before_the_first_choice(int trials, double power) =>
-        Assert.Equal(power, ChoiceSize.Of(ChoiceKind.Paired, isOneSided: true, trials, 0.75).PowerAt75, 2);
+        Assert.Equal(power, ChoiceSize.Of(0.5, isTwoSided: false, trials, 0.75).PowerAt75, 2);
 
     [Fact]
     public void The_number_for_a_wanted_power_keeps_it_from_there_on()
     {
-        int enough = ChoiceSize.TrialsFor(ChoiceKind.Paired, isOneSided: true, 0.75)!.Value;
-        Assert.All(Enumerable.Range(enough, 100), n => Assert.True(ChoiceSize.Of(ChoiceKind.Paired, true, n, 0.75).PowerAtDetect >= 0.8));
-        Assert.True(ChoiceSize.Of(ChoiceKind.Paired, true, enough - 1, 0.75).PowerAtDetect < 0.8);
+        int enough = ChoiceSize.TrialsFor(0.5, isTwoSided: false, 0.75)!.Value;
+        Assert.All(Enumerable.Range(enough, 100), n => Assert.True(ChoiceSize.Of(0.5, false, n, 0.75).PowerAtDetect >= 0.8));
+        Assert.True(ChoiceSize.Of(0.5, false, enough - 1, 0.75).PowerAtDetect < 0.8);
     }
 
     [Theory]
@@ -85,6 +85,39 @@ public sealed class EarFindingsTests
         EarFindings found = AnEarDay.Found(day);
         Assert.Equal([false, true, true], found.Choices.Select(choice => choice.IsRepeat));
         Assert.Equal(1, found.MainChoice("862", "417")!.Set);
+    }
+
+    [Fact]
+    public void Whoever_read_the_meter_is_counted_apart_and_carries_no_word()
+    {
+        ADay day = AnEarDay.AtTheStop().Typed("trials 862 417 n=12 x");
+        for (int trial = 1; trial <= 12; trial++)
+        {
+            ChoiceSet set = day.Study.ChoiceSets[0];
+            string louder = set.CodeAt(trial, 1).Digits == "862" ? "first" : "second";
+            day.Typed(trial <= 6 ? $"choose Tam {louder}" : $"choose Ro {(trial <= 9 ? "first" : "second")} unseen");
+        }
+
+        ChoiceFinding found = AnEarDay.Found(day).Choices[0];
+        Assert.Equal((6, 6, 6), (found.MeterSeen!.Right, found.MeterSeen.Made, found.Counts!.Made));
+        Assert.NotEqual(EarVerdict.HeardBlind, found.Verdict);
+        Assert.Contains("with the meter seen, counted apart: 862 chosen 6 of 6", ChoiceWords.Counts(found), StringComparison.Ordinal);
+        // 6 unseen choices can't find 75 % with a chance of 80 %, whatever the planned 12 could
+        Assert.Equal(6, found.Size.Trials);
+    }
+
+    [Fact]
+    public void A_set_chosen_with_the_meter_seen_alone_says_nothing()
+    {
+        ADay day = AnEarDay.AtTheStop().Typed("trials 862 417 n=6 x");
+        for (int trial = 1; trial <= 6; trial++)
+        {
+            day.Typed($"choose Ro {(day.Study.ChoiceSets[0].CodeAt(trial, 1).Digits == "862" ? "first" : "second")}");
+        }
+
+        ChoiceFinding found = AnEarDay.Found(day).Choices[0];
+        Assert.Equal((EarVerdict.NotTestedEnough, null), (found.Verdict, found.Counts));
+        Assert.StartsWith("NOT TESTED ENOUGH: 'x', 862 or 417, two-sided: nobody chose unseen", ChoiceWords.Sentence(found), StringComparison.Ordinal);
     }
 
     // References/cases/14-ratings: enumeration of all sign patterns, checked there against an independent R package

@@ -58,11 +58,19 @@ public sealed class NothingIsExportedTooEarlyTests
     public void What_was_chosen_stands_in_no_file_before_the_planned_end_of_its_set()
     {
         using ExportedDay exported = new(AnEarDay.Chosen("trials 862 417 n=6 seg=2 which is louder", 5, 5));
-        Assert.Equal(["journal.jsonl, because choices stay covered until their set is at its planned end"], exported.Outcome.LeftOut);
+        Assert.Equal(["journal.jsonl, because choices and the order of their trials stay covered until their set is at its planned end"], exported.Outcome.LeftOut);
         Assert.Empty(exported.Rows("choices"));
-        exported.Day.Typed("choose Tam 417");
+        exported.Day.Typed($"choose Ro {(exported.Day.Study.ChoiceSets[0].CodeAt(6, 1).Digits == "417" ? "first" : "second")} unseen");
         Assert.Equal(["862", "862", "862", "862", "862", "417"], exported.Export().Rows("choices").Select(row => row["chosen"]));
         Assert.All(exported.Rows("choices"), row => Assert.Equal(row["chosen"], row["presented"].Split(' ')[row["place"] == "1" ? 0 : 1]));
+    }
+
+    [Fact]
+    public void The_order_of_trials_stands_in_no_file_before_anybody_has_chosen()
+    {
+        using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("trials 862 417 n=6 seg=2 which is louder"));
+        Assert.All(exported.Names, name => Assert.DoesNotContain("\"BA\"", exported.Text(name), StringComparison.Ordinal));
+        Assert.Contains(exported.Outcome.LeftOut, why => why.StartsWith("journal.jsonl, because choices and the order", StringComparison.Ordinal));
     }
 
     [Fact]

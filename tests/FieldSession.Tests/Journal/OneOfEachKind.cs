@@ -111,6 +111,7 @@ internal static class OneOfEachKind
         new RatingGiven("Tam", "coarse roar", Score.FromPoints(6.25), "rear", Other),
         new RatingsClosed(),
         new ChoiceTrialsPlanned(new ChoiceTerms(ChoiceKind.Paired, Other, One, "which is louder", 1, Other, 0.9), ["AB", "BA", "BA", "AB", "AB"]),
+        new SlipTaken(1, "Ilse"),
         new ChoiceMade("Tam", 1, 2, 1),
         new EnergyLegDriven(FullLeg, SpoiltCause.Wind, "shower"),
         new LegSpoilt(1, SpoiltCause.Traffic, "queue"),

@@ -102,6 +102,20 @@ public sealed class RatingByKeysTests
     }
 
     [Fact]
+    public void The_order_of_trials_is_shown_to_who_runs_them_until_a_key_covers_it()
+    {
+        ADay day = AnEarDay.AtTheStop().Typed("trials 862 417 n=6 x");
+        using Tui tui = new(day, screen: "rate");
+        string order = $"  1  {day.Study.ChoiceSets[0].CodeAt(1, 1)} {day.Study.ChoiceSets[0].CodeAt(1, 2)}";
+        Assert.DoesNotContain(order, tui.Keys("parked<Enter>").Screen, StringComparison.Ordinal);
+        Assert.Contains(order, tui.Keys("slip Tam<Enter>").Screen, StringComparison.Ordinal);
+        Assert.Contains("Enter or Esc covers it", tui.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain(order, tui.Keys("<Enter>").Screen, StringComparison.Ordinal);
+        Assert.Contains("who rates?", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("Tam was shown the order", tui.Keys("choose Tam first<Enter>").Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Nothing_that_stands_on_the_drive_screen_tells_a_covered_number()
     {
         ADay day = AnEarDay.AtTheStop("roar").Typed("rate Ro roar 6.25");

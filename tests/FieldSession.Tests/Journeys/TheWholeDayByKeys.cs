@@ -9,7 +9,7 @@ public sealed class TheWholeDayByKeys
 {
     private const string Parked = "parked<Enter>";
 
-    private static readonly string[] BehindAColon = ["weather ", "calibration ", "trials ", "rate "];
+    private static readonly string[] BehindAColon = ["weather ", "calibration ", "trials ", "rate ", "slip "];
 
     [Fact]
     public void The_day_by_keys_ends_in_the_same_report_as_the_day_by_lines()

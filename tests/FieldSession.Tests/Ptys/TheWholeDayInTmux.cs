@@ -37,9 +37,8 @@ public sealed partial class TheWholeDayInTmux : IDisposable
         Assert.Equal(byLines.Book.Lines.Select(Told), JournalCheck.Of(StudyPath).LinesToFirstFailing.Select(Told));
     }
 
-    // Times, the nonce, the hashes that follow from them, and the order of trials and so the places of choices, which is drawn from a hash,
-    // are those of this very day.
-    private static string Told(Line line) => line.Kind is "trials" or "choice" ? line.Kind : $"{line.Kind} {Hash().Replace(Encoding.UTF8.GetString(line.Body), "#")}";
+    // Times, the nonce, and the hashes that follow from them are those of this very day.
+    private static string Told(Line line) => $"{line.Kind} {Hash().Replace(Encoding.UTF8.GetString(line.Body), "#")}";
 
     [GeneratedRegex("[0-9a-f]{32,}|[0-9]{4}-[0-9]{2}-[0-9]{2}T[^\"]*")]
     private static partial Regex Hash();

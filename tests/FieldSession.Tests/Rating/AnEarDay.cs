@@ -13,13 +13,14 @@ internal static class AnEarDay
 
     public static EarFindings Found(ADay day) => EarFindings.Of(day.Study, StudyTerms.Of(day.Study));
 
-    /// <summary>A set of so many trials of which so many choose 862, each person in turn.</summary>
+    /// <summary>A set of so many trials of which so many choose 862, all by Ro, who drove and saw neither meter nor comparison.</summary>
     public static ADay Chosen(string trials, int made, int of862)
     {
         ADay day = AtTheStop().Typed(trials);
         for (int trial = 1; trial <= made; trial++)
         {
-            day.Typed($"choose {(trial % 2 == 1 ? "Ro" : "Tam")} {(trial <= of862 ? "862" : "417")}");
+            bool stands862First = day.Study.ChoiceSets[^1].CodeAt(trial, 1).Digits == "862";
+            day.Typed($"choose Ro {(stands862First == trial <= of862 ? "first" : "second")} unseen");
         }
 
         return day;
@@ -33,7 +34,7 @@ internal static class AnEarDay
         {
             ChoiceSet set = day.Study.ChoiceSets[0];
             int odd = Enumerable.Range(1, 3).Single(place => set.IsOdd(trial, place));
-            day.Typed($"choose Tam {(trial <= right ? odd : (odd % 3) + 1)}");
+            day.Typed($"choose Ro {(trial <= right ? odd : (odd % 3) + 1)} unseen");
         }
 
         return day;

@@ -114,10 +114,12 @@ public sealed class RatingsAtAStopTests
     [Fact]
     public void The_journal_read_back_tells_the_same_ratings_choices_and_extras()
     {
-        ADay day = AnEarDay.AtTheStop().Typed("extra c=74.2 rec=take12", "rate Tam roar 6.25", "trials 417 862 n=6 seg=2 side=862 which is louder", "choose Ro 862");
+        ADay day = AnEarDay.AtTheStop().Typed("extra c=74.2 rec=take12", "rate Tam roar 6.25", "trials 417 862 n=6 seg=2 side=862 which is louder", "slip Ilse", "choose Ro first unseen");
         Study again = Logbook.Fold(day.Book.Lines);
         Assert.Equal(day.Study.Ratings, again.Ratings);
         Assert.Equal(day.Study.ChoiceSets[0].Choices, again.ChoiceSets[0].Choices);
+        Assert.Equal(ChoiceSight.Unseen, again.ChoiceSets[0].Choices[0].Sight);
+        Assert.Equal((true, "Ilse"), (again.ChoiceSets[0].IsSealed, Assert.Single(again.ChoiceSets[0].Runners)));
         Assert.Equal(day.Study.ChoiceSets[0].Terms, again.ChoiceSets[0].Terms);
         Assert.Equal(day.Study.LastRun!.Passages, again.LastRun!.Passages);
     }

@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.State;
+using FieldSession.Statistics;
 
 namespace FieldSession.Tests.Reporting;
 

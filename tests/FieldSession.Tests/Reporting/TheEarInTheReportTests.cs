@@ -23,7 +23,7 @@ public sealed class TheEarInTheReportTests
     public void The_demo_day_was_heard_blind()
     {
         string report = Report(ExportedDay.Demo());
-        Assert.Contains("Ear: HEARD BLIND: 'which is louder', Sallowheath lane, 862 or 417, two-sided: 862 chosen 9 of 10, two-sided p 0.021", report, StringComparison.Ordinal);
+        Assert.Contains("Ear: HEARD BLIND: 'which is louder', Sallowheath lane, 862 or 417, two-sided: 862 chosen 9 of 10 unseen, two-sided p 0.021", report, StringComparison.Ordinal);
         Assert.Contains("| roar | 862 | Tam, co-driver | 6 | 7 | -1.00 |", report, StringComparison.Ordinal);
         Assert.Single(report.Split("too few for a test").Skip(1));
         Assert.DoesNotContain("STIFFENED", report, StringComparison.Ordinal);

@@ -22,6 +22,7 @@ internal static class ChoicesTable
             Column.Count<(ChoiceSet Set, Choice Choice)>("place", "place chosen, from 1", c => c.Choice.Place).Always,
             Column.Text<(ChoiceSet Set, Choice Choice)>("chosen", "code at that place", c => c.Set.CodeAt(c.Choice.Trial, c.Choice.Place).Digits).Always,
             Column.YesNo<(ChoiceSet Set, Choice Choice)>("odd_found", "whether the odd one was found; empty: no triangle", OddFound),
+            Column.Text<(ChoiceSet Set, Choice Choice)>("sight", "what the person could know of the answer; only unseen choices carry the ear's word", c => Sight(c.Choice.Sight)).Always.OneOf("unseen", "meter seen", "order seen"),
             Column.Count<(ChoiceSet Set, Choice Choice)>("line", "journal line", c => c.Choice.Mark.Place).Always,
             Column.Time<(ChoiceSet Set, Choice Choice)>("at", "when it was stored", c => c.Choice.Mark.At).Always,
         ],
@@ -33,6 +34,13 @@ internal static class ChoicesTable
 
     private static string Presented((ChoiceSet Set, Choice Choice) one) =>
         string.Join(' ', Enumerable.Range(1, one.Set.Terms.Places).Select(place => one.Set.CodeAt(one.Choice.Trial, place).Digits));
+
+    private static string Sight(ChoiceSight sight) => sight switch
+    {
+        ChoiceSight.Unseen => "unseen",
+        ChoiceSight.MeterSeen => "meter seen",
+        _ => "order seen",
+    };
 
     private static bool? OddFound((ChoiceSet Set, Choice Choice) one) =>
         one.Set.Terms.Kind == ChoiceKind.Triangle ? one.Set.IsOdd(one.Choice.Trial, one.Choice.Place) : null;

@@ -35,6 +35,11 @@ internal static class RatePage
 
     private static IEnumerable<PageRow> Head(RateSight sight, int columns, int letterRows)
     {
+        if (sight.Slip is not null)
+        {
+            return [PageRow.Of("TRIALS", Ink.Quiet), .. Lines(RateScreenWords.HowToLeaveSlip, columns, Ink.Strong)];
+        }
+
         if (WhyNot(sight.Study) is { } why)
         {
             return [PageRow.Of("RATINGS", Ink.Quiet), .. Lines(why, columns, Ink.Strong)];
@@ -62,6 +67,7 @@ internal static class RatePage
 
     private static IEnumerable<PageRow> Below(RateSight sight, int columns) => sight switch
     {
+        { Slip: { } set } => Slip(sight.Study.ChoiceSets[set - 1], columns),
         _ when WhyNot(sight.Study) is not null => Trials(sight.Study, columns),
         { Next: { } attribute } => Scale(attribute, columns),
         _ => [.. Crew(sight.Study), PageRow.Blank, .. Trials(sight.Study, columns)],
@@ -91,6 +97,9 @@ internal static class RatePage
     private static IEnumerable<PageRow> Trials(Study study, int columns) => study.ChoiceSets
         .Where(set => !set.IsComplete)
         .SelectMany(set => Lines(RateScreenWords.ChoiceSetOpen(set, FieldSession.Rating.Presenting.InWords(set)), columns));
+
+    private static IEnumerable<PageRow> Slip(ChoiceSet set, int columns) =>
+        FieldSession.Rating.OrderSlip.Rows(set, set.NextTrial).SelectMany(row => row.Length <= columns ? [PageRow.Of(row)] : Lines(row, columns));
 
     private static IEnumerable<PageRow> Lines(string words, int columns, Ink ink = Ink.Plain) =>
         Wrapped.Lines(words, columns).Select(line => PageRow.Of(line, ink));

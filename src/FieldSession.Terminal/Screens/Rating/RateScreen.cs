@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
+using FieldSession.Rating;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;
@@ -50,15 +51,9 @@ internal sealed class RateScreen : TypingScreen
 
     private bool OnPressed(Key key)
     {
-        if (key == Key.Enter)
+        if (key == Key.Enter || key == Key.Esc)
         {
-            Take(_box.Text.Trim());
-            return true;
-        }
-
-        if (key == Key.Esc)
-        {
-            See(_box.Text.Length > 0 ? _sight with { Message = null } : Nobody(null));
+            Done(isEnter: key == Key.Enter);
             return true;
         }
 
@@ -69,6 +64,23 @@ internal sealed class RateScreen : TypingScreen
         }
 
         return asksHelp;
+    }
+
+    // whichever key it is, an order that is shown is covered by it
+    private void Done(bool isEnter)
+    {
+        if (_sight.Slip is not null)
+        {
+            See(Nobody(null));
+        }
+        else if (isEnter)
+        {
+            Take(_box.Text.Trim());
+        }
+        else
+        {
+            See(_box.Text.Length > 0 ? _sight with { Message = null } : Nobody(null));
+        }
     }
 
     private void Take(string typed)
@@ -135,8 +147,14 @@ internal sealed class RateScreen : TypingScreen
             return;
         }
 
+        int? slip = (EntryText.Parse(line, Desk.Logbook.Study).Entry as SlipTaken)?.Set;
         Outcome outcome = _pen.Write(line);
-        See(_sight with { Study = Desk.Logbook.Study, Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome) });
+        See(_sight with
+        {
+            Study = Desk.Logbook.Study,
+            Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome),
+            Slip = outcome.IsWritten ? slip : null,
+        });
     }
 
     // Whatever comes of it, a number does not stay in sight.

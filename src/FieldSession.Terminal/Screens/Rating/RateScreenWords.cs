@@ -7,6 +7,7 @@ namespace FieldSession.Terminal.Screens.Rating;
 internal static class RateScreenWords
 {
     public const string WhoRates = "one person alone at the keyboard: who rates? number or name, then Enter";
+    public const string HowToLeaveSlip = "the order, for whoever runs the trials alone: Enter or Esc covers it";
     public const string NothingDriven = "nothing has been driven";
     public const string DataFrozen = "the data are frozen";
 
@@ -16,7 +17,7 @@ internal static class RateScreenWords
 
     public static string RaterIsThrough(string rater) => $"{rater} is through: Enter gives the keyboard to the next";
 
-    public static string ChoiceSetOpen(ChoiceSet set, string trials) => $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME CODE', or first or second";
+    public static string ChoiceSetOpen(ChoiceSet set, string trials) => $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
 
     public static string RunStillOn(Run run) => $"run {run.Number} is on: ratings at a stop";
 

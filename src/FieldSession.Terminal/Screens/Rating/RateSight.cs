@@ -12,6 +12,9 @@ namespace FieldSession.Terminal.Screens.Rating;
 /// <param name="Message">Words about the last key or line; null: none.</param>
 internal sealed record RateSight(Study Study, CrewMember? Rater, ImmutableHashSet<string> Skipped, bool IsParked, string? Message)
 {
+    /// <summary>Number of the set whose order is shown to the one who runs it, alone; null: none.</summary>
+    public int? Slip { get; init; }
+
     /// <summary>The attribute that comes next for the rater; null: none is left, or nobody rates.</summary>
     public RatedAttribute? Next => Rater is { } rater && Study.LastRun is { } run
         ? RatedAttribute.Of(Study.Plan).FirstOrDefault(a => !Skipped.Contains(a.Name) && RatingCover.Of(Study, run.Number, rater.Name, a.Name) is null)

@@ -1,7 +1,4 @@
-using FieldSession.State;
-using FieldSession.Statistics;
-
-namespace FieldSession.Comparing;
+namespace FieldSession.Statistics;
 
 /// <summary>What a number of forced choices can show: known before the first of them.</summary>
 /// <param name="Trials">Trials planned.</param>
@@ -20,33 +17,34 @@ public sealed record ChoiceSize(
     /// <summary>Chance to find what is there from which on "not heard" may be said.</summary>
     public const double EnoughPower = 0.8;
 
+    /// <summary>Whether such a set may end in "not heard" at all.</summary>
+    public bool CanSayNotHeard => PowerAtDetect >= EnoughPower;
+
     /// <summary>What a number of trials can show.</summary>
-    /// <param name="kind">How the choice is put.</param>
-    /// <param name="isOneSided">Whether the code expected was named beforehand; a triangle has but one side.</param>
-    /// <param name="trials">How many, 1 or more.</param>
+    /// <param name="chance">Chance of a right answer by guessing, above 0 and below 1.</param>
+    /// <param name="isTwoSided">Whether no side was named beforehand.</param>
+    /// <param name="trials">How many, 0 or more.</param>
     /// <param name="detectShare">The share of right answers that is to be found, above chance and below 1.</param>
-    public static ChoiceSize Of(ChoiceKind kind, bool isOneSided, int trials, double detectShare)
+    public static ChoiceSize Of(double chance, bool isTwoSided, int trials, double detectShare)
     {
-        double chance = ChanceOf(kind);
-        bool isTwoSided = kind == ChoiceKind.Paired && !isOneSided;
         int? fewest = ForcedChoice.FewestRight(trials, chance, isTwoSided ? Alpha / 2 : Alpha);
         double Power(double share) => ForcedChoice.Power(fewest, trials, share);
         return new ChoiceSize(trials, chance, fewest, detectShare, Power(detectShare), Power(0.75), Power(0.90));
     }
 
     /// <summary>Fewest trials that find a share with a chance of 80 %, and do so with every larger number up to 200; null: none.</summary>
-    public static int? TrialsFor(ChoiceKind kind, bool isOneSided, double detectShare)
+    /// <param name="chance">Chance of a right answer by guessing, above 0 and below 1.</param>
+    /// <param name="isTwoSided">Whether no side was named beforehand.</param>
+    /// <param name="detectShare">The share of right answers that is to be found, above chance and below 1.</param>
+    public static int? TrialsFor(double chance, bool isTwoSided, double detectShare)
     {
         const int Most = 200;
         int trials = Most;
-        while (trials > 0 && Of(kind, isOneSided, trials, detectShare).PowerAtDetect >= EnoughPower)
+        while (trials > 0 && Of(chance, isTwoSided, trials, detectShare).CanSayNotHeard)
         {
             trials--;
         }
 
         return trials == Most ? null : trials + 1;
     }
-
-    /// <summary>Chance of a right answer by guessing.</summary>
-    public static double ChanceOf(ChoiceKind kind) => kind == ChoiceKind.Triangle ? 1 / 3.0 : 1 / 2.0;
 }

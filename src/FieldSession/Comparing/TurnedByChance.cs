@@ -1,0 +1,76 @@
+namespace FieldSession.Comparing;
+
+/// <summary>
+/// How often the word of a pair hangs on a change of some size by chance alone: days of the same runs, codes, order and number of segments, complete, with
+/// the difference and the scatter of today, and on each the same question (docs/method.md, "Sensitivity"). In a complete table a reading that is left
+/// out is replaced by what the others predict (F. Yates, Empire J. Exp. Agric. 1, 1933), so nothing has to be fitted again.
+/// </summary>
+internal sealed class TurnedByChance
+{
+    private const int Days = 200;
+    private const int Seed = 20;
+
+    private readonly PairLine _pair;
+    private readonly WordOfRuns _word;
+    private readonly int _segments;
+    private readonly DrivenRun[] _runs;
+    private readonly double _runSd;
+    private readonly double _readingSd;
+    private readonly Random _lot = new(Seed);
+
+    /// <summary>Days such as that of a pair, with the levels that its word needs among all that are asked at once.</summary>
+    public TurnedByChance(PairLine pair, DayTable table, WordLevels levels)
+    {
+        _pair = pair;
+        _runs = pair.Model.Runs;
+        _segments = pair.Model.AllColumns.Length;
+        _word = new WordOfRuns(pair, table, levels);
+        double reading = pair.Model.Scatter.ReadingVarianceUsed ?? 0;
+        _readingSd = Math.Sqrt(reading);
+        _runSd = Math.Sqrt(Math.Max(0, (pair.Model.Scatter.RunVarianceUsed ?? 0) - reading / _segments));
+    }
+
+    /// <summary>The share of the days on which a change of this size turns the word, 0..1.</summary>
+    /// <param name="size">The size.</param>
+    /// <param name="readings">How many readings at most, where it is readings.</param>
+    public double Share(ChangeSize size, int readings)
+    {
+        int turned = 0;
+        for (int day = 0; day < Days; day++)
+        {
+            SimulatedTable made = Day();
+            turned += Turns(made, _word.Of(made), size, readings) ? 1 : 0;
+        }
+
+        return turned / (double)Days;
+    }
+
+    private SimulatedTable Day()
+    {
+        double[][] levels = [.. _runs.Select(run =>
+        {
+            double of = (run.Code == _pair.Model.Counted.Codes[_pair.First] ? _pair.Overall.DifferenceDb : 0) + _runSd * Normal();
+            return Enumerable.Range(0, _segments).Select(_ => of + _readingSd * Normal()).ToArray();
+        })];
+        return new SimulatedTable(levels, [.. _runs.Select(run => run.Code)]);
+    }
+
+    private bool Turns(SimulatedTable day, WordCode word, ChangeSize size, int readings) => size switch
+    {
+        ChangeSize.Run => Enumerable.Range(0, _runs.Length).Any(run => _word.Without(day, run) is { } other && other != word),
+        ChangeSize.Segment => _segments > 1 && Enumerable.Range(0, _segments).Any(segment => _word.Of(day.WithoutSegment(segment)) != word),
+        _ => ByReadings([day], word, readings),
+    };
+
+    // as on the real day: one reading after the other, along the two ways in which the word can turn
+    private bool ByReadings(SimulatedTable[] days, WordCode word, int readings)
+    {
+        SimulatedTable[] tried = [.. days.SelectMany(day => day.WithoutEachReading())];
+        return tried.Length > 0
+            && (Array.Exists(tried, each => _word.Of(each) != word)
+                || (readings > 1 && ByReadings([tried.MaxBy(_word.Clearness)!, tried.MinBy(_word.Clearness)!], word, readings - 1)));
+    }
+
+    // G. E. P. Box, M. E. Muller, Annals of Mathematical Statistics 29, 1958
+    private double Normal() => Math.Sqrt(-2 * Math.Log(1 - _lot.NextDouble())) * Math.Cos(2 * Math.PI * _lot.NextDouble());
+}
