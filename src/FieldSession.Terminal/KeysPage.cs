@@ -16,7 +16,7 @@ internal static class KeysPage
     {
         PageRow row = PageRow.Of(" ", Ink.Bar);
         foreach (IGrouping<string, KeyRow> label in table.On(screen)
-            .Where(key => key.Label.Length > 0 && key.Label != screen && key.ObjectionIn(study) is null)
+            .Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)
             .GroupBy(key => key.Label))
         {
             PageRow longer = row.And($"{(row.Width > 1 ? "  " : "")}{Together(label)} {label.Key}", Ink.Bar);
@@ -38,6 +38,7 @@ internal static class KeysPage
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
         PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
+        .. screen is KeyTable.Drive or KeyTable.Stop ? WordsPage.Help(study, columns) : [],
     ];
 
     /// <summary>docs/keys.md.</summary>

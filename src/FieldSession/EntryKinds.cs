@@ -32,6 +32,7 @@ public static class EntryKinds
         EntryKind.Of("segment", EntryShapes.Default.SegmentChosen),
         EntryKind.Of("end", EntryShapes.Default.RunEnded),
         EntryKind.Of("undo", EntryShapes.Default.ActUndone),
+        EntryKind.Of("letters", EntryShapes.Default.LettersTakenBack),
         EntryKind.Of("note", EntryShapes.Default.NoteMade),
         EntryKind.Of("speaker", EntryShapes.Default.NoteAttributed),
         EntryKind.Of("confirmed", EntryShapes.Default.ReadingConfirmed),

@@ -34,6 +34,7 @@ namespace FieldSession;
 [JsonSerializable(typeof(SegmentChosen))]
 [JsonSerializable(typeof(RunEnded))]
 [JsonSerializable(typeof(ActUndone))]
+[JsonSerializable(typeof(LettersTakenBack))]
 [JsonSerializable(typeof(NoteMade))]
 [JsonSerializable(typeof(NoteAttributed))]
 [JsonSerializable(typeof(ReadingConfirmed))]

@@ -9,6 +9,9 @@ namespace FieldSession.Driving;
 public sealed record NoteMade(string Words, string? Who = null) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => Gate.ForWriting(study);
 
     /// <inheritdoc/>

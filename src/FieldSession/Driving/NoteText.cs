@@ -22,7 +22,15 @@ public static class NoteText
             return Parsed.No(DrivingWords.NoteIsEmpty, DrivingWords.NoteOrPhraseForm);
         }
 
-        return words.Length == 1 && char.IsAsciiDigit(words[0]) ? Phrase(words[0] - '0', plan) : Parsed.As(new NoteMade(words));
+        if (words.Length == 1 && char.IsAsciiDigit(words[0]))
+        {
+            return Phrase(words[0] - '0', plan);
+        }
+
+        // a reading behind a ';' by mistake must not become a note
+        return words.Any(char.IsAsciiDigit) && !words.Any(char.IsLetter)
+            ? Parsed.No(DrivingWords.FiguresAreNoNote, DrivingWords.ReadingWithoutSign)
+            : Parsed.As(new NoteMade(words));
     }
 
     private static Parsed Phrase(int number, Plan? plan)

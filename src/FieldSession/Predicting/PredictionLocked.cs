@@ -24,6 +24,9 @@ public sealed record PredictionLocked(
     int? SurePercent = null) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

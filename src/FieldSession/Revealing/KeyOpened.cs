@@ -31,6 +31,9 @@ public sealed record KeyOpened(
             Marks.Where(m => m.Code == k.Code).All(m => Study.SamePerson(m.Spec, k.Spec)));
 
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         KeyGate.ObjectionIn(study) ?? KeyGate.ObjectionToMissing(study, Key.Select(line => line.Code));
 

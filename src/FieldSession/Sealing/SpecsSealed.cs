@@ -14,6 +14,9 @@ namespace FieldSession.Sealing;
 public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitment) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => ObjectionNow(study) ?? ObjectionToCodes(study);
 
     /// <summary>What stands against sealing a fitting now, whatever its codes are; null: nothing.</summary>

@@ -99,6 +99,7 @@ internal static class OneOfEachKind
         new ActUndone(10),
         new NoteMade("hollow ring", "Tam"),
         new NoteAttributed(12, "Ro"),
+        new LettersTakenBack(7),
         new ReadingConfirmed(1, 2),
         new ReadingCorrected(1, 1, LevelRange.FromDb(58, 60)),
         new RunShifted(1, 2, -1),

@@ -105,6 +105,7 @@ internal sealed class StopPage
             reading.Doubt is not { } doubt ? null : reading.Confirmed ? DrivingScreenWords.ConfirmedAsTyped : $"? {doubt}",
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
             reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
+            reading.FlagTakenBack is { } cause ? DrivingScreenWords.FlagWasTakenBack(cause) : null,
             reading.Spoilt is { } spoilt ? $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}" : null,
         ];
         return words.OfType<string>();
