@@ -75,6 +75,7 @@ public static class ComparisonJson
         }
 
         json.WriteEndObject();
+        json.WriteNumber("replaced", counts.Replaced);
     }
 
     private static void Pair(Utf8JsonWriter json, CodeComparison pair)
@@ -99,6 +100,7 @@ public static class ComparisonJson
         json.WriteNumber("readings", code.Readings);
         json.WriteNumber("spoilt", code.Spoilt);
         json.Figure("mean_width_db", code.MeanWidthDb);
+        json.WriteNumber("replaced", code.Replaced);
     }
 
     private static void AnyPair(Utf8JsonWriter json, PairEstimate pair)

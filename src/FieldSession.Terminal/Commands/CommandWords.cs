@@ -23,6 +23,9 @@ internal static class CommandWords
     public const string NoStudyYet = "there is no study yet: 'start' makes it from the plan";
     public const string EndOfStudy = "the end of the study";
     public const string NoSuchFolder = "there is no such folder";
+    public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
+
+    public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 

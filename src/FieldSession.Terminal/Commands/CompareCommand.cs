@@ -134,7 +134,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             ImpactMarginDb = asked.ImpactMarginDb ?? source.Terms.ImpactMarginDb,
             Archive = archive.Count > 0 ? archive : source.Terms.Archive,
         };
-        if (!IsDriven(words.Reference, source.Day, error))
+        if (!IsDriven(words.Reference, source, error))
         {
             return ExitCode.Wrong;
         }
@@ -152,13 +152,19 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return;
         }
 
-        IEnumerable<string> energyDays = energy is null ? [] : EnergyWords.Of(energy, source.Units).Prepend("");
         string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
-        foreach (string line in source.Remarks.Concat(unasked).Concat(ComparisonWords.Of(comparison, source.Day)).Concat(energyDays))
+        foreach (string line in source.Remarks.Concat(unasked).Concat(Text(comparison, energy, source)))
         {
             output.WriteLine(line);
         }
     }
+
+    // where only energy legs are driven there is nothing to say of levels
+    private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) => energy is null
+        ? ComparisonWords.Of(comparison, source.Day)
+        : source.Day.Levels.Count == 0
+            ? EnergyWords.Of(energy, source.Units)
+            : [.. ComparisonWords.Of(comparison, source.Day), "", .. EnergyWords.Of(energy, source.Units)];
 
     private DayOfStudy? Read(string path, TextWriter error)
     {
@@ -200,15 +206,22 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         return false;
     }
 
-    private static bool IsDriven(string? reference, MeasuredDay day, TextWriter error)
+    private static bool IsDriven(string? reference, DayOfStudy source, TextWriter error)
     {
-        if (reference is null || day.Levels.Any(level => level.Code == reference))
+        if (reference is null || source.Day.Levels.Any(level => level.Code == reference))
         {
             return true;
         }
 
-        IEnumerable<string> codes = day.Levels.OrderBy(level => level.Run).Select(level => level.Code).Distinct();
-        error.WriteLine($"--reference {FileProblem.Shown(reference)}: no run on this code; the codes are {string.Join(", ", codes)}");
+        // a code of the energy days alone is a reference for them
+        string[] ofLegs = [.. source.Energy?.Invoke(null)?.Codes.Select(code => code.Code) ?? []];
+        if (ofLegs.Contains(reference))
+        {
+            return true;
+        }
+
+        string[] codes = [.. source.Day.Levels.OrderBy(level => level.Run).Select(level => level.Code).Concat(ofLegs).Distinct()];
+        error.WriteLine($"--reference {FileProblem.Shown(reference)}: {(codes.Length == 0 ? CommandWords.NothingIsDrivenYet : CommandWords.NoRunOnThisCode(codes))}");
         return false;
     }
 }

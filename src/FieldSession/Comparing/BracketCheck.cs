@@ -30,7 +30,8 @@ public sealed record BracketCheck(
         if (Math.Abs(RepeatDb ?? 0) > limits.Of(FurtherLimits.RepeatWarn))
         {
             string isVoid = IsVoid(limits) ? ComparingWords.VoidDriveAgain(limits, Bracket.Number) : ComparingWords.LookForWhatChanged;
-            yield return ComparingWords.ControlRepeatsApart(name, RepeatDb, isVoid);
+            (double warn, double tooMuch) = (limits.Of(FurtherLimits.RepeatWarn), limits.Of(FurtherLimits.RepeatVoid));
+            yield return ComparingWords.ControlRepeatsApart(name, RepeatDb, [warn, -warn, tooMuch, -tooMuch], isVoid);
         }
 
         if (AirSpreadCelsius > limits.Of(FurtherLimits.AirSpread))

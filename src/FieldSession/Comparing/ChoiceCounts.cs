@@ -8,14 +8,18 @@ namespace FieldSession.Comparing;
 /// <param name="Right">Two-sided: choices of the code chosen more often; one-sided: of the code expected; triangle: the odd one found.</param>
 /// <param name="RightCode">The code that <paramref name="Right"/> counts; null: a triangle.</param>
 /// <param name="P">Exact p against guessing, by the side that was fixed.</param>
-/// <param name="LowShare">Lower end of the exact 95 % interval of the share of <paramref name="Right"/>.</param>
-/// <param name="HighShare">Upper end of it.</param>
+/// <param name="LowShare">Lower end of the exact 95 % interval of the share of <paramref name="Right"/>; one-sided: the lower 95 % limit, as the test asks.</param>
+/// <param name="HighShare">Upper end of it; one-sided: 1.</param>
 /// <param name="FirstPlace">How often the first place was chosen, whatever stood there: far from even is a habit, not a difference.</param>
 /// <param name="Persons">Each person's own count.</param>
 public sealed record ChoiceCounts(
     int Made, int Right, SpecCode? RightCode, double P, double LowShare, double HighShare, int FirstPlace, IReadOnlyList<PersonCount> Persons)
 {
     private const double Level = 0.95;
+    private const double OneSidedLevel = 0.90;
+
+    /// <summary>Whether the test asks in one direction: a code was expected, or the odd one was to be found.</summary>
+    public bool IsOneSided { get; private init; }
 
     /// <summary>The counts of a set with one choice or more.</summary>
     public static ChoiceCounts Of(ChoiceSet set)
@@ -29,16 +33,20 @@ public sealed record ChoiceCounts(
             ? set.CodeAt(choice.Trial, choice.Place) == code
             : set.IsOdd(choice.Trial, choice.Place);
         int right = set.Choices.Count(IsRight);
-        (double low, double high) = ExactBinomial.Interval(right, set.Choices.Count, Level);
+        bool isOneSided = terms is not { Kind: ChoiceKind.Paired, Expected: null };
+        (double low, double high) = ExactBinomial.Interval(right, set.Choices.Count, isOneSided ? OneSidedLevel : Level);
         return new ChoiceCounts(
             set.Choices.Count,
             right,
             counted,
             POf(terms, right, set.Choices.Count),
             low,
-            high,
+            isOneSided ? 1 : high,
             set.Choices.Count(choice => choice.Place == 1),
-            [.. set.Choices.GroupBy(choice => choice.Person).Select(own => new PersonCount(own.Key, own.Count(IsRight), own.Count()))]);
+            [.. set.Choices.GroupBy(choice => choice.Person).Select(own => new PersonCount(own.Key, own.Count(IsRight), own.Count()))])
+        {
+            IsOneSided = isOneSided,
+        };
     }
 
     private static double POf(ChoiceTerms terms, int right, int made)

@@ -1,3 +1,4 @@
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Comparing;
@@ -15,6 +16,8 @@ internal static class ComparingWords
 
     public static string RunsNotCounted(string runs) => $"not counted, because too few of their segments have a valid level: run {runs}";
 
+    public static string RunsReplaced(string runs) => $"replaced, because their bracket was driven again: run {runs}";
+
     public static string SegmentsNotCompared(string segments) => $"not compared, because not every code has a valid level there: {segments}";
 
     // Spoilt readings and what the result hangs on
@@ -26,7 +29,7 @@ internal static class ComparingWords
 
     public static string DisplayWanderedUnevenly(CodeReadings[] byWidth) => $"the display wandered over {byWidth[^1].MeanWidthDb:0.0} dB on {byWidth[^1].Code} and {byWidth[0].MeanWidthDb:0.0} dB on {byWidth[0].Code}: a finding of its own, and the middles of such ranges compare unlike things";
 
-    public static string DifferenceHangsOnReadingsLeftOut(string quieter) => $"the difference hangs on readings left out of {quieter}, the quieter code: with them it is not shown; traffic only raises levels, so look at those flags first";
+    public static string DifferenceHangsOnReadingsLeftOut(string quieter) => $"the difference hangs on readings left out of {quieter}, the quieter code: with those alone put back, and none of the other code's, it is not shown; traffic only raises levels, so look at those flags first";
 
     public static string SpoiltReadingsAreUneven(string percentByCode) => $"spoilt readings are uneven: {percentByCode}; if the result hangs on them, it hangs on the flags";
 
@@ -37,7 +40,7 @@ internal static class ComparingWords
 
     public static string VoidDriveAgain(Limits limits, int bracket) => $"more than {limits.Of(FurtherLimits.RepeatVoid):0.0#} dB: void, drive it again with 'rerun bracket {bracket} WHY'";
 
-    public static string ControlRepeatsApart(string bracket, double? repeatDb, string consequence) => $"{bracket}: the control repeats {repeatDb:+0.0;-0.0} dB apart, {consequence}";
+    public static string ControlRepeatsApart(string bracket, double? repeatDb, double[] limits, string consequence) => $"{bracket}: the control repeats {EnoughDigits.WithSign(repeatDb ?? 0, EnoughDigits.For(1, [repeatDb ?? 0], limits))} dB apart, {consequence}";
 
     public static string AirChangedInBracket(string bracket, double? airSpreadCelsius, double? levelShiftDb) => $"{bracket}: the air changed by {airSpreadCelsius:0.#} degC, outdoors about {levelShiftDb:0.0} dB";
 

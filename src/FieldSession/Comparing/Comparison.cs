@@ -64,7 +64,14 @@ public sealed record Comparison
 /// <param name="Spoilt">Of these, flagged ones.</param>
 /// <param name="Missed">Planned readings that were not taken.</param>
 /// <param name="ByCause">Flagged readings by cause, in the order of the causes' names; without a cause: "not said".</param>
-public sealed record ReadingCounts(int Total, int Spoilt, int Missed, IReadOnlyDictionary<string, int> ByCause);
+public sealed record ReadingCounts(int Total, int Spoilt, int Missed, IReadOnlyDictionary<string, int> ByCause)
+{
+    /// <summary>Readings of runs that were driven again; not among the spoilt ones.</summary>
+    public int Replaced { get; init; }
+
+    /// <summary>Readings that do not count, for either reason.</summary>
+    public int LeftOut => Spoilt + Replaced;
+}
 
 /// <summary>What was read on one code.</summary>
 /// <param name="Code">The code.</param>
@@ -72,9 +79,13 @@ public sealed record ReadingCounts(int Total, int Spoilt, int Missed, IReadOnlyD
 /// <param name="Readings">Its readings, spoilt ones included.</param>
 /// <param name="Spoilt">Its spoilt readings.</param>
 /// <param name="MeanWidthDb">Mean width of its valid ranges on steady segments, dB: how much the display wandered; null without one.</param>
-public sealed record CodeReadings(string Code, int Runs, int Readings, int Spoilt, double? MeanWidthDb);
+public sealed record CodeReadings(string Code, int Runs, int Readings, int Spoilt, double? MeanWidthDb)
+{
+    /// <summary>Its readings in runs that were driven again; not among the spoilt ones.</summary>
+    public int Replaced { get; init; }
+}
 
-/// <summary>A reading that is louder than its run and segment let expect. Named without any code's value.</summary>
+/// <summary>A reading that is louder than the rest of its run and segment suggests. Named without any code's value.</summary>
 /// <param name="Run">The run.</param>
 /// <param name="Segment">The segment.</param>
 /// <param name="Class">The segment's class.</param>

@@ -23,8 +23,8 @@ internal static class DayComparing
                 .Where(code => code != reference)
                 .Select(code => Compare(table, valid, all, code, reference, terms))],
             Pairs = [.. valid.Each.SelectMany(view => CodePairs.Of(view, table, terms))],
-            Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table)
-                .Concat(SuspiciousReadings.Listed(valid.Impact, table))
+            Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table, day)
+                .Concat(SuspiciousReadings.Listed(valid.Impact, table, day))
                 .OrderBy(reading => reading.PBonferroni)],
             Remarks = [.. reference < 0 ? [ComparingWords.NoRunOnReferenceYet(terms)] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
         };

@@ -9,7 +9,7 @@ internal static class DayCounts
     /// <summary>The counts of the day.</summary>
     public static ReadingCounts Of(MeasuredDay day)
     {
-        MeasuredLevel[] spoilt = [.. day.Levels.Where(level => level.Spoilt)];
+        MeasuredLevel[] spoilt = [.. day.Levels.Where(level => level is { Spoilt: true, IsReplaced: false })];
         SortedDictionary<string, int> byCause = new(StringComparer.Ordinal);
         foreach (MeasuredLevel level in spoilt)
         {
@@ -17,7 +17,7 @@ internal static class DayCounts
             byCause[cause] = byCause.GetValueOrDefault(cause) + 1;
         }
 
-        return new ReadingCounts(day.Levels.Count, spoilt.Length, day.Missed, byCause);
+        return new ReadingCounts(day.Levels.Count, spoilt.Length, day.Missed, byCause) { Replaced = day.Levels.Count(level => level.IsReplaced) };
     }
 
     /// <summary>The counts by code, in the order of first driving.</summary>
@@ -28,8 +28,11 @@ internal static class DayCounts
             code,
             table.Runs.Count(run => run.Code == place),
             levels[code].Count(),
-            levels[code].Count(level => level.Spoilt),
-            MeanWidthDb(levels[code])))];
+            levels[code].Count(level => level is { Spoilt: true, IsReplaced: false }),
+            MeanWidthDb(levels[code]))
+        {
+            Replaced = levels[code].Count(level => level.IsReplaced),
+        })];
     }
 
     /// <summary>What the counts say: unequal leaving out, unequal wandering of the display.</summary>

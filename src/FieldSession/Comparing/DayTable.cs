@@ -16,6 +16,8 @@ internal sealed record DrivenRun(int Number, int Code, double Hours, string? Car
 /// </summary>
 internal sealed class DayTable
 {
+    private readonly HashSet<int> _replaced;
+
     private DayTable(MeasuredDay day)
     {
         MeasuredLevel[] firstOfRun = FirstOfRun(day.Levels);
@@ -31,6 +33,7 @@ internal sealed class DayTable
         Segments = SegmentsIn(day);
         Valid = new double[Runs.Length * Segments.Length];
         All = new double[Valid.Length];
+        _replaced = [.. day.Levels.Where(level => level.IsReplaced).Select(level => level.Run)];
         MeanDb = day.Levels.Count == 0 ? 0 : day.Levels.Average(level => level.LevelDb);
         Fill(day.Levels);
     }
@@ -55,6 +58,9 @@ internal sealed class DayTable
 
     /// <summary>Levels from all readings, row by row.</summary>
     public double[] All { get; }
+
+    /// <summary>Whether another run replaced the run with this number.</summary>
+    public bool IsReplaced(int run) => _replaced.Contains(run);
 
     /// <summary>Lays the table.</summary>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is no number.</exception>

@@ -36,14 +36,14 @@ public sealed record EarFindings(
         string[] attributes = [.. RatedAttribute.Of(study.Plan).Select(a => a.Name).Where(name => scores.Any(s => s.Attribute == name))];
         double anchor = Score.Anchor.Points;
         return new EarFindings(
-            [
+            RatingFinding.Together([
                 .. from attribute in attributes
                    from code in codes
                    where code != reference
                    let finding = RatingFinding.Of(attribute, code, reference, scores, anchored, anchor)
                    where finding is not null
                    select finding,
-            ],
+            ]),
             [.. AgreementFinding.Of([.. scores.Where(s => s.Code != anchored)])],
             [.. attributes.Select(attribute => ConcordanceFinding.Of(attribute, codes, scores, anchored, anchor)).OfType<ConcordanceFinding>()],
             [.. study.ChoiceSets.Select(set => ChoiceFinding.Of(study, set))],

@@ -25,7 +25,7 @@ public sealed record EnergyEstimate(double LogRatio, double Percent)
     /// <summary>Upper end of the 95 % interval, percent.</summary>
     public double? Hi95Percent { get; init; }
 
-    /// <summary>Two-sided p of "no difference".</summary>
+    /// <summary>Two-sided p: how often such days part at least this far where the codes take the same.</summary>
     public double? P { get; init; }
 
     /// <summary>Lower end of the 90 % interval, percent: the one to hold against the margin.</summary>
@@ -36,6 +36,9 @@ public sealed record EnergyEstimate(double LogRatio, double Percent)
 
     /// <summary>p of the two one-sided tests against ln(1 - margin) and ln(1 + margin); small means "within the margin".</summary>
     public double? PTost { get; init; }
+
+    /// <summary>The margin that <see cref="PTost"/> asks about, percent; null with it.</summary>
+    public double? MarginPercent { get; init; }
 
     /// <summary>Scatter of a stretch, percent: 100 sqrt(exp(s^2) - 1), the coefficient of variation of a log-normal value.</summary>
     public double? StretchScatterPercent { get; init; }
@@ -84,6 +87,7 @@ public sealed record EnergyEstimate(double LogRatio, double Percent)
             Hi90Percent = PercentOf(LogRatio + half90),
             P = StudentT.TwoSidedP(LogRatio / standardError, Df),
             PTost = PTostOf(LogRatio, standardError, Df, marginPercent),
+            MarginPercent = marginPercent,
             Mdd80Percent = NoncentralT.NoncentralityForPower(Power, Df, Alpha) * standardError is { } mdd ? PercentOf(mdd) : null,
         };
     }

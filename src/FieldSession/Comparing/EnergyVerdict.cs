@@ -26,7 +26,7 @@ internal static class EnergyVerdict
     {
         bool different = estimate.P < Alpha;
         bool equivalent = estimate.PTost < Alpha;
-        string margin = FormattableString.Invariant($"{marginPercent:0.##} %");
+        string margin = FormattableString.Invariant($"{marginPercent:0.####} %");
         return (different, equivalent) switch
         {
             (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),

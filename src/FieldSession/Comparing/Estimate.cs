@@ -6,7 +6,7 @@ namespace FieldSession.Comparing;
 /// <param name="Df">Degrees of freedom (Satterthwaite), need not be whole.</param>
 /// <param name="Lo95Db">Lower end of the 95 % interval, dB.</param>
 /// <param name="Hi95Db">Upper end of the 95 % interval, dB.</param>
-/// <param name="P">Two-sided p of "no difference".</param>
+/// <param name="P">Two-sided p: how often a difference at least this large comes by chance where there is none.</param>
 /// <param name="Lo90Db">Lower end of the 90 % interval, dB: the one to hold against the margin.</param>
 /// <param name="Hi90Db">Upper end of the 90 % interval, dB.</param>
 /// <param name="PTost">p of the two one-sided tests: small means "within the margin".</param>
@@ -19,7 +19,11 @@ public sealed record Estimate(
     double? P = null,
     double? Lo90Db = null,
     double? Hi90Db = null,
-    double? PTost = null);
+    double? PTost = null)
+{
+    /// <summary>The margin that <see cref="PTost"/> asks about, dB; null with it.</summary>
+    public double? MarginDb { get; init; }
+}
 
 /// <summary>The difference on one segment.</summary>
 /// <param name="Segment">Its name.</param>

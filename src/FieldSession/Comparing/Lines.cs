@@ -54,7 +54,10 @@ internal static class Lines
             StudentT.TwoSidedP(differenceDb / standardErrorDb, df),
             differenceDb - t90,
             differenceDb + t90,
-            Tost.P(differenceDb, standardErrorDb, df, marginDb));
+            Tost.P(differenceDb, standardErrorDb, df, marginDb))
+        {
+            MarginDb = marginDb,
+        };
     }
 
     private static double Df(double runPart, double readingPart, Scatter scatter) => scatter.NuE > 0

@@ -32,6 +32,9 @@ public sealed record MeasuredLevel(
     /// <summary>The level that enters the comparison, dB: the middle of the range.</summary>
     public double LevelDb => (LowDb + HighDb) / 2;
 
+    /// <summary>Whether it belongs to a run that another one replaced; it is left out, and nothing spoilt it.</summary>
+    public bool IsReplaced => Spoilt && Cause == StudyReadings.DrivenAgain;
+
     /// <summary>How far the display wandered, dB; 0 for one value.</summary>
     public double WidthDb => HighDb - LowDb;
 }

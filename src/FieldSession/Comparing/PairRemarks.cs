@@ -9,9 +9,17 @@ internal static class PairRemarks
     public static IReadOnlyList<string> Of(ClassView view, PairLine? pair, DayTable table)
     {
         List<string> remarks = pair is null ? [WhyNoPair(view)] : [.. OfModel(pair), .. OfOrder(pair, table)];
-        if (view.Counted.RunsOut.Length > 0)
+        (int[] replaced, int[] thin) = (
+            [.. view.Counted.RunsOut.Where(table.IsReplaced)],
+            [.. view.Counted.RunsOut.Where(run => !table.IsReplaced(run))]);
+        if (replaced.Length > 0)
         {
-            remarks.Add(ComparingWords.RunsNotCounted(string.Join(", ", view.Counted.RunsOut)));
+            remarks.Add(ComparingWords.RunsReplaced(string.Join(", ", replaced)));
+        }
+
+        if (thin.Length > 0)
+        {
+            remarks.Add(ComparingWords.RunsNotCounted(string.Join(", ", thin)));
         }
 
         if (view.Counted.SegmentsOut.Length > 0)

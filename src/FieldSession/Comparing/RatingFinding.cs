@@ -28,11 +28,20 @@ public sealed record RatingFinding(
     private const int Draws = 100_000;
     private const int Seed = 20;
 
-    /// <summary>Whether so many differences can come to 5 % at all.</summary>
-    public bool CanDecide => SmallestP <= Alpha;
+    /// <summary>p after Holm over all that was rated and can be tested; null: too few for a test.</summary>
+    public double? PHolm { get; init; }
+
+    /// <summary>The smallest <see cref="PHolm"/> that so many differences can give; null: too few for a test.</summary>
+    public double? SmallestPHolm { get; init; }
+
+    /// <summary>The fixed score that the reference stands at where nobody rated it; null: its own ratings are taken.</summary>
+    public double? AgainstPoints { get; init; }
+
+    /// <summary>Whether so many differences can come to 5 % at all, with everything else that was rated.</summary>
+    public bool CanDecide => SmallestPHolm <= Alpha;
 
     /// <summary>What can honestly be said.</summary>
-    public string Word => (CanDecide, P <= Alpha, MeanPoints < 0) switch
+    public string Word => (CanDecide, PHolm <= Alpha, MeanPoints < 0) switch
     {
         (false, _, _) => ComparingWords.TooFewForTest,
         (_, false, _) => ComparingWords.NoDifferenceShown,
@@ -51,14 +60,7 @@ public sealed record RatingFinding(
         string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
     {
         ArgumentNullException.ThrowIfNull(scores);
-        RaterDifference[] differences =
-        [
-            .. from rater in scores.Where(s => s.Attribute == attribute).GroupBy(s => (s.Person, s.Seat, s.Day))
-               let first = Mean(rater, code, anchored, anchorPoints)
-               let second = Mean(rater, reference, anchored, anchorPoints)
-               where first is not null && second is not null && rater.Any(s => s.Code == code || s.Code == reference)
-               select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value),
-        ];
+        RaterDifference[] differences = [.. ByRater(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints)];
         if (differences.Length == 0)
         {
             return null;
@@ -69,7 +71,36 @@ public sealed record RatingFinding(
         SignFlip.Result flips = points.Length <= SignFlip.MostEnumerated
             ? SignFlip.Exact(points)
             : SignFlip.Drawn(points, () => lot.Next(2) == 0, Draws);
-        return new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points));
+        bool isFixed = reference == anchored && !scores.Any(score => score.Attribute == attribute && score.Code == reference);
+        RatingFinding finding = new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points))
+        {
+            AgainstPoints = isFixed ? anchorPoints : null,
+        };
+        return Together([finding])[0];
+    }
+
+    private static IEnumerable<RaterDifference> ByRater(
+        IEnumerable<RatedScore> scores, (string Code, string Reference) pair, string? anchored, double anchorPoints) =>
+        from rater in scores.GroupBy(s => (s.Person, s.Seat, s.Day))
+        let first = Mean(rater, pair.Code, anchored, anchorPoints)
+        let second = Mean(rater, pair.Reference, anchored, anchorPoints)
+        where first is not null && second is not null && rater.Any(s => s.Code == pair.Code || s.Code == pair.Reference)
+        select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value);
+
+    /// <summary>
+    /// The findings with Holm over all of them that so few numbers allow a test of at all. Which these are follows from how many differences are not 0,
+    /// never from their signs, so the choice cannot make a result.
+    /// </summary>
+    /// <param name="findings">One for every attribute and code.</param>
+    public static IReadOnlyList<RatingFinding> Together(IReadOnlyList<RatingFinding> findings)
+    {
+        ArgumentNullException.ThrowIfNull(findings);
+        RatingFinding[] tested = [.. findings.Where(finding => finding.SmallestP <= Alpha)];
+        double[] adjusted = Holm.Adjust([.. tested.Select(finding => finding.P)]);
+        double[] smallest = Holm.Adjust([.. tested.Select(finding => finding.SmallestP)]);
+        return [.. findings.Select(finding => Array.IndexOf(tested, finding) is >= 0 and var place
+            ? finding with { PHolm = adjusted[place], SmallestPHolm = smallest[place] }
+            : finding)];
     }
 
     private static double? Mean(IEnumerable<RatedScore> scores, string code, string? anchored, double anchorPoints)

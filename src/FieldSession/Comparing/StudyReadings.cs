@@ -61,11 +61,11 @@ public static class StudyReadings
         Session session = study.Sessions[run.Session - 1];
         bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
         bool isSettled = IsLeftOut(study, ConflictKind.SameRun, run.Started);
-        string? runCause = isDrivenAgain ? DrivenAgain : isVoid ? VoidSession : isSettled ? ConflictSettled : null;
+        string? runCause = isVoid ? VoidSession : isSettled ? ConflictSettled : null;
         foreach (Reading reading in InRouteOrder(run))
         {
             Segment segment = plan.Route[reading.Segment - 1];
-            string? cause = reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
+            string? cause = isDrivenAgain ? DrivenAgain : reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
             yield return new MeasuredLevel(
                 run.Number,
                 run.Code.Digits,

@@ -44,7 +44,7 @@ internal static class VerdictWords
 
     private static string Words(PairLine pair, Conclusion conclusion)
     {
-        string margin = $"{pair.MarginDb:0.##} dB";
+        string margin = $"{pair.MarginDb:0.####} dB";
         return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
             (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),

@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Reporting;
 
@@ -7,25 +8,26 @@ public static class CombinedSentence
 {
     /// <summary>The sentence.</summary>
     /// <param name="meter">The meter's word.</param>
-    /// <param name="ear">The ear's word.</param>
+    /// <param name="choice">The set of forced choices that the ear's word rests on; null: none was planned for the pair.</param>
     /// <param name="main">The comparison that the meter's word rests on.</param>
-    public static string Of(MeterVerdict meter, EarVerdict ear, ClassComparison? main)
+    public static string Of(MeterVerdict meter, ChoiceFinding? choice, ClassComparison? main)
     {
-        bool isMeasured = meter is MeterVerdict.Measured or MeterVerdict.MeasuredButSmall;
         string direction = ReportingWords.MeterShowsIt(main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter")
             + (meter == MeterVerdict.MeasuredButSmall ? ReportingWords.LessThanMargin : "");
-        return (isMeasured, meter, ear) switch
+        return (meter, choice?.Verdict) switch
         {
-            (true, _, EarVerdict.HeardBlind) => ReportingWords.YouWouldNotice(direction),
-            (true, _, EarVerdict.NotHeard) => ReportingWords.MeterSeesItEarDoesNot(direction),
-            (true, _, _) => ReportingWords.HearingNotTestedEnough(Capital(direction)),
-            (_, MeterVerdict.NotResolved, EarVerdict.HeardBlind) => ReportingWords.HeardButNotResolved,
-            (_, _, EarVerdict.HeardBlind) => ReportingWords.CharacterThatMeterMisses,
-            (_, MeterVerdict.SameWithin, EarVerdict.NotHeard) => ReportingWords.NotToldApart(main),
-            (_, MeterVerdict.SameWithin, _) => ReportingWords.MeterCouldNotTellApart(main),
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind) => ReportingWords.CrewHeardIt(direction, Test(choice!)),
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) => ReportingWords.CrewDidNotHearIt(direction, Test(choice!), Would(choice!)),
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, _) => ReportingWords.HearingNotTestedEnough(direction),
+            (MeterVerdict.NotResolved, EarVerdict.HeardBlind) => ReportingWords.HeardButNotResolved(Test(choice!)),
+            (_, EarVerdict.HeardBlind) => ReportingWords.CharacterThatMeterMisses(Test(choice!)),
+            (MeterVerdict.SameWithin, EarVerdict.NotHeard) => ReportingWords.NotToldApart(main, Test(choice!), Would(choice!)),
+            (MeterVerdict.SameWithin, _) => ReportingWords.MeterCouldNotTellApart(main),
             _ => ReportingWords.ThisDayCannotSay,
         };
     }
 
-    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+    private static string Test(ChoiceFinding choice) => ChoiceWords.TestedOn(choice);
+
+    private static string Would(ChoiceFinding choice) => ChoiceWords.WouldHaveFound(choice);
 }

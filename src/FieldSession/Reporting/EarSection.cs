@@ -65,8 +65,8 @@ public static class EarSection
                 [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => Row(rating, d)))]),
             new ReportTable(
                 ["Attribute", "Code", "Mean difference", ReportingWords.WhatCanBeSaid],
-                [.. ear.Ratings.Select(rating => (IReadOnlyList<string>)[rating.Attribute, rating.Code, EarWords.Points(rating.MeanPoints), EarWords.Test(rating)])]),
-            new Points([.. ear.Agreements.Select(EarWords.Agreement), .. ear.Concordances.Select(EarWords.Concordance), .. Scale]),
+                [.. ear.Ratings.Select(rating => (IReadOnlyList<string>)[rating.Attribute, rating.Code, EarWords.Points(rating.MeanPoints), rating.CanDecide ? EarWords.Test(rating) : ReportingWords.NotTested])]),
+            new Points([.. EarWords.About(ear.Ratings), .. ear.Agreements.Select(EarWords.Agreement), .. ear.Concordances.Select(EarWords.Concordance), .. Scale]),
         ];
     }
 

@@ -55,16 +55,16 @@ public static class EnergySection
 
     private static IEnumerable<IntervalRow> Line(string legs, EnergyEstimate? estimate, EnergyComparison days) => estimate is null
         ? []
-        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate.Percent), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)];
+        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)];
 
     private static IEnumerable<IReadOnlyList<string>> Row(string legs, EnergyEstimate? estimate) => estimate is null ? [] :
     [
         [
             legs,
-            EnergyWords.Percent(estimate.Percent),
-            EnergyWords.Interval(estimate.Lo95Percent, estimate.Hi95Percent),
-            EnergyWords.Interval(estimate.Lo90Percent, estimate.Hi90Percent),
-            estimate.Mdd80Percent is { } mdd ? $"{Number(mdd)} %" : Figures.Unknown,
+            EnergyWords.Percent(estimate),
+            EnergyWords.Interval95(estimate),
+            EnergyWords.Interval90(estimate),
+            EnergyWords.CouldHaveShown(estimate),
             $"{estimate.Df}",
         ],
     ];

@@ -61,26 +61,28 @@ internal static class ReportingWords
 
     // Verdict: meter and ear in one sentence
     public const string LessThanMargin = ", by less than the margin that matters";
-    public const string HeardButNotResolved = "Heard blind, and not resolved by the meter: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.";
-    public const string CharacterThatMeterMisses = "A change of character that the dB(A) meter misses: look at 200 and 250 Hz.";
     public const string ThisDayCannotSay = "This day cannot say.";
 
     public static string MeterShowsIt(string louderOrQuieter) => $"the meter shows it {louderOrQuieter}";
 
-    public static string YouWouldNotice(string meterShows) => $"You would notice: {meterShows}, and it was heard blind.";
+    public static string CrewHeardIt(string meterShows, string test) => $"The crew heard a difference blind in this test ({test}), and {meterShows}.";
 
-    public static string MeterSeesItEarDoesNot(string meterShows) => $"The meter sees it, you would not: {meterShows}, and the ear did not find it.";
+    public static string CrewDidNotHearIt(string meterShows, string test, string wouldHaveFound) => $"The crew did not hear it in this test ({test}), which {wouldHaveFound}; {meterShows}.";
 
-    public static string HearingNotTestedEnough(string meterShows) => $"{meterShows}; whether it is heard was not tested enough.";
+    public static string HearingNotTestedEnough(string meterShows) => $"{char.ToUpperInvariant(meterShows[0])}{meterShows[1..]}; whether it is heard was not tested enough.";
 
-    public static string NotToldApart(ClassComparison? main) => $"We could not tell them apart, and we could have seen {Figures.Db(main?.Mdd80Db)} dB.";
+    public static string HeardButNotResolved(string test) => $"The crew heard a difference blind in this test ({test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.";
 
-    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter could not tell them apart, and could have seen {Figures.Db(main?.Mdd80Db)} dB; whether the ear can was not tested enough.";
+    public static string CharacterThatMeterMisses(string test) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.";
+
+    public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.Mdd80Db)} dB.";
+
+    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter shows no difference of the size that matters, and could have seen {Figures.Db(main?.Mdd80Db)} dB; whether the ear can was not tested enough.";
 
     // Verdict: the worth
     public const string CantSayWithoutPrice = "CAN'T SAY: the price was not written down before the reveal.";
     public const string MorePerSet = " more per set";
-    public const string NotWorthItBecauseUnheard = "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard";
+    public const string NotWorthItBecauseUnheard = "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard in this test";
     public const string CantSayWithoutEar = "CAN'T SAY without the ear";
     public const string CantSayBecauseNotResolved = "CAN'T SAY, because the meter did not resolve which is quieter";
     public const string CantSayBecauseHeardNoLevel = "CAN'T SAY, because what was heard is no level: the owner weighs what the ratings say";
@@ -89,9 +91,9 @@ internal static class ReportingWords
     public const string CantSayCheaperButLouder = "CAN'T SAY for the owner: it costs nothing more and is louder inside";
     public const string CantSayWithoutOwnersPrice = "CAN'T SAY for the owner, who wrote down no price that it would be worth";
     public const string NotWorthItAtThisPrice = "NOT WORTH IT at this price, which is above what the owner said it would be worth";
-    public const string WorthItByWhatOwnerSaid = "WORTH IT by what the owner said: quieter, and heard";
+    public const string WorthItByWhatOwnerSaid = "WORTH IT by what the owner said: quieter, and heard in this test";
     public const string WorthItForThoseWhoMind = "WORTH IT FOR SOME, who mind what they hear though it is less than the margin that matters";
-    public const string WorthItForOtherEars = "WORTH IT FOR SOME, with other ears: the meter shows it quieter, these ears did not find it";
+    public const string WorthItForOtherEars = "WORTH IT FOR SOME, with other ears: the meter shows it quieter, and these ears did not find it in this test";
     public const string PricePerDbNotDefined = "not defined, because no difference was measured";
 
     // Codes and key
@@ -144,6 +146,7 @@ internal static class ReportingWords
     public const string WhatItCanShow = "What it can show";
     public const string EachPersonAndPlaceHabit = "Each person, habit of place";
     public const string AskedAgainExplored = " (asked again: explored)";
+    public const string NotTested = "not tested";
     public const string WhatCanBeSaid = "What can be said";
     public const string ExploredRatings = "Explored: ratings, code minus reference, each person alone";
     public const string LevelsBesideMainLevel = "Levels read beside dB(A), compared by the same method but apart from it; explored.";

@@ -42,7 +42,7 @@ public static class VerdictSection
             $"Ear: {(choice is null ? "NOT TESTED ENOUGH: no forced choices were planned for this pair" : ChoiceWords.Sentence(choice))}.",
             $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
         ]);
-        yield return new Paragraph(CombinedSentence.Of(meter, ear, main));
+        yield return new Paragraph(CombinedSentence.Of(meter, choice, main));
     }
 
     private static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>

@@ -1,5 +1,5 @@
-using System.Globalization;
 using FieldSession.Comparing;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Reviewing;
@@ -43,7 +43,7 @@ public static class ChoiceWords
         string what = counts.RightCode is { } code ? $"{code} chosen" : "the odd one found";
         string stopped = choice.IsComplete ? "" : $", stopped before the {choice.Planned} planned";
         return $"{what} {counts.Right} of {counts.Made}{stopped}, {(choice.Terms is { Kind: ChoiceKind.Paired, Expected: null } ? "two-sided" : "one-sided")} p {Figures.Probability(counts.P)}"
-            + $" (share {Share(counts.LowShare)} to {Share(counts.HighShare)})";
+            + $" ({Interval(counts, choice)})";
     }
 
     /// <summary>Needed count and power.</summary>
@@ -55,8 +55,8 @@ public static class ChoiceWords
         return $"{needed}, power {Share(size.PowerAt75)} at 75 % right and {Share(size.PowerAt90)} at 90 %";
     }
 
-    /// <summary>A share or a power to two places.</summary>
-    public static string Share(double share) => share.ToString("0.00", CultureInfo.CurrentCulture);
+    /// <summary>A power to two places, more where it would be printed on the other side of the 80 % that 'not heard' asks for.</summary>
+    public static string Share(double share) => EnoughDigits.Plain(share, EnoughDigits.For(2, [share], [ChoiceSize.EnoughPower]));
 
     /// <summary>Each person's own count, and how often the first place was chosen; empty while it is covered.</summary>
     public static string Persons(ChoiceFinding choice)
@@ -65,6 +65,31 @@ public static class ChoiceWords
         return choice.Counts is { } counts
             ? $"{string.Join(", ", counts.Persons.Select(p => $"{p.Person} {p.Right} of {p.Made}"))}; first place chosen {counts.FirstPlace} of {counts.Made}"
             : "";
+    }
+
+    /// <summary>Of whom, what and where it was tested: "Ro and Tam, 'which is louder', Sallowheath lane, 20 trials".</summary>
+    public static string TestedOn(ChoiceFinding choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        string who = string.Join(" and ", choice.Counts?.Persons.Select(person => person.Person) ?? []);
+        string where = choice.Segment is null ? "" : $", {choice.Segment}";
+        return $"{who}, '{choice.Terms.Question}'{where}, {choice.Counts?.Made} trials";
+    }
+
+    /// <summary>What the set would have found: "would have found 75 % right with a chance of 90 %".</summary>
+    public static string WouldHaveFound(ChoiceFinding choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return $"would have found {100 * choice.Size.DetectShare:0} % right with a chance of {100 * choice.Size.PowerAtDetect:0} %";
+    }
+
+    // one-sided tests agree with one-sided limits alone; a limit never lands on the chance that the word beside it is about
+    private static string Interval(ChoiceCounts counts, ChoiceFinding choice)
+    {
+        string Limit(double share) => EnoughDigits.Plain(share, EnoughDigits.For(2, [share], [choice.Size.Chance]));
+        return counts.IsOneSided
+            ? ReviewingWords.ShareAtLeast(Limit(counts.LowShare))
+            : ReviewingWords.ShareBetween(Limit(counts.LowShare), Limit(counts.HighShare));
     }
 
     private static string Why(ChoiceFinding choice) => choice switch

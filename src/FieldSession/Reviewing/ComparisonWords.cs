@@ -18,7 +18,7 @@ public static class ComparisonWords
             .. Head(comparison),
             .. Codes(comparison),
             .. Main(comparison),
-            .. comparison.Comparisons.SelectMany(pair => PairWords.Of(pair, comparison.Readings.Spoilt > 0, counts)),
+            .. comparison.Comparisons.SelectMany(pair => PairWords.Of(pair, comparison.Readings.LeftOut > 0, counts)),
             .. Pairs(comparison),
             .. Suspicious(comparison),
             .. Remarks(comparison),
@@ -40,7 +40,7 @@ public static class ComparisonWords
         return
         [
             $"Blind comparison, reference {comparison.Reference ?? Figures.Unknown}",
-            .. PlainLines.Wrapped("", $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} missed."),
+            .. PlainLines.Wrapped("", $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} missed{ReviewingWords.AndReplaced(readings.Replaced)}."),
             $"Margin: {Figures.MarginDb(comparison.MarginDb)} dB, on impacts {Figures.MarginDb(comparison.ImpactMarginDb)} dB.",
             "Differences are code minus reference in dB: positive means louder.",
         ];
@@ -52,7 +52,7 @@ public static class ComparisonWords
         [
             "",
             .. PlainLines.Wrapped("MAIN MEASURE: ", MainMeasureWords.Named(names)),
-            .. comparison.OnMainSegments.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.Spoilt > 0)),
+            .. comparison.OnMainSegments.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.LeftOut > 0)),
             .. comparison.OnMainSegments.Count == 0 ? ["  nothing can be compared on them yet"] : Array.Empty<string>(),
             "",
             "Everything below is explored.",
@@ -114,8 +114,11 @@ public static class ComparisonWords
         }
 
         yield return "";
-        yield return "Louder than their run and segment let expect (look at the note; no reason to";
-        yield return "leave out by itself)";
+        foreach (string line in PlainLines.Wrapped("", ReviewingWords.LouderThanTheRest))
+        {
+            yield return line;
+        }
+
         foreach (SuspiciousReading reading in comparison.Suspicious)
         {
             yield return $"  run {reading.Run}, {PlainLines.Left(reading.Segment, 40).TrimEnd()}: {Figures.Db(reading.StudentisedResidual)} standard deviations, p {Figures.Probability(reading.PBonferroni)}";

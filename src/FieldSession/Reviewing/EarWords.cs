@@ -27,13 +27,35 @@ public static class EarWords
     /// <summary>A rating difference with its sign: "-0.75".</summary>
     public static string Points(double points) => points.ToString("+0.00;-0.00;0.00", CultureInfo.CurrentCulture);
 
-    /// <summary>What the ratings of one attribute and code come to: "too few for a test (no p below 0.5 possible)".</summary>
+    /// <summary>What the ratings of one attribute and code come to; empty where they are too few for a test, which <see cref="About"/> says once.</summary>
     public static string Test(RatingFinding rating)
     {
         ArgumentNullException.ThrowIfNull(rating);
         return rating.CanDecide
-            ? $"{rating.Word}, p {Figures.Probability(rating.P)}; signs {rating.Signs.Plus} up {rating.Signs.Minus} down, p {Figures.Probability(rating.Signs.PTwoSided)}"
-            : $"{rating.Word} (no p below {Figures.Probability(rating.SmallestP)} possible)";
+            ? $"{rating.Word}, p Holm {Figures.Probability(rating.PHolm)}; signs {rating.Signs.Plus} up {rating.Signs.Minus} down"
+            : "";
+    }
+
+    /// <summary>What holds for the ratings as a whole: what they were tested against, and which are too few for any test.</summary>
+    public static IEnumerable<string> About(IReadOnlyList<RatingFinding> ratings)
+    {
+        ArgumentNullException.ThrowIfNull(ratings);
+        foreach (IGrouping<(string Reference, double Points), RatingFinding> anchored in ratings
+            .Where(rating => rating.AgainstPoints is not null).GroupBy(rating => (rating.Reference, rating.AgainstPoints!.Value)))
+        {
+            yield return ReviewingWords.RatedAgainstFixedScore(anchored.Key.Reference, Plain(anchored.Key.Points));
+        }
+
+        RatingFinding[] few = [.. ratings.Where(rating => !rating.CanDecide)];
+        if (few.Length > 0)
+        {
+            yield return ReviewingWords.TooFewRatings(few.Length == ratings.Count ? null : string.Join(", ", few.Select(rating => rating.Attribute).Distinct()));
+        }
+
+        if (few.Length < ratings.Count)
+        {
+            yield return ReviewingWords.HolmOverRatings(ratings.Count - few.Length);
+        }
     }
 
     /// <summary>How far two raters agree.</summary>
@@ -55,6 +77,8 @@ public static class EarWords
         return $"{one.Attribute}: {one.Raters.Count} raters rank {one.Codes.Count} codes with concordance W {one.Concordance.W:0.00}{p}";
     }
 
+    private static string Plain(double points) => points.ToString("0.##", CultureInfo.CurrentCulture);
+
     private static IEnumerable<string> Choices(EarFindings ear) => ear.Choices.SelectMany(choice => PlainLines.Wrapped(
         $"  set {choice.Set}: ",
         $"{ChoiceWords.Sentence(choice)}.{(choice.IsRepeat ? " Asked again: explored." : "")} {ChoiceWords.Persons(choice)}"));
@@ -64,10 +88,11 @@ public static class EarWords
         List<string> lines = [];
         if (ear.Ratings.Count > 0)
         {
-            lines.Add("  ratings, code minus reference, points (the bracket code stands at 7)");
+            lines.Add("  ratings, code minus reference, points");
             lines.AddRange(ear.Ratings.SelectMany(rating => PlainLines.Wrapped(
                 $"    {PlainLines.Left(rating.Attribute, 20)}{rating.Code} {PlainLines.Right(Points(rating.MeanPoints), 6)}  ",
-                $"{string.Join(", ", rating.Differences.Select(d => $"{d.Person} ({d.Seat}) {Points(d.Points)}"))}; {Test(rating)}")));
+                $"{string.Join(", ", rating.Differences.Select(d => $"{d.Person} ({d.Seat}) {Points(d.Points)}"))}{(rating.CanDecide ? $"; {Test(rating)}" : "")}")));
+            lines.AddRange(About(ear.Ratings).SelectMany(words => PlainLines.Wrapped("  - ", words)));
         }
 
         if (ear.Covered > 0)

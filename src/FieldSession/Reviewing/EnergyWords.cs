@@ -16,7 +16,7 @@ public static class EnergyWords
         return
         [
             $"Energy days, reference {days.Reference}",
-            .. PlainLines.Wrapped("", $"Legs: {days.Legs} driven, {days.Spoilt} left out as spoilt. Margin: {Plain(days.MarginPercent)} %."),
+            .. PlainLines.Wrapped("", $"Legs: {days.Legs} driven, {days.Spoilt} left out as spoilt. Margin: {days.MarginPercent.ToString("0.####", CultureInfo.CurrentCulture)} %."),
             .. PlainLines.Wrapped("", "Differences are code minus reference in percent of energy: positive means more energy, less range."),
             "",
             .. Codes(days, units),
@@ -27,19 +27,36 @@ public static class EnergyWords
         ];
     }
 
-    /// <summary>A difference with its sign: "+2.05 %".</summary>
-    public static string Percent(double? percent) =>
-        percent is { } known ? $"{known:+0.00;-0.00;0.00} %" : Figures.Unknown;
+    /// <summary>A difference with its sign, to what its interval carries: "+2.1 %".</summary>
+    public static string Percent(EnergyEstimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        return Percent(estimate.Percent, PercentDigits.Of(estimate));
+    }
 
-    /// <summary>An interval: "+0.74 % to +3.38 %".</summary>
-    public static string Interval(double? low, double? high) => low is null || high is null ? Figures.Unknown : $"{Percent(low)} to {Percent(high)}";
+    /// <summary>A difference that has no interval: "+2.1 %".</summary>
+    public static string Percent(double percent) => Percent(percent, PercentDigits.WithoutInterval);
+
+    /// <summary>The 95 % interval: "+0.7 % to +3.4 %".</summary>
+    public static string Interval95(EnergyEstimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        return Interval(estimate.Lo95Percent, estimate.Hi95Percent, PercentDigits.Of(estimate));
+    }
+
+    /// <summary>The 90 % interval, the one to hold against the margin.</summary>
+    public static string Interval90(EnergyEstimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        return Interval(estimate.Lo90Percent, estimate.Hi90Percent, PercentDigits.Of(estimate));
+    }
 
     /// <summary>A range in words: "409 km, against 417 km; 95 % interval 404 to 414 km".</summary>
     public static string Range(EnergyRange range, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(range);
         string interval = range is { Lo95Km: { } low, Hi95Km: { } high } ? $"; 95 % interval {Way(low, units)} to {Way(high, units)}" : "";
-        return $"{Way(range.Km, units)} against {Way(range.ReferenceKm, units)} ({Percent(range.Percent)}){interval}";
+        return $"{Way(range.Km, units)} against {Way(range.ReferenceKm, units)} ({Percent(range.Percent, range.Digits())}){interval}";
     }
 
     /// <summary>More paired days in words.</summary>
@@ -74,19 +91,31 @@ public static class EnergyWords
             "",
             $"{finding.Code} against {finding.Reference}, energy",
             .. anySpoilt ? [PlainLines.Left("", 30) + PlainLines.Right("clean legs", 24) + PlainLines.Right("all legs", 24)] : Array.Empty<string>(),
-            Line("difference", one => Percent(one.Percent)),
-            Line("95 % interval", one => Interval(one.Lo95Percent, one.Hi95Percent)),
-            Line("90 % interval", one => Interval(one.Lo90Percent, one.Hi90Percent)),
+            Line("difference", Percent),
+            Line("95 % interval", Interval95),
+            Line("90 % interval", Interval90),
             Line("df, scatter of a stretch", one => one.StretchScatterPercent is { } scatter ? $"{one.Df}, {Plain(scatter)} %" : Figures.Unknown),
-            Line("p of no difference", one => Figures.Probability(one.P)),
-            Line("p of beyond the margin", one => Figures.Probability(one.PTost)),
-            Line("could have shown (80 %)", one => one.Mdd80Percent is { } mdd ? $"{Plain(mdd)} %" : Figures.Unknown),
+            Line(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.P)),
+            Line(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.PTost)),
+            Line("could have shown (80 %)", CouldHaveShown),
             (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd(),
             .. finding.Range is { } range ? PlainLines.Wrapped("    range: ", Range(range, units)) : [],
             .. PlainLines.Wrapped("    verdict: ", finding.Verdict),
             .. finding.Remarks.SelectMany(remark => PlainLines.Wrapped("    - ", remark)),
         ];
     }
+
+    /// <summary>The smallest difference that such days show with a chance of 80 %, to what the interval carries.</summary>
+    public static string CouldHaveShown(EnergyEstimate estimate)
+    {
+        ArgumentNullException.ThrowIfNull(estimate);
+        return estimate.Mdd80Percent is { } mdd ? $"{EnoughDigits.Plain(mdd, PercentDigits.Of(estimate))} %" : Figures.Unknown;
+    }
+
+    private static string Percent(double percent, int decimals) => $"{EnoughDigits.WithSign(percent, decimals)} %";
+
+    private static string Interval(double? low, double? high, int decimals) =>
+        low is { } from && high is { } to ? $"{Percent(from, decimals)} to {Percent(to, decimals)}" : Figures.Unknown;
 
     private static string Cell(EnergyEstimate? estimate, Func<EnergyEstimate, string> cell) => estimate is null ? Figures.Unknown : cell(estimate);
 

@@ -1,11 +1,13 @@
 using System.Globalization;
 using FieldSession.Comparing;
+using FieldSession.Measures;
 
 namespace FieldSession.Reviewing;
 
 /// <summary>
 /// Numbers as people read them, rounded once: dB to 0.1, a difference and its error to 0.01 where its 95 % interval is narrower than 0.5 dB,
-/// p to two significant digits. Unknown is said, never shown as a number.
+/// p to two significant digits; more digits where a rounded limit or p would contradict the word beside it (<see cref="EnoughDigits"/>).
+/// Unknown is said, never shown as a number.
 /// </summary>
 public static class Figures
 {
@@ -28,15 +30,15 @@ public static class Figures
     public static string SignedFineDb(double db) => Text(db, "+0.00;-0.00;0.00");
 
     /// <summary>A margin as it was agreed, not rounded to tenths: "1", "0.75".</summary>
-    public static string MarginDb(double db) => Text(db, "0.##");
+    public static string MarginDb(double db) => Text(db, "0.####");
 
     /// <summary>A difference with its sign: "+0.7".</summary>
     public static string Difference(Estimate? estimate) =>
-        estimate is null ? Unknown : Signed(estimate.DifferenceDb, estimate);
+        estimate is null ? Unknown : EnoughDigits.WithSign(estimate.DifferenceDb, Decimals(estimate));
 
     /// <summary>The standard error: "0.2".</summary>
     public static string Error(Estimate? estimate) =>
-        estimate?.StandardErrorDb is { } error ? Text(error, IsNarrow(estimate) ? "0.00" : "0.0") : Unknown;
+        estimate?.StandardErrorDb is { } error ? EnoughDigits.Plain(error, Decimals(estimate)) : Unknown;
 
     /// <summary>The 95 % interval: "+0.1 to +1.2".</summary>
     public static string Interval95(Estimate? estimate) => Interval(estimate, estimate?.Lo95Db, estimate?.Hi95Db);
@@ -44,24 +46,60 @@ public static class Figures
     /// <summary>The 90 % interval, the one to hold against the margin.</summary>
     public static string Interval90(Estimate? estimate) => Interval(estimate, estimate?.Lo90Db, estimate?.Hi90Db);
 
-    /// <summary>A probability to two significant digits: "0.031", "&lt; 0.0001".</summary>
+    /// <summary>The 95 % interval for a narrow column, each limit with the digits that it needs itself: "+0.1..+1.2"; null: there is none.</summary>
+    public static string? Short95(Estimate? estimate)
+    {
+        if (estimate is not { Lo95Db: { } low, Hi95Db: { } high })
+        {
+            return null;
+        }
+
+        string Limit(double db) => EnoughDigits.WithSign(db, EnoughDigits.For(LeastDecimals(estimate), [db], Bounds(estimate)));
+        return $"{Limit(low)}..{Limit(high)}";
+    }
+
+    /// <summary>A probability to two significant digits: "0.031", "&lt; 0.0001"; more where it would be printed on the other side of 5 % or 2.5 %.</summary>
     public static string Probability(double? p) => p switch
     {
         null => Unknown,
         < SmallestShownP => "< 0.0001",
-        { } known => known.ToString("G2", CultureInfo.CurrentCulture),
+        { } known => Significant(known),
     };
 
     /// <summary>A count that may be unknown, with the words for unknown given by who asks.</summary>
     public static string Count(int? count, string unknown) => count is { } known ? known.ToString(CultureInfo.InvariantCulture) : unknown;
 
-    private static string Interval(Estimate? estimate, double? low, double? high) =>
-        estimate is not null && low is { } from && high is { } to ? $"{Signed(from, estimate)} to {Signed(to, estimate)}" : Unknown;
+    private static ReadOnlySpan<double> Levels => [0.05, 0.025];
 
-    private static string Signed(double db, Estimate estimate) =>
-        Text(db, IsNarrow(estimate) ? "+0.00;-0.00;0.00" : "+0.0;-0.0;0.0");
+    private static string Significant(double p)
+    {
+        string two = p.ToString("G2", CultureInfo.CurrentCulture);
+        double printed = double.Parse(two, CultureInfo.CurrentCulture);
+        foreach (double level in Levels)
+        {
+            if (Math.Sign(printed - level) != Math.Sign(p - level))
+            {
+                return EnoughDigits.Plain(p, EnoughDigits.For(3, [p], Levels));
+            }
+        }
 
-    private static bool IsNarrow(Estimate estimate) => estimate.Hi95Db - estimate.Lo95Db < NarrowDb;
+        return two;
+    }
+
+    private static string Interval(Estimate? estimate, double? low, double? high) => estimate is not null && low is { } from && high is { } to
+        ? $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}"
+        : Unknown;
+
+    /// <summary>One number of decimals for all that is told of an estimate.</summary>
+    private static int Decimals(Estimate estimate)
+    {
+        double[] limits = [.. new[] { estimate.Lo95Db, estimate.Hi95Db, estimate.Lo90Db, estimate.Hi90Db }.OfType<double>()];
+        return EnoughDigits.For(LeastDecimals(estimate), limits, Bounds(estimate));
+    }
+
+    private static double[] Bounds(Estimate estimate) => estimate.MarginDb is { } margin ? [0, margin, -margin] : [0];
+
+    private static int LeastDecimals(Estimate estimate) => estimate.Hi95Db - estimate.Lo95Db < NarrowDb ? 2 : 1;
 
     private static string Text(double number, string format) => number.ToString(format, CultureInfo.CurrentCulture);
 }

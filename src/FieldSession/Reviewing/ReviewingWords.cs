@@ -8,19 +8,37 @@ internal static class ReviewingWords
 {
     // Rows of figures
     public const string StandardErrorAndFreedom = "standard error, df";
-    public const string ProbabilityOfNoDifference = "p of no difference";
-    public const string ProbabilityBeyondMargin = "p of beyond the margin";
+    public const string ProbabilityIfNoDifference = "p if no true difference";
+    public const string ProbabilityIfBeyondMargin = "p if beyond the margin";
     public const string CouldHaveShown = "could have shown (80 %)";
     public const string RunAndReadingSpread = "run to run, reading SD";
     public const string DriftPerHour = "drift per hour";
     public const string MoreRunsPerCode = "more runs a code";
-    public const string ProbabilityOfDrivenOrder = "p of the driven order";
+    public const string ProbabilityOfDrivenOrder = "p over all orders";
     public const string LevelOfExposure = "level of exposure, d";
     public const string NotKnownYet = "not known yet";
+
+    public const string LouderThanTheRest = "Louder than the rest of their run and segment suggests (look at the note; by itself no reason to leave a reading out)";
+
+    // Forced choices
+    public static string ShareAtLeast(string low) => $"share {low} or more, 95 % limit";
+
+    public static string ShareBetween(string low, string high) => $"share {low} to {high}, 95 % interval";
+
+    // Ratings
+    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it stands at {points} by agreement, so 'rated lower' means below {points}, not below what {reference} was heard as";
+
+    public static string TooFewRatings(string? attributes) => attributes is null
+        ? $"{ComparingWords.TooFewForTest}: so few ratings describe, they show nothing"
+        : $"{ComparingWords.TooFewForTest} of {attributes}: so few ratings describe, they show nothing";
+
+    public static string HolmOverRatings(int tests) => $"p Holm allows for {tests} {(tests == 1 ? "test" : "tests")} of ratings at once";
 
     // What is still missing
     public const string BeginWithCalibrationBefore = "; begin the next session with 'calibration before'";
     public const string CarAndTyreAreNotSeparated = "car and tyre are not separated: change the tyres between the cars on the next day";
+
+    public static string AndReplaced(int readings) => readings == 0 ? "" : $", {readings} of runs that were driven again";
 
     public static string StillToDrive(string codes, string calibrationFirst) => $"still to drive: {codes}{calibrationFirst}";
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Statistics;
 using FieldSession.Tests.Making;
@@ -122,6 +123,27 @@ public sealed class EarFindingsTests
     {
         RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 7 + difference))];
         Assert.Equal(word, RatingFinding.Of("roar", "862", "417", scores, "417", 7)!.Word);
+    }
+
+    // Holm 1979: of two tests with p 0.03125 each the smallest is doubled, so six raters decide one attribute and not two
+    [Fact]
+    public void Several_attributes_are_tested_together_by_Holm()
+    {
+        RatedScore[] scores = [.. from attribute in new[] { "roar", "plushness" } from i in Enumerable.Range(1, 6) select new RatedScore($"P{i}", "rear", "day", 2, "862", attribute, 6)];
+        RatingFinding[] alone = [.. new[] { "roar", "plushness" }.Select(attribute => RatingFinding.Of(attribute, "862", "417", scores, "417", 7)!)];
+        Assert.All(RatingFinding.Together(alone), found => Assert.Equal((0.0625, "too few for a test"), (found.PHolm, found.Word)));
+        Assert.Equal("rated lower", RatingFinding.Together([alone[0]])[0].Word);
+    }
+
+    [Fact]
+    public void A_reference_that_nobody_rated_is_said_to_stand_at_a_fixed_score()
+    {
+        RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 6))];
+        RatingFinding fixedScore = RatingFinding.Of("roar", "862", "417", scores, "417", 7)!;
+        Assert.Equal(7, fixedScore.AgainstPoints);
+        Assert.Contains(EarWords.About([fixedScore]), words => words.Contains("417 is not rated: it stands at 7 by agreement", StringComparison.Ordinal));
+        RatedScore[] rated = [.. scores, .. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 1, "417", "roar", 7))];
+        Assert.Null(RatingFinding.Of("roar", "862", "417", rated, "417", 7)!.AgainstPoints);
     }
 
     [Fact]

@@ -73,6 +73,25 @@ public class ABracketIsDrivenAgain
     }
 
     [Fact]
+    public void Replaced_runs_are_called_replaced_and_their_readings_are_not_counted_as_spoilt()
+    {
+        ADay day = new ADay(FiveRuns).Ready();
+        day.Typed("run 417", "6060 t lorry", "6565", "700");
+        Run(day, "862");
+        Run(day, "417");
+        day.Typed("rerun bracket 1 lorry ahead");
+        Run(day, "417");
+        Run(day, "862");
+        Run(day, "417");
+        Comparison found = Comparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study));
+        string[] remarks = [.. found.Comparisons[0].Classes.Steady!.Remarks];
+        Assert.Equal((18, 0, 9), (found.Readings.Total, found.Readings.Spoilt, found.Readings.Replaced));
+        Assert.Empty(found.Readings.ByCause);
+        Assert.Contains("replaced, because their bracket was driven again: run 1, 2, 3", remarks);
+        Assert.DoesNotContain(remarks, remark => remark.StartsWith("not counted", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void It_can_be_taken_back()
     {
         ADay day = ThreeRuns().Typed("rerun bracket 1 lorry ahead", "u");

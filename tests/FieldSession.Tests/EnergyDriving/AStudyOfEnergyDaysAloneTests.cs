@@ -22,6 +22,22 @@ public class AStudyOfEnergyDaysAloneTests
     }
 
     [Fact]
+    public void Compare_holds_its_codes_against_any_of_them_and_says_nothing_of_levels()
+    {
+        using AtThePrompt prompt = AWholeDay.Sealed();
+        SpecCode[] codes = [.. prompt.Now().Codes];
+        string none = prompt.Must(2, ["compare", prompt.Study, "--reference", codes[1].Digits]);
+        Assert.Contains("nothing has been driven yet", none, StringComparison.Ordinal);
+        prompt.Enter(Days(codes[0], codes[1], first: 1));
+
+        string said = prompt.Must(0, ["compare", prompt.Study, "--reference", codes[1].Digits]);
+        Assert.Contains($"Energy days, reference {codes[1]}", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("Blind comparison", said, StringComparison.Ordinal);
+        string stranger = prompt.Must(2, ["compare", prompt.Study, "--reference", "999"]);
+        Assert.Contains($"the codes are {codes[0]}, {codes[1]}", stranger, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Codes_of_two_fittings_that_stood_for_one_spec_are_compared_together_after_the_reveal()
     {
         using AtThePrompt prompt = AWholeDay.Sealed();

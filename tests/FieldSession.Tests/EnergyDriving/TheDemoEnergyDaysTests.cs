@@ -55,7 +55,7 @@ public sealed class TheDemoEnergyDaysTests
     {
         string report = ReportMarkdown.Of(DayReport.Of(Driven().Study, null, new Provenance(1, "aa", "0")));
         Assert.Contains("## Energy days", report, StringComparison.Ordinal);
-        Assert.Contains("+0.74 % to +3.38 %", report, StringComparison.Ordinal);
+        Assert.Contains("+0.7 % to +3.4 %", report, StringComparison.Ordinal);
         Assert.Contains("[ ] the margin that does not matter", report, StringComparison.Ordinal);
         Assert.DoesNotContain("STIFFENED", report, StringComparison.Ordinal);
     }

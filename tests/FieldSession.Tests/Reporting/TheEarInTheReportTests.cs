@@ -25,7 +25,7 @@ public sealed class TheEarInTheReportTests
         string report = Report(ExportedDay.Demo());
         Assert.Contains("Ear: HEARD BLIND: 'which is louder', Sallowheath lane, 862 or 417, two-sided: 862 chosen 9 of 10, two-sided p 0.021", report, StringComparison.Ordinal);
         Assert.Contains("| roar | 862 | Tam, co-driver | 6 | 7 | -1.00 |", report, StringComparison.Ordinal);
-        Assert.Contains("too few for a test (no p below 0.5 possible)", report, StringComparison.Ordinal);
+        Assert.Single(report.Split("too few for a test").Skip(1));
         Assert.DoesNotContain("STIFFENED", report, StringComparison.Ordinal);
     }
 
@@ -44,12 +44,12 @@ public sealed class TheEarInTheReportTests
         "Ear: NOT TESTED ENOUGH: no forced choices were planned for this pair.", Report(AnEarDay.AtTheStop()), StringComparison.Ordinal);
 
     [Theory]
-    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "You would notice")]
-    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "The meter sees it, you would not")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "The crew heard a difference blind in this test (Ro and Tam")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "The crew did not hear it in this test (Ro and Tam")]
     [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "whether it is heard was not tested enough")]
     [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "look at 200 and 250 Hz")]
     [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "look at 200 and 250 Hz")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "We could not tell them apart, and we could have seen 0.6 dB")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "the meter could have seen 0.6 dB")]
     [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "whether the ear can was not tested enough")]
     [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "This day cannot say")]
     [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "This day cannot say")]
@@ -64,7 +64,7 @@ public sealed class TheEarInTheReportTests
             Mdd80Db = 0.6,
             Overall = new Estimate(1.2),
         };
-        Assert.Contains(words, CombinedSentence.Of(meter, ear, main), StringComparison.Ordinal);
+        Assert.Contains(words, CombinedSentence.Of(meter, AChoice.With(ear), main), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -25,21 +25,23 @@ public sealed class TheVerdictTableTests
         Assert.Equal(MeterVerdict.NotResolved, MeterWord.Of(Compared(1, 2, 1.1, 1.9) with { Conclusion = null }));
     }
 
+    private const string Test = "Ro and Tam, 'which is louder', Mill lane, 40 trials";
+
     [Theory]
-    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "You would notice: the meter shows it louder, and it was heard blind.")]
-    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, "The meter sees it, you would not: the meter shows it louder, and the ear did not find it.")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, $"The crew heard a difference blind in this test ({Test}), and the meter shows it louder.")]
+    [InlineData(MeterVerdict.Measured, EarVerdict.NotHeard, $"The crew did not hear it in this test ({Test}), which would have found 75 % right with a chance of 90 %; the meter shows it louder.")]
     [InlineData(MeterVerdict.Measured, EarVerdict.NotTestedEnough, "The meter shows it louder; whether it is heard was not tested enough.")]
-    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, "You would notice: the meter shows it louder, by less than the margin that matters, and it was heard blind.")]
-    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, "The meter sees it, you would not: the meter shows it louder, by less than the margin that matters, and the ear did not find it.")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind, $"The crew heard a difference blind in this test ({Test}), and the meter shows it louder, by less than the margin that matters.")]
+    [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard, $"The crew did not hear it in this test ({Test}), which would have found 75 % right with a chance of 90 %; the meter shows it louder, by less than the margin that matters.")]
     [InlineData(MeterVerdict.MeasuredButSmall, EarVerdict.NotTestedEnough, "The meter shows it louder, by less than the margin that matters; whether it is heard was not tested enough.")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, "A change of character that the dB(A) meter misses: look at 200 and 250 Hz.")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, "We could not tell them apart, and we could have seen 0.9 dB.")]
-    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "The meter could not tell them apart, and could have seen 0.9 dB; whether the ear can was not tested enough.")]
-    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, "Heard blind, and not resolved by the meter: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.HeardBlind, $"The crew heard a difference blind in this test ({Test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotHeard, $"The crew could not tell them apart in this test ({Test}), which would have found 75 % right with a chance of 90 %; the meter could have seen 0.9 dB.")]
+    [InlineData(MeterVerdict.SameWithin, EarVerdict.NotTestedEnough, "The meter shows no difference of the size that matters, and could have seen 0.9 dB; whether the ear can was not tested enough.")]
+    [InlineData(MeterVerdict.NotResolved, EarVerdict.HeardBlind, $"The crew heard a difference blind in this test ({Test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.")]
     [InlineData(MeterVerdict.NotResolved, EarVerdict.NotHeard, "This day cannot say.")]
     [InlineData(MeterVerdict.NotResolved, EarVerdict.NotTestedEnough, "This day cannot say.")]
     public void Every_pair_of_words_has_its_sentence(MeterVerdict meter, EarVerdict ear, string sentence) =>
-        Assert.Equal(sentence, CombinedSentence.Of(meter, ear, Compared(0.4, 2.4, 0.6, 2.2)));
+        Assert.Equal(sentence, CombinedSentence.Of(meter, AChoice.With(ear), Compared(0.4, 2.4, 0.6, 2.2)));
 
     // 96 for 1.4 dB, 0.4 to 2.4 dB quieter; life 48 000 km; worth 120 to the owner, or 60
     [Theory]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -65,7 +66,7 @@ internal static class ComparisonBlock
             return PageRow.Blank;
         }
 
-        string interval = difference is { Lo95Db: { } low, Hi95Db: { } high } ? $" {low:+0.0;-0.0;0.0}..{high:+0.0;-0.0;0.0}" : " not yet";
+        string interval = $" {Figures.Short95(difference) ?? "not yet"}";
         return PageRow
             .Of(Columns.Right($"{difference.DifferenceDb:+0.0;-0.0;0.0}", DifferenceColumns - 1) + " ", Ink.Strong)
             .And(Columns.Left(interval, widths.Interval))

@@ -24,7 +24,8 @@ internal static class EarBlock
     private static IEnumerable<string> Sentences(EarFindings ear) =>
     [
         .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}{(choice.IsRepeat ? "; asked again: explored" : "")}"),
-        .. ear.Ratings.Select(rating => $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} points; {EarWords.Test(rating)}"),
+        .. ear.Ratings.Select(rating => $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} points{(rating.CanDecide ? $"; {EarWords.Test(rating)}" : "")}"),
+        .. EarWords.About(ear.Ratings),
         .. ear.Agreements.Select(EarWords.Agreement),
         .. ear.Covered > 0 ? [ReviewScreenWords.RatingsCovered(ear.Covered)] : Array.Empty<string>(),
     ];

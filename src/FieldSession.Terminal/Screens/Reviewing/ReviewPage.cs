@@ -52,7 +52,7 @@ internal static class ReviewPage
             PageRow.Blank,
             PageRow.Of(Columns, Ink.Quiet),
             .. sight.Study.Codes.Select(code => Code(sight.Study, code)),
-            .. Text($"{sight.Comparison.Readings.Total} readings, {sight.Comparison.Readings.Spoilt} spoilt{Causes(sight.Comparison.Readings)}, {sight.Comparison.Readings.Missed} missed", columns),
+            .. Text($"{sight.Comparison.Readings.Total} readings, {sight.Comparison.Readings.Spoilt} spoilt{Causes(sight.Comparison.Readings)}, {sight.Comparison.Readings.Missed} missed{ReviewScreenWords.AndReplaced(sight.Comparison.Readings.Replaced)}", columns),
         ];
     }
 

@@ -29,11 +29,13 @@ internal static class ReviewScreenWords
 
     public static string RunsMissing(Study study) => $"{study.Runs.Count} of {study.Plan?.Order.Count ?? 0} planned runs are driven: numbers, but no verdict";
 
+    public static string AndReplaced(int readings) => readings == 0 ? "" : $", {readings} of runs that were driven again";
+
     public static string MeterDrifted(Session session) => $"the meter drifted {session.DriftDb:+0.0;-0.0} dB in session {session.Number}: its readings count as spoilt";
 
     public static string ReadingToAsk(string place, string segment, Reading reading) => $"{place} {segment}: {reading.Doubt}; 'confirm {place}' or 'correct {place} 58-60'";
 
     public static string FlaggedLate(int readings) => $"{readings} {(readings == 1 ? "reading was" : "readings were")} flagged late: kept in the clean result";
 
-    public static string SuspiciousReading(SuspiciousReading reading) => $"run {reading.Run}, {reading.Segment}: louder than its run and segment let expect; look at its notes, it is no reason by itself to leave it out";
+    public static string SuspiciousReading(SuspiciousReading reading) => $"run {reading.Run}, {reading.Segment}: louder than the rest of its run and segment suggests; look at its notes, it is no reason by itself to leave it out";
 }
