@@ -48,10 +48,15 @@ public static class ReadingDoubt
     [
         taken.WithoutEnter == true ? DrivingWords.EnterWasMissing : null,
         taken.Swapped && taken.Levels.WidthDb > limits.WidthWarnDb ? DrivingWords.TypedHighFirstAndWide(taken.Levels) : null,
-        taken.TwoFigures == true && segment.Kind.IsImpact && run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels))
-            ? DrivingWords.TwoFiguresOfPeak : null,
-        !taken.Levels.IsSingle && !IsWhole(taken.Levels) && Ranges(run).Any() && Ranges(run).All(IsWhole) ? DrivingWords.RangeInTenths : null,
+        taken.TwoFigures == true && segment.Kind.IsImpact && HasPeakInTenths(run) ? DrivingWords.TwoFiguresOfPeak : null,
+        IsRangeInTenths(taken.Levels) && HasOnlyWholeRanges(run) ? DrivingWords.RangeInTenths : null,
     ];
+
+    private static bool HasPeakInTenths(Run run) => run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
+
+    private static bool IsRangeInTenths(LevelRange levels) => !levels.IsSingle && !IsWhole(levels);
+
+    private static bool HasOnlyWholeRanges(Run run) => Ranges(run).Any() && Ranges(run).All(IsWhole);
 
     private static IEnumerable<LevelRange> Ranges(Run run) => run.Readings.Select(reading => reading.Levels).Where(levels => !levels.IsSingle);
 

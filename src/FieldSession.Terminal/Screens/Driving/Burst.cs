@@ -22,12 +22,14 @@ internal sealed record Burst(string Keys, ImmutableArray<int> Lines)
     /// <summary>No key.</summary>
     public static Burst None { get; } = new("", []);
 
-    /// <summary>Whether a further key makes a word of the keys: another letter, or a blank behind a letter.</summary>
+    /// <summary>Whether a further key makes a word of the keys: another letter, or a sign of writing behind a letter.</summary>
     public bool MakesWordWith(char typed) => Keys.Length > 0 &&
-        (typed == ' ' ? char.IsLetter(Keys[^1]) : char.IsLetter(typed) && Keys.Any(key => !IsSame(key, typed)));
+        (IsOfWriting(typed) ? char.IsLetter(Keys[^1]) : char.IsLetter(typed) && Keys.Any(key => !IsSame(key, typed)));
 
     /// <summary>Whether a key is the last one once more.</summary>
     public bool Repeats(char typed) => Keys.Length > 0 && IsSame(Keys[^1], typed);
+
+    private static bool IsOfWriting(char sign) => sign is ' ' or '-' or '.' or ',' or '\'' or '\u2019';
 
     private static bool IsSame(char one, char other) => char.ToLowerInvariant(one) == char.ToLowerInvariant(other);
 }

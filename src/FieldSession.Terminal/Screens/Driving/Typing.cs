@@ -32,7 +32,12 @@ internal static class Typing
     /// <summary>Whether a note ends in a reading that is glued to a word: a reading typed while a note still stood in the box.</summary>
     public static bool EndsInReading(string note)
     {
-        int begin = note.AsSpan().LastIndexOfAnyExcept("0123456789.,-") + 1;
+        int begin = note.Length;
+        while (begin > 0 && IsFigure(note[begin - 1]) && note[begin - 1] != ' ')
+        {
+            begin--;
+        }
+
         return note.StartsWith(';') && begin > 1 && char.IsLetter(note[begin - 1])
             && note.Length - begin >= FewestFiguresGlued && ReadingText.Parse(note[begin..])?.Entry is not null;
     }
@@ -44,16 +49,18 @@ internal static class Typing
             return new TypedKey(TypedKind.Corrects, moment.Burst.Keys + typed);
         }
 
-        if (moment.Study.RunOn is null && moment.JustWritten.Length > 0 && BeginsVerb(moment.JustWritten + typed))
+        if (BeginsVerb(typed, moment))
         {
             return new TypedKey(TypedKind.Corrects, moment.JustWritten + typed);
         }
 
         KeyRow? act = ActOf(typed, moment);
-        return act is not null && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce
-            ? new TypedKey(moment.Burst.Lines.Length > 1 ? TypedKind.IsHeld : TypedKind.Nothing, DrivingScreenWords.KeyBounced(typed), $"{typed}")
-            : OnEmpty(act, typed, moment);
+        return act is not null && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce ? Again(typed, moment) : OnEmpty(act, typed, moment);
     }
+
+    // The first time it bounced; where it had already been taken twice, it is held down.
+    private static TypedKey Again(char typed, TypingMoment moment) => new(
+        moment.Burst.Lines.Length > 1 ? TypedKind.IsHeld : TypedKind.Nothing, DrivingScreenWords.KeyBounced(typed), $"{typed}");
 
     private static TypedKey OnEmpty(KeyRow? act, char typed, TypingMoment moment) => act is not null && !BeginsWord(act, moment.Study)
         ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
@@ -67,7 +74,8 @@ internal static class Typing
 
     // At a stop words are typed as on standard input. Right after a reading or a note some of their first letters are acts, so the
     // second letter takes the act back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
-    private static bool BeginsVerb(string letters) => VerbTable.All.Any(verb => verb.Word.StartsWith(letters, StringComparison.OrdinalIgnoreCase));
+    private static bool BeginsVerb(char typed, TypingMoment moment) => moment.Study.RunOn is null && moment.JustWritten.Length > 0
+        && VerbTable.All.Any(verb => verb.Word.StartsWith(moment.JustWritten + typed, StringComparison.OrdinalIgnoreCase));
 
     private static TypedKey OnEmptyWithoutAct(char typed, TypingMoment moment)
     {
@@ -108,21 +116,18 @@ internal static class Typing
     {
         int end = EndOfFigures(text);
         string flag = text[end..];
-        if (char.IsAsciiDigit(typed) && moment.Since >= Burst.Later && IsMoreThanBegun(text[..end].Trim()))
+        string figures = text[..end].TrimEnd();
+        if (char.IsAsciiDigit(typed) && moment.Since >= Burst.Later && IsMoreThanBegun(figures))
         {
             return new TypedKey(IsWhole(text, moment.Study) ? TypedKind.StoresFirst : TypedKind.SetsAside, $"{typed}");
         }
 
-        if (flag.Length > 0 && !IsFlag(flag))
-        {
-            return new TypedKey(TypedKind.Goes);
-        }
-
-        string figures = text[..end].TrimEnd();
-        return char.IsLetter(typed) && moment.Burst.MakesWordWith(typed)
-            ? new TypedKey(TypedKind.Becomes, $"{figures} {moment.Burst.Keys}{typed}")
-            : OnFigures(figures, flag, typed, moment.Keys);
+        return flag.Length == 0 || IsFlag(flag) ? OnFlagged(figures, flag, typed, moment) : new TypedKey(TypedKind.Goes);
     }
+
+    private static TypedKey OnFlagged(string figures, string flag, char typed, TypingMoment moment) => char.IsLetter(typed) && moment.Burst.MakesWordWith(typed)
+        ? new TypedKey(TypedKind.Becomes, $"{figures} {moment.Burst.Keys}{typed}")
+        : OnFigures(figures, flag, typed, moment.Keys);
 
     private static TypedKey OnFigures(string figures, string flag, char typed, KeyTable keys)
     {
