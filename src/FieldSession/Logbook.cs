@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.Merging;
@@ -53,8 +54,14 @@ public sealed class Logbook
     /// <summary>The last dozen facts with what was answered to them, newest last.</summary>
     public ImmutableList<WrittenFact> LastFacts { get; private set; } = [];
 
+    /// <summary>The acts that the disk would not take and that were not written since, oldest first.</summary>
+    public ImmutableList<UnsavedAct> Unsaved { get; private set; } = [];
+
     /// <summary>Raised after the study has changed.</summary>
     public event EventHandler? Changed;
+
+    /// <summary>Raised after <see cref="Unsaved"/> has changed.</summary>
+    public event EventHandler? UnsavedChanged;
 
     /// <summary>Opens the logbook on a journal and reads it from the first line.</summary>
     /// <param name="journal">The record behind the study, verified.</param>
@@ -78,6 +85,11 @@ public sealed class Logbook
     public Outcome Write(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
+        return Write(entry, null);
+    }
+
+    private Outcome Write(Entry entry, string? typed)
+    {
         if (entry.ObjectionIn(Study) is { } objection)
         {
             return Outcome.Refused(objection);
@@ -96,10 +108,12 @@ public sealed class Logbook
             Study = after;
             Keep(fact);
             Changed?.Invoke(this, EventArgs.Empty);
+            Forget(typed);
             return Outcome.Written(fact.Place, fact.Echo);
         }
         catch (IOException broken)
         {
+            Remember(new UnsavedAct(_clock.GetUtcNow(), typed ?? $"# {JsonOf(entry)}", broken.Message));
             return Outcome.NotSaved(broken.Message);
         }
     }
@@ -108,7 +122,32 @@ public sealed class Logbook
     public Outcome Write(string typed)
     {
         Parsed parsed = EntryText.Parse(typed, Study);
-        return parsed.Entry is { } entry ? Write(entry) : Outcome.Refused(parsed.Objection!);
+        return parsed.Entry is { } entry ? Write(entry, typed) : Outcome.Refused(parsed.Objection!);
+    }
+
+    // the crew tries the same line again and again until the disk takes it
+    private void Remember(UnsavedAct act)
+    {
+        if (Unsaved.LastOrDefault()?.Typed != act.Typed)
+        {
+            Unsaved = Unsaved.Add(act);
+            UnsavedChanged?.Invoke(this, EventArgs.Empty);
+        }
+    }
+
+    private void Forget(string? typed)
+    {
+        if (typed is not null && Unsaved.LastOrDefault()?.Typed == typed)
+        {
+            Unsaved = Unsaved.RemoveAt(Unsaved.Count - 1);
+            UnsavedChanged?.Invoke(this, EventArgs.Empty);
+        }
+    }
+
+    private string JsonOf(Entry entry)
+    {
+        Line line = Next(entry);
+        return $"{line.Kind} {Encoding.UTF8.GetString(line.Body)}";
     }
 
     private void Keep(WrittenFact fact) =>

@@ -56,7 +56,7 @@ public static class ArchiveFolder
     {
         try
         {
-            IReadOnlyList<Line> lines = StudyMerge.LinesOf(Path.Combine(root, stamp.Path));
+            IReadOnlyList<Line> lines = ReadStudy.At(Path.Combine(root, stamp.Path)).Lines;
             Study study = Logbook.Fold(lines);
             return (new IndexedStudy(stamp, ArchivedStudy.Of(study, OpenedKey.In(lines.Select(EntryKinds.EntryIn)))), null);
         }

@@ -15,7 +15,7 @@ public static class ArchiveLinesCsv
     }
 
     private static string Row(ArchivedStudy study, ArchivedScatter one) => string.Join(
-        ',', Quoted(SpreadsheetText.Guarded(study.Name)), one.Group, Number(one.NuRun), Number(one.SRunDb), Number(one.Kbar), Number(one.NuE), Number(one.SEDb));
+        ',', Quoted(SpreadsheetText.Guarded(VisibleText.OfCell(study.Name))), one.Group, Number(one.NuRun), Number(one.SRunDb), Number(one.Kbar), Number(one.NuE), Number(one.SEDb));
 
     private static string Number(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "NA";
 

@@ -23,7 +23,7 @@ internal static class Column
 {
     /// <summary>Text; what a spreadsheet would take for a formula is guarded.</summary>
     public static ExportColumn<T> Text<T>(string name, string description, Func<T, string?> of) =>
-        new(new ExportField(name, FieldType.Text, null, description), row => of(row) is { } text ? SpreadsheetText.Guarded(text) : null);
+        new(new ExportField(name, FieldType.Text, null, description), row => of(row) is { } text ? SpreadsheetText.Guarded(VisibleText.OfCell(text)) : null);
 
     /// <summary>A whole number.</summary>
     public static ExportColumn<T> Count<T>(string name, string description, Func<T, int?> of) =>

@@ -32,13 +32,16 @@ public sealed class ExportFolder
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         ArgumentNullException.ThrowIfNull(source);
-        FilesTogether.MakeFolder(folder);
-        return new ExportFolder(new Disk(), folder).Write(source, stop);
+        return new ExportFolder(new Disk(), folder).Write(source, (files, earlier) => FilesTogether.Write(folder, files, earlier, stop));
     }
 
-    internal ExportOutcome Write(ExportSource source, CancellationToken stop) => NumberForm.OfFiles(() => WriteInForm(source, stop));
+    internal ExportOutcome Write(ExportSource source, CancellationToken stop) =>
+        Write(source, (files, earlier) => FilesTogether.Write(_disk, _folder, files, earlier, stop));
 
-    private ExportOutcome WriteInForm(ExportSource source, CancellationToken stop)
+    private ExportOutcome Write(ExportSource source, Action<IReadOnlyList<(string Name, byte[] Bytes)>, IReadOnlySet<string>> write) =>
+        NumberForm.OfFiles(() => WriteInForm(source, write));
+
+    private ExportOutcome WriteInForm(ExportSource source, Action<IReadOnlyList<(string Name, byte[] Bytes)>, IReadOnlySet<string>> write)
     {
         string[] leftOut = [.. Exports.All.Where(file => file.IsIn(source))
             .Select(file => file.HiddenBecause(source) is { } because ? $"{file.Name}, because {because}" : null).OfType<string>()];
@@ -50,12 +53,7 @@ public sealed class ExportFolder
             [(DataPackageJson.FileName, DataPackageJson.BytesOf(source, files, leftOut)), .. files.Select(file => (file.File.Name, file.Bytes))];
         IReadOnlySet<string> earlier = EarlierExport.In(_disk, _folder);
         RefuseForeign(all.Select(file => file.Name), earlier);
-        FilesTogether.Write(_disk, _folder, all, stop);
-        foreach (string stale in earlier.Except(all.Select(file => file.Name)))
-        {
-            _disk.Delete(PathOf(stale));
-        }
-
+        write(all, earlier);
         return new ExportOutcome([.. all.Select(file => PathOf(file.Name))], leftOut);
     }
 

@@ -33,5 +33,7 @@ internal static class ExportWords
 
     public static string CantBeWritten(string path, Exception fault) => $"{path}: can't be written ({fault.Message}). Nothing was overwritten. Make room, or give a folder that may be written to.";
 
+    public static string LeftUnfinished(string path, Exception fault, string unfinished) => $"{path}: can't be given its name ({fault.Message}). The study is not touched by it; the files that end in '{unfinished}' are whole. Export once more.";
+
     public static string NameIsTaken(string path) => $"{path}: something lies there already. Nothing was changed. Give a name that is free.";
 }

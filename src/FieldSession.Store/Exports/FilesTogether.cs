@@ -3,40 +3,55 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// Several files that appear together: every one is written beside its place and renamed only when all of them are on the disk, so that a full disk or
-/// a stop in between leaves the folder as it was.
+/// Several files that appear together. Where the folder holds nothing else, it is exchanged as a whole (<see cref="WholeFolder"/>). Otherwise every file is
+/// written beside its place first, so that a full disk or a stop leaves the folder as it was; when all are on the disk, the old ones are withdrawn, and
+/// only then the new ones get their names: a kill in between leaves some of the new files, never old ones beside them.
 /// </summary>
 internal static class FilesTogether
 {
     private const string Unfinished = ".unfinished";
 
-    /// <summary>Makes a folder where it is missing.</summary>
-    /// <exception cref="ExportRefusedException">It is a file, or can't be made.</exception>
-    public static void MakeFolder(string folder)
+    /// <summary>Writes the files into a folder, which is made where it is missing; when this returns, they are safe on the disk.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="files">Names and bytes.</param>
+    /// <param name="earlier">The names of the files that an earlier writing left there; they are replaced or removed.</param>
+    /// <param name="stop">Stops it; nothing is changed then.</param>
+    /// <exception cref="ExportRefusedException">The folder is a file, or the disk takes no more; nothing is changed.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
+    public static void Write(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlySet<string> earlier, CancellationToken stop)
     {
-        if (File.Exists(folder))
-        {
-            throw new ExportRefusedException(ExportWords.FolderIsFile(folder));
-        }
-
+        RefuseFile(folder);
+        HashSet<string> ours = [.. earlier, .. files.SelectMany(file => new[] { file.Name, file.Name + Unfinished })];
+        WholeFolder whole = new(Path.TrimEndingDirectorySeparator(Path.GetFullPath(folder)));
+        string at = folder;
         try
         {
+            Directory.CreateDirectory(whole.Parent);
+            if (whole.Fits(ours) && whole.TryWrite(files, Written))
+            {
+                return;
+            }
+
             Directory.CreateDirectory(folder);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            throw Refused(folder, fault);
+            throw Refused(at, fault);
+        }
+
+        Write(new Disk(), folder, files, earlier, stop);
+
+        void Written(string path)
+        {
+            stop.ThrowIfCancellationRequested();
+            at = path;
         }
     }
 
-    /// <summary>Writes the files; when this returns, they are safe on the disk.</summary>
-    /// <param name="disk">The disk.</param>
-    /// <param name="folder">A folder that is there.</param>
-    /// <param name="files">Names and bytes.</param>
-    /// <param name="stop">Stops it; nothing is changed then.</param>
-    /// <exception cref="ExportRefusedException">The disk takes no more; nothing is changed.</exception>
-    /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static void Write(IDisk disk, string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, CancellationToken stop)
+    /// <summary>The same in a folder that is there and holds other files as well.</summary>
+    /// <exception cref="ExportRefusedException">The disk takes no more; the message says whether something was changed.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped; nothing is changed.</exception>
+    public static void Write(IDisk disk, string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlySet<string> earlier, CancellationToken stop)
     {
         string[] paths = [.. files.Select(file => Path.Combine(folder, file.Name))];
         string at = folder;
@@ -59,17 +74,43 @@ internal static class FilesTogether
             throw fault is OperationCanceledException ? fault : Refused(at, fault);
         }
 
-        Rename(disk, paths);
+        try
+        {
+            Withdraw(disk, [.. earlier.Select(name => Path.Combine(folder, name)).Where(disk.Exists)]);
+            foreach (string path in paths)
+            {
+                at = path;
+                disk.Move(path + Unfinished, path);
+            }
+
+            disk.SyncFolderOf(paths[0]);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new ExportRefusedException(ExportWords.LeftUnfinished(at, fault, Unfinished), fault);
+        }
     }
 
-    private static void Rename(IDisk disk, string[] paths)
+    private static void Withdraw(IDisk disk, string[] paths)
     {
         foreach (string path in paths)
         {
-            disk.Move(path + Unfinished, path);
+            disk.Delete(path);
         }
 
-        disk.SyncFolderOf(paths[0]);
+        // their going has to be on the disk before a new one comes, or a power cut would mix them
+        if (paths.Length > 0)
+        {
+            disk.SyncFolderOf(paths[0]);
+        }
+    }
+
+    private static void RefuseFile(string folder)
+    {
+        if (File.Exists(folder))
+        {
+            throw new ExportRefusedException(ExportWords.FolderIsFile(folder));
+        }
     }
 
     private static void Discard(IDisk disk, string[] paths)

@@ -1,7 +1,6 @@
 using System.Text;
 using FieldSession.Reporting;
 using FieldSession.Store.Exports.Html;
-using FieldSession.Store.Journaling;
 
 namespace FieldSession.Store.Exports;
 
@@ -30,8 +29,7 @@ public static class ReportFolder
             (MarkdownName, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
             (HtmlName, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template))),
         ]);
-        FilesTogether.MakeFolder(folder);
-        FilesTogether.Write(new Disk(), folder, files, stop);
+        FilesTogether.Write(folder, files, new HashSet<string> { MarkdownName, HtmlName }, stop);
         return [Path.Combine(folder, MarkdownName), Path.Combine(folder, HtmlName)];
     }
 
@@ -46,7 +44,6 @@ public static class ReportFolder
         }
 
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        FilesTogether.MakeFolder(folder);
-        FilesTogether.Write(new Disk(), folder, [(Path.GetFileName(path), Encoding.UTF8.GetBytes(ReportTemplate.DefaultText))], CancellationToken.None);
+        FilesTogether.Write(folder, [(Path.GetFileName(path), Encoding.UTF8.GetBytes(ReportTemplate.DefaultText))], new HashSet<string>(), CancellationToken.None);
     }
 }

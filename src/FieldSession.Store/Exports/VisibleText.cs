@@ -11,24 +11,44 @@ namespace FieldSession.Store.Exports;
 public static class VisibleText
 {
     /// <summary>The words with marks in place of what can't be seen.</summary>
-    public static string Of(string words)
+    public static string Of(string words) => Written(words, rune => rune.Value is '\n' or '\r' or '\t' or 0x2028 or 0x2029 ? " " : null);
+
+    /// <summary>
+    /// The same for a text of several lines, as a terminal shows it: line breaks and tabs stay, and a carriage return stays before a
+    /// line feed. Nothing in it can move the cursor, change a colour or set a title (ECMA-48: every control sequence begins with a control character).
+    /// </summary>
+    public static string OfLines(string text) => WithLayout(text, IsHidden);
+
+    /// <summary>The same for a cell of a table, in which every letter stays as it was written and only control characters become marks.</summary>
+    public static string OfCell(string text) => WithLayout(text, Rune.IsControl);
+
+    private static string WithLayout(string text, Func<Rune, bool> isMarked)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string lines = text.Replace("\r\n", "\n", StringComparison.Ordinal);
+        return lines.EnumerateRunes().Any(rune => isMarked(rune) && !IsLayout(rune))
+            ? Written(lines, rune => IsLayout(rune) || !isMarked(rune) ? rune.ToString() : null)
+            : text;
+    }
+
+    private static string Written(string words, Func<Rune, string?> kept)
     {
         ArgumentNullException.ThrowIfNull(words);
         StringBuilder visible = new(words.Length);
         foreach (Rune rune in words.EnumerateRunes())
         {
-            Append(visible, rune);
+            Append(visible, rune, kept(rune));
         }
 
         return visible.ToString();
     }
 
     // A half of a pair comes here as U+FFFD, the sign for what could not be read.
-    private static void Append(StringBuilder visible, Rune rune)
+    private static void Append(StringBuilder visible, Rune rune, string? kept)
     {
-        if (rune.Value is '\n' or '\r' or '\t' or 0x2028 or 0x2029)
+        if (kept is not null)
         {
-            visible.Append(' ');
+            visible.Append(kept);
         }
         else if (IsHidden(rune))
         {
@@ -39,6 +59,8 @@ public static class VisibleText
             visible.Append(rune.ToString());
         }
     }
+
+    private static bool IsLayout(Rune rune) => rune.Value is '\n' or '\t';
 
     private static bool IsHidden(Rune rune) =>
         Rune.IsControl(rune) || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) || (rune.Value & 0xFFFE) == 0xFFFE;

@@ -1,3 +1,6 @@
+using FieldSession.Store.Disks;
+using Microsoft.Win32.SafeHandles;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>The disk of this computer.</summary>
@@ -18,13 +21,22 @@ internal sealed class Disk : IDisk
     }
 
     /// <inheritdoc/>
-    public IDiskFile Look(string path) => new DiskFile(
-        (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
-            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
+    public IDiskFile Look(string path) => new DiskFile(path, Unlocked(path));
 
     /// <inheritdoc/>
-    public IDiskFile Open(string path, FileMode mode) =>
-        new DiskFile(File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
+    public IDiskFile LookPastMemory(string path)
+    {
+        SafeFileHandle handle = Unlocked(path);
+        Posix.ForgetMemoryOf(handle);
+        return new DiskFile(path, handle);
+    }
+
+    /// <inheritdoc/>
+    public IDiskFile Open(string path, FileMode mode)
+    {
+        FileKind.RefuseSpecial(path);
+        return new DiskFile(path, File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
+    }
 
     /// <inheritdoc/>
     public void Move(string from, string to) => File.Move(from, to, overwrite: true);
@@ -35,9 +47,16 @@ internal sealed class Disk : IDisk
     /// <inheritdoc/>
     public void SyncFolderOf(string path)
     {
-        if (!OperatingSystem.IsWindows() && Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
+        if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
         {
-            Posix.SyncFolder(folder);
+            DiskFlush.Folder(folder);
         }
+    }
+
+    private static SafeFileHandle Unlocked(string path)
+    {
+        FileKind.RefuseSpecial(path);
+        return (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
+            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
     }
 }

@@ -1,9 +1,10 @@
+using FieldSession.Store.Disks;
 using Microsoft.Win32.SafeHandles;
 
 namespace FieldSession.Store.Journaling;
 
 /// <summary>A file of this computer, read and written at places, without a buffer between.</summary>
-internal sealed class DiskFile(SafeFileHandle handle) : IDiskFile
+internal sealed class DiskFile(string path, SafeFileHandle handle) : IDiskFile
 {
     /// <inheritdoc/>
     public long Length
@@ -28,7 +29,7 @@ internal sealed class DiskFile(SafeFileHandle handle) : IDiskFile
     public void Write(ReadOnlySpan<byte> bytes, long at) => RandomAccess.Write(handle, bytes, at);
 
     /// <inheritdoc/>
-    public void Sync() => RandomAccess.FlushToDisk(handle);
+    public void Sync() => DiskFlush.File(handle, path);
 
     /// <inheritdoc/>
     public void Dispose() => handle.Dispose();

@@ -18,20 +18,24 @@ internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Lin
     /// <summary>Whether the LiteDB file's lines are the study's first ones, as far as they go.</summary>
     public bool IsStoreLeading => Store.Fault is null && Leads(Store.Lines);
 
+    /// <summary>Whether the text holds everything and the LiteDB file nothing else.</summary>
+    public bool IsWhole => IsTextWhole && IsStoreLeading;
+
     /// <summary>Reads the copies and puts them together.</summary>
     /// <param name="disk">Where the files are.</param>
     /// <param name="paths">Their names.</param>
     /// <param name="textBytes">The text's bytes.</param>
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
+    /// <exception cref="OtherStudyException">The copies are of two studies.</exception>
     public static Finding Of(IDisk disk, StudyPaths paths, byte[]? textBytes)
     {
         TextCopy text = TextCopy.Read(textBytes ?? []);
         TextCopy rescue = TextCopy.Read(disk.Exists(paths.Rescue) ? disk.ReadAll(paths.Rescue) : []);
         StoreCopy store = StoreGlance.IsEnough(disk, paths, text) ?? StoreCopy.Read(disk, paths, text.Lines);
-        Reunion reunion = Reunion.Of(paths.Study, [.. text.Valid], store.Lines, [.. rescue.Valid]);
+        FoundCopy[] copies = [new(paths.Journal, [.. text.Valid]), new(paths.Study, store.Lines), new(paths.Rescue, [.. rescue.Valid])];
+        Reunion reunion = Reunion.Of(paths.Study, copies);
         return new Finding(text, store, reunion.Lines, reunion.Loose);
     }
 
-    private bool Leads(IReadOnlyList<Line> copy) =>
-        copy.Count <= Lines.Count && copy.Zip(Lines).All(pair => pair.First == pair.Second);
+    private bool Leads(IReadOnlyList<Line> copy) => Kinship.Begins(copy, Lines);
 }

@@ -12,6 +12,9 @@ internal interface IDisk
     /// <summary>Opens a file for reading beside whoever has it open, without locking it.</summary>
     IDiskFile Look(string path);
 
+    /// <summary>The same, past what the system remembers of the file, as far as it can be made to forget: what is read stands on the disk.</summary>
+    IDiskFile LookPastMemory(string path);
+
     /// <summary>Opens a file for reading and writing, for this process alone.</summary>
     IDiskFile Open(string path, FileMode mode);
 
@@ -22,5 +25,6 @@ internal interface IDisk
     void Delete(string path);
 
     /// <summary>Makes the names in the folder of a file durable: a new file is safe only when its name is.</summary>
+    /// <exception cref="IOException">The disk said no.</exception>
     void SyncFolderOf(string path);
 }

@@ -13,5 +13,6 @@ internal interface IDiskFile : IDisposable
     void Write(ReadOnlySpan<byte> bytes, long at);
 
     /// <summary>Returns when everything written is on the disk itself.</summary>
+    /// <exception cref="IOException">The disk said no. What it holds of the bytes written since the last time is not known, and a later success says nothing about them.</exception>
     void Sync();
 }

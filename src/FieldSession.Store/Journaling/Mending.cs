@@ -1,4 +1,5 @@
 using System.Globalization;
+using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
 
@@ -49,6 +50,22 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         _done.Add(StudyFileWords.StoreIsMadeAnew(paths, why, kept));
     }
 
+    /// <summary>Puts what a cut-off start left aside; of empty files nothing is kept.</summary>
+    public void ClearStart()
+    {
+        foreach (string path in new[] { paths.Journal, paths.Study, paths.Log }.Where(disk.Exists))
+        {
+            if (disk.ReadAll(path).Length == 0)
+            {
+                disk.Delete(path);
+            }
+            else
+            {
+                _ = KeepAside(path);
+            }
+        }
+    }
+
     /// <summary>Says that the LiteDB file is made up from the text.</summary>
     public void NoteGrowth(Finding finding)
     {
@@ -67,21 +84,25 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         }
         else if (finding.Text.Tail.Length > 0)
         {
-            _done.Add(StudyFileWords.HalfLineWasCutOff(paths));
+            _done.Add(StudyFileWords.HalfLineWasCutOff(paths, KeepCopy(paths.Journal, bytes)));
+        }
+        else if (bytes.Length > 0 && finding.Text.Lines.Count < finding.Lines.Count)
+        {
+            _done.Add(StudyFileWords.JournalWasShort(paths, finding, KeepCopy(paths.Journal, bytes)));
+        }
+        else if (finding.Text.Lines.Count < finding.Lines.Count)
+        {
+            _done.Add(StudyFileWords.JournalWasMissing(paths, finding));
         }
     }
 
     private TextFile Continued(IDiskFile file, Finding finding)
     {
-        long sound = finding.IsTextLeading ? finding.Text.LengthOfValid : 0;
-        TextFile text = new(paths.Journal, file, sound, () => disk.Open(paths.Journal, FileMode.Open));
-        int standing = finding.IsTextLeading ? finding.Text.Lines.Count : 0;
-        if (file.Length != sound || standing < finding.Lines.Count)
+        IReadOnlyList<Line> sound = finding.IsTextLeading ? [.. finding.Text.Valid.Take(finding.Text.Lines.Count)] : [];
+        TextFile text = new(disk, paths.Journal, file, sound);
+        if (file.Length != TextOnDisk.LengthOf(sound) || sound.Count < finding.Lines.Count)
         {
-            text.Append(finding.Lines.Skip(standing));
-            _done.AddRange(standing < finding.Lines.Count && finding.IsTextLeading
-                ? [StudyFileWords.JournalWasShort(paths, standing, finding)]
-                : []);
+            text.Append([.. finding.Lines.Skip(sound.Count)]);
         }
 
         return text;

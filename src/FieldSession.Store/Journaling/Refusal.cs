@@ -24,6 +24,9 @@ internal static class Refusal
         }
     }
 
+    /// <summary>Whether somebody else holds the file.</summary>
+    internal static bool IsLock(Exception fault) => fault is IOException && Locked.Contains(fault.HResult);
+
     internal static StudyFileException? InWords(string path, Exception fault) => fault switch
     {
         StudyFileException => null,
@@ -32,7 +35,7 @@ internal static class Refusal
             fault),
         FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
             StudyFileWords.NoSuchFileOrFolder(path, fault), fault),
-        IOException when Locked.Contains(fault.HResult) => new StudyInUseException(
+        _ when IsLock(fault) => new StudyInUseException(
             StudyFileWords.StudyIsInUse(path), fault),
         _ => null,
     };

@@ -12,13 +12,16 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
     /// which is the order in which a study of several strands is told anyway.
     /// </summary>
     /// <exception cref="TwoHistoriesException">Two different lines follow the same line.</exception>
-    public static Reunion Of(string study, params IReadOnlyList<Line>[] copies)
+    /// <exception cref="OtherStudyException">The copies are of two studies.</exception>
+    public static Reunion Of(string study, IReadOnlyList<FoundCopy> found)
     {
-        if (InOrder(copies[0]) && copies.Skip(1).All(copy => Leads(copy, copies[0])))
+        IReadOnlyList<Line>[] copies = [.. found.Select(copy => copy.Lines)];
+        if (InOrder(copies[0]) && copies.Skip(1).All(copy => Kinship.Begins(copy, copies[0])))
         {
             return new Reunion(copies[0], []);
         }
 
+        Kinship.RefuseStrangers(found);
         Dictionary<(string Strand, string Previous), Line> next = [];
         foreach (Line line in copies.SelectMany(copy => copy))
         {
@@ -55,9 +58,6 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
         Chains chains = new();
         return lines.All(chains.Takes);
     }
-
-    private static bool Leads(IReadOnlyList<Line> copy, IReadOnlyList<Line> all) =>
-        copy.Count <= all.Count && copy.Zip(all).All(pair => pair.First == pair.Second);
 
     private static List<Line> ByTime(Dictionary<string, List<Line>> chains)
     {

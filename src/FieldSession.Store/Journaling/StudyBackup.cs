@@ -1,3 +1,5 @@
+using FieldSession.Journal;
+
 namespace FieldSession.Store.Journaling;
 
 /// <summary>A copy of a study in another folder.</summary>
@@ -26,12 +28,20 @@ internal sealed class StudyBackup(IDisk disk, StudyPaths target)
 
     private void RefuseOtherStudy(byte[] text)
     {
-        bool isOlderCopy = disk.Exists(target.Journal) && text.AsSpan().StartsWith(disk.ReadAll(target.Journal));
         bool isFree = !disk.Exists(target.Journal) && !disk.Exists(target.Study);
+        bool isOlderCopy = disk.Exists(target.Journal) && text.AsSpan().StartsWith(disk.ReadAll(target.Journal)) && IsStoreOlder(text);
         if (!isOlderCopy && !isFree)
         {
             throw new StudyExistsException(
                 StudyFileWords.OtherStateLiesThere(target));
         }
+    }
+
+    // each of the two files may have been put there by hand; one that a pulled stick left torn is ours as far as it can be read
+    private bool IsStoreOlder(byte[] text)
+    {
+        IReadOnlyList<Line?> lines = TextCopy.Read(text).Lines;
+        StoreCopy there = StoreCopy.Read(disk, target, lines);
+        return there.Lines.Count == 0 ? there.Fault is null : there.Lines.All(new HashSet<Line?>(lines).Contains);
     }
 }

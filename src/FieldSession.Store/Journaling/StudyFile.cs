@@ -19,10 +19,15 @@ public sealed class StudyFile : IJournal
     private readonly Chains _chains = new();
     private readonly Lock _writing = new();
     private readonly Lock _copying = new();
+    private readonly string? _recordFolder;
+    private AcknowledgedLines? _acknowledged;
     private bool _isClosed;
 
-    internal StudyFile(IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> mended)
+    internal StudyFile(
+        IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> mended, string? recordFolder = null)
     {
+        _recordFolder = recordFolder;
+        _acknowledged = AcknowledgedLines.Open(recordFolder, paths.Study, lines);
         _disk = disk;
         _paths = paths;
         _text = text;
@@ -60,7 +65,9 @@ public sealed class StudyFile : IJournal
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     /// <exception cref="StudyMissingException">There is no such folder.</exception>
     /// <exception cref="StudyUnwritableException">The folder may not be written to.</exception>
-    public static StudyFile Create(string path, TimeProvider clock) => new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Create();
+    /// <param name="terms">How it is opened; null: as it stands.</param>
+    public static StudyFile Create(string path, TimeProvider clock, OpeningTerms? terms = null) =>
+        new StudyOpening(new Disk(), StudyPaths.Of(path), clock, terms).Create();
 
     /// <summary>Opens a study, and mends one copy by the other if it has to be.</summary>
     /// <param name="path">The study's LiteDB file; it may be missing if its journal is there.</param>
@@ -72,8 +79,21 @@ public sealed class StudyFile : IJournal
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     /// <exception cref="StudyTooLargeException">Its text is longer than <see cref="StudyLimits.LongestTextBytes"/>.</exception>
-    public static StudyFile Open(string path, TimeProvider clock) =>
-        new StudyOpening(new Disk(), StudyPaths.Of(path), clock).Open();
+    /// <param name="terms">How it is opened; null: as it stands.</param>
+    public static StudyFile Open(string path, TimeProvider clock, OpeningTerms? terms = null) =>
+        new StudyOpening(new Disk(), StudyPaths.Of(path), clock, terms).Open();
+
+    /// <summary>What this laptop acknowledged of a study and its file does not hold, a sentence each; empty: nothing is missing, as far as it was written down.</summary>
+    /// <param name="path">The study's LiteDB file.</param>
+    /// <param name="lines">The lines that hold in it.</param>
+    /// <param name="recordFolder">The user's folder in which it was written down; null: it was not.</param>
+    /// <exception cref="IOException">What was written down can't be read.</exception>
+    public static IReadOnlyList<string> AcknowledgedAndMissing(string path, IReadOnlyList<Line> lines, string? recordFolder)
+    {
+        string study = StudyPaths.Of(path).Study;
+        return [.. AcknowledgedLines.MissingIn(recordFolder, study, lines).Select(head => StudyFileWords.AcknowledgedLinesAreMissing(study, head, lines))
+            .Select(sentence => $"{sentence} {StudyFileWords.RemoveRecord(AcknowledgedLines.NameOf(recordFolder!, study, lines)!)}")];
+    }
 
     /// <summary>Adds one line. When this returns, the line is on the disk.</summary>
     /// <exception cref="LineNotSafeException">It is not, and does not count. The next call works again as soon as the disk does.</exception>
@@ -91,6 +111,7 @@ public sealed class StudyFile : IJournal
 
             _text.Append(line);
             _ = _chains.Takes(line);
+            Acknowledge(line);
             _store.Enqueue(line);
         }
     }
@@ -126,6 +147,7 @@ public sealed class StudyFile : IJournal
                     _ = _chains.Takes(line);
                 }
 
+                Acknowledge([.. lines]);
                 _store.Enqueue(lines);
             }
         }
@@ -168,7 +190,15 @@ public sealed class StudyFile : IJournal
                 _isClosed = true;
                 _store.Dispose();
                 _text.Dispose();
+                _acknowledged?.Dispose();
             }
+    }
+
+    // the record of a new study begins with its first line, which makes it this study and no other
+    private void Acknowledge(params Line[] lines)
+    {
+        _acknowledged ??= AcknowledgedLines.Open(_recordFolder, _paths.Study, lines);
+        _acknowledged?.Note(lines);
     }
 
     private byte[] TextNow()

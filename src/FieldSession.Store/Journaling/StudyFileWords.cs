@@ -1,3 +1,4 @@
+using System.Globalization;
 using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
@@ -20,20 +21,28 @@ internal static class StudyFileWords
 
     public static string LineIsNotSafe(Exception fault, Line? first, string path) => $"{DiskTrouble.InWords(fault)}: line {first?.Number} is not in {path}; every line before it is. {DiskTrouble.Remedy(fault)}, then do the act again.";
 
-    public static string StudyIsFull(string path, long mebibytes) => $"the study is full: {path} has {mebibytes} MiB, and {StudyLimits.LongestTextBytes >> 20} MiB is the most. Begin a new study.";
+    public static string LinesAreLostToo(Line first) => $" The disk also lost line {first.Number} and what follows, which it had confirmed; they are in memory, so keep this program open: it writes them again with the next act.";
+
+    public static string StudyIsFull(string path, long mebibytes, long mostMebibytes) => $"the study is full: {path} has {mebibytes} MiB, and {mostMebibytes} MiB is the most. Begin a new study.";
 
     public static string FileBecameShorter(string path) => $"{path}: the file became shorter while it was open.";
 
     public static string AnotherFileLiesThere(string path) => $"{path}: another file lies there now.";
+
+    public static string DiskGivesBackOther(string path) => $"{path}: the disk took the lines and gives back others.";
 
     public const string FileIsOnlyLookedAt = "the file is only looked at";
 
     // opening, making and copying
     public static string NoStudyHere(StudyPaths paths) => $"{paths.Study}: there is no study here. Check the path.";
 
-    public static string NoStudyToMerge(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.";
+    public static string NoStudyToRead(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path.";
 
     public static string NoStudyToOpen(StudyPaths paths) => $"{paths.Study}: there is no study here, neither this file nor {Path.GetFileName(paths.Journal)}. Nothing was changed. Check the path, or make a new study.";
+
+    public static string StudyIsOnlyRead(string path) => $"{path}: the study is only read here. Nothing was changed.";
+
+    public static string ReadFromOtherCopy(string file, int lines) => $"{file}: this copy is missing, short or damaged; the study's {lines} lines were read from its other copy. Nothing was changed. 'enter' or 'drive' repairs it and keeps the old file.";
 
     public static string NameIsOfJournal(string path, string studyPath) => $"{path}: this is the name of a study's journal. Name the study itself, for example {studyPath}.";
 
@@ -100,12 +109,23 @@ internal static class StudyFileWords
 
     public static string JournalWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.";
 
-    public static string HalfLineWasCutOff(StudyPaths paths) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off.";
+    public static string HalfLineWasCutOff(StudyPaths paths, string kept) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off, and what it was is kept in {kept}.";
 
-    public static string JournalWasShort(StudyPaths paths, int standing, Finding finding) => $"{paths.Journal} was short; lines {standing + 1} to {finding.Lines.Count} were brought back from the other copy.";
+    public static string JournalWasShort(StudyPaths paths, Finding finding, string kept) => $"{paths.Journal} was short; lines {finding.Text.Lines.Count + 1} to {finding.Lines.Count} were brought back from the other copy, and what it was is kept in {kept}.";
+
+    public static string JournalWasMissing(StudyPaths paths, Finding finding) => $"{paths.Journal} was missing or empty; its {finding.Lines.Count} lines were brought back from the other copy.";
+
+    public static string AcknowledgedLinesAreMissing(string path, StrandHead head, IReadOnlyList<Line> lines) => $"{path}: {head.Lines} lines of strand {head.Strand} were acknowledged on this laptop, the last with the hash {head.Hash[..16]}, and that line is not in this file, which holds {lines.Count(line => line.Strand == head.Strand)} of the strand. It is an older copy, or a disk lost them: look for a newer copy and merge it.";
+
+    public static string RemoveRecord(string record) => $"To take the file as it is, remove {record}.";
+
+    public static string RemarkOnUnsaved(UnsavedAct act) => string.Create(
+        CultureInfo.InvariantCulture, $"# {act.At.UtcDateTime:yyyy-MM-dd HH:mm:ss} UTC, not saved: {act.Because.ReplaceLineEndings(" ")}");
 
     // two copies of one study
     public static string CopiesHaveTwoHistories(string study, Line line) => $"{study}: two different lines claim to be line {line.Number} of strand {line.Strand}, so the study has two histories. Nothing was overwritten. Verify each copy, keep the one that is right and move the other one away, then open the study again.";
+
+    public static string FilesAreOfTwoStudies(string one, string oneName, string other, string otherName) => $"{one} and {other} are of two studies: the first is {oneName}, the second {otherName}. Nothing was changed. Move the one that does not belong here away and bring its own file; a study's files are copied together.";
 
     public static string CopyIsOfAnotherStudy(string path, StudyFile study) => $"{path}: this is another study than {study.Path}, for its first line is another one. Nothing was changed. Only copies of one study can be merged: hand the study over as a file once, before both laptops enter.";
 

@@ -35,7 +35,7 @@ public static class StudyMerge
         List<MergedFile> files = [];
         foreach (string path in others)
         {
-            IReadOnlyList<Line> lines = LinesOf(path);
+            IReadOnlyList<Line> lines = ReadStudy.At(path).Lines;
             RefuseOtherStudy(study, path, lines);
             List<Line> fresh = [.. lines.Where(line => IsNew(line, known, path))];
             foreach (Line line in fresh)
@@ -51,36 +51,14 @@ public static class StudyMerge
         return new MergedStudy(files, [.. study.Lines, .. added]);
     }
 
-    /// <summary>The lines of a study, from whichever of its copies holds them, without locking or mending it.</summary>
-    /// <exception cref="StudyFileException">There is none, or lines are lost in both copies.</exception>
-    public static IReadOnlyList<Line> LinesOf(string path)
-    {
-        StudyPaths paths = StudyPaths.Of(path);
-        Disk disk = new();
-        return Refusal.Of(paths.Study, () =>
-        {
-            if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
-            {
-                throw new StudyMissingException(StudyFileWords.NoStudyToMerge(paths));
-            }
-
-            byte[]? text = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : null;
-            Finding finding = Finding.Of(disk, paths, text);
-            return Loss.In(paths, finding, text) is { } loss ? throw loss : finding.Lines;
-        });
-    }
-
     private static void RefuseOtherStudy(StudyFile study, string path, IReadOnlyList<Line> lines)
     {
-        if (FirstOf(study.Lines) != FirstOf(lines))
+        if (StudyIdentity.Of(study.Lines) != StudyIdentity.Of(lines))
         {
             throw new OtherStudyException(
                 StudyFileWords.CopyIsOfAnotherStudy(path, study));
         }
     }
-
-    // the one strand that takes note of no other begins the study
-    private static string? FirstOf(IReadOnlyList<Line> lines) => StrandOrder.Of(lines) is [{ } first, ..] ? first.Hash : null;
 
     private static bool IsNew(Line line, Dictionary<(string Strand, int Number), Line> known, string path)
     {

@@ -1,18 +1,30 @@
 namespace FieldSession.Store.Journaling;
 
 /// <summary>The way from names to an open study: lock, look, mend, carry on.</summary>
-internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider clock)
+/// <param name="disk">Where the files are.</param>
+/// <param name="paths">Their names.</param>
+/// <param name="clock">The time, for the names of what is kept aside.</param>
+/// <param name="terms">Patience with the lock, and where the acknowledged lines are written down.</param>
+internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider clock, OpeningTerms? terms = null)
 {
-    /// <summary>Makes a new study where no file lies yet.</summary>
+    private static readonly TimeSpan BetweenTries = TimeSpan.FromMilliseconds(100);
+
+    private readonly OpeningTerms _terms = terms ?? new OpeningTerms();
+
+    /// <summary>Makes a new study where no file lies yet, or where making one was cut off before its first line was safe.</summary>
     /// <exception cref="StudyFileException">It can't be made there; nothing was changed.</exception>
     public StudyFile Create() => Refusal.Of(paths.Study, () =>
     {
-        if (new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken)
+        if (new StartCutOff(disk, paths).IsHere)
         {
-            throw new StudyExistsException(StudyFileWords.NameIsTaken(taken));
+            // whoever is making it right now holds it
+            Locked(FileMode.Open).Dispose();
+            new Mending(disk, paths, clock).ClearStart();
         }
 
-        return OpenLocked(FileMode.CreateNew);
+        return new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken
+            ? throw new StudyExistsException(StudyFileWords.NameIsTaken(taken))
+            : OpenLocked(FileMode.CreateNew);
     });
 
     /// <summary>Opens the study and mends what can be mended without losing a line.</summary>
@@ -28,9 +40,25 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);
     });
 
+    // a program whose terminal vanished may take a moment to close its study
+    private IDiskFile Locked(FileMode mode)
+    {
+        for (int tries = 1; ; tries++)
+        {
+            try
+            {
+                return disk.Open(paths.Journal, mode);
+            }
+            catch (IOException held) when (Refusal.IsLock(held) && tries < _terms.TriesForLock)
+            {
+                Thread.Sleep(BetweenTries);
+            }
+        }
+    }
+
     private StudyFile OpenLocked(FileMode mode)
     {
-        IDiskFile file = disk.Open(paths.Journal, mode);
+        IDiskFile file = Locked(mode);
         try
         {
             return OpenWith(file, mode == FileMode.OpenOrCreate ? null : BytesOf(file));
@@ -61,8 +89,11 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         disk.SyncFolderOf(paths.Journal);
         mending.ClearStore(finding);
         mending.NoteGrowth(finding);
+        IReadOnlyList<StrandHead> missing = [];
+        _ = Attempt.Of(() => missing = AcknowledgedLines.MissingIn(_terms.RecordFolder, paths.Study, finding.Lines));
+        string[] lost = [.. missing.Select(head => StudyFileWords.AcknowledgedLinesAreMissing(paths.Study, head, finding.Lines))];
         StoreWriter store = StoreFrom(finding, mending);
-        return new StudyFile(disk, paths, text, store, finding.Lines, [.. mending.Done]);
+        return new StudyFile(disk, paths, text, store, finding.Lines, [.. mending.Done, .. lost], _terms.RecordFolder);
     }
 
     private StoreWriter StoreFrom(Finding finding, Mending mending)

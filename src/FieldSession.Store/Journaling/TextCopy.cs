@@ -4,9 +4,8 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>What the plain text holds.</summary>
 /// <param name="Lines">The file's lines, in order; null where one is no valid line.</param>
-/// <param name="LengthOfValid">How many bytes the valid lines at the beginning take.</param>
 /// <param name="Tail">The bytes after the last line break: a line that was being written, never acknowledged.</param>
-internal sealed record TextCopy(IReadOnlyList<Line?> Lines, long LengthOfValid, ReadOnlyMemory<byte> Tail)
+internal sealed record TextCopy(IReadOnlyList<Line?> Lines, ReadOnlyMemory<byte> Tail)
 {
     /// <summary>The valid lines, and the tail if it lacks only its line break.</summary>
     public IEnumerable<Line> Valid => Lines.OfType<Line>().Concat(TailLine is { } last ? [last] : []);
@@ -24,10 +23,8 @@ internal sealed record TextCopy(IReadOnlyList<Line?> Lines, long LengthOfValid, 
         // hashing is all the work there is, and lines do not need each other for it
         Parallel.For(0, lines.Length, i => lines[i] = Line.Parse(bytes[places[i]]));
 
-        int sound = Array.IndexOf(lines, null) is >= 0 and int bad ? bad : lines.Length;
-        long lengthOfValid = sound == 0 ? 0 : places[sound - 1].End.Value + 1;
         int tailAt = places.Count == 0 ? 0 : places[^1].End.Value + 1;
-        return new TextCopy(lines, lengthOfValid, bytes[tailAt..]);
+        return new TextCopy(lines, bytes[tailAt..]);
     }
 
     private static List<Range> PlacesIn(ReadOnlySpan<byte> bytes)

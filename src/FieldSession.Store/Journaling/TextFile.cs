@@ -1,47 +1,59 @@
-using System.Text;
+using System.Buffers;
+using System.Runtime.ExceptionServices;
 using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe. A file whose drive went and came
-/// back, or was mounted anew, is known by its end and opened again; nobody has to start the program again for it.
+/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe. After a failed write or flush nobody knows what the disk
+/// holds, and a later flush that succeeds says nothing about what the failed one dropped: so the text is read from the disk through a fresh handle,
+/// what is missing is written again, and a line counts only when it is read there. A file whose drive went and came back, or was mounted anew, is known
+/// by its lines and opened again; nobody has to start the program again for it.
 /// </summary>
-/// <param name="path">Its name, for words.</param>
+/// <param name="disk">Where the file is.</param>
+/// <param name="path">Its name.</param>
 /// <param name="file">The file, held by this process alone: it is also the study's lock.</param>
-/// <param name="end">Where the next line begins: the length of the lines that stand.</param>
-/// <param name="openAgain">Opens the file of that name anew.</param>
-internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDiskFile> openAgain) : IDisposable
+/// <param name="standing">The lines that stand in it.</param>
+/// <param name="mostBytes">How long it may become.</param>
+internal sealed class TextFile(
+    IDisk disk, string path, IDiskFile file, IReadOnlyList<Line> standing, long mostBytes = StudyLimits.LongestTextBytes) : IDisposable
 {
-    // longer than any line but a plan's; a line holds the hash of all lines before it
-    private const int BytesKnownBy = 4096;
-
+    private readonly List<Line> _lines = [.. standing];
     private IDiskFile _file = file;
-    private byte[] _lastBytes = EndOf(file, end);
-    private long _end = end;
+    private long _end = TextOnDisk.LengthOf(standing);
+    private bool _isUnsure;
 
     /// <summary>Writes lines at the end and returns when they are on the disk.</summary>
     /// <exception cref="LineNotSafeException">They are not, and nothing of them counts.</exception>
-    public void Append(params IEnumerable<Line> lines)
+    public void Append(params IReadOnlyList<Line> lines)
     {
         byte[] bytes = BytesOf(lines);
-        if (_end + bytes.Length > StudyLimits.LongestTextBytes)
+        if (_end + bytes.Length > mostBytes)
         {
-            throw new LineNotSafeException(StudyFileWords.StudyIsFull(path, _end >> 20));
+            throw new LineNotSafeException(StudyFileWords.StudyIsFull(path, _end >> 20, mostBytes >> 20));
         }
 
-        if (FaultOf(() => Write(bytes)) is { } fault && (!CameBack(bytes) || FaultOf(() => Write(bytes)) is not null))
+        if (WhyNotSafe(lines, bytes) is { } fault)
         {
-            throw NotSafe(lines.FirstOrDefault(), fault);
+            throw NotSafe(lines.Count > 0 ? lines[0] : null, fault);
         }
 
         _end += bytes.Length;
-        byte[] known = [.. _lastBytes, .. bytes];
-        _lastBytes = known[^Math.Min(known.Length, BytesKnownBy)..];
+        _lines.AddRange(lines);
     }
 
     /// <summary>The text form of lines.</summary>
-    public static byte[] BytesOf(IEnumerable<Line> lines) => Encoding.UTF8.GetBytes(string.Concat(lines.Select(line => $"{line}\n")));
+    public static byte[] BytesOf(IEnumerable<Line> lines)
+    {
+        ArrayBufferWriter<byte> text = new();
+        foreach (Line line in lines)
+        {
+            line.WriteTo(text);
+            text.Write("\n"u8);
+        }
+
+        return text.WrittenSpan.ToArray();
+    }
 
     /// <summary>Everything that stands in the file.</summary>
     public byte[] Bytes()
@@ -52,12 +64,6 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
 
     /// <summary>Gives up the lock.</summary>
     public void Dispose() => _file.Dispose();
-
-    private static byte[] EndOf(IDiskFile file, long end)
-    {
-        byte[] bytes = new byte[Math.Min(end, BytesKnownBy)];
-        return bytes[..file.Read(bytes, end - bytes.Length)];
-    }
 
     private static Exception? FaultOf(Action step)
     {
@@ -70,6 +76,24 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         {
             return fault;
         }
+    }
+
+    private Exception? WhyNotSafe(IReadOnlyList<Line> lines, byte[] bytes)
+    {
+        Exception? first = _isUnsure ? null : FaultOf(() => Write(bytes));
+        if (first is null && !_isUnsure)
+        {
+            return null;
+        }
+
+        _isUnsure = true;
+        if (FaultOf(() => Restore(lines, bytes)) is { } again)
+        {
+            return first ?? again;
+        }
+
+        _isUnsure = false;
+        return null;
     }
 
     private void Write(byte[] bytes)
@@ -88,33 +112,45 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         }
     }
 
-    // while the file that is held is still the one of that name, its own lock refuses this, and nothing is given up
-    private bool CameBack(byte[] unsure)
+    // what the disk lost of the lines before is written first: what follows a gap is worth nothing
+    private void Restore(IReadOnlyList<Line> added, byte[] bytes)
     {
-        IDiskFile? found = null;
-        bool isKnown = FaultOf(() => found = openAgain()) is null && FaultOf(() => RefuseOther(found!, unsure)) is null;
-        if (isKnown)
+        TakeUpAgain(added);
+        using (IDiskFile found = disk.LookPastMemory(path))
         {
-            _file.Dispose();
-            _file = found!;
-        }
-        else
-        {
-            found?.Dispose();
+            new TextOnDisk(_lines).WriteWhatIsMissing(found, _file);
         }
 
-        return isKnown;
+        Write(bytes);
+        using IDiskFile now = disk.LookPastMemory(path);
+        if (!new TextOnDisk([.. _lines, .. added]).StandsIn(now))
+        {
+            throw new IOException(StudyFileWords.DiskGivesBackOther(path));
+        }
     }
 
-    private void RefuseOther(IDiskFile found, byte[] unsure)
+    // while the file that is held is still the one of that name, its own lock refuses to open it, and it is kept
+    private void TakeUpAgain(IReadOnlyList<Line> unsure)
     {
-        byte[] behind = new byte[Math.Max(0, Math.Min(found.Length - _end, unsure.Length + 1))];
-        behind = behind[..found.Read(behind, _end)];
-        bool isOurs = behind.AsSpan().IndexOf((byte)'\n') is var lineBreak && (lineBreak < 0 || behind.AsSpan().SequenceEqual(unsure));
-        if (found.Length < _end || !EndOf(found, _end).AsSpan().SequenceEqual(_lastBytes) || !isOurs)
+        IDiskFile? found = null;
+        if (FaultOf(() => found = disk.Open(path, FileMode.Open)) is { } fault)
         {
+            if (!Refusal.IsLock(fault))
+            {
+                ExceptionDispatchInfo.Throw(fault);
+            }
+
+            return;
+        }
+
+        if (!new TextOnDisk([.. _lines, .. unsure]).IsOursIn(found!, path))
+        {
+            found!.Dispose();
             throw new IOException(StudyFileWords.AnotherFileLiesThere(path));
         }
+
+        _file.Dispose();
+        _file = found!;
     }
 
     private LineNotSafeException NotSafe(Line? first, Exception fault)
@@ -122,7 +158,19 @@ internal sealed class TextFile(string path, IDiskFile file, long end, Func<IDisk
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
         _ = FaultOf(CutBehindEnd);
         return new LineNotSafeException(
-            StudyFileWords.LineIsNotSafe(fault, first, path),
+            StudyFileWords.LineIsNotSafe(fault, first, path) + (FirstLost() is { } lost ? StudyFileWords.LinesAreLostToo(lost) : ""),
             fault);
+    }
+
+    // a drive that is gone says nothing; one that answers may have lost lines that it had confirmed
+    private Line? FirstLost()
+    {
+        Line? lost = null;
+        _ = FaultOf(() =>
+        {
+            using IDiskFile found = disk.LookPastMemory(path);
+            lost = new TextOnDisk(_lines).FirstLostIn(found);
+        });
+        return lost;
     }
 }

@@ -4,17 +4,26 @@ namespace FieldSession.Store.Journaling;
 internal static class WholeFile
 {
     /// <summary>Writes the file; when this returns, it is safe on disk.</summary>
-    /// <exception cref="IOException">It could not be written; what lay in its place still lies there.</exception>
+    /// <exception cref="IOException">It could not be written, and what lay in its place still lies there; or its new name could not be made safe.</exception>
     public static void Write(IDisk disk, string path, ReadOnlySpan<byte> bytes)
     {
         string unfinished = path + ".unfinished";
-        using (IDiskFile file = disk.Open(unfinished, FileMode.Create))
+        try
         {
-            file.Write(bytes, 0);
-            file.Sync();
+            using (IDiskFile file = disk.Open(unfinished, FileMode.Create))
+            {
+                file.Write(bytes, 0);
+                file.Sync();
+            }
+
+            disk.Move(unfinished, path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            _ = Attempt.Of(() => disk.Delete(unfinished));
+            throw;
         }
 
-        disk.Move(unfinished, path);
         disk.SyncFolderOf(path);
     }
 }

@@ -1,3 +1,5 @@
+using FieldSession.Store.Disks;
+
 namespace FieldSession.Store.Planning;
 
 /// <summary>Reads one file of a plan folder as text.</summary>
@@ -15,6 +17,7 @@ internal static class PlanFile
         string path = Path.Combine(folder, name);
         try
         {
+            FileKind.RefuseSpecial(path);
             return SmallText.Read(path);
         }
         catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)

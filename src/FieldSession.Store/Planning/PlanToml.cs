@@ -16,9 +16,9 @@ internal static class PlanToml
         {
             document = SyntaxParser.Parse(text, PlanFile.Plan, true);
         }
-        catch (TomlException tooDeep)
+        catch (TomlException)
         {
-            troubles.Refuse(PlanFile.Plan, null, null, tooDeep.Message, PlanFolderWords.WriteLessDeep);
+            troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.NestedTooDeep, PlanFolderWords.WriteLessDeep);
             return null;
         }
 

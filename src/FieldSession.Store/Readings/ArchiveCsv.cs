@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Readings;
 
@@ -21,7 +22,7 @@ public static class ArchiveCsv
     /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
     public static FileRead<IReadOnlyList<ArchiveLine>> Read(string path)
     {
-        FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        FileStream stream = FileKind.OpenToRead(path);
         return Read(stream, path);
     }
 

@@ -2,6 +2,7 @@ using FieldSession.EnergyDriving;
 using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.State;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Readings;
 
@@ -24,7 +25,7 @@ public static class LegsCsv
     public static FileRead<IReadOnlyList<LegRow>> Read(string path, Plan? plan)
     {
         // shared, so that a file that is open in a spreadsheet can be read
-        FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan);
+        FileStream stream = FileKind.OpenToRead(path);
         return Read(stream, path, plan);
     }
 

@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Readings;
 
@@ -14,7 +15,7 @@ public static class ReadingsCsv
     public static FileRead<MeasuredDay> Read(string path)
     {
         // shared, so that a file that is open in a spreadsheet can be read
-        FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan);
+        FileStream stream = FileKind.OpenToRead(path);
         return Read(stream, path);
     }
 

@@ -1,3 +1,4 @@
+using FieldSession.Store.Disks;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Store.Readings;
@@ -26,7 +27,7 @@ public static class ReadingsSource
             return false;
         }
 
-        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using FileStream stream = FileKind.OpenToRead(path);
         byte[] start = new byte[LookedAt];
         int read = stream.ReadAtLeast(start, LookedAt, throwOnEndOfStream: false);
         return !start.AsSpan(0, read).Contains((byte)0);

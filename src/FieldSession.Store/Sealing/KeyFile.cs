@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Sealing;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Sealing;
 
@@ -135,7 +136,7 @@ public sealed class KeyFile
         refusal = null;
         try
         {
-            using FileStream file = File.OpenRead(path);
+            using FileStream file = FileKind.OpenToRead(path);
             byte[] bytes = new byte[KeyEnvelopeText.MostBytes + 1];
             int length = file.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
             refusal = length == bytes.Length ? KeyEnvelopeText.Damaged(KeyFileWords.IsTooLarge) : null;

@@ -1,3 +1,4 @@
+using FieldSession.Store.Disks;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Store.Sealing;
@@ -10,7 +11,7 @@ internal static class PrivateFile
     public static void Write(string path, byte[] bytes)
     {
         string beside = $"{path}.{Path.GetRandomFileName()}";
-        FileStreamOptions options = new() { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+        FileStreamOptions options = new() { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
         if (!OperatingSystem.IsWindows())
         {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;
@@ -21,15 +22,34 @@ internal static class PrivateFile
             using (FileStream file = new(beside, options))
             {
                 file.Write(bytes);
-                file.Flush(flushToDisk: true);
+                DiskFlush.File(file.SafeFileHandle, beside);
             }
 
             File.Move(beside, path, overwrite: false);
-            new Disk().SyncFolderOf(path);
+            MakeSafe(path);
         }
         finally
         {
             File.Delete(beside);
+        }
+    }
+
+    // on a stick that has no links .NET copies where it should rename: the copy is flushed as well
+    private static void MakeSafe(string path)
+    {
+        try
+        {
+            using (FileStream file = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+            {
+                DiskFlush.File(file.SafeFileHandle, path);
+            }
+
+            new Disk().SyncFolderOf(path);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            File.Delete(path);
+            throw;
         }
     }
 }

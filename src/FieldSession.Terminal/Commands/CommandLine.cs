@@ -4,6 +4,7 @@ using FieldSession.Measures;
 using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Store;
+using FieldSession.Store.Disks;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Commands;
@@ -19,7 +20,7 @@ internal static class CommandLine
         {
             return Command(words, outside);
         }
-        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException or TextRefusedException)
+        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException or TextRefusedException or NotAFileException)
         {
             outside.Error.WriteLine($"fieldsession: {wrong.Message}");
             return ExitCode.Wrong;
@@ -101,7 +102,7 @@ internal static class CommandLine
 
     private static DayOfStudy DayIn(string path, Surroundings outside)
     {
-        using OpenedStudy opened = OpenedStudy.At(path, outside);
+        using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
         Study study = opened.Logbook.Study;
         return new DayOfStudy(StudyReadings.Of(study), StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
         {

@@ -22,10 +22,26 @@ internal static class CommandWords
     public const string WhereOutputGoes = "Data go to standard output, messages to standard error.";
     public const string NoStudyYet = "there is no study yet: 'start' makes it from the plan";
     public const string EndOfStudy = "the end of the study";
+    public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
+    public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
     public const string NoSuchFolder = "there is no such folder";
     public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
 
     public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";
+
+    public static string OutputIsNotWhole(string why) => $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is stored. Print to another place.";
+
+    public static string StudyNeverBegun(string path) => $"{path}: the study holds no line: making it was cut off. Nothing is lost by it. Make it again with 'fieldsession start PLAN_DIR {path}'.";
+
+    public static string ActsAreInMemory(int acts, string where) => $"NOT SAVED: {acts} {(acts == 1 ? "act is" : "acts are")} only in memory. {where}";
+
+    public static string ActsNotInStudy(int acts, string study) => $"NOT SAVED: {acts} {(acts == 1 ? "act" : "acts")} typed here {(acts == 1 ? "is" : "are")} not in {study}:";
+
+    public static string ActsKeptIn(string file, string study) => $"They are kept in {file}: 'fieldsession enter {study} < {file}' types them in, then remove it.";
+
+    public static string ActsCantBeKept(string file, string why) => $"They can't be kept in {file} either ({why}): write them down.";
+
+    public static string ActsOfEarlierSittingKept(string file, string study) => $"{file} holds acts that could not be saved earlier: 'fieldsession enter {study} < {file}' types them in, then remove it.";
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 

@@ -3,6 +3,7 @@ using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Reviewing;
+using FieldSession.Store.Disks;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Journaling;
 using FieldSession.Store.Readings;
@@ -112,7 +113,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             error.WriteLine($"{path}: there is no such file; give one that exists");
             return (ExitCode.Wrong, null);
         }
-        catch (Exception unreadable) when (unreadable is (IOException and not StudyFileException) or UnauthorizedAccessException)
+        catch (Exception unreadable) when (unreadable is (IOException and not (StudyFileException or NotAFileException)) or UnauthorizedAccessException)
         {
             error.WriteLine($"{path}: can't be read: {unreadable.Message}; nothing was changed");
             return (ExitCode.Damaged, null);

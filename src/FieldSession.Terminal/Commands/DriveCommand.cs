@@ -43,7 +43,7 @@ internal static class DriveCommand
     {
         Logbook = opened.Logbook,
         Clock = outside.Clock,
-        Trouble = () => opened.Copies?.TakeTrouble(),
+        Trouble = opened.TakeTrouble,
         Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
         OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
         WriteReport = () => ReportCommand.Write(opened.Logbook, folder),

@@ -15,7 +15,7 @@ internal static class EnterCommand
         command.SetAction(typed =>
         {
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
-            return Run(opened.Logbook, outside, opened.Copies);
+            return Run(opened.Logbook, outside, opened.TakeTrouble);
         });
         return command;
     }
@@ -26,7 +26,7 @@ internal static class EnterCommand
 
     /// <summary>Takes line after line until the input ends.</summary>
     /// <returns>0; 1 where a line was refused; 3 where one could not be saved.</returns>
-    public static int Run(Logbook logbook, Surroundings outside, RunCopies? copies = null)
+    public static int Run(Logbook logbook, Surroundings outside, Func<string?>? trouble = null)
     {
         int worst = ExitCode.Done;
         int number = 0;
@@ -41,9 +41,9 @@ internal static class EnterCommand
             Outcome outcome = logbook.Write(line);
             outside.Output.WriteLine(InWords(outcome, number));
             outside.Output.Flush();
-            if (copies?.TakeTrouble() is { } trouble)
+            if (trouble?.Invoke() is { } said)
             {
-                outside.Error.WriteLine(trouble);
+                outside.Error.WriteLine(said);
             }
 
             worst = Math.Max(worst, ExitCode.Of(outcome));

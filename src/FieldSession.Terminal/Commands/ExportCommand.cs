@@ -28,7 +28,7 @@ internal static class ExportCommand
             return ExitCode.Wrong;
         }
 
-        using OpenedStudy opened = OpenedStudy.At(path, outside);
+        using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
         try
         {
             ExportOutcome outcome = ExportFolder.Write(folder, ExportSource.Of(opened.Logbook), stop);

@@ -1,26 +1,34 @@
+using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>A study file opened for writing, with its logbook. Closing it lets the next program in.</summary>
+/// <summary>A study with its logbook: opened for writing, which lets the next program in only when it is closed, or only read.</summary>
 internal sealed class OpenedStudy : IDisposable
 {
-    private readonly StudyFile _file;
+    // a program whose terminal vanished takes up to two seconds to end, and a little more to close its study
+    private const int TriesForLock = 45;
+
+    private readonly IJournal _journal;
     private readonly Surroundings _outside;
 
-    private OpenedStudy(StudyFile file, Surroundings outside, string? backup = null)
+    private OpenedStudy(IJournal journal, string path, Surroundings outside, string? backup = null)
     {
-        _file = file;
+        _journal = journal;
         _outside = outside;
-        Logbook = Logbook.Open(file, outside.Clock, outside.StrandAt(file.Path));
-        Copies = backup is null ? null : new RunCopies(Logbook, backup, file.CopyTo);
+        Logbook = Logbook.Open(journal, outside.Clock, outside.StrandAt(path));
+        string? second = backup ?? outside.StateFolder;
+        Kept = new KeptActs(Logbook, path, second is null ? null : new SecondPlace(second, path, outside.StrandAt(path)));
     }
 
     /// <summary>The study's one door.</summary>
     public Logbook Logbook { get; }
 
+    /// <summary>What was typed and could not be saved.</summary>
+    public KeptActs Kept { get; }
+
     /// <summary>The copies after each run; null: none are made.</summary>
-    public RunCopies? Copies { get; }
+    public RunCopies? Copies { get; private set; }
 
     /// <summary>Opens a study that exists; what was mended on the way is said on the message stream.</summary>
     /// <param name="path">The study file.</param>
@@ -28,27 +36,59 @@ internal sealed class OpenedStudy : IDisposable
     /// <param name="backup">Folder for a copy after each run; null: none.</param>
     public static OpenedStudy At(string path, Surroundings outside, string? backup = null)
     {
-        StudyFile file = StudyFile.Open(path, outside.Clock);
-        foreach (string mended in file.Mended)
-        {
-            outside.Error.WriteLine(mended);
-        }
+        StudyFile file = StudyFile.Open(path, outside.Clock, new OpeningTerms(TriesForLock, outside.StateFolder));
+        Say(file.Mended, outside);
+        OpenedStudy opened = Begun(file, path, outside, backup);
+        opened.Copies = backup is null ? null : new RunCopies(opened.Logbook, backup, file.CopyTo);
+        return opened;
+    }
 
-        return new OpenedStudy(file, outside, backup);
+    /// <summary>Reads a study without writing anything: for commands that only tell what stands in it.</summary>
+    /// <param name="path">The study file.</param>
+    /// <param name="outside">The world outside.</param>
+    public static OpenedStudy ToRead(string path, Surroundings outside)
+    {
+        ReadStudy study = ReadStudy.At(path);
+        Say(study.Remarks, outside);
+        return Begun(study, path, outside);
     }
 
     /// <summary>Makes a new study.</summary>
-    public static OpenedStudy New(string path, Surroundings outside) => new(StudyFile.Create(path, outside.Clock), outside);
+    public static OpenedStudy New(string path, Surroundings outside) => new(StudyFile.Create(path, outside.Clock, new OpeningTerms(RecordFolder: outside.StateFolder)), path, outside);
+
+    /// <summary>What went wrong beside the entry, in words, each only once; null: nothing new.</summary>
+    public string? TakeTrouble() => Kept.TakeTrouble() ?? Copies?.TakeTrouble();
 
     /// <inheritdoc/>
     public void Dispose()
     {
         Copies?.Dispose();
-        while (Copies?.TakeTrouble() is { } trouble)
+        Kept.Dispose();
+        while (TakeTrouble() is { } trouble)
         {
             _outside.Error.WriteLine(trouble);
         }
 
-        _file.Dispose();
+        Say(Kept.AtTheEnd(), _outside);
+        _journal.Dispose();
+    }
+
+    private static OpenedStudy Begun(IJournal journal, string path, Surroundings outside, string? backup = null)
+    {
+        if (journal.Lines.Count > 0)
+        {
+            return new OpenedStudy(journal, path, outside, backup);
+        }
+
+        journal.Dispose();
+        throw new StudyMissingException(CommandWords.StudyNeverBegun(path));
+    }
+
+    private static void Say(IEnumerable<string> sentences, Surroundings outside)
+    {
+        foreach (string sentence in sentences)
+        {
+            outside.Error.WriteLine(sentence);
+        }
     }
 }

@@ -72,7 +72,7 @@ internal static class ReportCommand
     private static int Write(string study, string folder, string? templatePath, Surroundings outside, CancellationToken stop)
     {
         ReportTemplate template = templatePath is null ? ReportTemplate.Default : ReportTemplate.At(templatePath);
-        using OpenedStudy opened = OpenedStudy.At(study, outside);
+        using OpenedStudy opened = OpenedStudy.ToRead(study, outside);
         foreach (string written in ReportFolder.Write(folder, Of(opened.Logbook), template, stop))
         {
             outside.Output.WriteLine(written);

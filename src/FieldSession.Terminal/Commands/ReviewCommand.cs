@@ -14,7 +14,7 @@ internal static class ReviewCommand
         Command command = new("review", "the blind summary, by code only; read it when parked") { study };
         command.SetAction(typed =>
         {
-            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside);
+            using OpenedStudy opened = OpenedStudy.ToRead(typed.GetRequiredValue(study), outside);
             Print(opened.Logbook, outside);
             return ExitCode.Done;
         });

@@ -24,7 +24,7 @@ internal static class ScoreCommand
         int code = ExitCode.Done;
         foreach (string path in paths.Distinct(StringComparer.Ordinal))
         {
-            using OpenedStudy opened = OpenedStudy.At(path, outside);
+            using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
             ScoredPrediction[] own = [.. PredictionScores.In(opened.Logbook.Study, OpenedKey.In(opened.Logbook.Entries))];
             if (own.Length == 0)
             {

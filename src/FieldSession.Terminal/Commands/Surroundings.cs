@@ -53,8 +53,9 @@ internal sealed record Surroundings
     public static Surroundings OfThisProcess() => new()
     {
         Input = Console.In,
-        Output = Console.Out,
-        Error = Console.Error,
+        Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
+        // a fault of the message stream can be told nowhere
+        Error = new PlainOutput(Console.Error, refused: null),
         Clock = TimeProvider.System,
         Lot = new SystemLot(),
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),

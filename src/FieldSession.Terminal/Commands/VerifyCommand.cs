@@ -46,10 +46,33 @@ internal static class VerifyCommand
             outside.Output.WriteLine($"line {difference}: the two copies differ");
         }
 
-        outside.Output.WriteLine(check.Holds ? "the journal holds" : "the journal does NOT hold");
-        bool all = check.Holds & KeepsRules(check.LinesToFirstFailing, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
+        outside.Output.WriteLine(Verdict(check));
+        if (check.LinesToFirstFailing.Count == 0)
+        {
+            return ExitCode.No;
+        }
+
+        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check.LinesToFirstFailing, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
         return all ? ExitCode.Done : ExitCode.No;
     }
+
+    private static bool HoldsAcknowledged(string path, IReadOnlyList<Line> lines, Surroundings outside)
+    {
+        IReadOnlyList<string> missing = StudyFile.AcknowledgedAndMissing(path, lines, outside.StateFolder);
+        foreach (string sentence in missing)
+        {
+            outside.Output.WriteLine(sentence);
+        }
+
+        return missing.Count == 0;
+    }
+
+    private static string Verdict(JournalCheck check) => check switch
+    {
+        { LinesToFirstFailing.Count: 0 } => CommandWords.NoLineToCheck,
+        { Holds: true } => "the journal holds",
+        _ => "the journal does NOT hold",
+    };
 
     private static bool KeepsRules(IReadOnlyList<Line> lines, Surroundings outside)
     {

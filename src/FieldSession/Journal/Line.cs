@@ -131,6 +131,18 @@ public sealed record Line
     /// <summary>The text form, without a line break.</summary>
     public override string ToString() => $"{Hash} {Json}";
 
+    /// <summary>Length of the text form in UTF-8, bytes, without a line break.</summary>
+    public int LengthBytes => HashLength + 1 + _json.Length;
+
+    /// <summary>Writes the text form in UTF-8, exactly as it was read or made, without a line break.</summary>
+    public void WriteTo(IBufferWriter<byte> text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        text.Write(Encoding.ASCII.GetBytes(Hash));
+        text.Write(" "u8);
+        text.Write(_json.Span);
+    }
+
     /// <summary>Whether the text is the same: the same digits.</summary>
     public bool Equals(Line? other) => other is not null && _hash == other._hash;
 

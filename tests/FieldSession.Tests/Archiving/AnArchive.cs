@@ -45,7 +45,7 @@ internal sealed class AnArchive : IDisposable
     {
         string specs = Prompt.Write($"{study}/specs.txt", "STANDARD\nSTIFFENED\n");
         Prompt.Must(ExitCode.Done, ["seal", path, "--specs", specs, "--key", Prompt.Here($"{study}/a.key")]);
-        return [.. Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(path)).Fittings[0].Codes.Select(code => code.Digits)];
+        return [.. Logbook.Fold(Store.Journaling.ReadStudy.At(path).Lines).Fittings[0].Codes.Select(code => code.Digits)];
     }
 
     /// <summary>A day's lines.</summary>

@@ -22,7 +22,7 @@ public sealed class TheDatabaseSumsAsWeDoTests
 
         foreach (string study in new[] { "AR-1", "AR-2" })
         {
-            FieldSession.State.Study told = Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(archive.Prompt.Here($"archive/{study}.study")));
+            FieldSession.State.Study told = Logbook.Fold(Store.Journaling.ReadStudy.At(archive.Prompt.Here($"archive/{study}.study")).Lines);
             MeasuredLevel[] levels = [.. StudyReadings.Of(told).Levels];
             MeasuredLevel[] counted = [.. levels.Where(level => !level.Spoilt)];
             Assert.Equal(

@@ -40,7 +40,8 @@ public sealed class ExportCommandTests : IDisposable
         Assert.Equal(ExitCode.No, Run("out", new CancellationToken(canceled: true)));
         Assert.Equal("", _output.ToString());
         Assert.Equal($"{_folder["out"]}: stopped; nothing was changed there", _error.ToString().Trim());
-        Assert.Empty(Directory.GetFiles(_folder["out"]));
+        Assert.False(Directory.Exists(_folder["out"]));
+        Assert.Empty(Directory.GetDirectories(_folder.Path));
     }
 
     [Fact]

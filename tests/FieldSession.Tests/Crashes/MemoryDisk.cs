@@ -31,6 +31,12 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>What is refused, with what; null: nothing.</summary>
     public Func<string, Exception?> Refuses { get; set; } = _ => null;
 
+    /// <summary>
+    /// Whether the next flush of a file fails. A failed one drops what was written since the last: the system's memory still shows it, the disk has it not,
+    /// and a later flush that succeeds does not bring it (Linux since 4.13; "fsync() on PostgreSQL", LWN 752063, from memory). Null: none fails.
+    /// </summary>
+    public Func<string, bool>? FailsToFlush { get; init; }
+
     /// <summary>Everything that happened, in order.</summary>
     public IReadOnlyList<DiskEvent> Events => Locked(() => _events.ToList());
 
@@ -76,6 +82,29 @@ internal sealed class MemoryDisk : IDisk
     public IDiskFile Look(string path) => Locked(() => _files.TryGetValue(path, out MemoryFile? file) && IsThere
         ? new MemoryHandle(this, path, file, isOnlyRead: true)
         : throw new FileNotFoundException("no such file", path));
+
+    public IDiskFile LookPastMemory(string path) => FailsToFlush is null ? Look(path) : Locked(() => _files.TryGetValue(path, out MemoryFile? file)
+        ? new MemoryHandle(this, path, new MemoryFile { Bytes = file.OnDisk }, isOnlyRead: true)
+        : throw new FileNotFoundException("no such file", path));
+
+    /// <summary>The disk loses a file's end, and the system remembers none of it, as after a mount anew.</summary>
+    public void Lose(string path, long from) => Locked(() =>
+    {
+        _files[path].OnDisk.RemoveRange((int)from, _files[path].OnDisk.Count - (int)from);
+        return true;
+    });
+
+    /// <summary>The disk as it is found when the power was cut.</summary>
+    public MemoryDisk AfterPowerCut()
+    {
+        MemoryDisk left = new();
+        foreach ((string path, MemoryFile file) in _files)
+        {
+            left[path] = [.. file.OnDisk];
+        }
+
+        return left;
+    }
 
     public IDiskFile Open(string path, FileMode mode) => Locked(() =>
     {

@@ -26,9 +26,33 @@ internal sealed class MemoryFile
 {
     public List<byte> Bytes { get; init; } = [];
 
+    /// <summary>What the disk itself holds, where flushes may fail.</summary>
+    public List<byte> OnDisk { get; private set; } = [];
+
     public bool IsOpen { get; set; }
 
+    private List<(long At, byte[] Bytes)> Dirty { get; } = [];
+
+    /// <summary>Brings what was written since the last flush to the disk, or drops it.</summary>
+    public void Flush(bool isDropped)
+    {
+        if (!isDropped)
+        {
+            MemoryFile disk = new() { Bytes = OnDisk };
+            Dirty.ForEach(change => disk.Put(change.Bytes, change.At));
+            disk.Cut(Bytes.Count);
+        }
+
+        Dirty.Clear();
+    }
+
     public void Write(ReadOnlySpan<byte> bytes, long at)
+    {
+        Dirty.Add((at, bytes.ToArray()));
+        Put(bytes, at);
+    }
+
+    private void Put(ReadOnlySpan<byte> bytes, long at)
     {
         Cut(Math.Max(Bytes.Count, at + bytes.Length));
         bytes.CopyTo(CollectionsMarshal.AsSpan(Bytes)[(int)at..]);
@@ -90,6 +114,16 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
     public void Sync()
     {
         _ = Alive(0);
+        if (disk.FailsToFlush is { } fails)
+        {
+            bool isDropped = fails(path);
+            file.Flush(isDropped);
+            if (isDropped)
+            {
+                throw new IOException("Input/output error", 5);
+            }
+        }
+
         disk.Record(new DiskEvent(path, DiskAct.Sync, 0, []));
     }
 

@@ -1,3 +1,4 @@
+using FieldSession.Journal;
 using FieldSession.Store.Journaling;
 using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Journaling;
@@ -54,16 +55,17 @@ public sealed class LimitsTests
     public void A_full_study_takes_no_line_that_it_could_not_open_again()
     {
         using Folder folder = new();
-        long end = StudyLimits.LongestTextBytes - 10;
-        using FileStream sparse = new(folder.Text, FileMode.CreateNew);
-        sparse.SetLength(end);
-        sparse.Dispose();
-        using TextFile text = new(folder.Text, new Disk().Open(folder.Text, FileMode.Open), end, () => throw new FileNotFoundException());
+        List<Line> lines = SomeLines.Of(3);
+        Disk disk = new();
+        long most = TextOnDisk.LengthOf(lines) - 1;
+        using TextFile text = new(disk, folder.Text, disk.Open(folder.Text, FileMode.CreateNew), [], most);
+        text.Append(lines[0]);
+        text.Append(lines[1]);
 
-        LineNotSafeException refusal = Assert.Throws<LineNotSafeException>(() => text.Append(SomeLines.After(null)));
+        LineNotSafeException refusal = Assert.Throws<LineNotSafeException>(() => text.Append(lines[2]));
 
         Assert.Contains("the study is full", refusal.Message, StringComparison.Ordinal);
-        Assert.Equal(end, new FileInfo(folder.Text).Length);
+        Assert.Equal(TextOnDisk.LengthOf(lines[..2]), new FileInfo(folder.Text).Length);
     }
 
     private sealed class Endless(long characters) : TextReader

@@ -89,14 +89,14 @@ public sealed class TwoCarsTests : IDisposable
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
         Assert.Contains("Conflict 1: run 1 was shifted on both laptops, so its readings are shifted twice; NOT SETTLED", _prompt.Said);
         Enter(X, $"settle 1 {side} because the joint was missed once\n");
-        Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Runs[0].Passages.Select(passage => passage.Segment));
+        Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Runs[0].Passages.Select(passage => passage.Segment));
         _prompt.Must(ExitCode.Done, ["review", X]);
         Assert.Contains("shifted on both laptops", _prompt.Said);
         Assert.Contains("because the joint was missed once", _prompt.Said);
 
         Enter(X, "settle 1 both because it was missed twice\n");
-        Assert.Equal([1, 4], Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Runs[0].Passages.Select(passage => passage.Segment));
-        Assert.Empty(Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Unsettled);
+        Assert.Equal([1, 4], Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Runs[0].Passages.Select(passage => passage.Segment));
+        Assert.Empty(Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Unsettled);
     }
 
     [Fact]
@@ -104,7 +104,7 @@ public sealed class TwoCarsTests : IDisposable
     {
         Driven();
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
-        FieldSession.State.Study study = Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X));
+        FieldSession.State.Study study = Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines);
         Assert.All(FieldSession.State.Brackets.Of(study), bracket => Assert.Single(bracket.Runs.Select(run => run.Car).Distinct()));
         // X drove R 1 1 R, Y drove 1 R R 1: only X came back to the control with candidates between
         Assert.Equal(["X"], FieldSession.State.Brackets.Of(study).Select(bracket => bracket.Opening.Car));
@@ -177,7 +177,7 @@ public sealed class TwoCarsTests : IDisposable
         Assert.DoesNotContain("Conflict", _prompt.Said);
     }
 
-    private string Code(int place) => Logbook.Fold(Store.Journaling.StudyMerge.LinesOf(X)).Fittings[0].Codes[place].Digits;
+    private string Code(int place) => Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Fittings[0].Codes[place].Digits;
 
     private void HandedOver(string cars, string route = "Mill lane,smooth,80,900\nBridge joint,impact,50,60\n")
     {

@@ -128,5 +128,5 @@ public sealed class TwoLaptopsInTmux : IDisposable
 
     private void Merge(string into, string from) => _prompt.Must(ExitCode.Done, ["merge", into, from]);
 
-    private static IReadOnlyList<Line> Lines(string study) => StudyMerge.LinesOf(study);
+    private static IReadOnlyList<Line> Lines(string study) => ReadStudy.At(study).Lines;
 }
