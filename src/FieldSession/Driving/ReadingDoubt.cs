@@ -48,11 +48,11 @@ public static class ReadingDoubt
     [
         taken.WithoutEnter == true ? DrivingWords.EnterWasMissing : null,
         taken.Swapped && taken.Levels.WidthDb > limits.WidthWarnDb ? DrivingWords.TypedHighFirstAndWide(taken.Levels) : null,
-        taken.TwoFigures == true && segment.Kind.IsImpact && HasPeakInTenths(run) ? DrivingWords.TwoFiguresOfPeak : null,
+        taken.TwoFigures == true && HasPeakInTenths(run, segment) ? DrivingWords.TwoFiguresOfPeak : null,
         IsRangeInTenths(taken.Levels) && HasOnlyWholeRanges(run) ? DrivingWords.RangeInTenths : null,
     ];
 
-    private static bool HasPeakInTenths(Run run) => run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
+    private static bool HasPeakInTenths(Run run, Segment segment) => segment.Kind.IsImpact && run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
 
     private static bool IsRangeInTenths(LevelRange levels) => !levels.IsSingle && !IsWhole(levels);
 

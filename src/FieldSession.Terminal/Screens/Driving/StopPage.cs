@@ -106,10 +106,13 @@ internal sealed class StopPage
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
             reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
             reading.FlagTakenBack is { } cause ? DrivingScreenWords.FlagWasTakenBack(cause) : null,
-            reading.Spoilt is { } spoilt ? $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}" : null,
+            reading.Spoilt is { } spoilt ? Flag(spoilt) : null,
         ];
         return words.OfType<string>();
     }
+
+    private static string Flag(Spoiling spoilt) =>
+        $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}";
 
     private IEnumerable<string> Notes(Run run, int? segment) => _study.Notes
         .Where(note => note.Run == run.Number && note.Segment == segment)
