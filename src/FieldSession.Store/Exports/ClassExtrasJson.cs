@@ -9,6 +9,7 @@ internal static class ClassExtrasJson
     /// <summary>Writes the fields into an open object.</summary>
     public static void Write(Utf8JsonWriter json, ClassComparison one)
     {
+        json.Part("more_runs", one.MoreRuns, more => MoreRuns(json, more));
         json.Part("assumed", one.Assumed, assumed => ClassJson.Estimate(json, assumed));
         json.Part("order_test", one.OrderTest, test => OrderTest(json, test));
         json.Part("route_energy", one.RouteEnergy, energy => Energy(json, energy));
@@ -19,6 +20,13 @@ internal static class ClassExtrasJson
     {
         json.Figure("p", test.P);
         json.WriteNumber("orders", test.Orders);
+    }
+
+    private static void MoreRuns(Utf8JsonWriter json, MoreRuns more)
+    {
+        json.Count("as_seen", more.AsSeen);
+        json.Count("cautious", more.Cautious);
+        json.Figure("chance", more.Chance);
     }
 
     private static void Energy(Utf8JsonWriter json, RouteEnergy energy)

@@ -22,7 +22,7 @@ internal static class IntervalPlot
     public static double SpanDb(IEnumerable<Estimate> estimates, double marginDb)
     {
         double farthest = estimates
-            .SelectMany(e => new[] { e.DifferenceDb, e.Lo95Db ?? 0, e.Hi95Db ?? 0 })
+            .SelectMany(e => e.HasNoUsableInterval ? [e.DifferenceDb] : new[] { e.DifferenceDb, e.Lo95Db ?? 0, e.Hi95Db ?? 0 })
             .Select(Math.Abs)
             .Append(marginDb * 2)
             .Max();
@@ -37,7 +37,7 @@ internal static class IntervalPlot
     public static string Of(Estimate estimate, double marginDb, double spanDb, int columns)
     {
         char[] row = Ground(marginDb, spanDb, columns);
-        if (estimate.Lo95Db is { } low && estimate.Hi95Db is { } high)
+        if (estimate is { Lo95Db: { } low, Hi95Db: { } high, HasNoUsableInterval: false })
         {
             int from = At(low, spanDb, columns);
             int to = At(high, spanDb, columns);

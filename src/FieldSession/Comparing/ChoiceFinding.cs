@@ -21,7 +21,7 @@ public enum EarVerdict
 /// <param name="Segment">Name of the segment; null: any.</param>
 /// <param name="Planned">Trials planned.</param>
 /// <param name="Made">Trials made.</param>
-/// <param name="IsRepeat">Whether an earlier set asked the same: its word stands, this one is explored.</param>
+/// <param name="IsRepeat">Whether an earlier set asked about the same pair, however the question was worded: its word stands, this one is explored.</param>
 /// <param name="Size">What the planned number can show.</param>
 /// <param name="Counts">What was chosen; null: covered still, or nothing chosen.</param>
 public sealed record ChoiceFinding(
@@ -50,12 +50,8 @@ public sealed record ChoiceFinding(
             set.Terms.Segment is { } segment ? study.Plan?.Route[segment - 1].Name : null,
             set.Presentations.Count,
             set.Choices.Count,
-            study.ChoiceSets.Any(other => other.Number < set.Number && IsSame(other.Terms, set.Terms)),
+            study.ChoiceSets.Any(other => other.Number < set.Number && other.Terms.IsPair(set.Terms.First, set.Terms.Second)),
             ChoiceSize.Of(set.Terms.Kind, set.Terms.Expected is not null, set.Presentations.Count, set.Terms.DetectShare),
             isShown ? ChoiceCounts.Of(set) : null);
     }
-
-    private static bool IsSame(ChoiceTerms one, ChoiceTerms other) =>
-        one.Kind == other.Kind && one.IsPair(other.First, other.Second) && one.Segment == other.Segment
-        && string.Equals(one.Question, other.Question, StringComparison.OrdinalIgnoreCase);
 }

@@ -54,7 +54,10 @@ public sealed record ClassComparison
     /// <summary>Smallest true difference that this day would have shown with 80 % chance, with its scatter, dB.</summary>
     public double? Mdd80Db { get; init; }
 
-    /// <summary>More runs per code until the verdict is settled, if things go on as seen; 0..10, null: not within 10 or unknown.</summary>
+    /// <summary>How many more runs per code the verdict needs, from the error of this very difference; null: unknown.</summary>
+    public MoreRuns? MoreRuns { get; init; }
+
+    /// <summary>The same as if the day were complete and no drift were taken out: 0 where the verdict is settled, else 1..10; null: not within 10 or unknown.</summary>
     public int? MoreRunsAsSeen { get; init; }
 
     /// <summary>The same with the scatter at its upper 80 % limit.</summary>
@@ -95,6 +98,9 @@ public sealed record ClassComparison
 
     /// <summary>The verdict in fixed words, or why there is none. Never "no difference".</summary>
     public required string Verdict { get; init; }
+
+    /// <summary>Whether the plan asked its question elsewhere: the figures are to look at, and carry no headline word.</summary>
+    public bool IsExplored { get; init; }
 
     /// <summary>What the verdict rests on; null: there is none.</summary>
     public Conclusion? Conclusion { get; init; }

@@ -54,6 +54,7 @@ internal static class ComparingWords
     public const string TodayIsRougherThanArchive = "today is rougher than the archive: the archive's repeatability is not used";
     public const string RunsAgreeBetterThanReadingsAllow = "the runs agree better than the readings allow: the error is raised to what the readings allow";
     public const string NoScatterNoInterval = "no scatter seen at this display resolution: no interval";
+    public const string NoUsableInterval = "no usable interval";
     public const string NoScatterSeen = "no scatter seen at this display resolution";
     public const string SideBySideComparedWithinSlot = "runs side by side are compared within their slot";
     public const string StraightDriftIsTakenOut = "a straight drift over the day is taken out";
@@ -78,7 +79,7 @@ internal static class ComparingWords
 
     public static string PlaceInTooFewBrackets(Place place, int brackets, string plural, int bracketsWanted) => $"place {place} stands in {brackets} bracket{plural} from R to R; {bracketsWanted} or more let chance be told from a difference";
 
-    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier) => $"a steady drift does not cancel: place {place} is driven on average {runs} runs {laterOrEarlier} than R; orders such as R 1 R or R 1 2 R 2 1 R cancel it";
+    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier, bool isTakenOut) => $"a steady drift does not cancel{(isTakenOut ? " by itself" : "")}: place {place} is driven on average {runs} runs {laterOrEarlier} than R; {(isTakenOut ? "the comparison takes it out, at a price in precision; " : "")}orders such as R 1 R or R 1 2 R 2 1 R cancel it";
 
     public static string CarAndTyreAreNotSeparated(IGrouping<Place, string> carsOfPlace) => $"car and tyre are not separated: place {carsOfPlace.Key} is only driven in {carsOfPlace.First()}";
 

@@ -1,3 +1,5 @@
+using FieldSession.State;
+
 namespace FieldSession.Comparing;
 
 /// <summary>What was agreed before the comparison is looked at: against which code, what margin matters, and what earlier days may lend.</summary>
@@ -19,6 +21,20 @@ public sealed record ComparisonTerms(
 {
     /// <summary>Names of the only segments that the main question is answered on; null: all that the main measure takes.</summary>
     public IReadOnlyList<string>? MainSegments { get; init; }
+
+    /// <summary>What the plan's question is answered on; null: there is no plan, and no class is called explored.</summary>
+    public MainMeasure? MainMeasure { get; init; }
+
+    /// <summary>Whether the plan's question is not answered on a class (null: all segments together), which is then looked at beyond it.</summary>
+    public bool IsExplored(MeasureClass? measureClass) => MainMeasure is { } main && (MainSegments is not null || MainClassOf(main) != measureClass);
+
+    /// <summary>The class that a main measure is answered on; null: all segments together.</summary>
+    public static MeasureClass? MainClassOf(MainMeasure measure) => measure switch
+    {
+        State.MainMeasure.Steady => MeasureClass.Steady,
+        State.MainMeasure.Impact => MeasureClass.Impact,
+        _ => null,
+    };
 
     /// <summary>The alpha of this verdict's words: halved from the third verdict on, because looking often finds something by chance.</summary>
     public double VerdictAlpha => VerdictNumber >= 3 ? Alpha / 2 : Alpha;

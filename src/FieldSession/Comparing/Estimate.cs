@@ -23,6 +23,13 @@ public sealed record Estimate(
 {
     /// <summary>The margin that <see cref="PTost"/> asks about, dB; null with it.</summary>
     public double? MarginDb { get; init; }
+
+    // less than one comparison of like with like, and wider to each side than any two specs differ
+    private const double LeastDf = 1;
+    private const double WidestDb = 20;
+
+    /// <summary>Whether the interval is one that nobody can use: below 1 degree of freedom and wider than 20 dB to each side (docs/method.md, "Any line").</summary>
+    public bool HasNoUsableInterval => Df < LeastDf && Hi95Db - Lo95Db > 2 * WidestDb;
 }
 
 /// <summary>The difference on one segment.</summary>

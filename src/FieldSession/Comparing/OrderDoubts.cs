@@ -69,12 +69,14 @@ public static class OrderDoubts
 
     private static string? DoubtOfDrift(IReadOnlyList<Place> order, Place place)
     {
-        // runs count as equally spaced: a steady drift cancels where both are driven, on average, at the same time
+        // runs count as equally spaced: a steady drift cancels where both are driven, on average, at the same time; where the order is
+        // long enough the comparison takes it out, which costs a degree of freedom and some precision
         double later = MeanPosition(order, place) - MeanPosition(order, Place.Reference);
         string runs = Math.Abs(later).ToString("0.##", CultureInfo.CurrentCulture);
         return Math.Abs(later) < 1e-9
             ? null
-            : ComparingWords.SteadyDriftDoesNotCancel(place, runs, later > 0 ? "later" : "earlier");
+            : ComparingWords.SteadyDriftDoesNotCancel(
+                place, runs, later > 0 ? "later" : "earlier", isTakenOut: RunDesign.TakesDriftOut(order.Count, order.Distinct().Count()));
     }
 
     private static double MeanPosition(IReadOnlyList<Place> order, Place place) =>

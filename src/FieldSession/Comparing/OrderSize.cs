@@ -8,7 +8,9 @@ namespace FieldSession.Comparing;
 /// <param name="Runs">Runs of it.</param>
 /// <param name="MeanRun">Mean number of its runs in the order, from 1.</param>
 /// <param name="ReferenceMeanRun">Mean number of the runs of R.</param>
-/// <param name="DriftShift">What a steady drift of 1 dB over the whole order shifts the difference by, dB; 0: it cancels.</param>
+/// <param name="DriftShift">
+/// What a steady drift of 1 dB over the whole order shifts the difference by, dB, with the weights that the comparison will use; 0: it cancels or is taken out.
+/// </param>
 /// <param name="BentShift">The same for a drift of 1 dB that runs as the square of time, slow at first; dB.</param>
 /// <param name="SmallestDb">The smallest true difference that is shown with the wanted chance, dB; null: no spread is left to judge by.</param>
 /// <param name="Df">Degrees of freedom left.</param>
@@ -47,14 +49,12 @@ public sealed record OrderSize(
         DrivenRun[] runs = [.. order.Select((place, run) => new DrivenRun(run + 1, place.Index, run, cars?[run], null, null)).OrderBy(run => run.Code)];
         int[] codes = [.. runs.Select(run => run.Code).Distinct()];
         RunDesign design = RunDesign.Of(runs, codes.Length, false, null);
-        RunDesign withoutDrift = RunDesign.Of(runs, codes.Length, false, false);
-        return [.. codes.Skip(1).Select((code, i) => Of(code, Contrast(codes.Length, i + 1), runs, design, withoutDrift, terms))];
+        return [.. codes.Skip(1).Select((code, i) => Of(code, Contrast(codes.Length, i + 1), runs, design, terms))];
     }
 
-    private static OrderSize Of(int code, double[] contrast, DrivenRun[] runs, RunDesign design, RunDesign withoutDrift, SizeTerms terms)
+    private static OrderSize Of(int code, double[] contrast, DrivenRun[] runs, RunDesign design, SizeTerms terms)
     {
         double[] weights = design.Columns.Weights(contrast);
-        double[] plain = withoutDrift.Columns.Weights(contrast);
         double standardError = terms.RunMeanSdDb * Math.Sqrt(Dot(weights, weights));
         double[] time = [.. runs.Select(run => run.Hours / Math.Max(1, runs.Length - 1))];
         return new OrderSize(
@@ -62,8 +62,8 @@ public sealed record OrderSize(
             runs.Count(run => run.Code == code),
             MeanRunOf(runs, code),
             MeanRunOf(runs, 0),
-            Dot(plain, time),
-            Dot(plain, [.. time.Select(t => t * t)]),
+            Dot(weights, time),
+            Dot(weights, [.. time.Select(t => t * t)]),
             design.Df < 1 ? null : NoncentralT.NoncentralityForPower(terms.Power, design.Df, terms.Alpha) * standardError,
             design.Df,
             design.DriftColumn is not null,

@@ -19,6 +19,7 @@ internal static class PairFinding
         ClassComparison counts = new()
         {
             Class = view.Class,
+            IsExplored = terms.IsExplored(view.Class),
             RunsCounted = view.Counted.RunCount,
             SegmentsCompared = view.Counted.Segments.Length,
             RunsNotCounted = view.Counted.RunsOut,
@@ -26,10 +27,21 @@ internal static class PairFinding
             Remarks = PairRemarks.Of(view, pair, table),
             Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, terms),
             Conclusion = pair is null ? null : VerdictWords.ConclusionOf(pair, terms),
-            MoreRunsAsSeen = pair is null ? null : MoreRuns.Of(pair, terms.VerdictAlpha, cautious: false),
-            MoreRunsCautious = pair is null ? null : MoreRuns.Of(pair, terms.VerdictAlpha, cautious: true),
         };
-        return pair is null ? counts : WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table);
+        return pair is null ? counts : WithMoreRuns(WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table), pair, terms);
+    }
+
+    private static ClassComparison WithMoreRuns(ClassComparison comparison, PairLine pair, ComparisonTerms terms)
+    {
+        bool isSettled = Conclusion.Of(pair.Overall, terms.VerdictAlpha) is { ShowsDifference: true } or { ShowsEquivalence: true };
+        WordLevels Levels(int more) => new(terms.VerdictAlpha, terms.VerdictAlpha);
+        MoreRuns? plain = MoreRuns.OfPlainDesign(pair, Levels, isSettled);
+        return comparison with
+        {
+            MoreRuns = MoreRuns.Of(pair, Levels, isSettled),
+            MoreRunsAsSeen = plain?.AsSeen,
+            MoreRunsCautious = plain?.Cautious,
+        };
     }
 
     private static ClassComparison WithScatter(ClassComparison comparison, PairLine pair)

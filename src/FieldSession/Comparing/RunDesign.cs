@@ -9,6 +9,7 @@ namespace FieldSession.Comparing;
 internal sealed class RunDesign
 {
     private const double NotConfounded = 1e-7;
+    private const int LeastDfBesideDrift = 3;
     private readonly List<(string Name, double[] Column)> _refused = [];
 
     private RunDesign(int runs) => Columns = new OrthonormalColumns(runs);
@@ -40,7 +41,7 @@ internal sealed class RunDesign
         {
             design.AddGroups("slot", slots);
         }
-        else if (drift ?? (runs.Length - codes - 1 >= 3))
+        else if (drift ?? TakesDriftOut(runs.Length, codes))
         {
             design.AddDrift(runs);
         }
@@ -49,6 +50,9 @@ internal sealed class RunDesign
         design.AddGroups("session", [.. runs.Select(run => run.Session ?? "")]);
         return design;
     }
+
+    /// <summary>Whether so many runs, driven one after the other, leave enough to take a straight drift out: by this rule only, never by looking.</summary>
+    public static bool TakesDriftOut(int runs, int codes) => runs - codes - 1 >= LeastDfBesideDrift;
 
     /// <summary>Times from the mean of their own session, hours.</summary>
     public static double[] TimesInSession(DrivenRun[] runs)

@@ -19,7 +19,7 @@ public static class StudyTerms
             PlanComplete = study.OrderDriven && !study.Unsettled.Any(),
             VerdictNumber = 1 + study.Amendments.Count(amendment => amendment is { What: "order", OrderWasDriven: true }),
         };
-        return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb, MainSegments = plan.MainSegments } : terms;
+        return study.Plan is { } plan ? terms with { MarginDb = plan.MarginDb, ImpactMarginDb = plan.ImpactMarginDb, MainSegments = plan.MainSegments, MainMeasure = plan.MainMeasure } : terms;
     }
 
     /// <summary>What earlier days lend, as the comparison takes it.</summary>

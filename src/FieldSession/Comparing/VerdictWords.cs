@@ -37,6 +37,7 @@ internal static class VerdictWords
             { Overall.StandardErrorDb: 0 } => ComparingWords.NoScatterSeen,
             _ when pair.Model.Runs.Length == pair.Model.Counted.Codes.Length => "not bracketed",
             { Overall.StandardErrorDb: null } => "too few runs to see how well they repeat",
+            { Overall.HasNoUsableInterval: true } => ComparingWords.NoUsableInterval,
             _ when scatter is { NuUsed: <= 1, PriorUsed: false } => $"{InWords(pair.Model.Runs.Length)} runs cannot decide alone",
             _ => terms.PlanComplete ? null : "the plan is not driven to its end",
         };

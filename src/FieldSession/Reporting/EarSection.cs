@@ -46,7 +46,7 @@ public static class EarSection
         ChoiceWords.Counts(choice),
         ChoiceWords.WhatItCanShow(choice),
         ChoiceWords.Persons(choice),
-        ChoiceWords.Word(choice.Verdict) + (choice.IsRepeat ? ReportingWords.AskedAgainExplored : ""),
+        ChoiceWords.Word(choice),
     ];
 
     private static IEnumerable<ReportBlock> Ratings(EarFindings ear, Study study)

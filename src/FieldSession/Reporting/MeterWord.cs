@@ -54,8 +54,9 @@ public static class MeterWord
     private static string MoreRuns(ClassComparison? comparison) => comparison switch
     {
         null => "",
-        { Overall.StandardErrorDb: null } => ReportingWords.MoreRunsNotKnown,
-        { MoreRunsAsSeen: { } seen } => ReportingWords.MoreRunsWouldSettle(seen, seen == 1 ? "run" : "runs", comparison.MoreRunsCautious is { } cautious ? ReportingWords.RunsWhenCautious(cautious) : ReportingWords.MoreThanTenWhenCautious),
+        { Overall.StandardErrorDb: null } or { MoreRuns: null } => ReportingWords.MoreRunsNotKnown,
+        { MoreRuns: { AsSeen: { } seen, Chance: { } chance, Cautious: var cautious } } => ReportingWords.MoreRunsWouldSettle(
+            seen, chance, cautious is { } runs ? ReportingWords.RunsWhenCautious(runs) : ReportingWords.MoreThanTenWhenCautious),
         _ => ReportingWords.NotEvenTenMoreRuns,
     };
 }

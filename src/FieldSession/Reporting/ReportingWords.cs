@@ -57,7 +57,7 @@ internal static class ReportingWords
 
     public static string RunsWhenCautious(int runs) => $", {runs} to be cautious";
 
-    public static string MoreRunsWouldSettle(int runs, string runOrRuns, string whenCautious) => $"; {runs} more {runOrRuns} per code would settle it if things go on as seen{whenCautious}";
+    public static string MoreRunsWouldSettle(int runs, double chance, string whenCautious) => $"; {runs} more run{(runs == 1 ? "" : "s")} per code would settle it with a chance of {100 * chance:0} %, if things go on as seen{whenCautious}";
 
     // Verdict: meter and ear in one sentence
     public const string LessThanMargin = ", by less than the margin that matters";
@@ -145,7 +145,6 @@ internal static class ReportingWords
     public const string HowForcedChoicesWerePlanned = "Forced choices: pair, question, side, number and order stood before the first choice of a set, and it ended by that plan. The first set planned for a pair carries the ear's word; others are explored.";
     public const string WhatItCanShow = "What it can show";
     public const string EachPersonAndPlaceHabit = "Each person, habit of place";
-    public const string AskedAgainExplored = " (asked again: explored)";
     public const string NotTested = "not tested";
     public const string WhatCanBeSaid = "What can be said";
     public const string ExploredRatings = "Explored: ratings, code minus reference, each person alone";

@@ -89,7 +89,7 @@ public static class ResultSection
         Figures.Interval95(one.Overall),
         Figures.Interval90(one.Overall),
         Figures.Db(one.Mdd80Db),
-        one.Verdict,
+        one.IsExplored ? "explored" : one.Verdict,
     ];
 
     private static IEnumerable<string> Remarks(CodeComparison pair) => Parts

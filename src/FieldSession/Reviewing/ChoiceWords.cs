@@ -15,11 +15,18 @@ public static class ChoiceWords
         _ => "NOT TESTED ENOUGH",
     };
 
+    /// <summary>The word of a set; a further set on a pair carries none.</summary>
+    public static string Word(ChoiceFinding choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return choice.IsRepeat ? "explored, this pair was asked before" : Word(choice.Verdict);
+    }
+
     /// <summary>The word with what it rests on.</summary>
     public static string Sentence(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        return $"{Word(choice.Verdict)}: {Question(choice)}: {Counts(choice)}; {WhatItCanShow(choice)}{Why(choice)}";
+        return $"{Word(choice)}: {Question(choice)}: {Counts(choice)}; {WhatItCanShow(choice)}{Why(choice)}";
     }
 
     /// <summary>"'which is louder', Sallowheath lane, 862 or 417, two-sided".</summary>
@@ -94,7 +101,7 @@ public static class ChoiceWords
 
     private static string Why(ChoiceFinding choice) => choice switch
     {
-        { Verdict: not EarVerdict.NotTestedEnough } => "",
+        { IsRepeat: true } or { Verdict: not EarVerdict.NotTestedEnough } => "",
         { IsComplete: false } => "; the set is not at its planned end",
         _ => $"; too few trials to say that {choice.Size.DetectShare * 100:0} % right would have been found",
     };

@@ -43,7 +43,7 @@ public static class ClassFigures
     /// <summary>Unknown and 'not within 10' differ: without an interval nothing can be said at all.</summary>
     private static string MoreRuns(ClassComparison one) => one.Overall?.StandardErrorDb is null
         ? Figures.Unknown
-        : $"{Figures.Count(one.MoreRunsAsSeen, "over 10")}, cautious {Figures.Count(one.MoreRunsCautious, "over 10")}";
+        : $"{Figures.Count(one.MoreRuns?.AsSeen, "over 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "over 10")}";
 }
 
 /// <summary>One line of a class.</summary>

@@ -81,7 +81,7 @@ public static class EarWords
 
     private static IEnumerable<string> Choices(EarFindings ear) => ear.Choices.SelectMany(choice => PlainLines.Wrapped(
         $"  set {choice.Set}: ",
-        $"{ChoiceWords.Sentence(choice)}.{(choice.IsRepeat ? " Asked again: explored." : "")} {ChoiceWords.Persons(choice)}"));
+        $"{ChoiceWords.Sentence(choice)}. {ChoiceWords.Persons(choice)}"));
 
     private static List<string> Ratings(EarFindings ear)
     {

@@ -49,7 +49,7 @@ public static class Figures
     /// <summary>The 95 % interval for a narrow column, each limit with the digits that it needs itself: "+0.1..+1.2"; null: there is none.</summary>
     public static string? Short95(Estimate? estimate)
     {
-        if (estimate is not { Lo95Db: { } low, Hi95Db: { } high })
+        if (estimate is not { Lo95Db: { } low, Hi95Db: { } high, HasNoUsableInterval: false })
         {
             return null;
         }
@@ -86,9 +86,12 @@ public static class Figures
         return two;
     }
 
-    private static string Interval(Estimate? estimate, double? low, double? high) => estimate is not null && low is { } from && high is { } to
-        ? $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}"
-        : Unknown;
+    private static string Interval(Estimate? estimate, double? low, double? high) => estimate switch
+    {
+        { HasNoUsableInterval: true } => ReviewingWords.NoUsableInterval,
+        not null when low is { } from && high is { } to => $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}",
+        _ => Unknown,
+    };
 
     /// <summary>One number of decimals for all that is told of an estimate.</summary>
     private static int Decimals(Estimate estimate)

@@ -56,7 +56,9 @@ internal static class PairWords
         ];
     }
 
-    private static IEnumerable<string> Verdicts(ClassComparison clean, ClassComparison? all) => all is null || all.Verdict == clean.Verdict
+    private static IEnumerable<string> Verdicts(ClassComparison clean, ClassComparison? all) => clean.IsExplored
+        ? PlainLines.Wrapped("    ", ReviewingWords.ExploredWithoutWord)
+        : all is null || all.Verdict == clean.Verdict
         ? PlainLines.Wrapped("    verdict: ", clean.Verdict)
         : PlainLines.Wrapped("    verdict, clean readings: ", clean.Verdict).Concat(PlainLines.Wrapped("    verdict, all readings: ", all.Verdict));
 

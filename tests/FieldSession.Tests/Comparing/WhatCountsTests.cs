@@ -93,6 +93,31 @@ public class WhatCountsTests
     }
 
     [Fact]
+    public void Far_less_than_one_degree_of_freedom_gives_no_usable_interval_and_says_so()
+    {
+        Estimate huge = new(0.3, 0.4, 0.2, -1_809_044, 1_809_042, 0.7, -2000, 2000, 0.4);
+        Assert.True(huge.HasNoUsableInterval);
+        Assert.Equal(("no usable interval", "no usable interval"), (FieldSession.Reviewing.Figures.Interval95(huge), FieldSession.Reviewing.Figures.Interval90(huge)));
+        Assert.False((huge with { Df = 1 }).HasNoUsableInterval);
+        Assert.False((huge with { Lo95Db = -19, Hi95Db = 19 }).HasNoUsableInterval);
+    }
+
+    [Fact]
+    public void An_undecided_verdict_never_says_that_0_more_runs_would_settle_it_and_gives_the_chance()
+    {
+        for (int seed = 0; seed < 200; seed++)
+        {
+            foreach (ClassComparison steady in new[] { Steady(Day("A B B A", seed)), Steady(Day("A B A B A B", seed)) })
+            {
+                bool isOpen = steady.Verdict == "undecided";
+                Assert.Equal(isOpen, steady.MoreRuns is not { AsSeen: 0 });
+                Assert.Equal(isOpen && steady.MoreRuns!.AsSeen is not null, steady.MoreRuns!.Chance is > 0 and <= 1);
+                Assert.False(isOpen && steady.MoreRunsAsSeen == 0);
+            }
+        }
+    }
+
+    [Fact]
     public void A_run_with_two_codes_is_refused()
     {
         MeasuredLevel level = Day("A B").Levels[0];
@@ -102,9 +127,9 @@ public class WhatCountsTests
 
     private static ClassComparison Steady(MeasuredDay day) => Comparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
 
-    private static MeasuredDay Day(string order)
+    private static MeasuredDay Day(string order, int seed = 3)
     {
-        Random lot = new(3);
+        Random lot = new(seed);
         return new MeasuredDay([.. order.Split(' ').SelectMany((code, run) => Enumerable.Range(0, 4).Select(s => new MeasuredLevel(
             run + 1, code, string.Create(CultureInfo.InvariantCulture, $"s{s}"), "smooth", MeasureClass.Steady, 60 + lot.NextDouble(), 62 + lot.NextDouble(), Minutes: run * 30)))]);
     }

@@ -66,7 +66,7 @@ internal static class ComparisonBlock
             return PageRow.Blank;
         }
 
-        string interval = $" {Figures.Short95(difference) ?? "not yet"}";
+        string interval = $" {Figures.Short95(difference) ?? (difference.HasNoUsableInterval ? "no usable" : "not yet")}";
         return PageRow
             .Of(Columns.Right($"{difference.DifferenceDb:+0.0;-0.0;0.0}", DifferenceColumns - 1) + " ", Ink.Strong)
             .And(Columns.Left(interval, widths.Interval))

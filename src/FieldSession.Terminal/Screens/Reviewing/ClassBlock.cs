@@ -37,7 +37,7 @@ internal static class ClassBlock
             .. figures.Select((figure, place) => Row(figure.Label, figure.Cell(clean), figure.Cell(all), place == 0 ? Ink.Strong : Ink.Plain)),
             Row($"margin {Figures.MarginDb(marginDb)} dB", Plot(clean, marginDb, sight.SpanDb, plot), Plot(all, marginDb, sight.SpanDb, plot)),
             .. whole ? [Row("", IntervalPlot.Scale(sight.SpanDb, plot), IntervalPlot.Scale(sight.SpanDb, plot), Ink.Quiet)] : Array.Empty<PageRow>(),
-            .. Verdicts(clean, all, columns),
+            .. clean.IsExplored ? [] : Verdicts(clean, all, columns),
         ];
     }
 

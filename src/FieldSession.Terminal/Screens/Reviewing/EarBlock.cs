@@ -23,7 +23,7 @@ internal static class EarBlock
 
     private static IEnumerable<string> Sentences(EarFindings ear) =>
     [
-        .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}{(choice.IsRepeat ? "; asked again: explored" : "")}"),
+        .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}"),
         .. ear.Ratings.Select(rating => $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} points{(rating.CanDecide ? $"; {EarWords.Test(rating)}" : "")}"),
         .. EarWords.About(ear.Ratings),
         .. ear.Agreements.Select(EarWords.Agreement),

@@ -73,7 +73,7 @@ internal static class SegmentBlock
 
     private static PageRow Row(string name, string code, string n, Estimate? clean, Estimate? all, double marginDb, double spanDb, Widths widths)
     {
-        string interval = $"  {Figures.Short95(clean) ?? "not known"}";
+        string interval = $"  {Figures.Short95(clean) ?? (clean is { HasNoUsableInterval: true } ? "no usable" : "not known")}";
         return PageRow
             .Of(Columns.Left(name, widths.Name - 1) + " ", name.StartsWith(Mark, StringComparison.Ordinal) ? Ink.Strong : Ink.Plain)
             .And(Columns.Left(code, CodeColumns) + Columns.Right(n, CountColumns))
