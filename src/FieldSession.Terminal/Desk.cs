@@ -28,6 +28,9 @@ internal sealed record Desk
     /// <summary>Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.</summary>
     public Func<string, string, KeyRing, KeyTried>? OpenKey { get; init; }
 
+    /// <summary>The passphrases of two people as the one that <see cref="OpenKey"/> takes.</summary>
+    public Func<string, string, string> TwoPassphrases { get; init; } = (first, _) => first;
+
     /// <summary>Version of the program, which stands in the report.</summary>
     public string Version { get; init; } = "0";
 

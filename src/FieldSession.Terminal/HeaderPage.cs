@@ -38,9 +38,9 @@ internal static class HeaderPage
         int planned = study.RunsToDrive;
         return study switch
         {
-            { RunOn: { } run } => $"run {run.Number} of {planned}  {run.Code}{(run.Doubt is null ? "" : "?")}",
+            { RunOn: { } run } => $"{ShellWords.RunOfOrder(run.Number, run.Turn, planned)}  {run.Code}{(run.Doubt is null ? "" : "?")}",
             { CodeAsked: { } code } => ShellWords.StoppedBeforeRun(study, planned, code),
-            { OrderDriven: true, Runs.Count: > 0 } => ShellWords.AllRunsDriven(planned),
+            { OrderDriven: true, Runs.Count: > 0 } => ShellWords.AllRunsDriven(planned, Aborts.CountIn(study)),
             { IsOwnOrderDriven: true } => ShellWords.OwnOrderDriven,
             _ => "not sealed",
         };
@@ -52,8 +52,8 @@ internal static class HeaderPage
         int? at = study switch
         {
             { Steps: null } => study.RunOn is { } on ? on.Step : study.NextStep,
-            { RunOn: { } run } => run.Number - 1,
-            _ => study.Runs.Count,
+            { RunOn: { } run } => run.Turn,
+            _ => study.NextTurn(),
         };
         return string.Join(' ', (study.Plan?.Order ?? []).Select((place, i) => i == at ? $"[{place}]" : $"{place}"));
     }

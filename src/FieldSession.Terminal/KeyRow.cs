@@ -85,6 +85,9 @@ internal enum KeyDeed
     /// <summary>Moves the chosen one and all after it a step back.</summary>
     ShiftBack,
 
+    /// <summary>Goes to what is due at the stop: marks the next doubt, or begins what is to be typed.</summary>
+    Due,
+
     /// <summary>Takes the last act back.</summary>
     Undo,
 

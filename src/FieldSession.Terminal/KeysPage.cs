@@ -11,15 +11,16 @@ internal static class KeysPage
 {
     private const int KeyColumns = 14;
 
-    /// <summary>The footer: the keys that work here now, as many as fit, each with its word.</summary>
+    /// <summary>The footer: at a stop first the keys to what is due, then those that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
     {
+        string[] due = screen is KeyTable.Drive or KeyTable.Stop ? [.. DueKeys(table, study)] : [];
+        KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
+        IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0).GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
         PageRow row = PageRow.Of(" ", Ink.Bar);
-        foreach (IGrouping<string, KeyRow> label in table.On(screen)
-            .Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)
-            .GroupBy(key => key.Label))
+        foreach (string key in due.Concat(keys).Distinct())
         {
-            PageRow longer = row.And($"{(row.Width > 1 ? "  " : "")}{Together(label)} {label.Key}", Ink.Bar);
+            PageRow longer = row.And($"{(row.Width > 1 ? "  " : "")}{key}", Ink.Bar);
             if (longer.Width > columns)
             {
                 break;
@@ -29,6 +30,22 @@ internal static class KeysPage
         }
 
         return row.Fit(columns);
+    }
+
+    // The help stays too, next to the first key.
+    private static IEnumerable<KeyRow> InFooterOrder(KeyRow[] rows, bool isShort) =>
+        isShort ? rows.Take(1).Concat(rows.Where(row => row.Deed == KeyDeed.Help)).Concat(rows).Distinct() : rows;
+
+    // What is due comes first, so that it stays when space is short; what is typed is begun by one key, one after the other.
+    private static IEnumerable<string> DueKeys(KeyTable table, Study study)
+    {
+        Due[] due = [.. DueAtStop.In(study)];
+        string[] begun = [.. due.Where(one => one.Kind != DueKind.Ratings).Select(one => one.Label)];
+        return
+        [
+            .. begun.Length == 0 ? Array.Empty<string>() : [$"Tab {string.Join(", ", begun)}"],
+            .. due.Where(one => one.Kind == DueKind.Ratings).Select(one => $"{table.KeyTo(KeyTable.Rate)} {one.Label}"),
+        ];
     }
 
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>

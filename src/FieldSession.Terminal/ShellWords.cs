@@ -19,9 +19,12 @@ internal static class ShellWords
     public const string NoStudyYet = " no study yet";
     public const string OwnOrderDriven = "this car's runs are driven";
 
-    public static string StoppedBeforeRun(Study study, int planned, SpecCode code) => $"stop, next run {study.Runs.Count + 1} of {planned}  {code}";
+    public static string StoppedBeforeRun(Study study, int planned, SpecCode code) => $"stop, next {RunOfOrder(study.Runs.Count + 1, study.NextTurn(), planned)}  {code}";
 
-    public static string AllRunsDriven(int planned) => $"all {planned} runs driven";
+    // once a run was aborted, the runs and the places of the order are counted apart
+    public static string RunOfOrder(int run, int turn, int planned) => turn + 1 == run ? $"run {run} of {planned}" : $"run {run}, place {turn + 1} of {planned}";
+
+    public static string AllRunsDriven(int planned, int aborted) => aborted == 0 ? $"all {planned} runs driven" : $"order of {planned} driven, {aborted} aborted";
 
     public const string GoBackToDriving = "back to driving";
     public const string GoToBlindReview = "the blind review";

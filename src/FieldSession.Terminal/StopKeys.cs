@@ -6,12 +6,13 @@ internal static class StopKeys
     /// <summary>Every row.</summary>
     public static IEnumerable<KeyRow> Rows =>
     [
-        new(KeyTable.Stop, ["Enter"], "run", "empty: starts the next run, protocol confirmed; figures correct the marked reading, a cause letter flags it, words are written as anywhere", KeyDeed.Answer),
-        new(KeyTable.Stop, ["CursorUp"], "mark", "marks the reading before", KeyDeed.Previous),
-        new(KeyTable.Stop, ["CursorDown"], "mark", "marks the reading after", KeyDeed.Next),
-        new(KeyTable.Stop, ["y"], "stands", "the marked doubtful reading stands as it was typed", KeyDeed.Confirm),
-        new(KeyTable.Stop, ["<"], "shift", "from the marked one on, all one segment back, as one recorded act", KeyDeed.ShiftBack),
-        new(KeyTable.Stop, [">"], "shift", "from the marked one on, all one segment further on, as one recorded act", KeyDeed.ShiftOn),
+        new(KeyTable.Stop, ["Enter"], "run", "empty: starts the next run, protocol confirmed; figures correct or fill the marked row, a cause letter flags it, ; notes on it, words as anywhere", KeyDeed.Answer),
+        new(KeyTable.Stop, ["CursorUp"], "mark", "marks the row before", KeyDeed.Previous),
+        new(KeyTable.Stop, ["CursorDown"], "mark", "marks the row after", KeyDeed.Next),
+        new(KeyTable.Stop, ["y"], "keep", "the marked doubtful reading is right as it was typed", KeyDeed.Confirm),
+        new(KeyTable.Stop, ["<"], "shift", "from the marked one back to the next gap, all one segment back; shown first, Enter takes it", KeyDeed.ShiftBack),
+        new(KeyTable.Stop, [">"], "shift", "from the marked one on to the next gap, all one segment further on; shown first, Enter takes it", KeyDeed.ShiftOn),
+        new(KeyTable.Stop, ["Tab"], "", "goes to what is due: marks the next doubt, or begins the line", KeyDeed.Due),
         new(KeyTable.Stop, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Undo, "u"),
         new(KeyTable.Stop, ["Esc"], "drive", "empties the box; on an empty one goes back to drive", KeyDeed.Back),
         new(KeyTable.Stop, ["PageUp"], "", "a page up", KeyDeed.PageUp),

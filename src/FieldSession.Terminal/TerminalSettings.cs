@@ -14,6 +14,9 @@ internal sealed partial class TerminalSettings
     // Mouse, bracketed paste and extended keys off, colours reset, main screen, cursor on, cursor keys and keypad as they were.
     private static ReadOnlySpan<byte> RestoringCodes => "\x1b[?1003l\x1b[?1015l\x1b[?1006l\x1b[?2004l\x1b[<u\x1b[0m\x1b[?1049l\x1b[?25h\x1b[?1l\x1b>"u8;
 
+    // Lines that have scrolled away (ECMA-48 names no such code; terminals agree on it).
+    private static ReadOnlySpan<byte> WipingCodes => "\x1b[3J"u8;
+
     private static ReadOnlySpan<byte> KeypadCodes => "\x1b[?1l\x1b>"u8;
 
     // Larger than any struct termios.
@@ -36,6 +39,9 @@ internal sealed partial class TerminalSettings
 
     /// <summary>Writes what takes back the keypad and cursor keys that .NET switches over and leaves so.</summary>
     public static void WriteKeypadCodes() => Write(KeypadCodes);
+
+    /// <summary>Writes what wipes the lines that have scrolled away, where the terminal can.</summary>
+    public static void WriteWipingCodes() => Write(WipingCodes);
 
     /// <summary>Puts the settings back.</summary>
     public void Restore()

@@ -31,12 +31,14 @@ public static class EntryKinds
         EntryKind.Of("missed", EntryShapes.Default.SegmentMissed),
         EntryKind.Of("segment", EntryShapes.Default.SegmentChosen),
         EntryKind.Of("end", EntryShapes.Default.RunEnded),
+        EntryKind.Of("aborted", EntryShapes.Default.AbortExplained),
         EntryKind.Of("undo", EntryShapes.Default.ActUndone),
         EntryKind.Of("letters", EntryShapes.Default.LettersTakenBack),
         EntryKind.Of("note", EntryShapes.Default.NoteMade),
         EntryKind.Of("speaker", EntryShapes.Default.NoteAttributed),
         EntryKind.Of("confirmed", EntryShapes.Default.ReadingConfirmed),
         EntryKind.Of("corrected", EntryShapes.Default.ReadingCorrected),
+        EntryKind.Of("filled", EntryShapes.Default.ReadingFilled),
         EntryKind.Of("shift", EntryShapes.Default.RunShifted),
         EntryKind.Of("rerun", EntryShapes.Default.BracketRerun),
         EntryKind.Of("spoilt", EntryShapes.Default.ReadingSpoilt),
@@ -50,6 +52,7 @@ public static class EntryKinds
         EntryKind.Of("leg-spoilt", EntryShapes.Default.LegSpoilt),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),
+        EntryKind.Of("marks", EntryShapes.Default.MarksReadAgain),
     ];
 
     private static ImmutableDictionary<Type, EntryKind> ByType { get; } = All.ToImmutableDictionary(k => k.Type);

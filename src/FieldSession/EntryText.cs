@@ -1,6 +1,8 @@
+using FieldSession.Checking;
 using FieldSession.Driving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -28,10 +30,23 @@ public static class EntryText
         }
 
         string text = line.Replace('\t', ' ').Trim();
+        if (!PaperTime.Begins(text))
+        {
+            return Fact(text, study);
+        }
+
+        return PaperTime.Parse(text) is { } paper
+            ? Fact(paper.Line, study) with { Paper = paper.When }
+            : Parsed.No(LogbookWords.IsNoPaperTime, LogbookWords.PaperTimeForm);
+    }
+
+    private static Parsed Fact(string text, Study study)
+    {
         string word = Typed.Words(text).FirstOrDefault("");
         return ReadingText.Parse(text)
             ?? NoteText.Parse(text, study.Plan)
             ?? (word.Length == 1 ? OfOneLetter(text, study) : VerbTable.Of(word)?.Read(text, study))
+            ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), VerbTable.Near(word) is { } near ? LogbookWords.WasMeant(near) : Hint);
     }
 

@@ -15,7 +15,8 @@ public sealed record RuleBroken(int Line, string Why);
 /// <summary>
 /// What a journal must hold to beyond its hashes, told again from its lines alone: every entry can be read, a commitment is
 /// a hash, nothing but predictions, the reveal, decisions on conflicts and notes follows the first locked prediction, nothing but notes
-/// follows the reveal (as far as its laptop knew of them), and the opened key gives the commitments as it says. A program that follows the rules never writes a line that
+/// and marks read again follows the reveal (as far as its laptop knew of them), the opened key gives the commitments as it says, and
+/// marks read again compare with it as their line says. A program that follows the rules never writes a line that
 /// breaks one; whoever writes a whole new chain by hand can.
 /// </summary>
 public static class JournalRules
@@ -25,13 +26,15 @@ public static class JournalRules
     {
         ArgumentNullException.ThrowIfNull(lines);
         Dictionary<Line, int> places = lines.Index().ToDictionary(line => line.Item, line => line.Index + 1, ReferenceEqualityComparer.Instance as IEqualityComparer<Line>);
+        OpenedKey? key = null;
         foreach (Told told in Telling.Of(lines, isTolerant: true))
         {
+            key = told.Entry is KeyOpened opened ? OpenedKey.In([opened]) : key;
             if (told.Entry is null)
             {
                 yield return new RuleBroken(places[told.Line], LogbookWords.EntryCantBeRead(told));
             }
-            else if (WhyBroken(told.Entry, told.Before, told.After) is { } why)
+            else if ((told.Entry is MarksReadAgain again ? WhyBroken(again, key) : WhyBroken(told.Entry, told.Before, told.After)) is { } why)
             {
                 yield return new RuleBroken(places[told.Line], why);
             }
@@ -49,6 +52,10 @@ public static class JournalRules
         KeyOpened opened => WhyBroken(opened, before),
         _ => before.Predictions.Exists(p => before.Hand.Knows(p.Mark)) && !IsNoteAdded(before, after) ? LogbookWords.DataFollowFirstLockedPrediction : null,
     };
+
+    private static string? WhyBroken(MarksReadAgain again, OpenedKey? key) =>
+        key is null ? LogbookWords.MarksReadBeforeReveal
+        : key.ReadAgain(again.Marks, again.Readers).Differ.SequenceEqual(again.Differ) ? null : LogbookWords.MarksAreNotAsLineSays;
 
     private static string? WhyBroken(PredictionLocked prediction, Study before) =>
         before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? LogbookWords.SecondPredictionOf(prediction) : null;

@@ -102,7 +102,7 @@ public sealed class Logbook
             // all that can go wrong in our own code goes wrong before the line is written
             Line line = Next(entry);
             Study after = AfterOwn(entry, line, before);
-            WrittenFact fact = new(line, _lines.Count + 1, entry.EchoIn(before, after));
+            WrittenFact fact = new(line, _lines.Count + 1, PaperLines.EchoOf(entry, before, after));
             _journal.Append(line);
             _lines.Add(line);
             Study = after;
@@ -122,6 +122,11 @@ public sealed class Logbook
     public Outcome Write(string typed)
     {
         Parsed parsed = EntryText.Parse(typed, Study);
+        if (parsed is { Entry: { } logged, Paper: { } paper })
+        {
+            parsed = PaperLines.Of(logged, paper, Now(), _clock.LocalTimeZone, Study.Hand.LastOfDay);
+        }
+
         return parsed.Entry is { } entry ? Write(entry, typed) : Outcome.Refused(parsed.Objection!);
     }
 
@@ -212,7 +217,7 @@ public sealed class Logbook
     private Study AfterOwn(Entry entry, Line line, Study before) =>
         Study.FirstStrand is not null && entry is ActUndone or LettersTakenBack or ConflictSettled
             ? Telling.Of([.. _lines, line]).Last().After
-            : entry.ApplyTo(before, Telling.MarkOf(line, Study.FirstStrand, _lines.Count + 1));
+            : PaperLines.Applied(entry, before, Telling.MarkOf(line, Study.FirstStrand, _lines.Count + 1));
 
     // A clock that is set back while the logbook is open does not count; one that is ahead, as after a sleep of the laptop, does.
     private DateTimeOffset Now()

@@ -11,12 +11,28 @@ internal static class LogbookWords
     public const string LineHasUnreadableCharacters = "the line has characters that can't be read";
     public const string TypeItAgainInPlainLetters = "type it again in plain letters";
     public const string CommitmentIsNotHexDigits = "the commitment is not 64 hex digits";
-    public const string SomethingOtherThanNoteFollowsReveal = "something other than a note follows the reveal";
+    public const string SomethingOtherThanNoteFollowsReveal = "something other than a note, or marks read again, follows the reveal";
     public const string DataFollowFirstLockedPrediction = "data follow the first locked prediction";
     public const string KeyOpenedBeforeAllPredictions = "the key was opened before all predictions were locked";
+    public const string MarksReadBeforeReveal = "marks were read again before the key was open";
+    public const string MarksAreNotAsLineSays = "how the marks compare with the key is not as the line says";
     public const string CommitmentIsNotAsLineSays = "whether the key gives the published commitment is not as the line says";
 
     public static string LineHasNoBody(Line line) => $"line {line.Number} has no body";
+
+    public const string IsNoPaperTime = "the time of the paper is not understood";
+    public const string PaperTimeForm = "type 'at=10:42 5860', with a date 'at=2026-11-26T10:42 5860'";
+    public const string IsNeverOnPaper = "this is done now, it is never on paper";
+    public const string TypeItWithoutTime = "type it without 'at='";
+    public const string SpotIsAboutFlag = "'spot' says that a flag was given on the spot, and there is no flag";
+    public const string LeaveSpotAway = "leave 'spot' away, or add the cause letter";
+    public const string TypePaperInOrder = "type the lines of the paper in order, before any later act";
+
+    public static string TimeIsToCome(DateTimeOffset at) => $"{at:yyyy-MM-dd} {at:t} is still to come";
+
+    public static string TimeIsBeforeLast(DateTimeOffset at, DateTimeOffset last) => $"{at:yyyy-MM-dd} {at:t} is before the last act, {last:yyyy-MM-dd} {last:t}";
+
+    public static string TypedLater(OnPaper paper) => $"; typed later, {paper.At:yyyy-MM-dd} {paper.At:t}{(paper.FlaggedOnSpot == true ? ", flagged on the spot" : "")}";
 
     public static string IsNoEntry(string shortened) => $"'{shortened}' is no entry";
 

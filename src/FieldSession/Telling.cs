@@ -19,7 +19,7 @@ internal sealed record Told(Line Line, Entry? Entry, Study Before, Study After)
     /// <summary>What was said to it.</summary>
     public Echo Echo => IsLeftOut && Entry is not (ActUndone or LettersTakenBack)
         ? new Echo(LogbookWords.LineTakenBackOrLeftOut(Line.Number, Line.Kind))
-        : Entry!.EchoIn(Before, After);
+        : PaperLines.EchoOf(Entry!, Before, After);
 }
 
 /// <summary>
@@ -79,7 +79,7 @@ internal static class Telling
         }
 
         Entry numbered = before.IsShared ? entry.Renumbered(before) : entry;
-        return new Told(line, numbered, before, ConflictWatch.Watched(before, numbered.ApplyTo(before, mark), mark));
+        return new Told(line, numbered, before, ConflictWatch.Watched(before, PaperLines.Applied(numbered, before, mark), mark));
     }
 }
 

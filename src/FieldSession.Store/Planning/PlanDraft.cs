@@ -45,8 +45,21 @@ internal static class PlanDraft
         Phrases = words.Texts("phrases", 9, 120, troubles)?.ToImmutableList() ?? plan.Phrases,
         Attributes = words.Texts("attributes", 20, 60, troubles)?.ToImmutableList() ?? plan.Attributes,
         Protocol = words.Text("protocol", 400, troubles) ?? plan.Protocol,
-        CoveredUntilEvening = words.YesNo("covered_until_evening", troubles) ?? plan.CoveredUntilEvening,
+        CoveredUntilEvening = CoveredOf(words, troubles) ?? plan.CoveredUntilEvening,
     };
+
+    // the short word and the long one
+    private static bool? CoveredOf(PlanWords words, Troubles troubles)
+    {
+        bool? brief = words.YesNo("covered", troubles);
+        bool? full = words.YesNo("covered_until_evening", troubles);
+        if (brief is not null && full is not null && brief != full)
+        {
+            words.Find("covered")!.Refuse(troubles, PlanFolderWords.CoveredIsThereTwice, PlanFolderWords.WriteOneOfThem);
+        }
+
+        return brief ?? full;
+    }
 
     private static Plan WithWorth(Plan plan, PlanWords words, Troubles troubles) => plan with
     {

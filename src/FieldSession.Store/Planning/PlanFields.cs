@@ -35,8 +35,10 @@ public static class PlanFields
         new("phrases", "note phrases", PlanFieldSort.List, "up to nine, cut by ;  called by ;1 to ;9 on the drive screen"),
         new("attributes", "rated attributes", PlanFieldSort.List, "what is rated from the seats, cut by ;  such as roar; plushness"),
         new("protocol", "protocol sheet", PlanFieldSort.Text, $"confirmed at each run's start; empty: {DefaultProtocol}"),
-        new("covered_until_evening", "covered till evening", PlanFieldSort.YesNo, "yes: no comparison is shown before the evening; empty: no"),
+        new("covered_until_evening", "covered till evening", PlanFieldSort.YesNo, "yes where the same people rate: who has seen which code is louder rates differently; empty: no"),
         new("rerun_counts", "driven twice, counts", PlanFieldSort.Text, "which drive of a bracket counts: rerun, first or both; empty: rerun"),
+        new("aborted_counts", "aborted run, counts", PlanFieldSort.Text, "repeat: until its place is driven again; both: beside that run; no; empty: repeat"),
+        new("filled_counts", "filled at stop, counts", PlanFieldSort.YesNo, "no: a reading filled in at a stop is left out of the clean result; empty: yes"),
     ];
 
     private static IEnumerable<PlanField> Tyres =>

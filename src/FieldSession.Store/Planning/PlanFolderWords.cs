@@ -46,6 +46,8 @@ internal static class PlanFolderWords
 
     public const string NoWholeNumber = "no whole number";
     public const string UnitsForm = "'units' is \"metric\" or \"imperial\"";
+    public const string AbortedCountsForm = "'aborted_counts' is \"repeat\", \"both\" or \"no\"";
+    public const string CoveredIsThereTwice = "'covered' and 'covered_until_evening' say the same and differ";
     public const string RerunCountsForm = "'rerun_counts' is \"rerun\", \"first\" or \"both\"";
 
     // the crew

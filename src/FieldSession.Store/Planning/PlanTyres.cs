@@ -7,7 +7,7 @@ using FieldSession.State;
 
 namespace FieldSession.Store.Planning;
 
-/// <summary>Reads what the plan says of tyres and checks: size, cold pressures, the checks it asks for, and which drive of a bracket counts.</summary>
+/// <summary>Reads what the plan says of tyres and checks: size, cold pressures, the checks it asks for, and which readings count.</summary>
 internal static class PlanTyres
 {
     private const double MostKpa = 1000;
@@ -20,6 +20,8 @@ internal static class PlanTyres
         PressureRearKpa = PressureOf(words, "pressure_rear", troubles),
         RequiredChecks = RequiredOf(words, troubles),
         RerunRule = RuleOf(words, troubles),
+        AbortRule = AbortRuleOf(words, troubles),
+        FilledLeftOut = words.YesNo("filled_counts", troubles) is { } counts ? !counts : null,
     };
 
     private static string? SizeOf(PlanWords words, Troubles troubles)
@@ -55,6 +57,23 @@ internal static class PlanTyres
         }
 
         return required;
+    }
+
+    private static AbortRule? AbortRuleOf(PlanWords words, Troubles troubles)
+    {
+        string? word = words.Text("aborted_counts", 20, troubles)?.ToLowerInvariant();
+        if (word is not (null or "repeat" or "both" or "no"))
+        {
+            words.Find("aborted_counts")!.Refuse(troubles, $"'aborted_counts' is {Troubles.Quoted(word)}", PlanFolderWords.AbortedCountsForm);
+        }
+
+        return word switch
+        {
+            "both" => AbortRule.Both,
+            "no" => AbortRule.Neither,
+            "repeat" => AbortRule.Repeat,
+            _ => null,
+        };
     }
 
     private static RerunRule? RuleOf(PlanWords words, Troubles troubles)

@@ -18,10 +18,14 @@ namespace FieldSession.Store.Sealing;
 /// <param name="Nonce">Bytes used once for this locking, <see cref="NonceBytes"/> of them.</param>
 /// <param name="Cipher">The locked bytes.</param>
 /// <param name="Tag">What shows that nothing was changed, <see cref="TagBytes"/> bytes.</param>
-internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, byte[] Salt, byte[] Nonce, byte[] Cipher, byte[] Tag)
+/// <param name="People">How many people's passphrases open it, 1 or 2; null: the first form, which knew one only.</param>
+internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, byte[] Salt, byte[] Nonce, byte[] Cipher, byte[] Tag, int? People = null)
 {
-    /// <summary>Name of this form, version included.</summary>
-    public const string Format = "fieldsession-key-1";
+    /// <summary>Name of the form that is written, version included: it knows its order, its marks, and keys split between two people.</summary>
+    public const string Format = "fieldsession-key-2";
+
+    /// <summary>Name of the first form, which is still read.</summary>
+    public const string FirstFormat = "fieldsession-key-1";
 
     /// <summary>How the passphrase becomes a key.</summary>
     public const string Kdf = Pbkdf2Stretch.Name;
@@ -32,10 +36,13 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
     /// <summary>Bytes of the tag: the longest AES-GCM gives.</summary>
     public const int TagBytes = 16;
 
-    /// <summary>Locks a text with a key of 32 bytes.</summary>
-    public static KeyEnvelope Lock(string study, string commitment, byte[] salt, byte[] nonce, byte[] key, byte[] text)
+    /// <summary>Bytes of the locked text in a form.</summary>
+    public static int CipherBytes(string format) => format == FirstFormat ? KeyPlaintext.PaddedBytesOfFirstFormat : KeyPlaintext.PaddedBytes;
+
+    /// <summary>Locks a text with a key of 32 bytes, in the form that is written.</summary>
+    public static KeyEnvelope Lock(string study, string commitment, int people, byte[] salt, byte[] nonce, byte[] key, byte[] text)
     {
-        KeyEnvelope envelope = new(study, commitment, Pbkdf2Stretch.FewestRounds, salt, nonce, new byte[text.Length], new byte[TagBytes]);
+        KeyEnvelope envelope = new(study, commitment, Pbkdf2Stretch.FewestRounds, salt, nonce, new byte[text.Length], new byte[TagBytes], people);
         using AesGcm aes = new(key, TagBytes);
         aes.Encrypt(nonce, text, envelope.Cipher, envelope.Tag, envelope.Associated());
         return envelope;
@@ -64,9 +71,14 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
         using (Utf8JsonWriter json = new(bytes, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             json.WriteStartObject();
-            json.WriteString("format", Format);
+            json.WriteString("format", People is null ? FirstFormat : Format);
             json.WriteString("study", Study);
             json.WriteString("commitment", Commitment);
+            if (People is { } people)
+            {
+                json.WriteNumber("people", people);
+            }
+
             json.WriteString("kdf", Kdf);
             json.WriteNumber("rounds", Rounds);
             json.WriteBase64String("salt", Salt);
@@ -82,5 +94,5 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
 
     private byte[] Associated() => Encoding.UTF8.GetBytes(string.Create(
         CultureInfo.InvariantCulture,
-        $"{Format}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}"));
+        $"{(People is { } people ? $"{Format}\n{people}" : FirstFormat)}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}"));
 }

@@ -11,15 +11,24 @@ namespace FieldSession.Store.Sealing;
 /// </summary>
 internal static class KeyEnvelopeText
 {
-    /// <summary>Largest key file that is read at all; a real one has 12 kB.</summary>
+    /// <summary>Largest key file that is read at all; a real one has 22 kB.</summary>
     public const int MostBytes = 64 * 1024;
 
-    private static string[] Members => ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
+    private const string People = "people";
 
-    private static (string Member, int Length)[] Locked =>
+    private static string[] FirstMembers => ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
+
+    private static (string Member, int Length)[] Locked(JsonElement root) =>
     [
-        ("salt", Pbkdf2Stretch.SaltBytes), ("nonce", KeyEnvelope.NonceBytes), ("tag", KeyEnvelope.TagBytes), ("cipher", KeyPlaintext.PaddedBytes),
+        ("salt", Pbkdf2Stretch.SaltBytes), ("nonce", KeyEnvelope.NonceBytes), ("tag", KeyEnvelope.TagBytes), ("cipher", KeyEnvelope.CipherBytes(Word(root, "format"))),
     ];
+
+    private static string[] MembersOf(JsonElement root) => FormatOf(root) == KeyEnvelope.Format ? [.. FirstMembers, People] : FirstMembers;
+
+    private static string? FormatOf(JsonElement root) =>
+        root.ValueKind == JsonValueKind.Object && root.TryGetProperty("format", out JsonElement format) && format.ValueKind == JsonValueKind.String
+            ? format.GetString()
+            : null;
 
     /// <summary>The envelope; null with the reason where the bytes are none.</summary>
     public static KeyEnvelope? Parse(byte[] bytes, out KeyOpening? refusal)
@@ -53,14 +62,14 @@ internal static class KeyEnvelopeText
 
     private static KeyEnvelope? FromJson(JsonElement root, out KeyOpening? refusal)
     {
-        refusal = FaultInMembers(root) ?? FaultInParameters(root);
+        refusal = FaultInFormat(root) ?? FaultInMembers(root) ?? FaultInParameters(root);
         if (refusal is not null)
         {
             return null;
         }
 
         Dictionary<string, byte[]> parts = [];
-        foreach ((string member, int length) in Locked)
+        foreach ((string member, int length) in Locked(root))
         {
             if (BytesOf(root, member, length) is not { } part)
             {
@@ -73,8 +82,13 @@ internal static class KeyEnvelopeText
 
         return new KeyEnvelope(
             Word(root, "study"), Word(root, "commitment"), root.GetProperty("rounds").GetInt32(),
-            parts["salt"], parts["nonce"], parts["cipher"], parts["tag"]);
+            parts["salt"], parts["nonce"], parts["cipher"], parts["tag"],
+            Word(root, "format") == KeyEnvelope.Format ? root.GetProperty(People).GetInt32() : null);
     }
+
+    private static KeyOpening? FaultInFormat(JsonElement root) => FormatOf(root) is null or KeyEnvelope.Format or KeyEnvelope.FirstFormat
+        ? null
+        : NotAccepted(KeyFileWords.AcceptedFormat);
 
     private static KeyOpening? FaultInMembers(JsonElement root)
     {
@@ -84,23 +98,29 @@ internal static class KeyEnvelopeText
         }
 
         string[] names = [.. root.EnumerateObject().Select(member => member.Name)];
-        foreach (string member in Members)
+        string[] members = MembersOf(root);
+        foreach (string member in members)
         {
-            JsonValueKind wanted = member == "rounds" ? JsonValueKind.Number : JsonValueKind.String;
+            JsonValueKind wanted = member is "rounds" or People ? JsonValueKind.Number : JsonValueKind.String;
             if (names.Count(name => name == member) != 1 || root.GetProperty(member).ValueKind != wanted)
             {
                 return Damaged(KeyFileWords.MemberIsMissingOrTwice(member));
             }
         }
 
-        return names.Length == Members.Length ? null : Damaged(KeyFileWords.HoldsUnknownMembers);
+        return names.Length == members.Length ? null : Damaged(KeyFileWords.HoldsUnknownMembers);
     }
 
     private static KeyOpening? FaultInParameters(JsonElement root)
     {
-        if (Word(root, "format") != KeyEnvelope.Format || Word(root, "kdf") != KeyEnvelope.Kdf)
+        if (Word(root, "kdf") != KeyEnvelope.Kdf)
         {
             return NotAccepted(KeyFileWords.AcceptedFormat);
+        }
+
+        if (FormatOf(root) == KeyEnvelope.Format && !HasPeople(root))
+        {
+            return NotAccepted(KeyFileWords.AcceptedPeople);
         }
 
         if (!root.GetProperty("rounds").TryGetInt32(out int rounds) || rounds is < Pbkdf2Stretch.FewestRounds or > Pbkdf2Stretch.MostRounds)
@@ -110,6 +130,8 @@ internal static class KeyEnvelopeText
 
         return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
     }
+
+    private static bool HasPeople(JsonElement root) => root.GetProperty(People).TryGetInt32(out int people) && people is (1 or 2);
 
     private static bool IsHash(string word) =>
         word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));

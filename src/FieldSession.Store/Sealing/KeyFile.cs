@@ -38,11 +38,23 @@ public sealed class KeyFile
     public static Objection? ObjectionTo(string path, string passphrase)
     {
         ArgumentNullException.ThrowIfNull(passphrase);
-        if (string.IsNullOrWhiteSpace(passphrase) || passphrase.EnumerateRunes().Count() < ShortestPassphrase)
-        {
-            return new Objection(KeyFileWords.PassphraseIsTooShort, KeyFileWords.PassphraseForm(ShortestPassphrase));
-        }
+        return ObjectionToPassphrase(passphrase) ?? ObjectionToPlace(path);
+    }
 
+    /// <summary>What stands against a passphrase, or against one of two; null: nothing.</summary>
+    public static Objection? ObjectionToPassphrase(string passphrase)
+    {
+        string[] all = TwoPassphrases.In(passphrase);
+        return all.All(one => !string.IsNullOrWhiteSpace(one) && one.EnumerateRunes().Count() >= ShortestPassphrase)
+            ? null
+            : new Objection(
+                all.Length > 1 ? KeyFileWords.HoldsNoSecondPassphrase : KeyFileWords.PassphraseIsTooShort,
+                KeyFileWords.PassphraseForm(ShortestPassphrase));
+    }
+
+    /// <summary>What stands against writing a new file there; null: nothing.</summary>
+    public static Objection? ObjectionToPlace(string path)
+    {
         string folder = FolderOf(path);
         if (!Directory.Exists(folder))
         {
@@ -73,7 +85,7 @@ public sealed class KeyFile
         byte[] secret = _stretch(passphrase, salt, Pbkdf2Stretch.FewestRounds);
         byte[] text = KeyPlaintext.Of(key);
         KeyEnvelope envelope = KeyEnvelope.Lock(
-            key.StudyName, Commitment.Of(key), salt, _lot.Bytes(KeyEnvelope.NonceBytes), secret, text);
+            key.StudyName, Commitment.Of(key), TwoPassphrases.In(passphrase).Length, salt, _lot.Bytes(KeyEnvelope.NonceBytes), secret, text);
         CryptographicOperations.ZeroMemory(text);
         CryptographicOperations.ZeroMemory(secret);
         PrivateFile.Write(path, envelope.ToBytes());
@@ -88,6 +100,20 @@ public sealed class KeyFile
     public KeyOpening Open(string path, string studyName, string? commitment, string passphrase) =>
         OpenOneOf(path, studyName, commitment is null ? [] : [commitment], passphrase);
 
+    /// <summary>What a key file says of itself without a passphrase; null, with the reason, where it is none.</summary>
+    public static KeyLabel? LabelOf(string path, out KeyOpening? refusal) => Envelope(path, out refusal) is { } envelope
+        ? new KeyLabel(envelope.Study, envelope.Commitment, envelope.People ?? 1)
+        : null;
+
+    /// <summary>Opens a key file of any study.</summary>
+    /// <param name="path">The custodian's file.</param>
+    /// <param name="passphrase">What the custodian types; of two people both, as one.</param>
+    public KeyOpening Open(string path, string passphrase)
+    {
+        ArgumentNullException.ThrowIfNull(passphrase);
+        return Envelope(path, out KeyOpening? refusal) is { } envelope ? Unlock(envelope, passphrase) : refusal!;
+    }
+
     /// <summary>Opens the key file of one of a study's fittings.</summary>
     /// <param name="path">The custodian's file.</param>
     /// <param name="studyName">The study whose key it should be.</param>
@@ -97,11 +123,9 @@ public sealed class KeyFile
     {
         ArgumentNullException.ThrowIfNull(commitments);
         ArgumentNullException.ThrowIfNull(passphrase);
-        byte[]? bytes = Read(path, out KeyOpening? refusal);
-        KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
-        if (envelope is null)
+        if (Envelope(path, out KeyOpening? refusal) is not { } envelope)
         {
-            return refusal ?? KeyEnvelopeText.Damaged(KeyFileWords.IsEmpty);
+            return refusal!;
         }
 
         if (envelope.Study != studyName || (commitments.Count > 0 && !commitments.Contains(envelope.Commitment)))
@@ -114,8 +138,21 @@ public sealed class KeyFile
         return Unlock(envelope, passphrase);
     }
 
+    private static KeyEnvelope? Envelope(string path, out KeyOpening? refusal)
+    {
+        byte[]? bytes = Read(path, out refusal);
+        KeyEnvelope? envelope = bytes is null ? null : KeyEnvelopeText.Parse(bytes, out refusal);
+        refusal = envelope is null ? refusal ?? KeyEnvelopeText.Damaged(KeyFileWords.IsEmpty) : null;
+        return envelope;
+    }
+
     private KeyOpening Unlock(KeyEnvelope envelope, string passphrase)
     {
+        if (envelope.People == 2 && TwoPassphrases.In(passphrase).Length < 2)
+        {
+            return KeyOpening.Refused(KeyFault.NeedsTwoPassphrases, KeyFileWords.NeedsTwoPassphrases);
+        }
+
         byte[] secret = _stretch(passphrase, envelope.Salt, envelope.Rounds);
         byte[]? text = envelope.Unlock(secret);
         CryptographicOperations.ZeroMemory(secret);

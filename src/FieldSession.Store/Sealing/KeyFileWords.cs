@@ -16,6 +16,8 @@ internal static class KeyFileWords
 
     public const string NameAnotherFile = "name another file, or move that one away";
 
+    public const string HoldsNoSecondPassphrase = "one of the two passphrases is too short";
+
     // reading one
     public const string NoSuchFile = "no such file; say where the custodian's key file is";
     public const string FileCantBeRead = "the file can't be read; look whether it is a file, and whether you may read it";
@@ -41,14 +43,30 @@ internal static class KeyFileWords
 
     public static string ParametersAreNotAccepted(string allowed) => $"the key file was made by other parameters than are accepted: {allowed}; take the file that 'seal' wrote";
 
-    public static string AcceptedFormat => $"format '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens";
+    public static string AcceptedFormat => $"format '{KeyEnvelope.FirstFormat}' or '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens";
+
+    public const string AcceptedPeople = "'people' is 1 or 2";
 
     public static string AcceptedRounds => $"'rounds' lies in {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}";
+
+    // the public file
+    public const string IsNoPublicFile = "this is no file of public codes, or its end is missing";
+    public const string PublicFileIsOfOtherFormat = "the file of public codes was written by another program";
+    public const string PublicFileWasChanged = "the file of public codes was changed on the way";
+    public const string TakeCustodiansPublicFile = "take the custodian's own copy, the one that 'seal --public' wrote";
+
+    // where secrets are written
+    public static string StudyLiesBeside(string study) => $"the study {study} is in that folder";
+
+    public static string StudyLiesAbove(string study) => $"that folder is inside the folder of the study {study}";
+
+    public const string NameFolderAwayFromStudy = "name a folder that the crew never opens, best on the custodian's own stick";
 
     // opening one
     public static string KeyOfAnotherStudy(KeyEnvelope envelope, string studyName) => $"the key file of another study, {envelope.Study}; take the one of {studyName}";
 
     public const string KeyOfAnotherSealing = "the key file belongs to another sealing of this study: its commitment is none of the study's; take the file written with these codes";
     public const string WrongPassphraseOrChanged = "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy";
+    public const string NeedsTwoPassphrases = "two people hold this key; give both passphrases, the second in FIELDSESSION_PASSPHRASE_2 or when asked";
     public const string ContentsDoNotGiveCommitment = "what it holds does not give its own commitment";
 }

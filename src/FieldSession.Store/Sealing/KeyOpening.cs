@@ -22,6 +22,31 @@ public enum KeyFault
 
     /// <summary>The passphrase is wrong or the file was changed; which of the two can't be told.</summary>
     WrongPassphraseOrChanged,
+
+    /// <summary>Two people hold it, and only one passphrase was given.</summary>
+    NeedsTwoPassphrases,
+}
+
+/// <summary>What a key file says of itself without a passphrase.</summary>
+/// <param name="StudyName">The study whose key it is.</param>
+/// <param name="Commitment">The commitment of its fitting.</param>
+/// <param name="People">How many people's passphrases open it.</param>
+public sealed record KeyLabel(string StudyName, string Commitment, int People);
+
+/// <summary>The passphrases of two people as one: neither opens the key alone.</summary>
+public static class TwoPassphrases
+{
+    private const char Between = '\0';
+
+    /// <summary>Both as one.</summary>
+    public static string Joined(string first, string second) => $"{first}{Between}{second}";
+
+    /// <summary>The passphrases that one text holds, one or two.</summary>
+    public static string[] In(string passphrase)
+    {
+        ArgumentNullException.ThrowIfNull(passphrase);
+        return passphrase.Split(Between);
+    }
 }
 
 /// <summary>What came of opening a key file: the key, or why not.</summary>

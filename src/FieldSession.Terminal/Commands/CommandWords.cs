@@ -7,7 +7,9 @@ internal static class CommandWords
     public const string ProgramInOneSentence = "Blind comparison of tyre specs on the road, from the question to the report.";
     public const string GiveEveryKeyFile = "reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file";
     public const string AskForControl = "which spec is the control (Enter: not told)? ";
-    public const string PassphraseVariable = "the passphrase of the key file, for seal and reveal; without it it is asked for.";
+    public const string NothingIsStored = "nothing is stored: read the marks and give all of them again, or add '--as-read' to open the key with the names withheld";
+    public const string PassphraseVariable = "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
+    public const string SecondPassphraseVariable = "the second passphrase of a key that two people hold.";
     public const string NoColourVariable = "set to anything: no colours.";
     public const string StateFolderVariable = "where the list of recent studies lies; else ~/.local/state.";
     public const string ConfigFolderVariable = "where keys of your own lie; else ~/.config.";
@@ -28,6 +30,18 @@ internal static class CommandWords
     public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
 
     public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";
+
+    public static string AskForPassphrase(string name) => $"passphrase of {name}: ";
+
+    public static string AskForSecondPassphrase(string name) => $"second passphrase of {name}: ";
+
+    public static string AskForReader(string which) => $"{which} reader of the marks: ";
+
+    public static string ReadAgain(string failed) => $"{failed}; read it again on the tyres";
+
+    public static string NoSpecList(string path) => $"{path}: there is no such file; give a text file with one spec name a line";
+
+    public static string AskForMark(FieldSession.State.SpecCode code) => $"mark under the tape of the tyres driven as {code}: ";
 
     public static string OutputIsNotWhole(string why) => $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is stored. Print to another place.";
 

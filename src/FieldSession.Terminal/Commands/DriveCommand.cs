@@ -46,6 +46,7 @@ internal static class DriveCommand
         Trouble = opened.TakeTrouble,
         Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
         OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
+        TwoPassphrases = TwoPassphrases.Joined,
         WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
         Version = ReportCommand.ProgramVersion,
     };
@@ -56,6 +57,6 @@ internal static class DriveCommand
         KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, [.. study.Commitments], passphrase);
         return opening.Key is { } key
             ? new KeyTried(ring.With(key), "", AskAgain: false)
-            : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged);
+            : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged, opening.Fault == KeyFault.NeedsTwoPassphrases);
     }
 }

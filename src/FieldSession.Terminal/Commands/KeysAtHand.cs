@@ -8,9 +8,6 @@ namespace FieldSession.Terminal.Commands;
 /// <summary>Gathers what opens a study: key files with their passphrases, lines of a paper key. Nothing of them is shown.</summary>
 internal static class KeysAtHand
 {
-    /// <summary>How often a passphrase may be typed.</summary>
-    public const int Tries = 3;
-
     /// <summary>Puts every key that was given on a ring that opens the study.</summary>
     /// <returns>An exit code; where it is not 0 the ring is of no use, and what is wrong has been said.</returns>
     public static int Gather(Study study, RevealWords words, Surroundings outside, out KeyRing ring)
@@ -29,13 +26,15 @@ internal static class KeysAtHand
 
     private static int AddFiles(Study study, IReadOnlyList<string> paths, Surroundings outside, ref KeyRing ring)
     {
+        KeyFile file = new(outside.Lot);
+        string[] commitments = [.. study.Commitments];
         foreach (string path in paths)
         {
-            KeyOpening opening = Opened(study, path, outside);
+            KeyOpening opening = KeyPhrases.Open(path, phrase => file.OpenOneOf(path, study.Plan!.StudyName, commitments, phrase), outside);
             if (opening.Key is null)
             {
                 outside.Error.WriteLine($"{path}: {opening.Words}");
-                return CodeOf(opening.Fault);
+                return KeyPhrases.CodeOf(opening.Fault);
             }
 
             ring = ring.With(opening.Key);
@@ -58,24 +57,6 @@ internal static class KeysAtHand
         }
 
         return ExitCode.Done;
-    }
-
-    private static KeyOpening Opened(Study study, string path, Surroundings outside)
-    {
-        KeyFile file = new(outside.Lot);
-        string[] commitments = [.. study.Commitments];
-        for (int attempt = 1; ; attempt++)
-        {
-            string passphrase = outside.Passphrase ?? outside.AskSecret($"passphrase of {Path.GetFileName(path)}: ") ?? "";
-            KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, commitments, passphrase);
-            bool isAskedAgain = opening.Fault == KeyFault.WrongPassphraseOrChanged && outside.ReadKeyUnseen is not null && outside.Passphrase is null;
-            if (!isAskedAgain || attempt == Tries)
-            {
-                return opening;
-            }
-
-            outside.Error.WriteLine(opening.Words);
-        }
     }
 
     // What stands on paper is typed unseen: the marks are read before a name is shown.
@@ -103,11 +84,4 @@ internal static class KeysAtHand
         ring = lines.Count > 0 ? ring.WithPaper(lines, words.Control) : ring;
         return true;
     }
-
-    private static int CodeOf(KeyFault? fault) => fault switch
-    {
-        KeyFault.NoSuchFile => ExitCode.Wrong,
-        KeyFault.Unreadable or KeyFault.Damaged => ExitCode.Damaged,
-        _ => ExitCode.No,
-    };
 }

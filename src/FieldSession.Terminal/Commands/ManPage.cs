@@ -8,6 +8,7 @@ internal static class ManPage
     private static (string Name, string Words)[] Variables =>
     [
         ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseVariable),
+        ("FIELDSESSION_PASSPHRASE_2", CommandWords.SecondPassphraseVariable),
         ("NO_COLOR", CommandWords.NoColourVariable),
         ("XDG_STATE_HOME", CommandWords.StateFolderVariable),
         ("XDG_CONFIG_HOME", CommandWords.ConfigFolderVariable),

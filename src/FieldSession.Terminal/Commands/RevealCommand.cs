@@ -16,11 +16,18 @@ internal sealed record RevealWords(string Study, IReadOnlyList<string> Keys, IRe
 
     /// <summary>The control spec of a paper key; null: not told.</summary>
     public string? Control { get; init; }
+
+    /// <summary>Whether marks that do not agree are stored as they were read, with the names withheld.</summary>
+    public bool AsRead { get; init; }
+
+    /// <summary>Whether the key is open, and the marks are read again.</summary>
+    public bool IsAgain { get; init; }
 }
 
 /// <summary>
 /// The command 'reveal': opens the key after all predictions are locked, checks it against the commitment and against the
-/// marks that two people read on the tyres. The marks are typed before any name is shown.
+/// marks that two people read on the tyres. The marks are typed and compared before anything is stored or a name is shown;
+/// once the key is open they can be read again, and both readings are kept.
 /// </summary>
 internal static class RevealCommand
 {
@@ -33,7 +40,9 @@ internal static class RevealCommand
         Option<string?> control = new("--control") { Description = "the control spec of a paper key", HelpName = "NAME" };
         Option<string[]> marks = new("--mark") { Description = "what stands on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
         Option<string[]> readers = new("--reader") { Description = "who read the marks; two people", HelpName = "NAME" };
-        Command command = new("reveal", "opens the key, after all predictions are locked") { study, keys, paper, control, marks, readers };
+        Option<bool> asRead = new("--as-read") { Description = "stores marks that do not agree as they were read; the names are withheld" };
+        Option<bool> again = new("--again") { Description = "the key is open: reads the marks of all driven codes again; every reading is kept" };
+        Command command = new("reveal", "opens the key, after all predictions are locked") { study, keys, paper, control, marks, readers, asRead, again };
         command.SetAction(typed =>
         {
             RevealWords words = new(
@@ -41,9 +50,11 @@ internal static class RevealCommand
             {
                 Paper = typed.GetValue(paper) ?? [],
                 Control = typed.GetValue(control),
+                AsRead = typed.GetValue(asRead),
+                IsAgain = typed.GetValue(again),
             };
             using OpenedStudy opened = OpenedStudy.At(words.Study, outside);
-            return Run(opened.Logbook, words, outside);
+            return words.IsAgain ? ReadAgain(opened.Logbook, words, outside) : Run(opened.Logbook, words, outside);
         });
         return command;
     }
@@ -65,12 +76,25 @@ internal static class RevealCommand
             return code;
         }
 
-        return Marks(study, words, outside) is { } marks
-            ? Write(logbook, ring.Fact(study, marks, Readers(words, outside)), outside)
-            : ExitCode.Wrong;
+        code = MarksGathered.Of(study, words, (marks, readers) => ring.Fact(study, marks, readers).Check, outside, out MarksGathered? read);
+        return read is null ? code : Write(logbook, ring.Fact(study, read.Marks, read.Readers, read.Earlier), outside);
     }
 
-    private static int Write(Logbook logbook, KeyOpened fact, Surroundings outside)
+    private static int ReadAgain(Logbook logbook, RevealWords words, Surroundings outside)
+    {
+        Study study = logbook.Study;
+        if (MarksReadAgain.ObjectionNow(study) is { } against)
+        {
+            outside.Error.WriteLine(against);
+            return ExitCode.No;
+        }
+
+        OpenedKey key = OpenedKey.In(logbook.Entries)!;
+        int code = MarksGathered.Of(study, words, (marks, readers) => MarkProof.Of(key.DrivenKey, marks, readers), outside, out MarksGathered? read);
+        return read is null ? code : Write(logbook, key.ReadAgain(read.Marks, read.Readers), outside);
+    }
+
+    private static int Write(Logbook logbook, Journal.Entry fact, Surroundings outside)
     {
         int code = Answer.To(logbook.Write(fact), outside);
         OpenedKey? key = OpenedKey.In(logbook.Entries);
@@ -89,36 +113,11 @@ internal static class RevealCommand
             outside.Output.WriteLine($"look out: the note of line {note.Mark.Place}, written before the reveal, names a spec: {note.Words}");
         }
 
-        return key.NamesAllowed ? ExitCode.Done : ExitCode.No;
-    }
-
-    private static List<MarkRead>? Marks(Study study, RevealWords words, Surroundings outside)
-    {
-        IEnumerable<string> typed = words.Marks.Count > 0
-            ? words.Marks
-            : study.DrivenCodes.ToArray().Select(code => $"{code}={outside.Ask($"mark under the tape of the tyres driven as {code}: ")}");
-        List<MarkRead> marks = [];
-        foreach (string one in typed)
+        foreach (string why in key.WhyWithheld)
         {
-            (MarkRead? mark, Journal.Objection? objection) = Opener.Mark(one, study);
-            if (mark is null)
-            {
-                outside.Error.WriteLine($"--mark {one.Split('=')[0]}: {objection}");
-                return null;
-            }
-
-            marks.Add(mark);
+            outside.Output.WriteLine($"names withheld: {why}");
         }
 
-        return marks;
+        return key.NamesAllowed ? ExitCode.Done : ExitCode.No;
     }
-
-    private static IEnumerable<string> Readers(RevealWords words, Surroundings outside) => words.Readers.Count > 0
-        ? words.Readers
-        : ReaderPlaces
-            .Select(which => outside.Ask($"{which} reader of the marks: ")?.Trim() ?? "")
-            .Where(name => name.Length > 0)
-            .ToArray();
-
-    private static string[] ReaderPlaces => ["first", "second"];
 }

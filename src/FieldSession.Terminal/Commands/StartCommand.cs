@@ -4,6 +4,7 @@ using FieldSession.Planning;
 using FieldSession.State;
 using FieldSession.Store.Archiving;
 using FieldSession.Store.Planning;
+using FieldSession.Terminal.Custodian;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -30,7 +31,13 @@ internal static class StartCommand
         }
 
         using OpenedStudy opened = OpenedStudy.New(path, outside);
-        return Written(opened, plan, archive, outside);
+        int code = Written(opened, plan, archive, outside);
+        foreach (string step in code == ExitCode.Done ? CustodianWords.AfterStarting(folder, path) : [])
+        {
+            outside.Error.WriteLine(step);
+        }
+
+        return code;
     }
 
     /// <summary>Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.</summary>
@@ -75,7 +82,8 @@ internal static class StartCommand
         return plan.Archive is null || archive is not null;
     }
 
-    private static Plan? PlanIn(string folder, Surroundings outside)
+    /// <summary>The plan of a folder; null: it has a problem, and it was said.</summary>
+    public static Plan? PlanIn(string folder, Surroundings outside)
     {
         PlanReading reading = PlanFolder.Read(folder);
         foreach (PlanProblem problem in reading.Problems)

@@ -27,6 +27,12 @@ internal sealed record Surroundings
     /// <summary>The passphrase given by the environment; null: it is asked for.</summary>
     public string? Passphrase { get; init; }
 
+    /// <summary>The second passphrase of a key that two people hold, given by the environment; null: it is asked for.</summary>
+    public string? SecondPassphrase { get; init; }
+
+    /// <summary>The file that standard output is redirected into; empty: a file, and the system does not say which; null: no file.</summary>
+    public string? OutputFile { get; init; }
+
     /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
     public Func<ConsoleKeyInfo>? ReadKeyUnseen { get; init; }
 
@@ -60,6 +66,8 @@ internal sealed record Surroundings
         Lot = new SystemLot(),
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
+        SecondPassphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE_2"),
+        OutputFile = RedirectedOutput.File(),
         StateFolder = RecentFile.StandardFolder(),
         ConfigFolder = UsersOwn.StandardFolder(),
         Laptop = NameOfLaptop(),

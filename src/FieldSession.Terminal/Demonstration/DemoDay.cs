@@ -22,7 +22,8 @@ internal static class DemoDay
             plan.StudyName,
             demo.Codes.Zip(specs.Names, (code, spec) => new KeyLine(new SpecCode(code), spec)),
             specs.Control,
-            Convert.ToHexStringLower(outside.Lot.Bytes(KeySheet.NonceBytes)));
+            Convert.ToHexStringLower(outside.Lot.Bytes(KeySheet.NonceBytes)),
+            new FittingPlan(1, PlanDigest.Of(plan), plan.Order, plan.CarOrder));
         return Math.Max(planned, SealCommand.Seal(logbook, key, keyPath, demo.Passphrase, outside));
     }
 

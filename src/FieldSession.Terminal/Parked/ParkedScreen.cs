@@ -69,6 +69,12 @@ internal abstract class ParkedScreen : TypingScreen
     /// <summary>Empties the box of what somebody has begun to type.</summary>
     protected void ForgetBox() => _box.Forget();
 
+    /// <summary>Scrolls, when drawn next, as far as the marked row is in sight.</summary>
+    protected void KeepMarkInSight() => _markMoved = true;
+
+    /// <summary>Begins a line in the empty box.</summary>
+    protected void BeginLine(string line) => _box.Put(line);
+
     /// <summary>Begins the page at its first row.</summary>
     protected void ToTop() => _from = 0;
 
@@ -93,12 +99,13 @@ internal abstract class ParkedScreen : TypingScreen
         IEnumerable<PageRow> shown = page.Rows.Skip(_from).Take(_room);
         Paper.Show(
             [
+                .. page.Above.Select(row => PageRow.Of(" ").And(row)),
                 .. shown.Concat(Enumerable.Repeat(PageRow.Blank, _room)).Take(_room).Select(row => PageRow.Of(" ").And(row)),
                 .. Below(page, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
                 PageRow.Of($" {prompt}", Ink.Strong),
             ],
             Palette);
-        (_box.Y, _box.X, _box.Width) = (_room + below, Columns.Of(prompt) + 2, Dim.Fill(1));
+        (_box.Y, _box.X, _box.Width) = (page.Above.Length + _room + below, Columns.Of(prompt) + 2, Dim.Fill(1));
         _box.Secret = page.Secret;
     }
 
@@ -106,11 +113,12 @@ internal abstract class ParkedScreen : TypingScreen
     private int Scroll(ParkedPage page, int columns)
     {
         int below = Below(page, "", columns).Count();
-        _room = Math.Max(1, Frame.Height - below - 1);
+        int rows = Frame.Height - page.Above.Length - 1;
+        _room = Math.Max(1, rows - below);
         if (page.Rows.Length > _room)
         {
             below = Below(page, Place(page.Rows.Length), columns).Count();
-            _room = Math.Max(1, Frame.Height - below - 1);
+            _room = Math.Max(1, rows - below);
         }
 
         KeepInSight(page);
@@ -184,7 +192,7 @@ internal abstract class ParkedScreen : TypingScreen
                 {
                     Say(null);
                     Do(deed);
-                    _markMoved = deed is KeyDeed.Previous or KeyDeed.Next;
+                    _markMoved |= deed is KeyDeed.Previous or KeyDeed.Next or KeyDeed.Due;
                 }
 
                 break;

@@ -30,7 +30,7 @@ internal static class StageWords
             { Stage: Stage.Predicted } => $"{name}: predictions locked; next: open the key",
             { OrderDriven: true, Runs.Count: > 0 } => $"{name}: all {planned} runs driven; next: review and predictions",
             { RunOn: { } run } => $"{name}: run {run.Number} of {planned} is on",
-            { Runs.Count: > 0 } => $"{name}: {study.Runs.Count} of {planned} runs driven",
+            { Runs.Count: > 0 } => $"{name}: {study.Runs.Count - Aborts.CountIn(study)} of {planned} runs driven",
             { Fittings.Count: > 0 } => $"{name}: sealed; next: calibration and run 1",
             { Plan: not null } => $"{name}: planned; next: the custodian seals it",
             _ => "empty",

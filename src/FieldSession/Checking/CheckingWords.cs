@@ -25,6 +25,10 @@ internal static class CheckingWords
     public const string RearLeftFromRight = "rear left from right";
     public const string CarFromOtherCar = "car from car";
     public const string CalibrationAfterIsMissing = "the calibration check after the last run is missing";
+    public static string DoubtsAreOpen(IReadOnlyList<OpenDoubt> open) => $"{(open.Count == 1 ? "a doubtful reading is" : $"{open.Count} doubtful readings are")} open: {string.Join(", ", open.Take(4).Select(doubt => doubt.Place))}{(open.Count > 4 ? ", ..." : "")}";
+
+    public static string AnswerDoubts(OpenDoubt first) => $"answer at the stop, such as 'confirm {first.Place}' or 'correct {first.Place} 58-60'";
+
     public const string CalibrateAfter = "type 'calibration after 93.9' with what the meter shows";
     public const string NoCodesAreSealed = "no codes are sealed, so the study would not be blind";
     public const string LetCustodianRunSealFirst = "let the custodian run 'seal' first";

@@ -8,7 +8,7 @@ namespace FieldSession.Checking;
 public static class RunChecks
 {
     /// <summary>The names of the checks that can stand against a run, or against locking predictions.</summary>
-    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, .. CheckKinds.All.Select(kind => kind.Name)];
+    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, Doubts, .. CheckKinds.All.Select(kind => kind.Name)];
 
     /// <summary>Sealed codes and their commitment are there before run 1.</summary>
     public const string Commitment = "commitment";
@@ -18,6 +18,9 @@ public static class RunChecks
 
     /// <summary>The meter was checked after the session.</summary>
     public const string CalibrationAfter = "calibration-after";
+
+    /// <summary>Every doubtful reading was answered: confirmed, corrected or flagged.</summary>
+    public const string Doubts = "doubts";
 
     /// <summary>The road is dry.</summary>
     public const string Surface = "surface";
@@ -35,13 +38,20 @@ public static class RunChecks
         return Standing(study).Where(objection => !IsOverridden(study, objection.Check!));
     }
 
-    /// <summary>What stands against locking predictions: a session that was not closed; null: nothing.</summary>
+    /// <summary>What stands against locking predictions: a session that was not closed, then doubts that are open; null: nothing.</summary>
     public static Objection? AgainstPredicting(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         return study.SessionOn is { } session && study.LastRun?.Session == session.Number && !IsOverridden(study, CalibrationAfter)
             ? Blocking(CalibrationAfter, CheckingWords.CalibrationAfterIsMissing, CheckingWords.CalibrateAfter)
-            : null;
+            : AgainstFreezing(study);
+    }
+
+    // once the data are frozen nobody can answer any more
+    private static Objection? AgainstFreezing(Study study)
+    {
+        OpenDoubt[] open = study.DataFrozen || IsOverridden(study, Doubts) ? [] : [.. OpenDoubts.In(study)];
+        return open.Length == 0 ? null : Blocking(Doubts, CheckingWords.DoubtsAreOpen(open), CheckingWords.AnswerDoubts(open[0]));
     }
 
     /// <summary>Every blocking check that stands now, overridden or not, for the next run or for the end of the session.</summary>
@@ -136,7 +146,7 @@ public static class RunChecks
         Surface => Latest(study, w => w.Surface)?.Mark.Place ?? 0,
         Wind => Latest(study, w => w.Wind)?.Mark.Place ?? 0,
         CalibrationBefore => study.LastSession?.After?.Mark.Place ?? 0,
-        CalibrationAfter => study.LastRun?.Started.Place ?? 0,
+        CalibrationAfter or Doubts => study.LastRun?.Started.Place ?? 0,
         _ when CheckKinds.Of(check) is not null => Math.Max(SessionChecks.In(study, check).LastOrDefault()?.Mark.Place ?? 0, Closed(study)),
         _ => 0,
     };

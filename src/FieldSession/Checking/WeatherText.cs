@@ -1,29 +1,37 @@
+using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.Measures;
 
 namespace FieldSession.Checking;
 
-/// <summary>Reads <c>weather air=6.1 road=5 wind=2.5 gust=4 surface=dry</c>, in the plan's units; any part can be left away.</summary>
+/// <summary>
+/// Reads <c>weather air=6.1 road=5 wind=2.5 gust=4 surface=dry</c>, in the plan's units; any part can be left away. As people say it,
+/// <c>weather air 8 road 7 wind 2 dry</c> and <c>air=8</c> alone are the same.
+/// </summary>
 public static class WeatherText
 {
     private const string Form = CheckingWords.WeatherForm;
+
+    private static readonly ImmutableArray<string> Measured = ["air", "road", "wind", "gust", "gusts"];
+    private static readonly ImmutableArray<string> Surfaces = ["dry", "damp", "moist", "wet", "icy", "snow"];
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, UnitSystem units)
     {
         string[] words = Typed.Words(text);
-        if (words.Length == 0 || !Typed.Is(words[0], "weather"))
+        bool isNamed = words.Length > 0 && Typed.Is(words[0], "weather");
+        if (!isNamed && !BeginsWithPart(words))
         {
             return null;
         }
 
-        if (words.Length == 1)
-        {
-            return Parsed.No(CheckingWords.WeatherSaysNothing, Form);
-        }
+        return isNamed && words.Length == 1 ? Parsed.No(CheckingWords.WeatherSaysNothing, Form) : Of(words.Skip(isNamed ? 1 : 0), units);
+    }
 
+    private static Parsed Of(IEnumerable<string> words, UnitSystem units)
+    {
         WeatherNoted weather = new(null, null, null, null, null);
-        foreach (string word in words.Skip(1))
+        foreach (string word in Parts([.. words]))
         {
             (WeatherNoted Next, string? Wrong) read = Read(weather, word, units);
             if (read.Wrong is { } wrong)
@@ -37,6 +45,32 @@ public static class WeatherText
         return Parsed.As(weather);
     }
 
+    private static bool BeginsWithPart(string[] words) => words.Length > 0 && words[0].Split('=') switch
+    {
+        [var name, { Length: > 0 }] => IsMeasured(name) || Typed.Is(name, "surface"),
+        [var name] => words.Length > 1 && IsMeasured(name) && Typed.Number(words[1]) is not null,
+        _ => false,
+    };
+
+    private static bool IsMeasured(string name) => Measured.Contains(name, StringComparer.OrdinalIgnoreCase);
+
+    // "air 8" is "air=8", and a state of the surface says what it is
+    private static IEnumerable<string> Parts(string[] words)
+    {
+        for (int i = 0; i < words.Length; i++)
+        {
+            bool isPair = i + 1 < words.Length && (IsMeasured(words[i]) || Typed.Is(words[i], "surface"));
+            if (isPair)
+            {
+                yield return $"{words[i]}={words[++i]}";
+            }
+            else
+            {
+                yield return Surfaces.Contains(words[i], StringComparer.OrdinalIgnoreCase) ? $"surface={words[i]}" : words[i];
+            }
+        }
+    }
+
     private static (WeatherNoted Next, string? Wrong) Read(WeatherNoted weather, string word, UnitSystem units)
     {
         int equals = word.IndexOf('=', StringComparison.Ordinal);
@@ -45,7 +79,7 @@ public static class WeatherText
             return (weather, CheckingWords.IsNoPartOfWeather(word));
         }
 
-        string name = word[..equals].ToLowerInvariant();
+        string name = Typed.Is(word[..equals], "gusts") ? "gust" : word[..equals].ToLowerInvariant();
         string value = word[(equals + 1)..];
         if (name == "surface")
         {

@@ -24,6 +24,8 @@ internal static class ComparingWords
     public const string SensitivityNotWorkedOut = "how much the result hangs on single runs and segments is not worked out for so many readings";
     // also a cause in readings.csv
     public const string BracketDrivenAgain = "bracket driven again";
+    public const string RunAborted = "run aborted";
+    public const string FilledAtStop = "filled at the stop";
 
     public static string SpoiltReadingsDifferByCode(CodeReadings most, CodeReadings least) => $"{most.Code} has {most.Spoilt} spoilt readings, {least.Code} has {least.Spoilt}: look at the comparison with spoilt readings too";
 

@@ -33,7 +33,7 @@ public sealed record MeasuredLevel(
     public double LevelDb => (LowDb + HighDb) / 2;
 
     /// <summary>Whether it belongs to a run that another one replaced; it is left out, and nothing spoilt it.</summary>
-    public bool IsReplaced => Spoilt && Cause == StudyReadings.DrivenAgain;
+    public bool IsReplaced => Spoilt && Cause is StudyReadings.DrivenAgain or StudyReadings.RunAborted;
 
     /// <summary>How far the display wandered, dB; 0 for one value.</summary>
     public double WidthDb => HighDb - LowDb;

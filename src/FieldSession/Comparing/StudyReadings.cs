@@ -12,6 +12,12 @@ public static class StudyReadings
     /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
     public const string DrivenAgain = ComparingWords.BracketDrivenAgain;
 
+    /// <summary>The cause that stands on every reading of an aborted run that the plan's rule does not count.</summary>
+    public const string RunAborted = ComparingWords.RunAborted;
+
+    /// <summary>The cause that stands on a reading that was filled in at a stop, where the plan leaves such readings out.</summary>
+    public const string FilledAtStop = ComparingWords.FilledAtStop;
+
     /// <summary>The cause that stands on what a settled conflict between two laptops leaves out.</summary>
     public const string ConflictSettled = "conflict settled";
 
@@ -24,13 +30,13 @@ public static class StudyReadings
             return new MeasuredDay([]);
         }
 
-        ImmutableHashSet<int> drivenAgain = Rerun.NotCounted(study);
         Run[] driven = [.. study.Runs.Where(run => run.Readings.Any())];
         RunPlace[] places = RunPlaces.Of(study, driven);
+        Dictionary<int, string> causes = CausesOfRuns(study, plan);
         List<MeasuredLevel> levels = [];
         for (int i = 0; i < driven.Length; i++)
         {
-            levels.AddRange(LevelsOf(study, plan, driven[i], places[i], drivenAgain.Contains(driven[i].Number)));
+            levels.AddRange(LevelsOf(study, plan, driven[i], places[i], causes.GetValueOrDefault(driven[i].Number)));
         }
 
         return new MeasuredDay(
@@ -56,16 +62,42 @@ public static class StudyReadings
         return segment.Kind.IsImpact ? MeasureClass.Impact : MeasureClass.Steady;
     }
 
-    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, RunPlace place, bool isDrivenAgain)
+    // a run has one cause, the first that holds
+    private static Dictionary<int, string> CausesOfRuns(Study study, Plan plan)
     {
-        Session session = study.Sessions[run.Session - 1];
-        bool isVoid = session.DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
-        bool isSettled = IsLeftOut(study, ConflictKind.SameRun, run.Started);
-        string? runCause = isVoid ? VoidSession : isSettled ? ConflictSettled : null;
+        ImmutableHashSet<int> drivenAgain = Rerun.NotCounted(study);
+        ImmutableHashSet<int> aborted = Aborts.NotCounted(study);
+        Dictionary<int, string> causes = [];
+        foreach (Run run in study.Runs)
+        {
+            bool isVoid = study.Sessions[run.Session - 1].DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
+            string? cause = drivenAgain.Contains(run.Number) ? DrivenAgain : aborted.Contains(run.Number) ? RunAborted
+                : isVoid ? VoidSession : IsLeftOut(study, ConflictKind.SameRun, run.Started) ? ConflictSettled : null;
+            if (cause is not null)
+            {
+                causes.Add(run.Number, cause);
+            }
+        }
+
+        return causes;
+    }
+
+    // whose whole run is another one's place has no flags of its own to weigh
+    private static string? CauseOf(Study study, Plan plan, Reading reading, string? runCause) => reading switch
+    {
+        _ when runCause is DrivenAgain or RunAborted => runCause,
+        { LeftOut: true } => reading.Spoilt!.Cause.Word(),
+        _ when runCause is not null => runCause,
+        { FilledAtStop: true } when plan.FilledLeftOut == true => FilledAtStop,
+        _ => IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null,
+    };
+
+    private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, RunPlace place, string? runCause)
+    {
         foreach (Reading reading in InRouteOrder(run))
         {
             Segment segment = plan.Route[reading.Segment - 1];
-            string? cause = isDrivenAgain ? DrivenAgain : reading.LeftOut ? reading.Spoilt!.Cause.Word() : runCause ?? (IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null);
+            string? cause = CauseOf(study, plan, reading, runCause);
             yield return new MeasuredLevel(
                 run.Number,
                 run.Code.Digits,

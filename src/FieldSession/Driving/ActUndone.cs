@@ -8,6 +8,9 @@ namespace FieldSession.Driving;
 public sealed record ActUndone(int Line) : Entry
 {
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

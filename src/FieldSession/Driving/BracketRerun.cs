@@ -24,10 +24,10 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
             return study;
         }
 
-        int driven = study.Runs.Count;
-        Rerun rerun = new(Bracket, [.. bracket.Runs.Select(run => run.Number)], driven + 1, Reason, mark);
+        int driven = study.NextTurn();
+        Rerun rerun = new(Bracket, [.. bracket.Runs.Select(run => run.Number)], study.Runs.Count + 1, Reason, mark) { FirstTurn = driven };
         int[] steps = [.. study.Steps ?? [.. Enumerable.Range(0, study.Plan!.Order.Count)]];
-        int[] again = [.. rerun.Runs.Select(run => steps[run - 1])];
+        int[] again = [.. bracket.Runs.Select(run => steps[run.Turn])];
         return (study with
         {
             Reruns = study.Reruns.Add(rerun),
@@ -68,8 +68,9 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         {
             _ when Bracket > brackets.Count => new Objection(
                 brackets.Count == 0 ? DrivingWords.NoBracketIsDrivenYet : DrivingWords.ThereIsNoBracket(Bracket, brackets.Count), Form),
-            _ when brackets[Bracket - 1].Closing.Number > (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
+            _ when brackets[Bracket - 1].Closing.Turn >= (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
                 DrivingWords.BracketIsBeyondOrder(Bracket), DrivingWords.DriveBracketAgainByHand),
+            _ when Aborts.OfferedAgain(study) is { } aborted => new Objection(DrivingWords.RunIsAborted(aborted), DrivingWords.DriveItsPlaceFirst),
             _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(DrivingWords.BracketIsBeingRerun, DrivingWords.FinishRerunFirst),
             _ => null,
         };

@@ -27,6 +27,8 @@ internal static class DrivingWords
     public const string SegmentIsChosenByNumber = "a segment is chosen by its number";
     public const string ThereIsNothingToTakeBack = "there is nothing to take back";
     public const string NoteBeforeSpeaker = "type the note first, then 'd' or 'c'";
+    public const string NoteNamesRunAndSegment = "a note on another segment names run and segment";
+    public const string PlacedNoteForm = "type 'note 2.5 your words', or '; your words' for the last segment";
     public const string NoteIsEmpty = "the note is empty";
     public const string NoteOrPhraseForm = "type '; your words', or ';3' for the plan's third phrase";
     public const string NameDoubtfulReading = "name run and segment of one marked '?', such as 'confirm 2.5'";
@@ -36,9 +38,15 @@ internal static class DrivingWords
     public const string TypedHighFirst = ", typed high first and swapped";
     public const string ReadingForm = "type 5860 or 58-60 for a range, 714 or 71.4 for a peak, then t w s r n or e where it is spoilt";
     public const string OnlyWholeBracketIsRerun = "only a whole bracket is driven again, and for a reason";
-    public const string ShiftForm = "type 'shift 2.5 +1': from segment 5 of run 2, all one further on";
+    public const string ShiftForm = "type 'shift 2.5 +1': from segment 5 of run 2 to the next gap, one further on; 'shift 2.5-7 +1' names the last";
     public const string ShiftByChangesNothing = "a shift by 0 changes nothing";
-    public const string FlagOrUndoEntryFirst = "flag or undo it first, or shift from another segment";
+    public const string ShiftTowardsGap = "a stretch is shifted into a gap; name its last segment: 'shift 2.5-7 +1'";
+    public const string ShiftShorterStretch = "name the last segment of the stretch: 'shift 2.5-7 +1'; correct single readings with 'correct 2.5 58-60'";
+    public const string NothingToCorrect = "nothing is to be changed; go on";
+    public const string FillForm = "type 'fill 2.5 58-60' for run 2, segment 5";
+    public const string FillNamesRunAndSegment = "a reading is filled in by run and segment, then the figures";
+    public const string DriveItsPlaceFirst = "drive its place again, or go on with the next code, then rerun the bracket";
+    public const string NoCauseIsAsked = "a cause is asked only where a run ended early";
     public const string OrderIsDrivenToEnd = "the order of the plan is driven to its end";
     public const string EndRunThenStartNext = "type 'end' to end it, then start the next";
     public const string RunForm = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
@@ -72,9 +80,43 @@ internal static class DrivingWords
 
     public static string RunIsOver(Study after) => $"; run {after.LastRun?.Number} is over";
 
-    public static string ThereIsNoDoubtfulReading(int run, int segment) => $"there is no doubtful reading {run}.{segment}";
+    public static string ThereIsNoDoubtfulReading(ReadingPlace place) => $"there is no doubtful reading {place}";
 
-    public static string ThereIsNoReading(int run, int segment) => $"there is no reading {run}.{segment}";
+    public static string ThereIsNoReading(ReadingPlace place) => $"there is no reading {place}";
+
+    public static string FillOrNameReading(ReadingPlace place) => $"fill it in with 'fill {place} 58-60', or name one that was read";
+
+    public static string ReadingIsThatAlready(ReadingPlace place, LevelRange levels) => $"{place} is {levels} dB already";
+
+    public static string ConfirmDoubtful(ReadingPlace place) => $"type 'confirm {place}' where it is right";
+
+    public static string SegmentHasReading(ReadingPlace place, Reading reading) => $"{place} was read: {reading.Levels} dB";
+
+    public static string CorrectItInstead(ReadingPlace place) => $"type 'correct {place} 58-60' to put it right";
+
+    public static string ReadingFilledIn(LevelRange levels, string place, string spoilt, bool isLeftOut) => $"{levels} dB filled in at the stop: {place}{spoilt}{(isLeftOut ? "; left out of the clean result, as the plan says" : "")}";
+
+    public static string RunsAreTo(int last) => last == 1 ? "there is run 1" : $"the runs are 1 to {last}";
+
+    public static string RunEndedEarly(Run run, int left) => $"run {run.Number} ended{(left > 0 ? $" with {left} segments not driven" : "")}";
+
+    public static string RunAborted(Run run, int left, int segments) => $"run {run.Number} aborted after {segments - left} of {segments} segments{(run.Aborted!.Cause is { } cause ? $": {cause}" : "; say why: 'end puncture'")}";
+
+    public static string PlaceIsOfferedAgain(Run? aborted) => aborted is null ? "" : $"; its place is offered again: 'run {aborted.Code}'";
+
+    public static string RepeatsAbortedRun(Run aborted) => $", again for run {aborted.Number}";
+
+    public static string AbortedRunIsLeft(Run aborted) => $"; run {aborted.Number} stays aborted";
+
+    public static string RunIsAborted(Run aborted) => $"run {aborted.Number} was aborted and its place is offered again";
+
+    public static string RunWasNotAborted(int run) => $"run {run} was not aborted";
+
+    public static string AbortCauseIsThatAlready(int run) => $"that is the cause of run {run} already";
+
+    public static string RunWasAbortedBecause(int run, string cause) => $"run {run} was aborted: {cause}";
+
+    public static string NoteIsTheirsAlready(string who) => $"the note is {who}'s already";
 
     public static string ReadingCorrected(LevelRange? before, LevelRange levels, string place) => $"corrected from {before} to {levels} dB: {place}";
 
@@ -92,7 +134,7 @@ internal static class DrivingWords
 
     public static string IsNoReading(string typed) => $"'{typed}' is no reading";
 
-    public static string RunShifted(int run, int by, int fromSegment, string places) => $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}";
+    public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) => toSegment is { } last ? $"run {run}, segments {fromSegment} to {last} shifted by {by:+0;-0}: now {places}" : $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}";
 
     public static string ThereIsNoRun(int run) => $"there is no run {run}";
 

@@ -11,6 +11,9 @@ namespace FieldSession.Driving;
 public sealed record LettersTakenBack(int From) : Entry
 {
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

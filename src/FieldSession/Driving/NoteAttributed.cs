@@ -15,9 +15,12 @@ public sealed record NoteAttributed(int Line, string Who, string? Strand = null)
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.Notes.Any(n => n.Mark.Name == Place)
-            ? null
-            : new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.NoteBeforeSpeaker));
+        return Gate.WhileDataAreOpen(study) ?? (study.Notes.FindLast(n => n.Mark.Name == Place) switch
+        {
+            null => new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.NoteBeforeSpeaker),
+            { Who: { } said } when said == Who => new Objection(DrivingWords.NoteIsTheirsAlready(Who), DrivingWords.NothingToCorrect),
+            _ => null,
+        });
     }
 
     /// <inheritdoc/>

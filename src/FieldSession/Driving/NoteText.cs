@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>Reads <c>;3</c>, a note phrase of the plan, and <c>; free words</c>.</summary>
+/// <summary>Reads <c>;3</c>, a note phrase of the plan, <c>; free words</c>, and <c>note 2.5 words</c> on run 2, segment 5.</summary>
 public static class NoteText
 {
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
@@ -11,12 +11,28 @@ public static class NoteText
     {
         ArgumentNullException.ThrowIfNull(text);
         string line = text.Trim();
-        if (line.Length == 0 || line[0] != ';')
+        if (line.Length > 0 && line[0] == ';')
+        {
+            return Of(line[1..].Trim(), plan);
+        }
+
+        string[] typed = Typed.Words(line);
+        if (typed.Length == 0 || !Typed.Is(typed[0], "note"))
         {
             return null;
         }
 
-        string words = line[1..].Trim();
+        return typed.Length > 1 && ReadingPlace.Parse(typed[1]) is { } place
+            ? Placed(Of(string.Join(' ', typed.Skip(2)).TrimStart(';').Trim(), plan), place)
+            : Parsed.No(DrivingWords.NoteNamesRunAndSegment, DrivingWords.PlacedNoteForm);
+    }
+
+    private static Parsed Placed(Parsed parsed, ReadingPlace place) => parsed.Entry is NoteMade note
+        ? Parsed.As(note with { Run = place.Run, Segment = place.Segment })
+        : parsed;
+
+    private static Parsed Of(string words, Plan? plan)
+    {
         if (words.Length == 0)
         {
             return Parsed.No(DrivingWords.NoteIsEmpty, DrivingWords.NoteOrPhraseForm);

@@ -6,13 +6,16 @@ namespace FieldSession.Driving;
 /// <summary>The crew was asked about a doubtful reading at a stop and stands by it.</summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Segment">Number of the segment.</param>
-public sealed record ReadingConfirmed(int Run, int Segment) : Entry
+/// <param name="Take">Which reading of the segment, from 1; null: the last.</param>
+public sealed record ReadingConfirmed(int Run, int Segment, int? Take = null) : Entry
 {
+    private ReadingPlace Place => new(Run, Segment, Take);
+
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is { IsToBeAsked: true }
+        StopGate.ObjectionIn(study) ?? (Place.In(study) is { IsToBeAsked: true }
             ? null
-            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Run, Segment), DrivingWords.NameDoubtfulReading));
+            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Place), DrivingWords.NameDoubtfulReading));
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
@@ -25,10 +28,9 @@ public sealed record ReadingConfirmed(int Run, int Segment) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return StopGate.With(study, Run, Segment, reading => reading with { Confirmed = true }).Undoably(study, mark, $"confirm {Run}.{Segment}");
+        return Place.With(study, reading => reading with { Confirmed = true }).Undoably(study, mark, $"confirm {Place}");
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) =>
-        new($"{StopGate.ReadingAt(after, Run, Segment)?.Levels} dB stands: {StopGate.InWords(after, Run, Segment)}");
+    public override Echo EchoIn(Study before, Study after) => new($"{Place.In(after)?.Levels} dB stands: {Place.InWords(after)}");
 }

@@ -8,13 +8,21 @@ namespace FieldSession.Driving;
 /// <param name="Run">Number of the run.</param>
 /// <param name="Segment">Number of the segment.</param>
 /// <param name="Levels">What the meter had shown.</param>
-public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) : Entry
+/// <param name="Take">Which reading of the segment, from 1; null: the last.</param>
+public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels, int? Take = null) : Entry
 {
+    private ReadingPlace Place => new(Run, Segment, Take);
+
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) =>
-        StopGate.ObjectionIn(study) ?? (StopGate.ReadingAt(study, Run, Segment) is null
-            ? new Objection(DrivingWords.ThereIsNoReading(Run, Segment), DrivingWords.NameReadingToCorrect)
-            : null);
+    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? (Place.In(study) switch
+    {
+        null => new Objection(DrivingWords.ThereIsNoReading(Place), DrivingWords.FillOrNameReading(Place)),
+        { IsToBeAsked: true } reading when reading.Levels == Levels =>
+            new Objection(DrivingWords.ReadingIsThatAlready(Place, Levels), DrivingWords.ConfirmDoubtful(Place)),
+        { } reading when reading.Levels == Levels =>
+            new Objection(DrivingWords.ReadingIsThatAlready(Place, Levels), DrivingWords.NothingToCorrect),
+        _ => null,
+    });
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
@@ -28,18 +36,17 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels) :
     {
         ArgumentNullException.ThrowIfNull(study);
         Plan plan = study.Plan!;
-        return StopGate.With(study, Run, Segment, reading => reading with
+        return Place.With(study, reading => reading with
         {
             Levels = Levels,
             CorrectedFrom = reading.CorrectedFrom ?? reading.Levels,
             Swapped = false,
             Confirmed = false,
             Doubt = ReadingDoubt.OfValue(Levels, plan.Route[Segment - 1], plan.Limits),
-        }).Undoably(study, mark, $"correct {Run}.{Segment}");
+        }).Undoably(study, mark, $"correct {Place}");
     }
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(
-        DrivingWords.ReadingCorrected(StopGate.ReadingAt(before, Run, Segment)?.Levels, Levels, StopGate.InWords(after, Run, Segment)),
-        StopGate.ReadingAt(after, Run, Segment)?.Doubt);
+        DrivingWords.ReadingCorrected(Place.In(before)?.Levels, Levels, Place.InWords(after)), Place.In(after)?.Doubt);
 }

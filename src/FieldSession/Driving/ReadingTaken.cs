@@ -20,6 +20,9 @@ public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, Spoil
     public bool? WithoutEnter { get; init; }
 
     /// <inheritdoc/>
+    public override bool HoldsFlag => Spoilt is not null;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => Gate.WhileARunIsOn(study);
 
     /// <inheritdoc/>
@@ -34,7 +37,7 @@ public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, Spoil
         Reading reading = new(segment.Number, Levels, mark)
         {
             Swapped = Swapped,
-            Spoilt = Spoilt is { } cause ? new Spoiling(cause, Words, Late: false) : null,
+            Spoilt = Spoilt is { } cause ? new Spoiling(cause, Words, Late: Paper is { FlaggedOnSpot: not true }) : null,
             Doubt = ReadingDoubt.Of(this, segment, run, study.Plan!.Limits),
         };
         return Passing.Of(study, run, reading).Undoably(study, mark, Levels.ToString());

@@ -5,14 +5,19 @@ using FieldSession.State;
 namespace FieldSession.Driving;
 
 /// <summary>
-/// The co-driver had slipped by some segments: from one segment on, everything typed in a run belongs further on or
-/// further back. One recorded act puts the whole rest of the run right.
+/// The co-driver had slipped by some segments: what was typed on a stretch of a run belongs further on or further back. One recorded
+/// act puts it right.
 /// </summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="FromSegment">The first segment, as it was typed, that is wrong.</param>
 /// <param name="By">How many segments further on (above 0) or back (below 0).</param>
-public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
+/// <param name="ToSegment">The last segment that is wrong; null: all the rest of the run, as older programs wrote it.</param>
+public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment = null) : Entry
 {
+    private Stretch Stretch => new(FromSegment, ToSegment ?? int.MaxValue);
+
+    private string Words => ToSegment is { } last ? $"shift {Run}.{FromSegment}-{last} {By:+0;-0}" : $"shift {Run}.{FromSegment} {By:+0;-0}";
+
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToPlaces(study);
 
@@ -28,7 +33,10 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         Run run = study.Runs[Run - 1];
-        ImmutableList<Passage> passages = run.Passages.ConvertAll(passage => study.Hand.Knows(passage.Mark) ? Moved(passage, study.Plan!) : passage);
+        HashSet<int> taken = ToSegment is null ? [] : [.. Moving(run).Select(p => p.Segment + By)];
+        ImmutableList<Passage> passages = run.Passages
+            .RemoveAll(passage => passage is Missed && !Stretch.Holds(passage.Segment) && taken.Contains(passage.Segment))
+            .ConvertAll(passage => study.Hand.Knows(passage.Mark) ? Moved(passage, study.Plan!) : passage);
         Run shifted = run with { Passages = passages, Furthest = passages.Select(p => p.Segment).DefaultIfEmpty().Max(), Shifts = run.Shifts.Add(mark) };
         return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
     }
@@ -36,23 +44,18 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after)
     {
-        ArgumentNullException.ThrowIfNull(after);
-        string places = string.Join(", ", after.Runs[Run - 1].Passages.Where(p => p.Segment >= FromSegment + Math.Min(By, 0)).Select(p => p.Segment));
-        return new Echo(DrivingWords.RunShifted(Run, By, FromSegment, places));
+        ArgumentNullException.ThrowIfNull(before);
+        string places = string.Join(", ", Moving(before.Runs[Run - 1]).Select(p => p.Segment + By));
+        return new Echo(DrivingWords.RunShifted(Run, By, FromSegment, ToSegment, places));
     }
 
-    private string Words => $"shift {Run}.{FromSegment} {By:+0;-0}";
+    private IEnumerable<Passage> Moving(Run run) => run.Passages.Where(passage => Stretch.Holds(passage.Segment));
 
     private Passage Moved(Passage passage, Plan plan)
     {
-        if (passage.Segment < FromSegment)
-        {
-            return passage;
-        }
-
         int place = passage.Segment + By;
         // another laptop may have shifted the same run meanwhile: nothing leaves the route
-        if (place < 1 || place > plan.Route.Count)
+        if (!Stretch.Holds(passage.Segment) || place < 1 || place > plan.Route.Count)
         {
             return passage;
         }
@@ -70,8 +73,8 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
             return new Objection(By == 0 ? DrivingWords.ShiftByChangesNothing : DrivingWords.ThereIsNoRun(Run), Form);
         }
 
-        ImmutableList<Passage> passages = study.Runs[Run - 1].Passages;
-        int[] moved = [.. passages.Where(p => p.Segment >= FromSegment).Select(p => p.Segment + By)];
+        Run run = study.Runs[Run - 1];
+        int[] moved = [.. Moving(run).Select(p => p.Segment + By)];
         if (moved.Length == 0)
         {
             return new Objection(DrivingWords.RunHasNothingFromSegment(Run, FromSegment), Form);
@@ -79,11 +82,11 @@ public sealed record RunShifted(int Run, int FromSegment, int By) : Entry
 
         int last = study.Plan!.Route.Count;
         int? beyond = moved.Cast<int?>().FirstOrDefault(p => p < 1 || p > last);
-        int? taken = passages.Where(p => p.Segment < FromSegment).Select(p => (int?)p.Segment).FirstOrDefault(p => moved.Contains(p!.Value));
+        int? taken = run.Readings.Where(r => !Stretch.Holds(r.Segment)).Select(r => (int?)r.Segment).FirstOrDefault(s => moved.Contains(s!.Value));
         return (beyond, taken) switch
         {
-            ({ } outside, _) => new Objection(DrivingWords.SegmentIsBeyondRoute(outside, last), Form),
-            (_, { } occupied) => new Objection(DrivingWords.SegmentHasEntryAlready(occupied), DrivingWords.FlagOrUndoEntryFirst),
+            ({ } outside, _) => new Objection(DrivingWords.SegmentIsBeyondRoute(outside, last), DrivingWords.ShiftShorterStretch),
+            (_, { } occupied) => new Objection(DrivingWords.SegmentHasEntryAlready(occupied), DrivingWords.ShiftTowardsGap),
             _ => null,
         };
     }

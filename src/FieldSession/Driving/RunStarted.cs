@@ -22,9 +22,11 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
         Study inSession = study.SessionOn is null
             ? study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null) { Opened = mark }) }
             : study;
-        int? step = study.StepOf(Car);
+        int turn = study.TurnOf(Code);
+        int? step = study.Plan?.CarOrder is null ? study.StepAt(turn) : study.StepOf(Car);
         Run run = new(study.Runs.Count + 1, Code, inSession.LastSession!.Number, mark)
         {
+            Turn = turn,
             Step = step,
             IsCarChosen = study.IsCarChosenBy(Car),
             Driver = Driver ?? PlannedFor(step, study.Plan?.DriverOrder) ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
@@ -40,8 +42,15 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
         ArgumentNullException.ThrowIfNull(after);
         string first = after.NextSegment is { } segment ? $"; first segment {segment.Number} {segment.Name}" : "";
         string car = after.LastRun?.Car is { } driven ? $", car {driven}" : "";
-        return new Echo($"run {after.LastRun?.Number} on {Code}{car}{first}", after.LastRun?.Doubt);
+        return new Echo($"run {after.LastRun?.Number} on {Code}{car}{Again(before, after)}{first}", after.LastRun?.Doubt);
     }
+
+    private static string Again(Study before, Study after) => Aborts.OfferedAgain(before) switch
+    {
+        { } aborted when after.LastRun?.Turn == aborted.Turn => DrivingWords.RepeatsAbortedRun(aborted),
+        { } aborted => DrivingWords.AbortedRunIsLeft(aborted),
+        null => "",
+    };
 
     private static string? PlannedFor(int? step, ImmutableList<string>? shared) => step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
 

@@ -18,33 +18,17 @@ public static class StopGate
         });
     }
 
-    /// <summary>The last reading of a run on a segment; null: there is none.</summary>
-    public static Reading? ReadingAt(Study study, int run, int segment)
+    /// <summary>What stands against a run and a segment that were typed; null: both are there.</summary>
+    public static Objection? ObjectionToPlace(Study study, int run, int segment)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return run >= 1 && run <= study.Runs.Count
-            ? study.Runs[run - 1].Readings.LastOrDefault(r => r.Segment == segment)
-            : null;
-    }
-
-    /// <summary>The study with the last reading of a run on a segment changed.</summary>
-    public static Study With(Study study, int run, int segment, Func<Reading, Reading> change)
-    {
-        ArgumentNullException.ThrowIfNull(change);
-        if (ReadingAt(study, run, segment) is not { } reading)
+        if (run < 1 || run > study.Runs.Count)
         {
-            return study;
+            return new Objection(DrivingWords.ThereIsNoRun(run), DrivingWords.RunsAreTo(study.Runs.Count));
         }
 
-        Run driven = study.Runs[run - 1];
-        return study with { Runs = study.Runs.SetItem(run - 1, driven with { Passages = driven.Passages.Replace(reading, change(reading)) }) };
-    }
-
-    /// <summary>A reading's place in words, such as "run 2, 5 Ferrowdyke slabs".</summary>
-    public static string InWords(Study study, int run, int segment)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        string name = study.Plan is { } plan && segment >= 1 && segment <= plan.Route.Count ? $" {plan.Route[segment - 1].Name}" : "";
-        return $"run {run}, {segment}{name}";
+        return segment >= 1 && segment <= study.Plan!.Route.Count
+            ? null
+            : new Objection(JournalWords.ThereIsNoSegment(segment), JournalWords.RouteHasSegmentsTo(study));
     }
 }

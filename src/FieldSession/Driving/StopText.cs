@@ -5,8 +5,8 @@ using FieldSession.State;
 namespace FieldSession.Driving;
 
 /// <summary>
-/// Reads what mends a run at a stop: <c>confirm 2.5</c>, <c>correct 2.5 58-60</c>, <c>shift 2.5 +1</c> (run 2, from segment
-/// 5 on), and whose words the last note was: <c>d</c> the driver's, <c>c</c> the co-driver's.
+/// Reads what mends a run at a stop: <c>confirm 2.5</c>, <c>correct 2.5 58-60</c>, <c>fill 2.5 58-60</c>, <c>shift 2.5 +1</c> (run 2,
+/// from segment 5 up to the next gap) or <c>shift 2.5-7 +1</c>, and whose words the last note was: <c>d</c> the driver's, <c>c</c> the co-driver's.
 /// </summary>
 public static class StopText
 {
@@ -22,7 +22,8 @@ public static class StopText
             [var only] when Typed.Is(only, "c") => Speaker(study, CrewMember.CoDriverSeat),
             [var first, ..] when Typed.Is(first, "confirm") => Confirm(words),
             [var first, ..] when Typed.Is(first, "correct") => Correct(words),
-            [var first, ..] when Typed.Is(first, "shift") => Shift(words),
+            [var first, ..] when Typed.Is(first, "fill") => Fill(words),
+            [var first, ..] when Typed.Is(first, "shift") => Shift(words, study),
             _ => null,
         };
     }
@@ -35,32 +36,57 @@ public static class StopText
             : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who, study.Notes[^1].Mark.Strand));
     }
 
-    private static Parsed Confirm(string[] words) => words.Length == 2 && PlaceIn(words[1]) is { } place
-        ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment))
+    private static Parsed Confirm(string[] words) => words.Length == 2 && ReadingPlace.Parse(words[1]) is { } place
+        ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment, place.Take))
         : Parsed.No(DrivingWords.ConfirmNamesRunAndSegment, DrivingWords.ConfirmForm);
 
     private static Parsed Correct(string[] words)
     {
         const string Form = DrivingWords.CorrectionForm;
-        if (words.Length < 3 || PlaceIn(words[1]) is not { } place)
+        if (words.Length < 3 || ReadingPlace.Parse(words[1]) is not { } place)
         {
             return Parsed.No(DrivingWords.CorrectionNamesRunAndSegment, Form);
         }
 
         return ReadingText.Parse(string.Join(' ', words.Skip(2))) switch
         {
-            { Entry: ReadingTaken { Spoilt: null } reading } => Parsed.As(new ReadingCorrected(place.Run, place.Segment, reading.Levels)),
+            { Entry: ReadingTaken { Spoilt: null } reading } => Parsed.As(new ReadingCorrected(place.Run, place.Segment, reading.Levels, place.Take)),
             { Objection: { } objection } => new Parsed(null, objection),
             _ => Parsed.No(DrivingWords.CorrectionIsNoReadingAlone, Form),
         };
     }
 
-    private static Parsed Shift(string[] words) =>
-        words.Length == 3 && PlaceIn(words[1]) is { } place &&
-        int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) && by is >= -1000 and <= 1000
-            ? Parsed.As(new RunShifted(place.Run, place.Segment, by))
-            : Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm);
+    private static Parsed Fill(string[] words)
+    {
+        const string Form = DrivingWords.FillForm;
+        if (words.Length < 3 || ReadingPlace.Parse(words[1]) is not { Take: null } place)
+        {
+            return Parsed.No(DrivingWords.FillNamesRunAndSegment, Form);
+        }
 
-    private static (int Run, int Segment)? PlaceIn(string text) =>
-        text.Split('.') is [var run, var segment] && Typed.Count(run) is { } r && Typed.Count(segment) is { } s ? (r, s) : null;
+        return ReadingText.Parse(string.Join(' ', words.Skip(2))) switch
+        {
+            { Entry: ReadingTaken reading } => Parsed.As(
+                new ReadingFilled(place.Run, place.Segment, reading.Levels, reading.Swapped, reading.Spoilt, reading.Words)),
+            { Objection: { } objection } => new Parsed(null, objection),
+            _ => Parsed.No(DrivingWords.FillNamesRunAndSegment, Form),
+        };
+    }
+
+    // without a last segment the stretch goes as far as readings follow each other
+    private static Parsed Shift(string[] words, Study study)
+    {
+        if (words.Length != 3 || !int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) || by is < -1000 or > 1000)
+        {
+            return Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm);
+        }
+
+        string[] ends = words[1].Split('-');
+        return (ReadingPlace.Parse(ends[0]), ends.Length == 2 ? Typed.Count(ends[1]) : null, ends.Length) switch
+        {
+            ({ Take: null } place, { } last, 2) => Parsed.As(new RunShifted(place.Run, place.Segment, by, last)),
+            ({ Take: null } place, _, 1) => Parsed.As(new RunShifted(place.Run, place.Segment, by, Stretch.EndFrom(study, place.Run, place.Segment))),
+            _ => Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm),
+        };
+    }
 }

@@ -1,3 +1,4 @@
+using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.State;
 
@@ -33,21 +34,15 @@ public static class FlagText
 
     private static Parsed Chosen(Study study, string[] words)
     {
-        string[] place = words.Length >= 3 ? words[1].Split('.') : [];
-        if (place.Length != 2 || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
+        if (words.Length < 3 || ReadingPlace.Parse(words[1]) is not { } place || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
         {
             return Parsed.No(FlaggingWords.FlagNamesReadingAndCause, Form);
         }
 
-        return ReadingAt(study, place[0], place[1]) is { } reading
+        return place.In(study) is { } reading
             ? Toggle(reading, cause, words.Skip(3))
             : Parsed.No(FlaggingWords.ThereIsNoReading(words[1]), Form);
     }
-
-    private static Reading? ReadingAt(Study study, string typedRun, string typedSegment) =>
-        Typed.Count(typedRun) is { } run && Typed.Count(typedSegment) is { } segment && run <= study.Runs.Count
-            ? study.Runs[run - 1].Readings.LastOrDefault(r => r.Segment == segment)
-            : null;
 
     private static Parsed Toggle(Reading reading, SpoiltCause cause, IEnumerable<string> words)
     {

@@ -13,6 +13,10 @@ internal static class FlaggingWords
     public const string FlagOtherReading = "flag the last reading, or one by run and segment: 'flag 2.5 t words'";
     public const string FlaggedLate = ", flagged late: used in the sensitivity result only";
 
+    public static string FlagIsThatAlready(SpoiltCause cause) => $"the reading is flagged {cause.Word()} already, in the same words";
+
+    public static string FlagAgainTakesBack(SpoiltCause cause) => $"type other words, or '{cause.Letter()}' alone to take the flag back";
+
     public static string ReadingIsCleanAgain(string reading) => $"{reading} is clean again";
 
     public static string ThereIsNoReading(string place) => $"there is no reading {place}";

@@ -25,7 +25,8 @@ public static class Flags
     public static bool IsLate(Study study, Reading reading)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.LastRun is not { Passages.Count: > 0 } run || !run.Passages[^1].Equals(reading);
+        ArgumentNullException.ThrowIfNull(reading);
+        return reading.FilledAtStop || study.LastRun is not { Passages.Count: > 0 } run || !run.Passages[^1].Equals(reading);
     }
 
     /// <summary>What stands against flagging a reading now; null: nothing.</summary>

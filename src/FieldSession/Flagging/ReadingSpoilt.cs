@@ -16,15 +16,25 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     private LineName Place => new(Strand, Reading);
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Place);
+    public override bool HoldsFlag => true;
+
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Place) ??
+        (Flags.Find(study, Place)?.Reading.Spoilt is { } spoilt && spoilt.Cause == Cause && spoilt.Words == Words
+            ? new Objection(FlaggingWords.FlagIsThatAlready(Cause), FlaggingWords.FlagAgainTakesBack(Cause))
+            : null);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, Flags.IsLate(study, reading)), FlagTakenBack = null })
+        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, IsLate(study, reading)), FlagTakenBack = null })
             .Undoably(study, mark, $"flag {Cause.Word()}", Place);
     }
+
+    // of what was typed in from paper, only the paper can say that it was flagged on the spot
+    private bool IsLate(Study study, Reading reading) =>
+        Paper is null ? reading.Mark.IsTypedLater || Flags.IsLate(study, reading) : Paper.FlaggedOnSpot != true;
 
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after)

@@ -8,6 +8,15 @@ namespace FieldSession.Journal;
 /// </summary>
 public abstract record Entry
 {
+    /// <summary>That it was logged on paper and typed in afterwards; null: it was typed when it happened.</summary>
+    public OnPaper? Paper { get; init; }
+
+    /// <summary>Whether a fact of this kind can have been logged on paper.</summary>
+    public virtual bool MayBeOnPaper => true;
+
+    /// <summary>Whether it flags a reading.</summary>
+    public virtual bool HoldsFlag => false;
+
     /// <summary>What stands against writing this fact into the study as it is now; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study) => null;
 

@@ -5,6 +5,9 @@ namespace FieldSession.Journal;
 /// <param name="Objection">The objection; null where there is a fact.</param>
 public sealed record Parsed(Entry? Entry, Objection? Objection)
 {
+    /// <summary>The time that was typed before the line, where it was logged on paper; null: it happens now.</summary>
+    public PaperTime? Paper { get; init; }
+
     /// <summary>A line that is a fact.</summary>
     public static Parsed As(Entry entry) => new(entry, null);
 

@@ -18,6 +18,9 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

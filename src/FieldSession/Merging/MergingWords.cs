@@ -27,7 +27,7 @@ internal static class MergingWords
 
     public static string RunReadOnBoth(Run run, Reading reading, string segmentName) => $"run {run.Number}, {reading.Segment}{segmentName} was read on both laptops";
 
-    public static string RunShiftedOnBoth(int number) => $"run {number} was shifted on both laptops, so its readings are shifted twice";
+    public static string RunShiftedOnBoth(int number) => $"run {number} was shifted on both laptops; look whether its readings stand where they belong";
 
     public static string PlanPartChangedOnBoth(string part, string first, string second) => $"{part} of the plan was changed to {first} and to {second}";
 

@@ -21,6 +21,9 @@ public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => new(MergingWords.LaptopJoinsByItself, MergingWords.TypeActInstead);
 
     /// <inheritdoc/>

@@ -13,6 +13,9 @@ namespace FieldSession.Planning;
 public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lines) : Entry
 {
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -14,6 +14,9 @@ namespace FieldSession.Planning;
 public sealed record PlanAmended(string What, string From, string To, string Reason) : Entry
 {
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

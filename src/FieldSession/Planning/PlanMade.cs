@@ -8,6 +8,9 @@ namespace FieldSession.Planning;
 public sealed record PlanMade(Plan Plan) : Entry
 {
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -27,6 +27,9 @@ public sealed record PredictionLocked(
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -23,10 +23,15 @@ public static class CodesSection
         }
 
         points.AddRange(Opened(study, opening));
+        points.AddRange(ReadAgain(opening, key));
         points.AddRange(key.NotesThatName(study).Select(n => ReportingWords.NoteNamesSpec(n)));
-        ReportTable table = new(
-            ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
-            [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), key.IsControl(k.Code) == true ? "control" : ""])]);
+        ReportTable table = key.Key.Exists(k => k.Mark is not null)
+            ? new(
+                ["Code", ReportingWords.SpecByKey, ReportingWords.MarkInKey, ReportingWords.MarkReadOnTyres, "Control"],
+                [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, k.UnderTape, MarksOf(key, k.Code), ControlWord(key, k.Code)])])
+            : new(
+                ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
+                [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), ControlWord(key, k.Code)])]);
         return new ReportSection(ReportingWords.CodesAndKey, [new Points(points), table]);
     }
 
@@ -43,7 +48,7 @@ public static class CodesSection
             false => ReportingWords.CommitmentDoesNotHold,
             null => ReportingWords.NoCommitmentToCheck,
         };
-        string marks = opening.MarksAgree ? ReportingWords.MarksAgreeWithKey : ReportingWords.MarksDoNotAgree;
+        string marks = opening.MarksAgree ? ReportingWords.MarksAgreeWithKey : string.Join("; ", WithheldWords.Of(opening.Marks, null));
         yield return ReportingWords.MarksReadOnTyresBy(string.Join(" and ", opening.Readers), marks);
     }
 
@@ -53,9 +58,20 @@ public static class CodesSection
         return ReportingWords.CodesSealed(string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))), fitting, commitment);
     }
 
-    private static string MarksOf(OpenedKey key, SpecCode code)
+    private static IEnumerable<string> ReadAgain(Opening opening, OpenedKey key)
     {
-        string[] marks = [.. key.Marks.Where(m => m.Code == code).Select(m => m.Spec).Distinct()];
-        return marks.Length == 0 ? "not read" : string.Join(" / ", marks);
+        if (!opening.ReadAgain.IsEmpty)
+        {
+            yield return ReportingWords.MarksWereReadAgain(string.Join(", ", opening.ReadAgain.Select(mark => $"{mark.At:yyyy-MM-dd} {mark.At:t}")));
+        }
+
+        foreach (SpecCode code in key.DrivenKey.Select(line => line.Code).Where(code => key.EarlierMarkOf(code).Length > 0))
+        {
+            yield return ReportingWords.EarlierMark(code, key.EarlierMarkOf(code), key.MarkOf(code));
+        }
     }
+
+    private static string ControlWord(OpenedKey key, SpecCode code) => key.IsControl(code) == true ? "control" : "";
+
+    private static string MarksOf(OpenedKey key, SpecCode code) => key.MarkOf(code) is { Length: > 0 } marks ? marks : "not read";
 }

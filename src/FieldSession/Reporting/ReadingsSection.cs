@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -15,7 +16,7 @@ public static class ReadingsSection
             new ReportTable(
                 ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
                 [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]),
-            new Points([.. Spoilt(study), .. Corrected(study)]),
+            new Points([.. TypedLater(study), .. Spoilt(study), .. Corrected(study), .. Filled(study), .. Aborted(study)]),
             .. study.Runs.Count == 0 ? [] : RunBlocks.Of(day),
         ]);
     }
@@ -47,6 +48,28 @@ public static class ReadingsSection
         let words = spoilt.Words is { } said ? $" ({said})" : ""
         let late = spoilt.Late ? ReportingWords.FlaggedLate : ""
         select $"Run {run.Number}, {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Levels} dB, {spoilt.Cause.Word()}{words}{late}";
+
+    private static IEnumerable<string> TypedLater(Study study)
+    {
+        Reading[] later = [.. study.Runs.SelectMany(run => run.Readings).Where(reading => reading.Mark.IsTypedLater)];
+        int onSpot = later.Count(reading => reading.LeftOut);
+        int late = later.Count(reading => reading.Spoilt is { Late: true });
+        return later.Length == 0 ? [] : [ReportingWords.ReadingsTypedLater(later.Length, study.Runs.Sum(run => run.Readings.Count()), onSpot, late)];
+    }
+
+    private static IEnumerable<string> Filled(Study study) =>
+        from run in study.Runs
+        from reading in run.Readings
+        where reading.FilledAtStop
+        select ReportingWords.ReadingFilledAtStop(
+            run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.Levels, study.Plan.FilledLeftOut == true ? ReportingWords.FilledIsOut : ReportingWords.FilledCounts);
+
+    private static IEnumerable<string> Aborted(Study study)
+    {
+        ImmutableHashSet<int> notCounted = Aborts.NotCounted(study);
+        return study.Runs.Where(run => run.Aborted is not null).Select(run => ReportingWords.RunWasAborted(
+            run, study.Plan!.Route.Count, notCounted.Contains(run.Number) ? ReportingWords.AbortedRunIsOut : ReportingWords.AbortedRunCounts));
+    }
 
     private static IEnumerable<string> Corrected(Study study) =>
         from run in study.Runs

@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.Measures;
+using FieldSession.Revealing;
 using FieldSession.Reviewing;
 using FieldSession.State;
 
@@ -38,7 +39,7 @@ internal static class ReportingWords
     public static string AmendmentWithReason(string whenAmended, Amendment amendment) => $"{whenAmended}: {amendment.What} from {amendment.From} to {amendment.To}, because {amendment.Reason}.";
 
     // Verdict: the meter
-    public const string NamesAreWithheld = "The names of the specs are withheld here: the key did not give the published commitment, or the marks on the tyres do not agree with it. See 'Codes and key'.";
+    public static string NamesAreWithheld(OpenedKey key) => $"The names of the specs are withheld here: {string.Join("; ", key.WhyWithheld)}. See 'Codes and key'.";
     public const string FewerThanTwoCodes = "Nothing can be compared: fewer than two codes were driven.";
     public const string NothingCouldBeCompared = "nothing could be compared";
     public const string MoreRunsNotKnown = "; how many runs would settle it is not known yet";
@@ -106,7 +107,7 @@ internal static class ReportingWords
     public const string CommitmentDoesNotHold = "A key does NOT give its published commitment.";
     public const string NoCommitmentToCheck = "There was no commitment to check: the key is a paper key, typed in at the reveal, and nothing proves that it was not chosen afterwards.";
     public const string MarksAgreeWithKey = "they agree with the key";
-    public const string MarksDoNotAgree = "they do NOT agree with the key, or were not read by two people";
+    public const string MarkInKey = "Mark in the key";
     public const string PaperKeyWithoutCommitment = "no commitment: a paper key";
 
     public static string CheckWasOverridden(Override overridden) => $"Check '{overridden.Check}' was overridden before run {overridden.BeforeRun}: {overridden.Reason}";
@@ -116,6 +117,10 @@ internal static class ReportingWords
     public static string KeyOpenedAt(Opening opening) => $"Key opened at {opening.Mark.At:yyyy-MM-dd} {opening.Mark.At:t} UTC, after all predictions were locked.";
 
     public static string MarksReadOnTyresBy(string readers, string marks) => $"Marks read on the tyres by {readers}: {marks}.";
+
+    public static string MarksWereReadAgain(string whens) => $"The marks were read again after the reveal, at {whens} UTC; the last reading counts.";
+
+    public static string EarlierMark(SpecCode code, string earlier, string last) => $"First read on the tyres of {code}: {earlier}; read again as {last}.";
 
     public static string CodesSealed(string codes, Fitting fitting, string commitment) => $"Codes {codes}, sealed {fitting.Mark.At:yyyy-MM-dd} {fitting.Mark.At:t} UTC; {commitment}.";
 
@@ -199,6 +204,18 @@ internal static class ReportingWords
 
     public static string OverriddenBeforeRun(Override overridden) => $"Overridden before run {overridden.BeforeRun}: {overridden.Check}: {overridden.Reason}";
 
+    public static string RunWasAborted(Run run, int segments, string whetherCounted) => $"Run {run.Number} was aborted after {run.Passages.Select(p => p.Segment).Distinct().Count()} of {segments} segments ({run.Aborted!.Cause ?? "no cause given"}); {whetherCounted}";
+
+    public const string AbortedRunIsOut = "its readings are kept and do not count";
+    public const string AbortedRunCounts = "its readings count";
+
+    public static string ReadingFilledAtStop(int run, string segment, LevelRange levels, string whetherCounted) => $"Run {run}, {segment}: {levels} dB was filled in at the stop, not typed on the spot; {whetherCounted}";
+
+    public static string ReadingsTypedLater(int later, int all, int onSpot, int late) => $"{later} of {all} readings were logged on paper and typed in later. Of their flags {onSpot} count as given on the spot, because the paper says so; {late} count as late";
+
+    public const string FilledIsOut = "left out of the clean result, as the plan says";
+    public const string FilledCounts = "it counts, as the plan says";
+
     public static string BracketDrivenAgain(Rerun rerun, string runs) => $"Bracket {rerun.Bracket} (runs {runs}) was driven again from run {rerun.FirstRun} on: {rerun.Reason}";
 
     public static string RepeatabilityTakenFromArchive(TakenArchive archive, string plural, string days) => $"Before run 1 the plan took the repeatability of {archive.Days} earlier day{plural} from its archive: {days}.";
@@ -211,7 +228,7 @@ internal static class ReportingWords
     public const string FeatureIsNotTheControl = "'Has the feature' is the spec that is not the control.";
     public const string SomebodyWentByWhatWasSeen = "Somebody names something seen or overheard as the ground: look at the words whether the blind held.";
     public const string OutcomeKeyNotOpen = "key not open";
-    public const string OutcomeNotSure = "not sure: commitment or marks do not agree with the key";
+    public const string OutcomeNotSure = "not sure: a check of the key failed";
 
     public static string FeatureIsAnyButControl(int specs) => $"'Has the feature' is any of the {specs - 1} specs that are not the control: who points blindly is right in {specs - 1} of {specs}.";
 
@@ -229,7 +246,7 @@ internal static class ReportingWords
 
     public static string OneSetOfTyresPerSpec(string days) => $"One set of tyres per spec, {days}, one route, one meter position, the inside of this car only: the difference between two sets of one spec is not known and does not shrink with more runs.";
 
-    public static string RunsDrivenOfPlanned(Study study) => $"{study.Runs.Count} runs of {study.Plan?.Order.Count ?? 0} planned were driven.";
+    public static string RunsDrivenOfPlanned(Study study) => $"{study.Runs.Count - Aborts.CountIn(study)} runs of {study.Plan?.Order.Count ?? 0} planned were driven{(Aborts.CountIn(study) is > 0 and var aborted ? $", {aborted} more aborted" : "")}.";
 
     public static string JournalWithHeadHash(Provenance provenance) => $"Journal: {provenance.LineCount} lines, head hash {provenance.HeadHash}.";
 }

@@ -12,9 +12,9 @@ public static class VerdictSection
     {
         ArgumentNullException.ThrowIfNull(day);
         List<ReportBlock> blocks = [];
-        if (day.Names.Key is { NamesAllowed: false })
+        if (day.Names.Key is { NamesAllowed: false } withheld)
         {
-            blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld));
+            blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld(withheld)));
         }
 
         if (day.Comparison.Comparisons.Count == 0)

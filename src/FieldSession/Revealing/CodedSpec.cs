@@ -5,4 +5,9 @@ namespace FieldSession.Revealing;
 /// <summary>Which spec a code stood for.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="Spec">The custodian's name of the spec.</param>
-public sealed record CodedSpec(SpecCode Code, string Spec);
+/// <param name="Mark">The mark drawn for its tyres; null: the name is the mark.</param>
+public sealed record CodedSpec(SpecCode Code, string Spec, string? Mark = null)
+{
+    /// <summary>What has to be read under the tape.</summary>
+    public string UnderTape => Mark ?? Spec;
+}

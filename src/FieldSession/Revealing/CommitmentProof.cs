@@ -33,7 +33,7 @@ public static class CommitmentProof
 
         try
         {
-            KeySheet sheet = new(study.Plan!.StudyName, lines.Select(line => new KeyLine(line.Code, line.Spec)), lines[0].Spec, nonce);
+            KeySheet sheet = new(study.Plan!.StudyName, lines.Select(line => new KeyLine(line.Code, line.Spec, line.Mark)), lines[0].Spec, nonce);
             return Commitment.Of(sheet) == fitting.Commitment;
         }
         catch (ArgumentException)

@@ -15,6 +15,8 @@ namespace FieldSession.Revealing;
 /// <param name="Marks">What was read on the tyres.</param>
 /// <param name="Readers">The two people who read it.</param>
 /// <param name="LaterNonces">The nonces of the later fittings, in order; null: there was one fitting.</param>
+/// <param name="NotDriven">Codes of the key that were never driven, whose marks nobody has to read; null: none.</param>
+/// <param name="EarlierMarks">Readings of the marks that did not agree and were made again before the key was opened; null: none.</param>
 public sealed record KeyOpened(
     ImmutableList<CodedSpec> Key,
     string? Control,
@@ -22,13 +24,21 @@ public sealed record KeyOpened(
     bool? CommitmentHolds,
     ImmutableList<MarkRead> Marks,
     ImmutableList<string> Readers,
-    ImmutableList<string?>? LaterNonces = null) : Entry
+    ImmutableList<string?>? LaterNonces = null,
+    ImmutableList<SpecCode>? NotDriven = null,
+    ImmutableList<MarkReading>? EarlierMarks = null) : Entry
 {
+    /// <summary>How the marks compare with the key.</summary>
+    public MarkCheck Check => MarkProof.Of(DrivenKey, Marks, Readers);
+
     /// <summary>Whether every code's mark was read by two different people and agrees with the key.</summary>
-    public bool MarksAgree =>
-        Readers.Select(r => r.Trim().ToUpperInvariant()).Distinct().Count() >= 2 &&
-        Key.All(k => Marks.Any(m => m.Code == k.Code) &&
-            Marks.Where(m => m.Code == k.Code).All(m => Study.SamePerson(m.Spec, k.Spec)));
+    public bool MarksAgree => Check.Holds;
+
+    /// <summary>The key's lines for the codes that were driven.</summary>
+    public IEnumerable<CodedSpec> DrivenKey => Key.Where(line => NotDriven?.Contains(line.Code) != true);
+
+    /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
     public override bool OutlivesFreeze => true;
@@ -41,10 +51,11 @@ public sealed record KeyOpened(
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study with { Opening = new Opening(CommitmentHolds, MarksAgree, Readers, mark), Undoables = [] };
+        return study with { Opening = new Opening(CommitmentHolds, Check, Readers, mark), Undoables = [] };
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(
-        RevealingWords.KeyIsOpen(CommitmentHolds == false ? RevealingWords.CommitmentDoesNotHold : CommitmentHolds is null ? RevealingWords.ThereWasNoCommitment : RevealingWords.CommitmentHolds, MarksAgree ? "agree" : RevealingWords.MarksDoNotAgree));
+    public override Echo EchoIn(Study before, Study after) => new(RevealingWords.KeyIsOpen(
+        CommitmentHolds switch { true => RevealingWords.CommitmentHolds, false => RevealingWords.CommitmentDoesNotHold, null => RevealingWords.ThereWasNoCommitment },
+        MarksAgree ? RevealingWords.MarksAgree : string.Join("; ", WithheldWords.Of(Check, null))));
 }

@@ -57,18 +57,20 @@ public sealed class KeyRing
             return new Objection(RevealingWords.CodesInTwoKeys(InWords(twice)), RevealingWords.GiveKeyOfEachFittingOnce);
         }
 
-        return ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, Named);
+        return ObjectionToPaper(study) ?? ObjectionToControl() ?? KeyGate.ObjectionToMissing(study, Named);
     }
 
     /// <summary>The fact of the reveal.</summary>
     /// <param name="study">The study, all predictions locked.</param>
     /// <param name="marks">What was read on the tyres, code by code.</param>
     /// <param name="readers">Who read it.</param>
-    public KeyOpened Fact(Study study, IEnumerable<MarkRead> marks, IEnumerable<string> readers)
+    /// <param name="earlier">Readings that did not agree and were made again; null: none.</param>
+    public KeyOpened Fact(Study study, IEnumerable<MarkRead> marks, IEnumerable<string> readers, IReadOnlyCollection<MarkReading>? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(study);
         KeySheet?[] byFitting = [.. study.Fittings.Select(fitting => _sheets.Find(sheet => sheet.Codes.Any(fitting.Codes.Contains)))];
         string?[] nonces = [.. byFitting.Select(sheet => sheet?.Nonce)];
+        SpecCode[] notDriven = [.. Named.Except(study.DrivenCodes)];
         KeyOpened fact = new(
             [.. byFitting.OfType<KeySheet>().Concat(_sheets).Distinct().SelectMany(LinesOf), .. _paper],
             _sheets.Select(sheet => sheet.ControlSpec).FirstOrDefault() ?? _paperControl,
@@ -76,7 +78,9 @@ public sealed class KeyRing
             null,
             [.. marks],
             [.. readers],
-            nonces.Length > 1 ? [.. nonces.Skip(1)] : null);
+            nonces.Length > 1 ? [.. nonces.Skip(1)] : null,
+            notDriven.Length > 0 ? [.. notDriven] : null,
+            earlier is { Count: > 0 } ? [.. earlier] : null);
         return fact with { CommitmentHolds = CommitmentProof.Of(study, fact) };
     }
 
@@ -84,6 +88,13 @@ public sealed class KeyRing
     public override string ToString() => $"{_sheets.Count + (_paper.IsEmpty ? 0 : 1)} keys";
 
     private IEnumerable<SpecCode> Named => [.. _sheets.SelectMany(sheet => sheet.Codes), .. _paper.Select(line => line.Code)];
+
+    // who published a commitment has a key file, and only that file can show that nothing was changed
+    private Objection? ObjectionToPaper(Study study)
+    {
+        SpecCode[] inFile = [.. _paper.Select(line => line.Code).Intersect(study.Fittings.Where(fitting => fitting.Commitment is not null).SelectMany(fitting => fitting.Codes))];
+        return inFile.Length > 0 ? new Objection(RevealingWords.CodesAreSealedInFile(InWords(inFile)), RevealingWords.GiveKeyFileInstead) : null;
+    }
 
     private Objection? ObjectionToControl()
     {
@@ -97,7 +108,7 @@ public sealed class KeyRing
         return isNamed ? null : new Objection(RevealingWords.ControlNotOnPaperKey, RevealingWords.WriteControlAsOnKey);
     }
 
-    private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) => sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec));
+    private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) => sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec, place.Mark));
 
     private static string InWords(SpecCode[] codes) => string.Join(", ", codes);
 }

@@ -10,14 +10,45 @@ namespace FieldSession.Revealing;
 /// </summary>
 /// <param name="Key">Which spec each code stood for.</param>
 /// <param name="Control">The control spec; null: not told.</param>
-/// <param name="Marks">What was read on the tyres.</param>
-/// <param name="NamesAllowed">Whether commitment and marks let the names into the headline.</param>
-public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, ImmutableList<MarkRead> Marks, bool NamesAllowed)
+/// <param name="Marks">What was read on the tyres, last.</param>
+/// <param name="Check">How that compares with the key.</param>
+/// <param name="CommitmentHolds">Whether the key gave the published commitment; null: there was none.</param>
+public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, ImmutableList<MarkRead> Marks, MarkCheck Check, bool? CommitmentHolds)
 {
+    /// <summary>Readings of the marks that were made before the last one, oldest first.</summary>
+    public ImmutableList<ImmutableList<MarkRead>> EarlierMarks { get; init; } = [];
+
+    /// <summary>The key's lines for the codes that were driven.</summary>
+    public ImmutableList<CodedSpec> DrivenKey { get; init; } = Key;
+
+    /// <summary>Whether commitment and marks let the names into the headline.</summary>
+    public bool NamesAllowed => Check.Holds && CommitmentHolds != false;
+
+    /// <summary>Which checks failed, in words; empty: none.</summary>
+    public IEnumerable<string> WhyWithheld => WithheldWords.Of(Check, CommitmentHolds);
+
     /// <summary>The key that the entries of a journal hold; null: it is not open.</summary>
-    public static OpenedKey? In(IEnumerable<Entry> entries) => entries.OfType<KeyOpened>().LastOrDefault() is { } opened
-        ? new OpenedKey(opened.Key, opened.Control, opened.Marks, opened.MarksAgree && opened.CommitmentHolds != false)
-        : null;
+    public static OpenedKey? In(IEnumerable<Entry> entries)
+    {
+        OpenedKey? key = null;
+        foreach (Entry entry in entries)
+        {
+            key = entry switch
+            {
+                KeyOpened opened => Of(opened),
+                MarksReadAgain again when key is not null => key.After(again),
+                _ => key,
+            };
+        }
+
+        return key;
+    }
+
+    /// <summary>The fact that the marks were read again.</summary>
+    /// <param name="marks">What was read, for every driven code.</param>
+    /// <param name="readers">Who read it.</param>
+    public MarksReadAgain ReadAgain(IReadOnlyCollection<MarkRead> marks, IEnumerable<string> readers) =>
+        new([.. marks], [.. readers], MarkProof.Of(DrivenKey, marks, []).Differ);
 
     /// <summary>The spec behind a code; null: the key does not name the code.</summary>
     public string? SpecOf(SpecCode code) => Key.FirstOrDefault(k => k.Code == code)?.Spec;
@@ -32,6 +63,28 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     public IReadOnlyList<SpecCode> CodesLike(SpecCode code) => SpecOf(code) is { } spec
         ? [.. Key.Where(k => Study.SamePerson(k.Spec, spec)).Select(k => k.Code)]
         : [code];
+
+    /// <summary>What was read on the tyres of a code, last; empty: nothing.</summary>
+    public string MarkOf(SpecCode code) => string.Join(" / ", Marks.Where(mark => mark.Code == code).Select(mark => mark.Spec).Distinct());
+
+    /// <summary>What was read on the tyres of a code before that and was not the same, oldest first; empty: nothing.</summary>
+    public string EarlierMarkOf(SpecCode code) => string.Join(" / ", EarlierMarks
+        .SelectMany(reading => reading.Where(mark => mark.Code == code).Select(mark => mark.Spec))
+        .Where(mark => !Study.SamePerson(mark, MarkOf(code)))
+        .Distinct());
+
+    private static OpenedKey Of(KeyOpened opened) => new(opened.Key, opened.Control, opened.Marks, opened.Check, opened.CommitmentHolds)
+    {
+        DrivenKey = [.. opened.DrivenKey],
+        EarlierMarks = [.. opened.EarlierMarks?.Select(reading => reading.Marks) ?? []],
+    };
+
+    private OpenedKey After(MarksReadAgain again) => this with
+    {
+        Marks = again.Marks,
+        Check = MarkProof.Of(DrivenKey, again.Marks, again.Readers),
+        EarlierMarks = EarlierMarks.Add(Marks),
+    };
 
     /// <summary>Notes written before the reveal that hold the name of a spec: the sign of a leak that only a person can judge.</summary>
     public IEnumerable<Note> NotesThatName(Study study)

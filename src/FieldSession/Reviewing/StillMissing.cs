@@ -31,7 +31,7 @@ public static class StillMissing
     private static IEnumerable<string> NotDriven(Study study, Plan plan)
     {
         int[] planned = [.. study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]];
-        int[] steps = [.. study.IsShared ? planned.Where(step => !study.Runs.Exists(run => run.Step == step)) : planned.Skip(study.Runs.Count)];
+        int[] steps = [.. study.IsShared ? planned.Where(step => !study.Runs.Exists(run => run.Step == step && run.Aborted is null)) : planned.Skip(study.NextTurn())];
         if (steps.Length > 0 && study.RunOn is null)
         {
             string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));

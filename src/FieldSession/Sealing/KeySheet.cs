@@ -15,10 +15,12 @@ public sealed class KeySheet
     /// <param name="places">Codes and specs by place; the first takes the reference place R.</param>
     /// <param name="controlSpec">The spec that all others are compared with.</param>
     /// <param name="nonce">32 lower-case hex digits.</param>
+    /// <param name="plan">What the key knows of its day; null: nothing.</param>
     /// <exception cref="ArgumentException">A part is not as it must be; the message names the part, no spec.</exception>
-    public KeySheet(string studyName, IEnumerable<KeyLine> places, string controlSpec, string nonce)
+    public KeySheet(string studyName, IEnumerable<KeyLine> places, string controlSpec, string nonce, FittingPlan? plan = null)
     {
         StudyName = studyName;
+        Plan = plan;
         Places = [.. places];
         ControlSpec = controlSpec;
         Nonce = nonce;
@@ -40,6 +42,12 @@ public sealed class KeySheet
     /// <summary>What keeps the commitment from being guessed: 128 bit drawn by lot, 32 lower-case hex digits.</summary>
     public string Nonce { get; }
 
+    /// <summary>What the key knows of its day; null: nothing, as in the key files of earlier programs.</summary>
+    public FittingPlan? Plan { get; }
+
+    /// <summary>Whether the marks were drawn by lot; else each spec's name is its mark.</summary>
+    public bool HasDrawnMarks => Places[0].Mark is not null;
+
     /// <summary>The codes by place, the first for R. They are no secret.</summary>
     public ImmutableList<SpecCode> Codes => [.. Places.Select(place => place.Code)];
 
@@ -51,15 +59,18 @@ public sealed class KeySheet
     /// <param name="specs">The custodian's list.</param>
     /// <param name="used">Codes of earlier fittings of the study.</param>
     /// <param name="lot">Where chance comes from.</param>
+    /// <param name="marks">The mark of each spec; null: its name is its mark.</param>
+    /// <param name="plan">What the key is to know of its day; null: nothing.</param>
     /// <exception cref="ArgumentException">The study's name can't stand in the canonical line.</exception>
-    public static KeySheet Drawn(string studyName, SpecList specs, IReadOnlyCollection<SpecCode> used, ILot lot)
+    public static KeySheet Drawn(
+        string studyName, SpecList specs, IReadOnlyCollection<SpecCode> used, ILot lot, ImmutableDictionary<string, string>? marks = null, FittingPlan? plan = null)
     {
         ArgumentNullException.ThrowIfNull(specs);
         ArgumentNullException.ThrowIfNull(lot);
         IReadOnlyList<SpecCode> codes = CodeLot.Draw(specs.Names.Count, used, lot);
         IReadOnlyList<string> names = CodeLot.Shuffled(specs.Names, lot);
-        IReadOnlyList<KeyLine> places = CodeLot.Shuffled(codes.Zip(names, (code, name) => new KeyLine(code, name)), lot);
-        return new KeySheet(studyName, places, specs.Control, Convert.ToHexStringLower(lot.Bytes(NonceBytes)));
+        IReadOnlyList<KeyLine> places = CodeLot.Shuffled(codes.Zip(names, (code, name) => new KeyLine(code, name, marks?[name])), lot);
+        return new KeySheet(studyName, places, specs.Control, Convert.ToHexStringLower(lot.Bytes(NonceBytes)), plan);
     }
 
     /// <summary>Whose key it is, never what stands in it.</summary>
@@ -72,7 +83,7 @@ public sealed class KeySheet
             return SealingWords.StudyNameCantBeSealed(fault);
         }
 
-        return FaultInCodes() ?? FaultInSpecs() ?? (IsNonce(Nonce) ? null : SealingWords.NonceForm);
+        return FaultInCodes() ?? FaultInSpecs() ?? FaultInMarks() ?? (IsNonce(Nonce) ? null : SealingWords.NonceForm);
     }
 
     private string? FaultInCodes()
@@ -95,6 +106,14 @@ public sealed class KeySheet
 
         return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? SealingWords.TwoSpecNamesAreSame
             : Places.All(place => place.Spec != ControlSpec) ? SealingWords.ControlIsNoneOfSpecs : null;
+    }
+
+    private string? FaultInMarks()
+    {
+        string[] marks = [.. Places.Select(place => place.Mark).OfType<string>()];
+        return marks.Length == 0 || (marks.Length == Places.Count && marks.All(MarkLot.IsMark) && marks.Distinct().Count() == marks.Length)
+            ? null
+            : SealingWords.MarksAreNotAsDrawn;
     }
 
     private static bool IsNonce(string nonce) =>

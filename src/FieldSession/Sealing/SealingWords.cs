@@ -12,6 +12,7 @@ internal static class SealingWords
     public const string SpecNameCantBeSealed = "a spec name can't be sealed";
     public const string TwoSpecNamesAreSame = "two spec names are the same";
     public const string ControlIsNoneOfSpecs = "the control is none of the specs";
+    public const string MarksAreNotAsDrawn = "each spec has a mark of its own, or none has one";
     public const string SealableCharacters = "1 to 60 visible characters without '|' and '='";
     public const string WordIsEmpty = "it is empty";
     public const string WordIsTooLong = "it is too long";

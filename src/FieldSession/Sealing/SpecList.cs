@@ -23,6 +23,13 @@ public sealed class SpecList
     /// <summary>The spec that all others are compared with: the first line of the file.</summary>
     public string Control => Names[0];
 
+    /// <summary>The specs of a key, the control first: a later fitting needs no list.</summary>
+    public static SpecList Of(KeySheet key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        return new SpecList([key.ControlSpec, .. key.Places.Select(place => place.Spec).Where(spec => spec != key.ControlSpec)]);
+    }
+
     /// <summary>Reads the custodian's list. Empty lines are passed over, spaces around a name are dropped.</summary>
     /// <param name="text">The whole file.</param>
     /// <param name="specsWanted">How many specs the plan says, 2..9.</param>

@@ -17,6 +17,9 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
+    public override bool MayBeOnPaper => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => ObjectionNow(study) ?? ObjectionToCodes(study);
 
     /// <summary>What stands against sealing a fitting now, whatever its codes are; null: nothing.</summary>

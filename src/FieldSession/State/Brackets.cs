@@ -25,7 +25,7 @@ public static class Brackets
         bool isShared = study.Runs.Select(run => run.Started.Strand).Distinct().Count() > 1;
         return
         [
-            .. study.Runs.Where(run => !run.IsOn)
+            .. study.Runs.Where(run => !run.IsOn && (run.Aborted is null || Aborts.IsLeftAsItIs(study, run)))
                 .GroupBy(run => isShared ? run.Car?.ToUpperInvariant() ?? "" : "")
                 .SelectMany(runs => Driven(runs, study.ReferenceCode))
                 .OrderBy(bracket => bracket[^1].Number)

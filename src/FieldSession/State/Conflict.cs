@@ -18,7 +18,7 @@ public enum ConflictKind
     /// <summary>One froze the data, the other went on writing data.</summary>
     AfterFreeze,
 
-    /// <summary>Both shifted the readings of one run, so that they are shifted twice.</summary>
+    /// <summary>Both shifted readings of one run.</summary>
     SameShift,
 }
 

@@ -21,6 +21,9 @@ public sealed record Hand(string? Strand)
     /// <summary>Whether it has written a line of its own or joined with one.</summary>
     public bool HasBegun { get; init; }
 
+    /// <summary>When the last fact of the day happened that it wrote; null: none yet.</summary>
+    public DateTimeOffset? LastOfDay { get; init; }
+
     /// <summary>What it can take back.</summary>
     public ImmutableList<Undoable> Undoables { get; init; } = [];
 

@@ -66,8 +66,11 @@ public static class HandSight
 
         string? along = car is null || !study.IsNextCar(car, next) ? car ?? study.CarDrivenAlong() : null;
         return along is null ? next : Enumerable.Range(0, Math.Min(plan.Order.Count, cars.Count)).Cast<int?>()
-            .FirstOrDefault(s => SameCar(cars[s!.Value], along) && !study.Runs.Any(run => run.Step == s && study.Hand.Knows(run.Started)));
+            .FirstOrDefault(s => SameCar(cars[s!.Value], along) && !study.IsDriven(s.Value));
     }
+
+    private static bool IsDriven(this Study study, int step) =>
+        study.Runs.Any(run => run.Step == step && run.Aborted is null && study.Hand.Knows(run.Started));
 
     /// <summary>Whether naming this car binds the laptop to it: the order's next run is another car's.</summary>
     public static bool IsCarChosenBy(this Study study, string? car)
@@ -79,6 +82,31 @@ public static class HandSight
     /// <summary>Whether two names mean one car.</summary>
     public static bool SameCar(string? one, string? other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>The turn of the next run among those to be driven, from 0: an aborted run's turn is offered again.</summary>
+    public static int NextTurn(this Study study) => study.LastOfOrder() is { } last ? last.Turn + (last.Aborted is null ? 1 : 0) : 0;
+
+    /// <summary>
+    /// The turn that a run on a code takes. After an aborted run that is its turn again; where the code is not its code, but that of
+    /// the place after it, the crew goes on and leaves the aborted run as it is.
+    /// </summary>
+    public static int TurnOf(this Study study, SpecCode code)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        int next = study.NextTurn();
+        bool goesOn = study.LastOfOrder() is { Aborted: not null } && study.CodeAt(next) != code && study.CodeAt(next + 1) == code;
+        return goesOn ? next + 1 : next;
+    }
+
+    /// <summary>The place in the plan's order of a turn, both from 0; null: beyond the order.</summary>
+    public static int? StepAt(this Study study, int turn)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return turn >= study.RunsToDrive ? null : study.Steps?[turn] ?? turn;
+    }
+
+    internal static Run? LastOfOrder(this Study study) =>
+        study.IsShared ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started)) : study.Runs.Count == 0 ? null : study.Runs[^1];
+
     internal static Run? OwnLastRun(this Study study) =>
         study.Runs.FindLast(run => study.Hand.Wrote(run.Started)) ?? (study.TakesOver() ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started)) : null);
 
@@ -86,11 +114,10 @@ public static class HandSight
         study.Sessions.FindLast(session => study.Hand.Wrote(session.Opened))
         ?? (study.TakesOver() ? study.Sessions.FindLast(session => study.Hand.TookOver(session.Opened)) : null);
 
-    private static int? NextOfOrder(this Study study)
-    {
-        int driven = study.IsShared ? study.Runs.Count(run => study.Hand.TookOver(run.Started)) : study.Runs.Count;
-        return driven >= study.RunsToDrive ? null : study.Steps?[driven] ?? driven;
-    }
+    private static int? NextOfOrder(this Study study) => study.StepAt(study.NextTurn());
+
+    private static SpecCode? CodeAt(this Study study, int turn) =>
+        study.StepAt(turn) is { } step ? study.Fitting?.At(study.Plan!.Order[step]) : null;
 
     private static bool IsNextCar(this Study study, string car, int? next) =>
         study.CarDrivenAlong() is null && next is { } step && step < study.Plan!.CarOrder!.Count && SameCar(study.Plan.CarOrder[step], car);
@@ -105,11 +132,11 @@ public static class HandSight
     {
         if (!study.Runs.Exists(run => run.IsCarChosen || run.Started.Strand != study.Runs[0].Started.Strand))
         {
-            return study.Runs.Count >= study.RunsToDrive;
+            return study.NextTurn() >= study.RunsToDrive;
         }
 
         string?[] cars = study.Plan!.CarOrder is null ? [.. study.Runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase)] : [null];
-        ImmutableHashSet<(int?, string?)> driven = [.. study.Runs.Select(run => (run.Step, study.Plan.CarOrder is null ? run.Car?.ToUpperInvariant() : null))];
+        ImmutableHashSet<(int?, string?)> driven = [.. study.Runs.Where(run => run.Aborted is null).Select(run => (run.Step, study.Plan.CarOrder is null ? run.Car?.ToUpperInvariant() : null))];
         return cars.Length > 0 && Enumerable.Range(0, study.Plan.Order.Count).All(step => cars.All(car => driven.Contains((step, car?.ToUpperInvariant()))));
     }
 }

@@ -2,10 +2,13 @@ namespace FieldSession.State;
 
 /// <summary>Where and when a fact stands in the journal.</summary>
 /// <param name="Number">Number of the line within its strand, from 1.</param>
-/// <param name="At">When it was written, by the laptop's clock.</param>
+/// <param name="At">When it was written, by the laptop's clock; for a fact that was typed in from paper, the paper's time.</param>
 public readonly record struct LineMark(int Number, DateTimeOffset At)
 {
     private readonly int _place;
+
+    /// <summary>Whether it was logged on paper and typed in afterwards.</summary>
+    public bool IsTypedLater { get; init; }
 
     /// <summary>The strand that the line belongs to; null: the study's first one.</summary>
     public string? Strand { get; init; }

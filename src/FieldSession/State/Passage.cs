@@ -30,6 +30,9 @@ public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Pa
     /// <summary>What was stored before it was corrected at a stop; null: never corrected.</summary>
     public LevelRange? CorrectedFrom { get; init; }
 
+    /// <summary>Whether nothing had been stored on the segment while driving, and it was filled in at a stop.</summary>
+    public bool FilledAtStop { get; init; }
+
     /// <summary>Whether the crew was asked at a stop and stands by it.</summary>
     public bool Confirmed { get; init; }
 

@@ -96,6 +96,12 @@ public sealed record Plan
     /// <summary>Which runs count where a bracket was driven twice; null: the re-run.</summary>
     public RerunRule? RerunRule { get; init; }
 
+    /// <summary>Which readings of an aborted run count; null: those of a run whose place was not driven again.</summary>
+    public AbortRule? AbortRule { get; init; }
+
+    /// <summary>Whether readings that were filled in at a stop are left out of the clean result; null: they count.</summary>
+    public bool? FilledLeftOut { get; init; }
+
     /// <summary>What was decided of the energy days; null: nothing, the defaults hold.</summary>
     public EnergyPlan? EnergyTold { get; init; }
 

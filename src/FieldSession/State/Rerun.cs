@@ -23,15 +23,21 @@ public enum RerunRule
 /// <param name="Mark">Where it stands in the journal.</param>
 public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, string Reason, LineMark Mark)
 {
-    /// <summary>Number of the last run of the re-run.</summary>
+    /// <summary>Turn of its first run among those to be driven, from 0.</summary>
+    public required int FirstTurn { get; init; }
+
+    /// <summary>Number of the last run of the re-run, where none of them is aborted.</summary>
     public int LastRun => FirstRun + Runs.Count - 1;
 
     /// <summary>Whether the re-run is driven to its end.</summary>
     public bool IsDriven(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Runs.Count >= LastRun && !study.Runs[LastRun - 1].IsOn;
+        return RunsAgain(study).Any(run => run is { IsOn: false, Aborted: null } && run.Turn == FirstTurn + Runs.Count - 1);
     }
+
+    private IEnumerable<Run> RunsAgain(Study study) =>
+        study.Runs.Skip(FirstRun - 1).Where(run => run.Turn >= FirstTurn && run.Turn < FirstTurn + Runs.Count);
 
     /// <summary>
     /// The runs that do not count, by the plan's rule. A run of the control that also stands in a neighbouring bracket
@@ -45,7 +51,7 @@ public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, s
         ImmutableHashSet<int> all = rule switch
         {
             RerunRule.Rerun => [.. driven.SelectMany(rerun => rerun.Runs)],
-            RerunRule.First => [.. driven.SelectMany(rerun => Enumerable.Range(rerun.FirstRun, rerun.Runs.Count))],
+            RerunRule.First => [.. driven.SelectMany(rerun => rerun.RunsAgain(study).Select(run => run.Number))],
             _ => [],
         };
         IEnumerable<int> shared = Brackets.Of(study).Where(bracket => bracket.Candidates.Any(run => !all.Contains(run.Number)))

@@ -18,6 +18,12 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>Its place in the plan's order, from 0; null: beyond the order.</summary>
     public int? Step { get; init; }
 
+    /// <summary>Its turn among the runs to be driven, from 0; a run that repeats an aborted one takes its turn again.</summary>
+    public int Turn { get; init; }
+
+    /// <summary>That it was ended before its last segment; null: driven to its end, or still on.</summary>
+    public Abort? Aborted { get; init; }
+
     /// <summary>Whether its car was named although the order's next run was another car's: this laptop drives along with that car.</summary>
     public bool IsCarChosen { get; init; }
 
@@ -61,6 +67,17 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
 
     /// <summary>Highest number of a segment passed so far; 0: none.</summary>
     public int Furthest { get; init; }
+
+    /// <summary>The readings of a segment, in the order they were typed.</summary>
+    public Reading[] ReadingsOn(int segment) => [.. Readings.Where(reading => reading.Segment == segment)];
+
+    /// <summary>The place of one of its readings as it is typed: "2.5", or "2.5.1" for the first of several on the segment.</summary>
+    public string PlaceOf(Reading reading)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        Reading[] takes = ReadingsOn(reading.Segment);
+        return takes.Length > 1 ? $"{Number}.{reading.Segment}.{Array.IndexOf(takes, reading) + 1}" : $"{Number}.{reading.Segment}";
+    }
 
     /// <summary>Whether a segment has been passed in this run.</summary>
     public bool Passed(int segment) => segment <= Furthest && Passages.Any(p => p.Segment == segment);

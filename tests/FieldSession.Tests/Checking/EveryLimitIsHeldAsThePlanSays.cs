@@ -12,8 +12,8 @@ namespace FieldSession.Tests.Checking;
 public class EveryLimitIsHeldAsThePlanSays
 {
     private const string Before = "calibration before 94.0";
-    private const string Control = "run 417|6060|6565|700|end";
-    private const string Candidate = "run 862|6060|6565|700|end";
+    private const string Control = "run 417|6060|6565|700|m";
+    private const string Candidate = "run 862|6060|6565|700|m";
 
     public static TheoryData<string, double, string, string> Cases => new()
     {
@@ -49,11 +49,11 @@ public class EveryLimitIsHeldAsThePlanSays
         { "speed_warn_kmh", 2, $"{Before}|run 417|5860|check speed 81.5", "Warns" },
         { "speed_flag_kmh", 6, $"{Before}|run 417|5860|check speed 84", "spoilt by Speed" },
         { "bracket_air_spread_c", 10, $"{Before}|weather air=6|{Control}|weather air=13|{Candidate}|{Control}", "the air changed" },
-        { "control_repeat_warn_db", 3, $"{Before}|{Control}|{Candidate}|run 417|6161|6767|700|end", "repeats" },
-        { "control_repeat_void_db", 4, $"{Before}|{Control}|{Candidate}|run 417|6363|6868|700|end", "void, drive it again" },
+        { "control_repeat_warn_db", 3, $"{Before}|{Control}|{Candidate}|run 417|6161|6767|700|m", "repeats" },
+        { "control_repeat_void_db", 4, $"{Before}|{Control}|{Candidate}|run 417|6363|6868|700|m", "void, drive it again" },
         { "bracket_gap_longest_min", 120, $"{Before}|{Control}|wait 90|{Candidate}|{Control}", "min between" },
-        { "spoilt_share_percent", 60, $"{Before}|{Control}|run 862|6060 t|6565|end|{Control}", "of run 2 is spoilt" },
-        { "spoilt_uneven_points", 70, $"{Before}|{Control}|run 862|6060 t|6565|end|{Control}", "uneven" },
+        { "spoilt_share_percent", 60, $"{Before}|{Control}|run 862|6060 t|6565|m|m|{Control}", "of run 2 is spoilt" },
+        { "spoilt_uneven_points", 70, $"{Before}|{Control}|run 862|6060 t|6565|m|m|{Control}", "uneven" },
     };
 
     public static TheoryData<string> Names => [.. AllLimits.InOrder.Select(held => held.Limit.Name)];

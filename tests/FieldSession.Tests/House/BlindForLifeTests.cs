@@ -15,7 +15,9 @@ public sealed class BlindForLifeTests(TheHouse house)
     [
         "src/FieldSession/Sealing/", "src/FieldSession/Revealing/",
         "src/FieldSession.Store/Sealing/",
-        "src/FieldSession.Terminal/Commands/SealCommand.cs",
+        "src/FieldSession.Terminal/Custodian/",
+        "src/FieldSession.Terminal/Commands/SealCommand.cs", "src/FieldSession.Terminal/Commands/SealAway.cs", "src/FieldSession.Terminal/Commands/KeyMaking.cs",
+        "src/FieldSession.Terminal/Commands/FittingCommand.cs", "src/FieldSession.Terminal/Commands/KeycheckCommand.cs",
         "src/FieldSession.Terminal/Demonstration/DemoDay.cs",
     ];
 

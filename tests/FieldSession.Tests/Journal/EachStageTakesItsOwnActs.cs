@@ -35,11 +35,14 @@ public class EachStageTakesItsOwnActs
         { "speaker", "run stop" },
         { "confirmed", "stop" },
         { "corrected", "stop" },
+        { "filled", "stop" },
+        { "aborted", "stop" },
         { "shift", "stop" },
         { "spoilt", "run stop" },
         { "clean", "run stop" },
         { "prediction", "locked1" },
         { "opened", "locked2" },
+        { "marks", "revealed" },
     };
 
     [Theory]
@@ -72,7 +75,7 @@ public class EachStageTakesItsOwnActs
             Assert.NotNull(entry.ObjectionIn(At("locked2")));
         }
 
-        Assert.All(OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name != "note"), entry => Assert.NotNull(entry.ObjectionIn(At("revealed"))));
+        Assert.All(OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name is not ("note" or "marks")), entry => Assert.NotNull(entry.ObjectionIn(At("revealed"))));
     }
 
     // An entry that would be right but for the stage.
@@ -81,6 +84,7 @@ public class EachStageTakesItsOwnActs
         "plan" => new PlanMade(ADay.ShortPlan),
         "sealed" => new SpecsSealed(study.Fittings.Count == 0 ? [One, Other] : [new("531"), new("290")], new string('a', 64)),
         "opened" => new KeyOpened([new CodedSpec(One, "A"), new CodedSpec(Other, "B")], "A", null, null, [], []),
+        "marks" => new MarksReadAgain([.. study.DrivenCodes.Select(code => new MarkRead(code, "A"))], ["Ro", "Ilse"], []),
         _ => OneTyped(kind, study),
     };
 
@@ -92,6 +96,7 @@ public class EachStageTakesItsOwnActs
             "speaker" => new FieldSession.Driving.NoteAttributed(study.Notes.Count > 0 ? study.Notes[^1].Mark.Number : 1, "Ro"),
             "undo" => new FieldSession.Driving.ActUndone(study.Undoables.Count > 0 ? study.Undoables[^1].Line : 1),
             "letters" => new FieldSession.Driving.LettersTakenBack(study.Undoables.Count > 0 ? study.Undoables[^1].Line : 1),
+            "aborted" => new FieldSession.Driving.AbortExplained(2, "puncture"),
             "spoilt" => new FieldSession.Flagging.ReadingSpoilt(reading, SpoiltCause.Traffic),
             "clean" => new FieldSession.Flagging.FlagTakenBack(reading),
             _ => EntryText.Parse(Typed(kind), study).Entry!,
@@ -112,6 +117,7 @@ public class EachStageTakesItsOwnActs
         "note" => "; a word",
         "confirmed" => "confirm 1.1",
         "corrected" => "correct 1.1 60-62",
+        "filled" => "fill 2.3 71.4",
         "shift" => "shift 2.1 +1",
         _ => "predict Tam feature=862 sure=2",
     };
@@ -141,7 +147,7 @@ public class EachStageTakesItsOwnActs
             return day.Study;
         }
 
-        day.Typed("calibration after 94.0", "predict Ro feature=862 sure=4");
+        day.Typed("calibration after 94.0", "confirm 1.1", "predict Ro feature=862 sure=4");
         if (stage == "locked1")
         {
             return day.Study;

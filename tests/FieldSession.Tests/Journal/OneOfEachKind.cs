@@ -96,12 +96,14 @@ internal static class OneOfEachKind
         new SegmentMissed(),
         new SegmentChosen(3),
         new RunEnded(),
+        new AbortExplained(1, "puncture"),
         new ActUndone(10),
         new NoteMade("hollow ring", "Tam"),
         new NoteAttributed(12, "Ro"),
         new LettersTakenBack(7),
         new ReadingConfirmed(1, 2),
         new ReadingCorrected(1, 1, LevelRange.FromDb(58, 60)),
+        new ReadingFilled(1, 2, LevelRange.FromDb(70.2, 71), true, SpoiltCause.Traffic, "lorry"),
         new RunShifted(1, 2, -1),
         new BracketRerun(1, "lorry ahead all the way"),
         new ReadingSpoilt(7, SpoiltCause.EntryDoubt, "58 or 68"),
@@ -121,5 +123,6 @@ internal static class OneOfEachKind
             true,
             [new MarkRead(One, "STANDARD"), new MarkRead(Other, "STIFFENED")],
             ["Ilse", "Tam"]),
+        new MarksReadAgain([new MarkRead(One, "STANDARD"), new MarkRead(Other, "STIFFENED")], ["Ilse", "Ro"], []),
     ];
 }

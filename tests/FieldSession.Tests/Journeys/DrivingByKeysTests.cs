@@ -256,7 +256,7 @@ public sealed class DrivingByKeysTests
         tui.Keys("7577<Enter>");
         Assert.Contains("? 75-77 dB is more than 8 dB from the plan's 60 dB", tui.Screen, StringComparison.Ordinal);
         tui.Keys("6365<Enter>714<Enter>");
-        Assert.Contains("?      1 Mill lane: 75-77 dB is more than", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("parked is 75-77 right on 1.1 Mill lane? 75-77 dB is more than", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]

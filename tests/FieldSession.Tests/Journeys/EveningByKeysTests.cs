@@ -167,15 +167,24 @@ public sealed class EveningByKeysTests
     }
 
     [Fact]
-    public void Marks_that_do_not_agree_are_said_and_withhold_the_names()
+    public void Marks_that_do_not_agree_store_nothing_and_are_read_anew_or_kept_as_read_and_read_again_later()
     {
         using ADemoDay day = new();
         day.Typed("quillmere/day.txt").Typed("quillmere/evening.txt");
         using Tui tui = day.Screens(screen: "reveal");
-        tui.Keys($"parked<Enter>{day.KeyPath}<Enter>{ADemoDay.Demo.Passphrase}<Enter>STIFFENED<Enter>STANDARD<Enter>Ro<Enter>Ilse<Enter><Enter>");
-        Assert.Contains("NO  the marks do NOT agree", tui.Screen, StringComparison.Ordinal);
+        tui.Keys($"parked<Enter>{day.KeyPath}<Enter>{ADemoDay.Demo.Passphrase}<Enter>STIFFENED<Enter>STANDARD<Enter>Ro<Enter>Ilse<Enter>");
+        Assert.Contains("nothing is stored yet: the mark read on 417 and 862 is NOT the one in the key", tui.Screen, StringComparison.Ordinal);
+        tui.Keys("<Enter>");
+        Assert.Contains("the mark under the tape of the tyres driven as 417", tui.Screen, StringComparison.Ordinal);
+        Assert.Null(day.Book.Study.Opening);
+        tui.Keys("STANDARD<Enter>STIFENED<Enter>Ro<Enter>Ilse<Enter>as read<Enter>");
+        Assert.Contains("NO  the mark read on 862 is NOT the one in the key", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("headline withholds the names", tui.Screen, StringComparison.Ordinal);
         Assert.False(day.Book.Study.Opening!.MarksAgree);
+        tui.Keys("again<Enter>STANDARD<Enter>STIFFENED<Enter>Ro<Enter>Ilse<Enter><Enter>");
+        Assert.Contains("ok  the marks read by Ro and Ilse agree", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("first read on the tyres of 862: STANDARD / STIFENED", tui.Screen, StringComparison.Ordinal);
+        Assert.True(day.Book.Study.Opening!.MarksAgree);
     }
 
     [Fact]

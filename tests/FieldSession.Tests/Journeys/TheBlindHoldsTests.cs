@@ -1,7 +1,5 @@
-using System.Diagnostics;
 using System.Text;
-using FieldSession.Terminal.Commands;
-using FieldSession.Tests.Journaling;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
 
@@ -15,10 +13,9 @@ public sealed class TheBlindHoldsTests : IDisposable
 
     private static readonly string[] Specs = ["ZWIEBELTURM", "KRAKENSPUR"];
 
-    private readonly Folder _folder = new();
-    private readonly StringBuilder _said = new();
+    private readonly OnesOwnHome _home = new();
 
-    public void Dispose() => _folder.Dispose();
+    public void Dispose() => _home.Dispose();
 
     [Fact]
     public void From_sealing_to_the_last_prediction_no_name_is_written_or_said()
@@ -29,7 +26,7 @@ public sealed class TheBlindHoldsTests : IDisposable
         Wrongs(codes);
         AssertNothingTold();
 
-        string reveal = Run(1, ["reveal", "day.study", "--key", "custodian/a.key", "--mark", $"{codes[0]}=?", "--mark", $"{codes[1]}=?", "--reader", "Ro", "--reader", "Ilse"]);
+        string reveal = Run(1, ["reveal", "day.study", "--key", "custodian/a.key", "--mark", $"{codes[0]}=?", "--mark", $"{codes[1]}=?", "--reader", "Ro", "--reader", "Ilse", "--as-read"]);
         Assert.Contains(Specs[0], reveal);
         Assert.NotEmpty(Traces());
     }
@@ -37,30 +34,27 @@ public sealed class TheBlindHoldsTests : IDisposable
     [Fact]
     public void The_search_finds_a_name_in_each_disguise()
     {
-        foreach (byte[] disguise in Disguises(Specs[0]))
+        foreach (byte[] disguise in Leak.Disguises(Specs[0]))
         {
-            File.WriteAllBytes(_folder["leak"], [1, 2, .. disguise, 3]);
+            File.WriteAllBytes(_home.Here("leak"), [1, 2, .. disguise, 3]);
             Assert.NotEmpty(Traces());
         }
     }
 
     private void Begin()
     {
-        Directory.CreateDirectory(_folder["plan"]);
-        Directory.CreateDirectory(_folder["tmp"]);
+        _home.Write("plan/plan.toml", AWholeDay.Plan);
+        _home.Write("plan/route.csv", AWholeDay.Route);
         // the custodian's own place, which is not the crew's
-        Directory.CreateDirectory(_folder["custodian"]);
-        File.WriteAllText(_folder["plan/plan.toml"], Making.AWholeDay.Plan);
-        File.WriteAllText(_folder["plan/route.csv"], Making.AWholeDay.Route);
-        File.WriteAllText(_folder["custodian/specs.txt"], string.Join('\n', Specs));
+        _home.Write("custodian/specs.txt", string.Join('\n', Specs));
         Run(0, ["start", "plan", "day.study"]);
         Run(0, ["seal", "day.study", "--specs", "custodian/specs.txt", "--key", "custodian/a.key"]);
-        File.Delete(_folder["custodian/specs.txt"]);
+        File.Delete(_home.Here("custodian/specs.txt"));
     }
 
     private string[] Driven()
     {
-        string sealedCodes = Run(1, ["enter", "day.study"], $"{Making.AWholeDay.Ready}run 000\n");
+        string sealedCodes = Run(1, ["enter", "day.study"], $"{AWholeDay.Ready}run 000\n");
         string asked = sealedCodes[(sealedCodes.IndexOf("asks for ", StringComparison.Ordinal) + 9)..][..3];
         string other = sealedCodes.Split("the codes are ")[1].Split(';')[0].Split(", ").Single(code => code != asked);
         StringBuilder day = new();
@@ -103,60 +97,13 @@ public sealed class TheBlindHoldsTests : IDisposable
     private void AssertNothingTold()
     {
         Assert.Empty(Traces());
-        string said = _said.ToString();
+        string said = _home.Said;
         Assert.All(Specs, spec => Assert.DoesNotContain(spec, said, StringComparison.OrdinalIgnoreCase));
         Assert.DoesNotContain(Passphrase, said);
-        Assert.True(Directory.GetFiles(_folder.Path, "*", SearchOption.AllDirectories).Length > 15);
+        Assert.True(Directory.GetFiles(_home.Path, "*", SearchOption.AllDirectories).Length > 15);
     }
 
-    private IEnumerable<string> Traces() =>
-        from file in Directory.GetFiles(_folder.Path, "*", SearchOption.AllDirectories)
-        let bytes = File.ReadAllBytes(file)
-        from spec in Specs
-        from disguise in Disguises(spec)
-        where bytes.AsSpan().IndexOf(disguise) >= 0
-        select file;
+    private IEnumerable<string> Traces() => Leak.FilesWith(_home.Path, Specs);
 
-    // As it is, in small letters, backwards; in UTF-8 and UTF-16; each also as base64 at any of the three places of a group.
-    private static IEnumerable<byte[]> Disguises(string spec)
-    {
-        string[] words = [spec, spec.ToLowerInvariant(), string.Concat(spec.Reverse())];
-        foreach (byte[] plain in words.SelectMany(word => new[] { Encoding.UTF8.GetBytes(word), Encoding.Unicode.GetBytes(word), Encoding.BigEndianUnicode.GetBytes(word) }))
-        {
-            yield return plain;
-            for (int before = 0; before < 3; before++)
-            {
-                string text = Convert.ToBase64String([.. new byte[before], .. plain, 0, 0]);
-                // what stands beside the name changes the first and the last characters
-                yield return Encoding.ASCII.GetBytes(text[(before == 0 ? 0 : before + 1)..((((before + plain.Length) * 8) / 6) - 1)]);
-            }
-        }
-    }
-
-    private string Run(int code, string[] words, string typed = "", string passphrase = Passphrase)
-    {
-        string program = typeof(CommandLine).Assembly.Location;
-        ProcessStartInfo start = new("dotnet", [program, .. words])
-        {
-            WorkingDirectory = _folder.Path,
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
-        foreach (string place in new[] { "TMPDIR", "TMP", "TEMP", "HOME", "XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_STATE_HOME" })
-        {
-            start.Environment[place] = _folder["tmp"];
-        }
-
-        start.Environment["FIELDSESSION_PASSPHRASE"] = passphrase;
-        using Process process = Process.Start(start)!;
-        Task<string> error = process.StandardError.ReadToEndAsync();
-        process.StandardInput.Write(typed);
-        process.StandardInput.Close();
-        string said = process.StandardOutput.ReadToEnd() + error.Result;
-        process.WaitForExit();
-        _said.Append(said);
-        Assert.True(process.ExitCode == code, $"'{string.Join(' ', words)}' ended with {process.ExitCode}, not {code}:\n{said}");
-        return said;
-    }
+    private string Run(int code, string[] words, string typed = "", string passphrase = Passphrase) => _home.Run(code, words, typed, passphrase);
 }

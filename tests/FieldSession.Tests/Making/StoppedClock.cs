@@ -7,6 +7,8 @@ internal sealed class StoppedClock : TimeProvider
 
     public DateTimeOffset Now { get; set; } = new(2026, 2, 3, 9, 0, 0, TimeSpan.Zero);
 
+    public override TimeZoneInfo LocalTimeZone => TimeZoneInfo.Utc;
+
     public override long TimestampFrequency => TimeSpan.TicksPerSecond;
 
     public override DateTimeOffset GetUtcNow() => Now + _set;

@@ -67,7 +67,7 @@ public class HowSureIsScoredAtTheReveal
         Study study = Locked("862", "862");
         Assert.Empty(PredictionScores.In(study, null));
         Assert.Empty(PredictionScores.In(study, Key with { Control = null }));
-        Assert.Empty(PredictionScores.In(study, Key with { NamesAllowed = false }));
+        Assert.Empty(PredictionScores.In(study, Key with { CommitmentHolds = false }));
         Assert.DoesNotContain("right.", Section(DayReport.Of(study, null, new Provenance(1, "", ""))));
         Assert.Null(PredictionScores.Of([]));
     }
@@ -100,7 +100,7 @@ public class HowSureIsScoredAtTheReveal
         return prompt;
     }
 
-    private static OpenedKey Key => new([new CodedSpec(new("417"), "A"), new CodedSpec(new("862"), "B")], "A", [], true);
+    private static OpenedKey Key => new([new CodedSpec(new("417"), "A"), new CodedSpec(new("862"), "B")], "A", [], new MarkCheck([], [], ReadByTwo: true), true);
 
     private static Prediction Of(int step, int? percent) =>
         new("Ro", new("862"), step, null, null, PredictionBasis.Guess, null, default) { SurePercent = percent };

@@ -13,7 +13,7 @@ namespace FieldSession.Tests.Reporting;
 public sealed class TheEarInTheReportTests
 {
     private static OpenedKey Key(SpecCode control) => new(
-        [new CodedSpec(new SpecCode("417"), "STANDARD"), new CodedSpec(new SpecCode("862"), "STIFFENED")], control.Digits == "417" ? "STANDARD" : "STIFFENED", [], true);
+        [new CodedSpec(new SpecCode("417"), "STANDARD"), new CodedSpec(new SpecCode("862"), "STIFFENED")], control.Digits == "417" ? "STANDARD" : "STIFFENED", [], new MarkCheck([], [], ReadByTwo: true), true);
 
     private static string Report(ADay day, OpenedKey? key = null) =>
         ReportMarkdown.Of(DayReport.Of(day.Study, key, new Provenance(day.Book.Lines.Count, day.Book.HeadHash, "1")));

@@ -54,13 +54,16 @@ public class APaperKeyAndAnOpenStudy
     }
 
     [Fact]
-    public void A_paper_key_in_the_place_of_a_sealed_one_does_not_give_the_commitment()
+    public void A_paper_key_is_not_taken_in_the_place_of_a_sealed_one_and_the_key_file_still_opens_it()
     {
         using AtThePrompt prompt = AWholeDay.Sealed().Enter(AWholeDay.Ready).Drive(6);
         SpecCode[] codes = [.. prompt.Now().Codes];
         prompt.Predict(codes[1]);
-        Assert.Contains("does NOT give the published commitment", prompt.Must(1, [.. Reveal(prompt, codes), "--control", "ALPHA"]));
-        Assert.Contains("The names of the specs are withheld", Report(prompt));
+        Assert.Contains("sealed with a key file", prompt.Must(1, [.. Reveal(prompt, codes), "--control", "ALPHA"]));
+        Assert.Contains("sealed with a key file", prompt.Must(1, [.. Reveal(prompt, codes), "--as-read"]));
+        Assert.Null(prompt.Now().Opening);
+        prompt.Must(0, prompt.RevealWords("a.key"));
+        Assert.True(prompt.Now().Opening is { CommitmentHolds: true, MarksAgree: true });
     }
 
     [Fact]

@@ -84,7 +84,7 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
     private string Reveal(int code, string[] keys, bool swapped)
     {
         string[] words = _prompt.RevealWords(keys);
-        return _prompt.Must(code, !swapped ? words : [.. words.Select(Swapped)]);
+        return _prompt.Must(code, !swapped ? words : [.. words.Select(Swapped), "--as-read"]);
     }
 
     private static string Swapped(string word) => word.Contains("=BETA", StringComparison.Ordinal)

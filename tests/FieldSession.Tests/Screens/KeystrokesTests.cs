@@ -25,10 +25,13 @@ public sealed partial class KeystrokesTests
     private static readonly Counted[] Stop =
     [
         new("the next run, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2),
-        new("the stop opens and marks the first doubtful reading", "parked<Enter>", 7, study => study.RunOn is null, Shows: ">  1 Mill lane"),
-        new("the doubtful reading stands", "y", 1, study => study.Runs[0].Readings.First().Confirmed, InStop: true),
-        new("the doubtful reading is corrected", "5860<Enter>", 5, study => $"{study.Runs[0].Readings.First().CorrectedFrom}" == "84-86", InStop: true),
-        new("an off-by-one is mended from the next reading on", "<CursorDown>>", 2, study => study.Runs[0].Readings.Last().Segment == 3, InStop: true),
+        new("the stop opens and marks the newest reading", "parked<Enter>", 7, study => study.RunOn is null, Shows: ">  2 Quarry road"),
+        new("the next doubtful reading is marked", "<Tab>", 1, study => study.RunOn is null, InStop: true, Shows: ">  1 Mill lane"),
+        new("the doubtful reading stands", "<Tab>y", 2, study => study.Runs[0].Readings.First().Confirmed, InStop: true),
+        new("the doubtful reading is corrected", "<Tab>5860<Enter>", 6, study => $"{study.Runs[0].Readings.First().CorrectedFrom}" == "84-86", InStop: true),
+        new("an off-by-one is mended from the marked reading on, shown first", "><Enter>", 2, study => study.Runs[0].Readings.Last().Segment == 3, InStop: true),
+        new("a segment that was skipped is filled in", "<CursorDown>714<Enter>", 5, study => study.Runs[0].Readings.Last().FilledAtStop, InStop: true),
+        new("a run that ended early gets its cause", "end t<Enter>", 6, study => study.Runs[0].Aborted!.Cause == "traffic", InStop: true),
         new("the next run from there, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2, InStop: true),
     ];
 

@@ -19,7 +19,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open(columns, rows);
-        tui.Keys(Down(39)).Keys("<CursorRight><CursorRight>");
+        tui.Keys(Down(41)).Keys("<CursorRight><CursorRight>");
         Golden.Approve($"tests/FieldSession.Tests/Screens/Pages/plan-{columns}x{rows}.txt", tui.Screen + "\n");
     }
 
@@ -208,7 +208,7 @@ public sealed class PlanScreenTests : IDisposable
         CopyDemo();
         EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(120, 40, table);
-        tui.Keys(Down(38)).Keys("<Ctrl+K>");
+        tui.Keys(Down(40)).Keys("<Ctrl+K>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[2][0]);
         tui.Keys("<Ctrl+L>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[3][0]);
@@ -223,7 +223,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open();
-        tui.Keys(Down(38)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
+        tui.Keys(Down(40)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
         tui.Keys("<CursorLeft>");
         Assert.Contains("lasts 2.3 s at 80 km/h", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<CursorLeft>95<Enter>");

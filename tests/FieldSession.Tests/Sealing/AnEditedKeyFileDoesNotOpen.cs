@@ -75,7 +75,10 @@ public sealed class AnEditedKeyFileDoesNotOpen : IDisposable
     [InlineData("\"rounds\": 600000", "\"rounds\": 600000, \"rounds\": 600000", KeyFault.Damaged)]
     [InlineData("\"rounds\": 600000", "\"rounds\": 600000, \"more\": 1", KeyFault.Damaged)]
     [InlineData("\"format\"", "\"formal\"", KeyFault.Damaged)]
-    [InlineData("key-1", "key-2", KeyFault.OtherParameters)]
+    [InlineData("key-2", "key-3", KeyFault.OtherParameters)]
+    [InlineData("key-2", "key-1", KeyFault.Damaged)]
+    [InlineData("\"people\": 1", "\"people\": 2", KeyFault.NeedsTwoPassphrases)]
+    [InlineData("\"people\": 1", "\"people\": 0", KeyFault.OtherParameters)]
     [InlineData("HMAC-SHA256", "HMAC-SHA1", KeyFault.OtherParameters)]
     public void An_edited_member_is_noticed_and_named(string written, string edited, KeyFault fault)
     {

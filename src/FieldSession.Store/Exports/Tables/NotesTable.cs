@@ -16,6 +16,7 @@ internal static class NotesTable
             Column.Count<Note>("segment_number", "segment it belongs to; empty: none", n => n.Segment),
             Column.Text<Note>("who", "who said it", n => n.Who),
             Column.Text<Note>("words", "the note", n => n.Words).Always,
+            Column.YesNo<Note>("typed_later", "whether it was logged on paper and typed in afterwards", n => n.Mark.IsTypedLater).Always,
             Column.YesNo<Note>("after_reveal", "whether it was made after the reveal", n => n.AfterReveal).Always,
         ],
         source => source.Study.Notes)

@@ -19,7 +19,7 @@ internal static class ReadingsTable
             Column.Text<ReadingRow>("kind", "kind of surface: impact, or a word for a steady one", r => r.Segment.Kind.Word).Always,
             Column.Number<ReadingRow>("low", "dB", "lowest level seen; empty: missed", r => r.Reading?.Levels.LowDb),
             Column.Number<ReadingRow>("high", "dB", "highest level seen, or the peak; empty: missed", r => r.Reading?.Levels.HighDb),
-            Column.Text<ReadingRow>("spoilt", "why the reading is left out: traffic, wind, speed, road, noise, entry, void session, bracket driven again, or conflict settled; empty: it counts", r => r.Level is { Spoilt: true } level ? level.Cause : null),
+            Column.Text<ReadingRow>("spoilt", "why the reading is left out: traffic, wind, speed, road, noise, entry, void session, bracket driven again, run aborted, filled at the stop, or conflict settled; empty: it counts", r => r.Level is { Spoilt: true } level ? level.Cause : null),
             Column.Number<ReadingRow>("minutes", "min", "from the first run's start to the middle of this run; empty: the times are not believed", r => r.Minutes),
             Column.Number<ReadingRow>("seconds", "s", "how long a run stays on the segment at its planned speed", r => r.Segment.Seconds).Always,
             Column.Text<ReadingRow>("class", "how the segment is read: steady or impact", r => SegmentsTable.ClassWord(r.Segment)).Always.OneOf("steady", "impact"),
@@ -33,11 +33,13 @@ internal static class ReadingsTable
             Column.Text<ReadingRow>("flag_words", "more about what spoilt it", r => r.Reading?.Spoilt?.Words),
             Column.YesNo<ReadingRow>("flag_late", "whether the flag came after the next segment had begun, so that the reading still counts; empty: no flag", r => r.Reading?.Spoilt?.Late),
             Column.Text<ReadingRow>("doubt", "what is doubtful about the reading", r => r.Reading?.Doubt),
+            Column.YesNo<ReadingRow>("typed_later", "whether it was logged on paper and typed in afterwards", r => r.Mark?.IsTypedLater),
+            Column.YesNo<ReadingRow>("filled", "whether it was filled in at a stop and not typed while driving", r => r.Reading?.FilledAtStop),
             Column.YesNo<ReadingRow>("swapped", "whether the range was typed high first", r => r.Reading?.Swapped),
             Column.Number<ReadingRow>("speed_kmh", "km/h", "planned speed of the segment", r => r.Segment.Speed.Kmh).Always,
             Column.Text<ReadingRow>("driver", "who drove", r => r.Run.Driver),
             Column.Count<ReadingRow>("line", "journal line; empty: missed because the run ended before", r => r.Mark?.Place),
-            Column.Time<ReadingRow>("at", "when it was typed", r => r.Mark?.At),
+            Column.Time<ReadingRow>("at", "when it was typed; where it was typed later, when the paper says it was read", r => r.Mark?.At),
         ],
         ReadingRow.Of)
     {

@@ -72,7 +72,7 @@ internal sealed class DriveScreen : TypingScreen
 
         if (key == Key.Tab)
         {
-            _box.Put(WordsBegun.Completed(_box.Text, Study));
+            _box.Put(Completed());
             return true;
         }
 
@@ -91,4 +91,14 @@ internal sealed class DriveScreen : TypingScreen
         _hand.Say(DrivingScreenWords.NumLockIsOff);
         return true;
     }
+
+    private string Completed() => _box.Text.Length == 0 && BegunForDue() is { } begun ? begun : WordsBegun.Completed(_box.Text, Study);
+
+    // doubts are answered where the run is read back
+    private string? BegunForDue() => DueAtStop.In(Study).FirstOrDefault(due => due.Kind == DueKind.Doubts || due.Line.Length > 0) switch
+    {
+        { Kind: DueKind.Doubts } => Parking.Word,
+        { } due => $":{due.Line}",
+        null => null,
+    };
 }

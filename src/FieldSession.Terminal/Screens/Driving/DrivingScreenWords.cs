@@ -45,9 +45,9 @@ internal static class DrivingScreenWords
 
     public const string NoRunDrivenYet = "no run was driven yet";
 
-    public static string RunAsTyped(Run run) => $"Run {run.Number} on {run.Code}, as typed";
+    public static string RunAsTyped(Run run) => $"Run {run.Number} on {run.Code}{(run.Aborted is { } abort ? $", {AbortedBecause(abort)}" : "")}";
 
-    public static string StopCounts(int asked, int spoilt, int missed) => $"to ask {asked}  spoilt {spoilt}  missed {missed}";
+    public static string StopCounts(int asked, int spoilt, int notRead) => $"doubts {asked}  spoilt {spoilt}  not read {notRead}";
 
     public const string ConfirmedAsTyped = "confirmed as typed";
 
@@ -57,12 +57,33 @@ internal static class DrivingScreenWords
 
     public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) => $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";
 
-    public static string OtherRunsToAsk(IReadOnlyList<string> places) => $"still to ask in other runs: {string.Join(", ", places)}; type 'confirm {places[0]}' or 'correct {places[0]} 58-60'";
+    public static string HowToConfirm(StopRow row, Reading reading) => $"{row.Place}: y keeps {reading.Levels}, figures correct it; ";
 
-    public static string HowToConfirm(Reading reading) => $"y: {reading.Levels} stands, figures correct it; ";
+    public static string FiguresCorrect(StopRow row) => $"{row.Place}: figures correct it, letters flag it; ";
 
-    public const string FiguresCorrect = "figures correct it; ";
+    public static string FiguresFill(StopRow row) => $"{row.Place}: figures fill it in; ";
+
+    public static string TypedLater(string timeOfDay) => $"from paper, {timeOfDay}";
+
+    public const string NotRead = "not read";
+    public const string FilledAtStop = "filled in at the stop";
+
+    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, segments {shift.Stretch.From} to {shift.Stretch.To}, all one {(shift.By > 0 ? "further on" : "back")}:";
+
+    public const string HowToTakeShift = "Enter takes the shift as one act, Esc leaves it";
+
+    public static string NoGapToShiftInto(StopRow? row, int by) => row?.Reading is null
+        ? "mark a reading to shift; nothing was read here"
+        : $"no gap {(by > 0 ? "after" : "before")} segment {row.Segment.Number} to shift into; correct with figures";
+
+    public static string EarlierDoubts(int run) => $"Run {run}, still doubtful";
+
+    public static string AbortedBecause(Abort abort) => abort.Cause is { } cause ? $"aborted: {cause}" : "aborted";
+
+    public static string RepeatsPlaceOf(Run aborted) => $"; drives the place of run {aborted.Number} again";
     public const string EscGoesBack = "Esc: back to drive";
+
+    public static string OrderDrivenWithAborted(int aborted) => $"order driven, {aborted} aborted";
 
     public const string KeyIsOpen = "the key is open";
     public const string OwnOrderDriven = "this car's runs driven";
@@ -77,15 +98,11 @@ internal static class DrivingScreenWords
 
     public static string EveningGoesOn(string screen) => $"goes on with the evening: {screen}";
 
-    public const string NoWeatherYet = "no weather is noted yet: weather air=6.1 road=5 wind=2.5 gust=4 surface=dry";
-
     public static string ChecksNotMade(IReadOnlyList<string> kinds) => $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.Form}'";
 
     public const string MergeWithOtherLaptop = "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";
 
-    public static string EnterStartsRun(Study study) => $"starts run {study.Runs.Count + 1} on {study.CodeAsked} and confirms: {study.Plan!.Protocol}";
+    public static string EnterStartsRun(Study study) => $"starts run {study.Runs.Count + 1} on {study.CodeAsked}{(Aborts.OfferedAgain(study) is { } aborted ? RepeatsPlaceOf(aborted) : "")} and confirms: {study.Plan!.Protocol}";
 
     public static string ParkedReadsRunBack(Run run) => $"reads run {run.Number} back: confirm, correct, shift, notes";
-
-    public static string MoreDoubtsAtStop(int doubts) => $"; {doubts} more when '{Parking.Word}' is typed";
 }

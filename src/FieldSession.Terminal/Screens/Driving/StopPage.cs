@@ -5,7 +5,7 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
-/// <summary>The last run in words, passage by passage in the order it was typed, and the conditions it was driven in.</summary>
+/// <summary>The stop in words: the last run in route order, doubts of earlier runs, the conditions, and what else there is to do.</summary>
 internal sealed class StopPage
 {
     private const int MarkColumns = 5;
@@ -14,26 +14,28 @@ internal sealed class StopPage
     private const int RoomForKind = 76;
 
     private readonly Study _study;
-    private readonly int _place;
+    private readonly ImmutableArray<StopRow> _stops;
     private readonly TimeZoneInfo _zone;
     private readonly int _columns;
 
     /// <summary>The page.</summary>
     /// <param name="study">The study.</param>
-    /// <param name="place">Place of the marked passage in the run, from 0.</param>
-    /// <param name="zone">The time zone that the crew's clocks show.</param>
+    /// <param name="stops">The rows of the stop.</param>
+    /// <param name="place">Place of the marked row, from 0.</param>
+    /// <param name="desk">What the screens may use: keys and the crew's clock.</param>
     /// <param name="columns">Columns to fill.</param>
-    public StopPage(Study study, int place, TimeZoneInfo zone, int columns)
+    public StopPage(Study study, ImmutableArray<StopRow> stops, int place, Desk desk, int columns)
     {
-        (_study, _place, _zone, _columns) = (study, place, zone, columns);
+        (_study, _stops, _zone, _columns) = (study, stops, desk.Clock.LocalTimeZone, columns);
         ImmutableArray<PageRow>.Builder rows = ImmutableArray.CreateBuilder<PageRow>();
         if (study.LastRun is { } run)
         {
             rows.Add(Head(run));
-            for (int i = 0; i < run.Passages.Count; i++)
+            for (int i = 0; i < stops.Length; i++)
             {
+                rows.AddRange(BeforeEarlier(i, run));
                 MarkedRow = i == place ? rows.Count : MarkedRow;
-                rows.AddRange(Passage(run, i));
+                rows.AddRange(Row(stops[i], i == place));
             }
 
             rows.AddRange(Beside(run));
@@ -45,13 +47,15 @@ internal sealed class StopPage
 
         rows.Add(PageRow.Blank);
         rows.AddRange(Conditions().SelectMany(words => Wrapped.Lines(words, columns)).Select(line => PageRow.Of(line)));
+        PageRow[] rest = [.. WhatNext.RowsWhenReadBack(study, desk.Keys, columns)];
+        rows.AddRange(rest);
         Rows = rows.ToImmutable();
     }
 
     /// <summary>The rows.</summary>
     public ImmutableArray<PageRow> Rows { get; }
 
-    /// <summary>The row of the marked passage; null: there is none.</summary>
+    /// <summary>The row of the page on which the marked one begins; null: there is none.</summary>
     public int? MarkedRow { get; }
 
     private int NameColumns => _columns >= RoomForKind ? 22 : 18;
@@ -62,26 +66,30 @@ internal sealed class StopPage
     {
         string driver = run.Driver is { } name ? $"  driver {name}" : "";
         string car = run.Car is { } which ? $"  car {which}" : "";
-        int asked = run.Readings.Count(reading => reading.IsToBeAsked);
-        int spoilt = run.Readings.Count(reading => reading.Spoilt is not null);
-        string counts = DrivingScreenWords.StopCounts(asked, spoilt, run.Passages.OfType<Missed>().Count());
+        StopRow[] own = [.. _stops.Where(row => row.Run.Number == run.Number)];
+        int asked = own.Count(row => row.IsOpenDoubt);
+        string counts = DrivingScreenWords.StopCounts(asked, own.Count(row => row.Reading?.Spoilt is not null), own.Count(row => row.Reading is null));
         string title = DrivingScreenWords.RunAsTyped(run);
         string who = Columns.Of(title + driver + car + counts) + 1 < _columns ? driver + car : "";
         return PageRow.Of(title, Ink.Strong).And(who, Ink.Quiet)
             .WithRight(PageRow.Of(counts, asked > 0 ? Ink.Strong : Ink.Plain), _columns);
     }
 
-    private IEnumerable<PageRow> Passage(Run run, int place)
+    private IEnumerable<PageRow> BeforeEarlier(int place, Run last)
     {
-        Passage passage = run.Passages[place];
-        bool isMarked = place == _place;
-        Segment segment = _study.Plan!.Route[passage.Segment - 1];
+        Run run = _stops[place].Run;
+        bool begins = run.Number != last.Number && (place == 0 || _stops[place - 1].Run.Number != run.Number);
+        return begins ? [PageRow.Of(DrivingScreenWords.EarlierDoubts(run.Number), Ink.Strong)] : [];
+    }
+
+    private IEnumerable<PageRow> Row(StopRow stop, bool isMarked)
+    {
         PageRow row = PageRow
-            .Of($"{(isMarked ? ">" : " ")}{passage.Segment,3} ", Ink.Strong)
-            .And(Columns.Left(segment.Name, NameColumns - 1) + " ", isMarked ? Ink.Strong : Ink.Plain)
-            .And(_columns >= RoomForKind ? Columns.Left(segment.Kind.Word, KindColumns) : "", Ink.Quiet)
-            .And(Columns.Left(Levels(passage), LevelColumns), isMarked ? Ink.Strong : Ink.Plain);
-        string[] lines = [.. Words(run, passage).SelectMany(words => Wrapped.Lines(words, Math.Max(12, _columns - WordsFrom)))];
+            .Of($"{(isMarked ? ">" : " ")}{stop.Segment.Number,3} ", Ink.Strong)
+            .And(Columns.Left(stop.Segment.Name, NameColumns - 1) + " ", isMarked ? Ink.Strong : Ink.Plain)
+            .And(_columns >= RoomForKind ? Columns.Left(stop.Segment.Kind.Word, KindColumns) : "", Ink.Quiet)
+            .And(Columns.Left(Levels(stop.Passage), LevelColumns), isMarked ? Ink.Strong : Ink.Plain);
+        string[] lines = [.. Words(stop).SelectMany(words => Wrapped.Lines(words, Math.Max(12, _columns - WordsFrom)))];
         yield return row.And(lines.FirstOrDefault(""));
         foreach (string line in lines.Skip(1))
         {
@@ -89,14 +97,21 @@ internal sealed class StopPage
         }
     }
 
-    private static string Levels(Passage passage) => passage switch
+    private static string Levels(Passage? passage) => passage switch
     {
         Reading reading => $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}",
-        _ => "missed",
+        Missed => "missed",
+        _ => DrivingScreenWords.NotRead,
     };
 
-    private IEnumerable<string> Words(Run run, Passage passage) =>
-        (passage is Reading reading ? OfReading(reading) : []).Concat(Notes(run, passage.Segment));
+    private IEnumerable<string> Words(StopRow stop) =>
+        TypedLater(stop.Passage).Concat(stop.Reading is { } reading ? OfReading(reading) : []).Concat(Notes(stop.Run, stop.Segment.Number));
+
+    private IEnumerable<string> TypedLater(Passage? passage) =>
+        passage?.Mark is { IsTypedLater: true } mark ? [DrivingScreenWords.TypedLater(Clock(mark))] : [];
+
+    private static string? Flag(Spoiling? spoilt) =>
+        spoilt is null ? null : $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}";
 
     private static IEnumerable<string> OfReading(Reading reading)
     {
@@ -104,15 +119,13 @@ internal sealed class StopPage
         [
             reading.Doubt is not { } doubt ? null : reading.Confirmed ? DrivingScreenWords.ConfirmedAsTyped : $"? {doubt}",
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
+            reading.FilledAtStop ? DrivingScreenWords.FilledAtStop : null,
             reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
             reading.FlagTakenBack is { } cause ? DrivingScreenWords.FlagWasTakenBack(cause) : null,
-            reading.Spoilt is { } spoilt ? Flag(spoilt) : null,
+            Flag(reading.Spoilt),
         ];
         return words.OfType<string>();
     }
-
-    private static string Flag(Spoiling spoilt) =>
-        $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}";
 
     private IEnumerable<string> Notes(Run run, int? segment) => _study.Notes
         .Where(note => note.Run == run.Number && note.Segment == segment)
@@ -132,12 +145,6 @@ internal sealed class StopPage
         if (_study.SessionOn?.Before is { } before)
         {
             yield return DrivingScreenWords.CalibratedBefore(Clock(before.Mark), before);
-        }
-
-        string[] elsewhere = [.. _study.Runs.Where(run => run.Number != _study.LastRun?.Number).SelectMany(run => run.Readings.Where(r => r.IsToBeAsked).Select(r => $"{run.Number}.{r.Segment}"))];
-        if (elsewhere.Length > 0)
-        {
-            yield return DrivingScreenWords.OtherRunsToAsk(elsewhere);
         }
     }
 

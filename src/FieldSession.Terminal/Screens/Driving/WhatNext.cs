@@ -11,7 +11,7 @@ namespace FieldSession.Terminal.Screens.Driving;
 internal static class WhatNext
 {
     private const string StartKey = "Enter";
-    private const int MostDoubts = 2;
+    private const string BeginKey = "Tab";
 
     /// <summary>The headline: the run that comes, or that the order is driven.</summary>
     public static string Headline(Study study) => study switch
@@ -20,18 +20,22 @@ internal static class WhatNext
         { Opening: not null } => DrivingScreenWords.KeyIsOpen,
         { DataFrozen: true } => "data frozen",
         { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
-        { OrderDriven: true, Runs.Count: > 0 } => "order driven",
+        { OrderDriven: true, Runs.Count: > 0 } => Aborts.CountIn(study) is > 0 and var aborted ? DrivingScreenWords.OrderDrivenWithAborted(aborted) : "order driven",
         { IsOwnOrderDriven: true } => DrivingScreenWords.OwnOrderDriven,
         _ => "not sealed",
     };
 
     /// <summary>What to do, each thing on rows of its own.</summary>
     public static IEnumerable<PageRow> Rows(Study study, KeyTable keys, int columns) =>
-        Conflicts(study).Concat(Doubts(study)).Concat(Todo(study, keys)).Concat(ReadBack(study)).SelectMany(todo => Rows(todo, columns));
+        Conflicts(study).Concat(DueNow(study, keys, Parking.Word)).Concat(Todo(study, keys)).Concat(ReadBack(study)).SelectMany(todo => Rows(todo, columns));
 
-    /// <summary>What to do beside reading a run back, each thing on rows of its own; the start of the next run is left out.</summary>
+    /// <summary>What is due where a run is read back, each thing on rows of its own.</summary>
+    public static IEnumerable<PageRow> DueRows(Study study, KeyTable keys, int columns) =>
+        Conflicts(study).Concat(DueNow(study, keys, BeginKey)).SelectMany(todo => Rows(todo, columns));
+
+    /// <summary>What to do beside that, each thing on rows of its own; the start of the next run is left out.</summary>
     public static IEnumerable<PageRow> RowsWhenReadBack(Study study, KeyTable keys, int columns) =>
-        Conflicts(study).Concat(Todo(study, keys)).Where(todo => todo.Key != StartKey).SelectMany(todo => Rows(todo, columns));
+        Todo(study, keys).Where(todo => todo.Key != StartKey).SelectMany(todo => Rows(todo, columns));
 
     /// <summary>What Enter on an empty box does at a stop; null: nothing.</summary>
     public static string? StartWords(Study study) =>
@@ -94,11 +98,6 @@ internal static class WhatNext
 
     private static IEnumerable<(string Key, string Words)> Start(Study study)
     {
-        if (study.Weather.Count == 0)
-        {
-            yield return (":", DrivingScreenWords.NoWeatherYet);
-        }
-
         foreach (string warning in RunChecks.WeatherWarnings(study).Concat(OfBrackets(study)).Concat(Weak(study)))
         {
             yield return ("!", warning);
@@ -128,12 +127,13 @@ internal static class WhatNext
     private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
         ConflictWords.FirstOpen(study) is { } open ? [("!", open)] : [];
 
-    private static IEnumerable<(string Key, string Words)> Doubts(Study study)
-    {
-        Reading[] doubtful = [.. (study.LastRun?.Readings ?? []).Where(reading => reading.IsToBeAsked && reading.Spoilt is null)];
-        string more = doubtful.Length > MostDoubts ? DrivingScreenWords.MoreDoubtsAtStop(doubtful.Length - MostDoubts) : "";
-        return doubtful.Take(MostDoubts).Select((reading, place) => (
-            "?",
-            $"{reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}: {reading.Doubt}{(place == MostDoubts - 1 ? more : "")}"));
-    }
+    // the calibrator is told with what stands against the next step
+    private static IEnumerable<(string Key, string Words)> DueNow(Study study, KeyTable keys, string doubtsKey) => DueAtStop.In(study)
+        .Where(due => due.Kind != DueKind.Calibration)
+        .Select(due => (due.Kind switch
+        {
+            DueKind.Doubts => doubtsKey,
+            DueKind.Ratings => keys.KeyTo(KeyTable.Rate),
+            _ => BeginKey,
+        }, due.Words));
 }

@@ -22,11 +22,11 @@ internal static class RevealPage
     /// <summary>The way to the opened key, step by step.</summary>
     public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
     [
-        PageRow.Of(RevealScreenWords.CustodianOpensKey, Ink.Strong),
+        PageRow.Of(unlocking.IsAgain ? RevealScreenWords.MarksAreReadAgain : RevealScreenWords.CustodianOpensKey, Ink.Strong),
         .. Text(RevealScreenWords.HowMarksAreRead, columns),
         PageRow.Blank,
-        .. KeyRows(unlocking, study),
-        .. Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperLineOf(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
+        .. unlocking.IsAgain ? [] : KeyRows(unlocking, study),
+        .. unlocking.IsAgain ? [] : Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperLineOf(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
         .. study.DrivenCodes.Select((code, place) => Row(RevealScreenWords.MarkOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
         Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
         Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
@@ -41,11 +41,15 @@ internal static class RevealPage
             PageRow.Of(RevealScreenWords.KeyIsOpen, Ink.Strong),
             PageRow.Blank,
             .. Check(opening.CommitmentHolds, RevealScreenWords.CommitmentHolds, RevealScreenWords.CommitmentBroken, RevealScreenWords.NoCommitment, columns),
-            .. Check(opening.MarksAgree, RevealScreenWords.MarksAgree(string.Join(" and ", opening.Readers)), RevealScreenWords.MarksDisagree, "", columns),
+            .. opening.MarksAgree
+                ? Check(true, RevealScreenWords.MarksAgree(string.Join(" and ", opening.Readers)), "", "", columns)
+                : WithheldWords.Of(opening.Marks, null).SelectMany(why => Check(false, "", why, "", columns)),
             .. key.NamesAllowed ? [] : Text(RevealScreenWords.NamesWithheld, columns),
             PageRow.Blank,
             PageRow.Of(Columns.Left("code", CodeColumns) + RevealScreenWords.KeyAndMarkColumns, Ink.Quiet),
             .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
+            .. key.DrivenKey.Where(coded => key.EarlierMarkOf(coded.Code).Length > 0)
+                .SelectMany(coded => Text(RevealScreenWords.ReadBefore(coded.Code, key.EarlierMarkOf(coded.Code)), columns)),
             PageRow.Blank,
             .. key.NotesThatName(study).SelectMany(note => Text(RevealScreenWords.NoteNamesSpec(note), columns)),
         ];
@@ -60,14 +64,18 @@ internal static class RevealPage
             bool isOpen = file < unlocking.Files.Length;
             string? path = isOpen ? unlocking.Files[file] : file == unlocking.Files.Length ? unlocking.Path : null;
             yield return Row($"key file{of}", path ?? "", path is not null);
-            yield return Row($"passphrase{of}", isOpen ? "it fits" : "", isOpen);
+            yield return Row($"passphrase{of}", PassphraseWord(unlocking, file), PassphraseWord(unlocking, file).Length > 0);
         }
     }
 
+    private static string PassphraseWord(Unlocking unlocking, int file) =>
+        file < unlocking.Files.Length ? "it fits" : file == unlocking.Files.Length && unlocking.NeedsSecond ? "first typed" : "";
+
     private static IEnumerable<PageRow> Coded(CodedSpec coded, OpenedKey key, int columns)
     {
-        string[] marks = [.. key.Marks.Where(mark => mark.Code == coded.Code).Select(mark => mark.Spec).Distinct()];
-        string words = $"{coded.Spec}{(coded.Spec == key.Control ? " (control)" : "")}; {(marks.Length == 0 ? "not read" : string.Join(" / ", marks))}";
+        string read = key.MarkOf(coded.Code) is { Length: > 0 } mark ? mark : "not read";
+        string drawn = coded.Mark is { } wanted ? $", mark {wanted}" : "";
+        string words = $"{coded.Spec}{(coded.Spec == key.Control ? " (control)" : "")}{drawn}; {read}";
         return Wrapped.Lines(words, columns - CodeColumns)
             .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? $"{coded.Code}" : "", CodeColumns), Ink.Strong).And(line, Ink.Strong));
     }

@@ -12,7 +12,13 @@ internal static class RevealScreenWords
     public const string CommitmentHolds = "it gives the published commitment";
     public const string CommitmentBroken = "it does NOT give the published commitment";
     public const string NoCommitment = "there was no commitment to check";
-    public const string MarksDisagree = "the marks do NOT agree with the key, or two people did not read them";
+    public const string AsRead = "as read";
+    public const string Again = "again";
+    public const string MarksAreReadAgain = "Reading the marks again";
+    public const string AskForSecondPassphrase = "the second person types theirs, hidden, then Enter. Esc begins again";
+    public const string EnterReadsMarksAnew = $"Enter: read the marks again, each reading is kept; '{AsRead}': open it, names withheld";
+    public const string AgainReadsMarks = $"'{Again}' Enter: two people read the marks once more; both readings are kept";
+    public const string EnterStoresMarks = "Enter: stores this reading beside the first; Esc begins again";
     public const string NamesWithheld = "The report's headline withholds the names.";
     public const string KeyAndMarkColumns = "by the key; read on the tyres";
     public const string AskForKeyFile = "where the custodian's key file is: type its path, then Enter";
@@ -22,6 +28,10 @@ internal static class RevealScreenWords
     public const string EnterOpensKey = "Enter: opens the key for good; Esc begins again";
     public const string NoKeyFilesHere = "key files can't be opened here; use 'reveal' from the shell";
     public const string KeyGivenTwice = "that key is on the ring already; give the key file of the other fitting";
+
+    public static string NotAsInKey(string why) => $"nothing is stored yet: {why}";
+
+    public static string ReadBefore(SpecCode code, string earlier) => $"first read on the tyres of {code}: {earlier}";
 
     public static string PaperLineOf(SpecCode code) => $"paper key: the spec behind {code}";
 

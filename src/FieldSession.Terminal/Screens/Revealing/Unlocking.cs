@@ -13,6 +13,9 @@ internal enum UnlockingStep
     /// <summary>The passphrase, hidden.</summary>
     Passphrase,
 
+    /// <summary>The second passphrase of a key that two people hold, hidden.</summary>
+    SecondPassphrase,
+
     /// <summary>The spec behind a code by a paper key, hidden.</summary>
     PaperLine,
 
@@ -48,18 +51,37 @@ internal sealed record Unlocking(
 {
     private const int ReadersNeeded = 2;
 
+    /// <summary>Whether two people hold the key file that is being tried, and the first passphrase was typed.</summary>
+    public bool NeedsSecond { get; init; }
+
+    /// <summary>Whether the key is open and the marks are read again.</summary>
+    public bool IsAgain { get; init; }
+
+    /// <summary>Readings of the marks that did not agree, oldest first.</summary>
+    public ImmutableList<MarkReading> Earlier { get; init; } = [];
+
     /// <summary>Nothing said yet.</summary>
     public static Unlocking Begun { get; } = new(null, [], KeyRing.Empty, [], false, [], []);
 
     /// <summary>The step that is due.</summary>
     public UnlockingStep Step(Study study) => this switch
     {
-        _ when Ring.KeysLacking(study) > 0 => Path is null ? UnlockingStep.Path : UnlockingStep.Passphrase,
-        _ when PaperDue(study) is not null => UnlockingStep.PaperLine,
-        { Paper.IsEmpty: false, IsControlSaid: false } => UnlockingStep.PaperControl,
+        { IsAgain: false } when KeyStep(study) is { } step => step,
         _ when CodeDue(study) is not null => UnlockingStep.Mark,
         _ => Readers.Length < ReadersNeeded ? UnlockingStep.Reader : UnlockingStep.Confirm,
     };
+
+    private UnlockingStep? KeyStep(Study study) => this switch
+    {
+        _ when Ring.KeysLacking(study) > 0 => Path is null ? UnlockingStep.Path : NeedsSecond ? UnlockingStep.SecondPassphrase : UnlockingStep.Passphrase,
+        _ when PaperDue(study) is not null => UnlockingStep.PaperLine,
+        { Paper.IsEmpty: false, IsControlSaid: false } => UnlockingStep.PaperControl,
+        _ => null,
+    };
+
+    /// <summary>The same with the marks and their readers to be read anew; the last reading is kept.</summary>
+    /// <param name="now">When, UTC.</param>
+    public Unlocking ReadAnew(DateTimeOffset now) => this with { Marks = [], Readers = [], Earlier = Earlier.Add(new MarkReading(now, [.. Marks])) };
 
     /// <summary>The code whose line of the paper key is due; null: none.</summary>
     public SpecCode? PaperDue(Study study) => Ring.CodesLacking(study).Cast<SpecCode?>().FirstOrDefault();

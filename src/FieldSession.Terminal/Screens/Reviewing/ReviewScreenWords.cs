@@ -27,7 +27,10 @@ internal static class ReviewScreenWords
 
     public static string LateFlagForm(int segment) => $"; late flag: 'flag 1.{segment} t words'";
 
-    public static string RunsMissing(Study study) => $"{study.Runs.Count} of {study.Plan?.Order.Count ?? 0} planned runs are driven: numbers, but no verdict";
+    public const string TypedLater = "typed later from paper";
+    public const string FilledAtStop = "filled in at the stop";
+
+    public static string RunsMissing(Study study) => $"{study.Runs.Count - Aborts.CountIn(study)} of {study.Plan?.Order.Count ?? 0} planned runs are driven: numbers, but no verdict";
 
     public static string AndReplaced(int readings) => readings == 0 ? "" : $", {readings} of runs that were driven again";
 

@@ -53,13 +53,19 @@ internal static class SegmentPage
             .And(line));
     }
 
+    private static string? Flag(Spoiling? spoilt) => spoilt is null
+        ? null
+        : $"{(spoilt.Late ? "flagged late, kept" : "spoilt")}: {spoilt.Cause.Word()}{(spoilt.Words is { } said ? $", {said}" : "")}";
+
     private static string Words(Reading reading)
     {
         string?[] words =
         [
-            reading.Spoilt is { } spoilt ? $"{(spoilt.Late ? "flagged late, kept" : "spoilt")}: {spoilt.Cause.Word()}{(spoilt.Words is { } said ? $", {said}" : "")}" : null,
+            Flag(reading.Spoilt),
             reading.IsToBeAsked ? $"? {reading.Doubt}" : null,
             reading.CorrectedFrom is { } before ? $"corrected from {before}" : null,
+            reading.Mark.IsTypedLater ? ReviewScreenWords.TypedLater : null,
+            reading.FilledAtStop ? ReviewScreenWords.FilledAtStop : null,
             reading.Swapped ? ReviewScreenWords.TypedHighFirst : null,
         ];
         return string.Join("; ", words.OfType<string>());

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>A row of the stop: a passage of a run, or a segment on which nothing was stored.</summary>
+/// <param name="Run">The run.</param>
+/// <param name="Segment">The segment.</param>
+/// <param name="Passage">What was stored; null: nothing.</param>
+internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
+{
+    /// <summary>The reading; null: none.</summary>
+    public Reading? Reading => Passage as Reading;
+
+    /// <summary>Its place as it is typed.</summary>
+    public string Place => Reading is { } reading ? Run.PlaceOf(reading) : $"{Run.Number}.{Segment.Number}";
+
+    /// <summary>Whether somebody still has to say whether the reading is right.</summary>
+    public bool IsOpenDoubt => Reading is { IsToBeAsked: true, LeftOut: false };
+
+    /// <summary>
+    /// Every row of a stop: the last run in route order, also what was skipped, missed or never read, then the doubtful readings of
+    /// earlier runs that are still open.
+    /// </summary>
+    public static ImmutableArray<StopRow> Of(Study study) => study is { Plan: { } plan, LastRun: { } run }
+        ? [.. plan.Route.SelectMany(segment => On(run, segment)), .. Earlier(study, plan, run)]
+        : [];
+
+    /// <summary>Place of the row that holds the newest passage, from 0; 0 where there is none.</summary>
+    public static int Newest(ImmutableArray<StopRow> rows)
+    {
+        Passage? newest = rows.Select(row => row.Passage).OfType<Passage>().MaxBy(passage => (passage.Mark.Place, passage.Segment));
+        int place = newest is null ? -1 : rows.ToList().FindIndex(row => ReferenceEquals(row.Passage, newest));
+        return Math.Max(0, place);
+    }
+
+    private static IEnumerable<StopRow> On(Run run, Segment segment)
+    {
+        Passage[] passages = [.. run.Passages.Where(passage => passage.Segment == segment.Number)];
+        Passage[] shown = passages.Any(passage => passage is Reading) ? [.. passages.OfType<Reading>()] : [.. passages.Take(1)];
+        return shown.Length == 0 ? [new StopRow(run, segment, null)] : shown.Select(passage => new StopRow(run, segment, passage));
+    }
+
+    private static IEnumerable<StopRow> Earlier(Study study, Plan plan, Run last) => OpenDoubts.In(study)
+        .Where(doubt => doubt.Run.Number != last.Number)
+        .Select(doubt => new StopRow(doubt.Run, plan.Route[doubt.Reading.Segment - 1], doubt.Reading));
+}

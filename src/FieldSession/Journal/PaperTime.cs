@@ -1,0 +1,63 @@
+using System.Globalization;
+
+namespace FieldSession.Journal;
+
+/// <summary>
+/// The time that is typed before a line that was logged on paper: <c>at=10:42</c> or <c>at=2026-11-26T10:42</c>, then the word
+/// <c>spot</c> where the paper says that the flag was given on the spot.
+/// </summary>
+/// <param name="Day">The day; null: the last one on which this time of day is past.</param>
+/// <param name="Time">The time of day by the crew's clock.</param>
+/// <param name="OnSpot">Whether the paper says that the flag was given on the spot.</param>
+public sealed record PaperTime(DateOnly? Day, TimeOnly Time, bool OnSpot)
+{
+    private const string Begin = "at=";
+    private const string Spot = "spot";
+
+    /// <summary>Whether a line begins with a time.</summary>
+    public static bool Begins(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.StartsWith(Begin, StringComparison.OrdinalIgnoreCase);
+    }
+
+    /// <summary>The time before a line, and the line behind it; null: the time is none, or nothing follows it.</summary>
+    public static (PaperTime When, string Line)? Parse(string text)
+    {
+        string[] words = Typed.Words(text);
+        bool onSpot = words.Length > 2 && Typed.Is(words[1], Spot);
+        string line = string.Join(' ', words.Skip(onSpot ? 2 : 1));
+        return words.Length > 1 && TimeIn(words[0][Begin.Length..]) is { } time ? (new PaperTime(time.Day, time.Time, onSpot), line) : null;
+    }
+
+    /// <summary>The moment that is meant.</summary>
+    /// <param name="now">Now.</param>
+    /// <param name="zone">The time zone that the crew's clocks show.</param>
+    public DateTimeOffset Moment(DateTimeOffset now, TimeZoneInfo zone)
+    {
+        ArgumentNullException.ThrowIfNull(zone);
+        DateOnly today = DateOnly.FromDateTime(TimeZoneInfo.ConvertTime(now, zone).DateTime);
+        DateTimeOffset moment = In(zone, Day ?? today);
+        return Day is null && moment > now ? In(zone, today.AddDays(-1)) : moment;
+    }
+
+    private DateTimeOffset In(TimeZoneInfo zone, DateOnly day)
+    {
+        DateTime local = day.ToDateTime(Time);
+        return new DateTimeOffset(local, zone.GetUtcOffset(local));
+    }
+
+    private static (DateOnly? Day, TimeOnly Time)? TimeIn(string text)
+    {
+        string[] parts = text.Split('T', 't');
+        string[] times = ["H:mm", "H:mm:ss"];
+        if (!TimeOnly.TryParseExact(parts[^1], times, CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time) || parts.Length > 2)
+        {
+            return null;
+        }
+
+        return parts.Length == 1
+            ? (null, time)
+            : DateOnly.TryParseExact(parts[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? (day, time) : null;
+    }
+}
