@@ -27,14 +27,16 @@ public static class SmallText
             throw new TextRefusedException(path, null, SmallTextWords.FileIsTooLarge(MostBytes >> 20), SmallTextWords.NameShortText);
         }
 
-        return Decoded(path, bytes.AsSpan(0, length));
+        return Of(path, bytes.AsSpan(0, length));
     }
 
     /// <summary>The text's lines.</summary>
     /// <inheritdoc cref="Read"/>
     public static IReadOnlyList<string> Lines(string path) => [.. Read(path).ReplaceLineEndings("\n").TrimEnd('\n').Split('\n')];
 
-    private static string Decoded(string path, ReadOnlySpan<byte> bytes)
+    /// <summary>The text of the bytes that lie in a file, without byte order mark.</summary>
+    /// <exception cref="TextRefusedException">They are not UTF-8.</exception>
+    internal static string Of(string path, ReadOnlySpan<byte> bytes)
     {
         try
         {

@@ -113,7 +113,11 @@ public sealed class Logbook
         }
         catch (IOException broken)
         {
-            Remember(new UnsavedAct(_clock.GetUtcNow(), typed ?? $"# {JsonOf(entry)}", broken.Message));
+            if (entry.MayBeKeptElsewhere)
+            {
+                Remember(new UnsavedAct(_clock.GetUtcNow(), typed ?? $"# {JsonOf(entry)}", broken.Message));
+            }
+
             return Outcome.NotSaved(broken.Message);
         }
     }

@@ -22,15 +22,27 @@ internal static class ArchiveIndex
     /// <summary>The studies that the index of a folder knows, by path; empty: there is none that can be read.</summary>
     public static Dictionary<string, IndexedStudy> In(string root)
     {
-        string path = Path.Combine(root, FileName);
         try
         {
-            using JsonDocument json = JsonDocument.Parse(new Disk().ReadAll(path));
+            return Of(new Disk().ReadAll(Path.Combine(root, FileName)));
+        }
+        catch (Exception none) when (none is IOException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>The studies that the bytes of an index know, by path; empty: they can't be read.</summary>
+    public static Dictionary<string, IndexedStudy> Of(ReadOnlyMemory<byte> bytes)
+    {
+        try
+        {
+            using JsonDocument json = JsonDocument.Parse(bytes);
             return json.RootElement.GetProperty("version").GetInt32() == Version
                 ? json.RootElement.GetProperty("studies").EnumerateArray().Select(Read).ToDictionary(study => study.Stamp.Path)
                 : [];
         }
-        catch (Exception none) when (none is IOException or UnauthorizedAccessException or JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
+        catch (Exception none) when (none is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
         {
             return [];
         }

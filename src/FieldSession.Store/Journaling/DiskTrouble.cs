@@ -7,7 +7,9 @@ internal static class DiskTrouble
 {
     // error numbers of Linux and macOS as .NET hands them on, and of Windows (from memory)
     private static readonly ImmutableArray<int> Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
-    private static readonly ImmutableArray<int> Gone = [5, 6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+    private static readonly ImmutableArray<int> Gone = [6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+    // a medium that can't be read or written any more looks the same as one that was pulled out; also the wrong checksum of Windows
+    private static readonly ImmutableArray<int> Failing = [5, unchecked((int)0x80070017), unchecked((int)0x8007045D)];
     // a share whose network or server is away: the open file works again by itself once it is back
     private static readonly ImmutableArray<int> Silent = [110, 60, unchecked((int)0x80070079)];
     private static readonly ImmutableArray<int> WithoutLocks = [37, 77];
@@ -28,6 +30,7 @@ internal static class DiskTrouble
         FileNotFoundException or DirectoryNotFoundException => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
         _ when Full.Contains(fault.HResult) => (StudyFileWords.DiskIsFull, StudyFileWords.MakeRoom),
         _ when Gone.Contains(fault.HResult) => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
+        _ when Failing.Contains(fault.HResult) => (StudyFileWords.DriveFails, StudyFileWords.BringItBackOrGoOnElsewhere),
         _ when Silent.Contains(fault.HResult) => (StudyFileWords.DriveDoesNotAnswer, StudyFileWords.SeeToCableOrNetwork),
         _ when WithoutLocks.Contains(fault.HResult) => (StudyFileWords.ShareGivesNoLocks, StudyFileWords.LetServerGiveLocks),
         _ when IsReadOnly(fault) => (StudyFileWords.DriveMayOnlyBeRead, StudyFileWords.AllowWriting),

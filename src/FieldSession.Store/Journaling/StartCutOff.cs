@@ -1,20 +1,23 @@
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// What a power cut leaves of a study that was being made: a text without a whole line, and no line in the LiteDB file. Nothing of it was acknowledged,
+/// What a power cut or a failing disk leaves of a study that was being made: no whole line of text, and no line in the LiteDB file. Nothing of it was acknowledged,
 /// so the study can be made again in its place.
 /// </summary>
 internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
 {
+    // a LiteDB file without a text beside it may be another program's as soon as there is more in it than its head
+    private const int FreshStoreBytes = StudyHeader.PageSize;
+
     private const string HexDigits = "0123456789abcdef";
 
     /// <summary>Whether such remains lie under the study's names, and nothing else.</summary>
-    public bool IsHere => disk.Exists(paths.Journal) && IsTextWithoutLine() && IsStoreWithoutLine();
+    public bool IsHere => new[] { paths.Journal, paths.Study, paths.Log }.Any(disk.Exists) && IsTextWithoutLine() && IsStoreWithoutLine();
 
     // the first digits of a line, or the zeros that a file system shows where bytes never came
     private bool IsTextWithoutLine()
     {
-        TextCopy text = TextCopy.Read(disk.ReadAll(paths.Journal));
+        TextCopy text = TextCopy.Read(disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : []);
         ReadOnlySpan<byte> tail = text.Tail.Span;
         return text.Lines.Count == 0 && !text.Valid.Any() && (IsZeros(tail) || HexDigits.Contains((char)tail[0], StringComparison.Ordinal));
     }
@@ -22,7 +25,8 @@ internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
     private bool IsStoreWithoutLine()
     {
         byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
-        if (!IsZeros(pages) && StudyHeader.FaultIn(pages) is not null)
+        bool isOurs = IsZeros(pages) || (StudyHeader.FaultIn(pages) is null && (disk.Exists(paths.Journal) || pages.Length <= FreshStoreBytes));
+        if (!isOurs)
         {
             return false;
         }

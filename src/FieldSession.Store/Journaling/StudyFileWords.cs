@@ -9,12 +9,14 @@ internal static class StudyFileWords
     // what the disk says, and what to do
     public const string WritingIsNotAllowed = "writing is not allowed";
     public const string DriveIsGone = "the drive is gone";
+    public const string DriveFails = "the drive fails or is gone";
     public const string DiskIsFull = "the disk is full";
     public const string DriveDoesNotAnswer = "the drive does not answer";
     public const string ShareGivesNoLocks = "the share gives no locks";
     public const string DriveMayOnlyBeRead = "the drive may only be read";
     public const string MakeRoom = "Make room on it";
     public const string BringItBack = "Bring it back";
+    public const string BringItBackOrGoOnElsewhere = "Bring it back, or go on with a copy on another one";
     public const string SeeToCableOrNetwork = "See to its cable or network";
     public const string LetServerGiveLocks = "Let its server give locks again";
     public const string AllowWriting = "Allow writing there";

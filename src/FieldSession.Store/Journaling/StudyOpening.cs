@@ -18,7 +18,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         if (new StartCutOff(disk, paths).IsHere)
         {
             // whoever is making it right now holds it
-            Locked(FileMode.Open).Dispose();
+            Locked(FileMode.OpenOrCreate).Dispose();
             new Mending(disk, paths, clock).ClearStart();
         }
 

@@ -24,6 +24,7 @@ internal static class PlanFolderWords
     // words and their sorts
     public const string NestedTooDeep = "lists or tables stand one inside the other too many times";
     public const string WriteLessDeep = "write lists and tables less deep";
+    public const string TextDoesNotEnd = "the file ends inside a text in quotes";
     public const string LineForm = "a line is: word = value, text in \"quotes\", numbers with a point";
     public const string YesOrNo = "yes or no";
     public const string DateOrTime = "a date or time";

@@ -21,6 +21,12 @@ internal static class PlanToml
             troubles.Refuse(PlanFile.Plan, null, null, PlanFolderWords.NestedTooDeep, PlanFolderWords.WriteLessDeep);
             return null;
         }
+        catch (ArgumentOutOfRangeException)
+        {
+            // Tomlyn 2.10.2 throws this where the file ends behind a backslash in a text, and can't say in which line
+            troubles.Refuse(PlanFile.Plan, text.TrimEnd().Count('\n') + 1, null, PlanFolderWords.TextDoesNotEnd, PlanFolderWords.LineForm);
+            return null;
+        }
 
         foreach (DiagnosticMessage wrong in document.Diagnostics.Where(wrong => wrong.Kind == DiagnosticMessageKind.Error))
         {

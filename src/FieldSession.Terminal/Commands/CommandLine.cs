@@ -97,6 +97,7 @@ internal static class CommandLine
         VerifyCommand.Make(outside),
         RescueCommand.Make(outside),
         SizeCommand.Make(),
+        LevelsCommand.Make(outside),
         DemoCommand.Make(outside),
         CompletionCommand.Make(outside),
         ManCommand.Make(outside, () => Make(outside)),

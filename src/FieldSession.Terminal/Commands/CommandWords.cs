@@ -11,10 +11,12 @@ internal static class CommandWords
     public const string PassphraseVariable = "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
     public const string SecondPassphraseVariable = "the second passphrase of a key that two people hold.";
     public const string NoColourVariable = "set to anything: no colours.";
-    public const string StateFolderVariable = "where the list of recent studies lies; else ~/.local/state.";
+    public const string StateFolderVariable = "where the list of recent studies lies, and what was acknowledged or could not be saved; else ~/.local/state.";
     public const string ConfigFolderVariable = "where keys of your own lie; else ~/.config.";
     public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Either brings the other back.";
     public const string RecentStudiesFile = "paths of the studies opened last, nothing of what stands in them.";
+    public const string AcknowledgedFiles = "how many lines of each study were acknowledged here, and the last hash: 'verify' compares them.";
+    public const string UnsavedFiles = "typed lines that the study's disk would not take, without '--backup DIR'; 'enter' takes them.";
     public const string OwnKeysFile = "keys of your own.";
     public const string ExitAnswerNo = "the answer is no: a rule stands against it, a check failed, some lines were refused.";
     public const string ExitInputWrong = "the words or the input are wrong; what, where and what to do is said.";

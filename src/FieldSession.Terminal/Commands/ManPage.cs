@@ -19,6 +19,8 @@ internal static class ManPage
         ("NAME.study, NAME.journal", CommandWords.StudyFiles),
         ("plan.toml, route.csv", "a plan folder."),
         ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.RecentStudiesFile),
+        ("$XDG_STATE_HOME/fieldsession/acknowledged/", CommandWords.AcknowledgedFiles),
+        ("$XDG_STATE_HOME/fieldsession/*.unsaved", CommandWords.UnsavedFiles),
         ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
     ];
 

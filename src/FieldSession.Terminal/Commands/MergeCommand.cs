@@ -23,7 +23,7 @@ internal static class MergeCommand
     public static int Run(string path, IReadOnlyList<string> others, Surroundings outside)
     {
         MergedStudy merged;
-        using (StudyFile file = StudyFile.Open(path, outside.Clock))
+        using (StudyFile file = StudyFile.Open(path, outside.Clock, OpenedStudy.TermsIn(outside)))
         {
             foreach (string mended in file.Mended)
             {

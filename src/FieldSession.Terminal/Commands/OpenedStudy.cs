@@ -6,8 +6,8 @@ namespace FieldSession.Terminal.Commands;
 /// <summary>A study with its logbook: opened for writing, which lets the next program in only when it is closed, or only read.</summary>
 internal sealed class OpenedStudy : IDisposable
 {
-    // a program whose terminal vanished takes up to two seconds to end, and a little more to close its study
-    private const int TriesForLock = 45;
+    // a program whose terminal vanished takes two seconds and more to end
+    private const int TriesForLock = 60;
 
     private readonly IJournal _journal;
     private readonly Surroundings _outside;
@@ -36,7 +36,7 @@ internal sealed class OpenedStudy : IDisposable
     /// <param name="backup">Folder for a copy after each run; null: none.</param>
     public static OpenedStudy At(string path, Surroundings outside, string? backup = null)
     {
-        StudyFile file = StudyFile.Open(path, outside.Clock, new OpeningTerms(TriesForLock, outside.StateFolder));
+        StudyFile file = StudyFile.Open(path, outside.Clock, TermsIn(outside));
         Say(file.Mended, outside);
         OpenedStudy opened = Begun(file, path, outside, backup);
         opened.Copies = backup is null ? null : new RunCopies(opened.Logbook, backup, file.CopyTo);
@@ -53,8 +53,11 @@ internal sealed class OpenedStudy : IDisposable
         return Begun(study, path, outside);
     }
 
+    /// <summary>How a study is opened for writing: with patience for a program that is just ending, and the record of what was acknowledged.</summary>
+    public static OpeningTerms TermsIn(Surroundings outside) => new(TriesForLock, outside.StateFolder);
+
     /// <summary>Makes a new study.</summary>
-    public static OpenedStudy New(string path, Surroundings outside) => new(StudyFile.Create(path, outside.Clock, new OpeningTerms(RecordFolder: outside.StateFolder)), path, outside);
+    public static OpenedStudy New(string path, Surroundings outside) => new(StudyFile.Create(path, outside.Clock, TermsIn(outside)), path, outside);
 
     /// <summary>What went wrong beside the entry, in words, each only once; null: nothing new.</summary>
     public string? TakeTrouble() => Kept.TakeTrouble() ?? Copies?.TakeTrouble();

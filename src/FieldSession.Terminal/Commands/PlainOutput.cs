@@ -9,7 +9,7 @@ namespace FieldSession.Terminal.Commands;
 /// </summary>
 /// <param name="inner">Where the words go.</param>
 /// <param name="refused">What to throw where it takes no more; null: what can't be said is left unsaid.</param>
-internal sealed class PlainOutput(TextWriter inner, Func<IOException, IOException>? refused) : TextWriter
+internal sealed class PlainOutput(TextWriter inner, Func<Exception, IOException>? refused) : TextWriter
 {
     /// <inheritdoc/>
     public override Encoding Encoding => inner.Encoding;
@@ -38,7 +38,7 @@ internal sealed class PlainOutput(TextWriter inner, Func<IOException, IOExceptio
         {
             step();
         }
-        catch (IOException full)
+        catch (Exception full) when (full is IOException or UnauthorizedAccessException)
         {
             if (refused is not null)
             {

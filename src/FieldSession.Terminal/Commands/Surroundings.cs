@@ -12,6 +12,9 @@ internal sealed record Surroundings
     /// <summary>Lines typed or piped in.</summary>
     public required TextReader Input { get; init; }
 
+    /// <summary>Bytes piped in, for what is no text: sound, levels. Opened once at most.</summary>
+    public Func<Stream> InputBytes { get; init; } = () => Stream.Null;
+
     /// <summary>Where what was asked for goes.</summary>
     public required TextWriter Output { get; init; }
 
@@ -59,6 +62,7 @@ internal sealed record Surroundings
     public static Surroundings OfThisProcess() => new()
     {
         Input = Console.In,
+        InputBytes = Console.OpenStandardInput,
         Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
         // a fault of the message stream can be told nowhere
         Error = new PlainOutput(Console.Error, refused: null),

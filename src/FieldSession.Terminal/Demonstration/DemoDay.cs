@@ -35,6 +35,7 @@ internal static class DemoDay
     /// <param name="lines">The lines.</param>
     /// <param name="clock">The clock that follows the day.</param>
     /// <param name="runs">After how many runs to stop.</param>
+    /// <exception cref="IOException">The disk does not take a line.</exception>
     public static void Type(Logbook logbook, IEnumerable<string> lines, DemoClock clock, int runs)
     {
         foreach (string line in lines)
@@ -54,7 +55,8 @@ internal static class DemoDay
             Outcome outcome = logbook.Write(line);
             if (!outcome.IsWritten)
             {
-                throw new InvalidDataException(DemoWords.LineNotTaken(line, outcome));
+                string words = DemoWords.LineNotTaken(line, outcome);
+                throw outcome.NotSavedBecause is null ? new InvalidDataException(words) : new IOException(words);
             }
         }
     }

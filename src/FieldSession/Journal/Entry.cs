@@ -17,6 +17,9 @@ public abstract record Entry
     /// <summary>Whether it flags a reading.</summary>
     public virtual bool HoldsFlag => false;
 
+    /// <summary>Whether it may be kept outside the study until the disk takes it; not where it says who is who, which stands in no file before the reveal is safe.</summary>
+    public virtual bool MayBeKeptElsewhere => true;
+
     /// <summary>What stands against writing this fact into the study as it is now; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study) => null;
 

@@ -44,6 +44,9 @@ public sealed record KeyOpened(
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
+    public override bool MayBeKeptElsewhere => false;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         KeyGate.ObjectionIn(study) ?? KeyGate.ObjectionToMissing(study, Key.Select(line => line.Code));
 

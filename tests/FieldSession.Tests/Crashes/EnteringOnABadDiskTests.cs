@@ -29,7 +29,7 @@ public sealed class EnteringOnABadDiskTests
     [Fact]
     public void A_drive_that_was_pulled_out_is_taken_up_again_when_it_is_back()
     {
-        AssertToldAndGoesOn("the drive is gone", "Bring it back", _disk.PullOut, _disk.PlugIn);
+        AssertToldAndGoesOn("the drive fails or is gone", "Bring it back", _disk.PullOut, _disk.PlugIn);
     }
 
     [Theory]
@@ -50,7 +50,7 @@ public sealed class EnteringOnABadDiskTests
         int code = Enter(outside);
 
         Assert.Equal(ExitCode.Damaged, code);
-        Assert.StartsWith("no 2: not saved: the drive is gone", outside.Answers[1], StringComparison.Ordinal);
+        Assert.StartsWith("no 2: not saved: the drive fails or is gone", outside.Answers[1], StringComparison.Ordinal);
         Assert.Equal(other, _disk[CrashDay.Paths.Journal]);
     }
 

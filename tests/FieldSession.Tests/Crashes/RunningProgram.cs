@@ -21,6 +21,8 @@ internal sealed class RunningProgram : IDisposable
     {
         ProcessStartInfo start = new(PathOfProgram, words) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
+        // what it writes down in the user's folder stays out of the folder of whoever runs the tests
+        start.Environment["XDG_STATE_HOME"] = Path.Combine(Path.GetTempPath(), "fieldsession-state");
         _process = Process.Start(start)!;
         _process.ErrorDataReceived += (_, said) => Messages.Enqueue(said.Data ?? "");
         _process.BeginErrorReadLine();

@@ -8,13 +8,16 @@ internal static class Leanings
     /// <summary>The domain's top level: it sees every room, and no room sees it.</summary>
     public const string Hall = "FieldSession";
 
+    // Sound to numbers, of which both lines may make use.
+    private static ImmutableArray<string> Hearing { get; } = ["Signals", "Acoustics", "Aligning"];
+
     private static ImmutableArray<string> WritingFacts { get; } =
     [
-        "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Rating", "EnergyDriving", "Merging",
+        .. Hearing, "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Rating", "EnergyDriving", "Merging",
     ];
 
     private static ImmutableArray<string> DrawingConclusions { get; } =
-        ["Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting", "Archiving"];
+        [.. Hearing, "Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting", "Archiving"];
 
     // The facts of these two stages are written like all others, ask whether the day was checked, and open what was sealed.
     private static ImmutableArray<string> ConclusionsWithFacts { get; } = ["Predicting", "Revealing"];

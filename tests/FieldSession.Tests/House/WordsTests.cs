@@ -54,7 +54,7 @@ public sealed partial class WordsTests(TheHouse house)
         _ => null,
     };
 
-    private static bool IsText(string path) => Path.GetExtension(path) is not (".gif" or ".png" or ".jpg" or ".svg" or ".webp" or ".db" or ".zip");
+    private static bool IsText(string path) => Path.GetExtension(path) is not (".gif" or ".png" or ".jpg" or ".svg" or ".webp" or ".db" or ".zip" or ".wav" or ".flac");
 
     private static IEnumerable<string> LinesThat(Regex offend, IEnumerable<string> paths) =>
         from path in paths

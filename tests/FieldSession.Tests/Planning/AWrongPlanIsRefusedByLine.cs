@@ -27,6 +27,7 @@ public class AWrongPlanIsRefusedByLine
     [InlineData("crew = [{name = \"Ro\", saet = \"driver\"}]", "'crew.saet'")]
     [InlineData("specs = 3", "already defined")]
     [InlineData("question = \"open", "")]
+    [InlineData("question = \"open\\", "ends inside a text")]
     public void A_wrong_word_is_refused_in_its_line(string line, string what)
     {
         PlanReading reading = PlanTexts.WithPlan(line);

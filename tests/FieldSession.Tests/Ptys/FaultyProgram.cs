@@ -1,5 +1,6 @@
 using FieldSession.Terminal;
 using FieldSession.Terminal.Look;
+using FieldSession.Tests.Fuzzing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -16,7 +17,7 @@ internal static class FaultyProgram
     public static string[] Words(string fault) =>
         ["env", $"{Variable}=1", "dotnet", "exec", Path.Combine(AppContext.BaseDirectory, "FieldSession.Tests.dll"), fault];
 
-    private static int Main(string[] words) => TerminalProgram.Run(() => new FaultyShell(words[0]));
+    private static int Main(string[] words) => words is ["fuzz", ..] ? FuzzedProgram.Run(words[1..]) : TerminalProgram.Run(() => new FaultyShell(words[0]));
 
     private sealed class FaultyShell : Runnable, IToldOfFaults
     {

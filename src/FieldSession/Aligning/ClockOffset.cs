@@ -1,0 +1,57 @@
+namespace FieldSession.Aligning;
+
+/// <summary>How the clock of a recorder, or of a meter's log, stands to the laptop's: recorder = laptop + offset.</summary>
+/// <param name="OffsetS">The offset at the reference time, s.</param>
+/// <param name="HalfRangeS">The offset lies within this of the truth, s.</param>
+/// <param name="Source">What it is known by.</param>
+/// <param name="AtLaptopS">The reference time, s on the laptop's clock.</param>
+/// <param name="RateError">Seconds by which the recorder gains in one second of the laptop; 0: not known to differ.</param>
+public sealed record ClockOffset(double OffsetS, double HalfRangeS, ClockSource Source, double AtLaptopS = 0, double RateError = 0)
+{
+    /// <summary>Half-range of the time in a file or of a file's own times, s: whole seconds, and how late a recorder writes them; own choice, no source.</summary>
+    public const double FileTimeHalfRangeS = 2;
+
+    /// <summary>The time on the recorder's clock at a time on the laptop's, s.</summary>
+    public double RecorderS(double laptopS) => laptopS + OffsetS + (RateError * (laptopS - AtLaptopS));
+
+    /// <summary>
+    /// The offset by marks: their mean. Where the first and the last differ by more than two keys can be off, the clocks run at different rates, and the
+    /// offset follows the straight line through all marks. Null: there is no mark.
+    /// </summary>
+    public static ClockOffset? OfMarks(IReadOnlyCollection<ClockMark> marks)
+    {
+        ArgumentNullException.ThrowIfNull(marks);
+        if (marks.Count == 0)
+        {
+            return null;
+        }
+
+        double laptop = marks.Average(mark => mark.LaptopS);
+        double offset = marks.Average(mark => mark.RecorderS - mark.LaptopS);
+        double spread = marks.Max(mark => mark.RecorderS - mark.LaptopS) - marks.Min(mark => mark.RecorderS - mark.LaptopS);
+        double squares = marks.Sum(mark => (mark.LaptopS - laptop) * (mark.LaptopS - laptop));
+        double rate = spread > 2 * ClockMark.KeyHalfRangeS && squares > 0
+            ? marks.Sum(mark => (mark.LaptopS - laptop) * (mark.RecorderS - mark.LaptopS - offset)) / squares
+            : 0;
+        double worst = marks.Max(mark => Math.Abs(mark.RecorderS - mark.LaptopS - offset - (rate * (mark.LaptopS - laptop))));
+        return new(offset, Math.Max(ClockMark.KeyHalfRangeS, worst), ClockSource.Marks, laptop, rate);
+    }
+
+    /// <summary>
+    /// Whether two ways of knowing the offset contradict each other at a time: their ranges do not meet, even if the one by typed levels is a typing delay
+    /// of 2 s early and both are 1 s wider.
+    /// </summary>
+    /// <param name="other">The other way.</param>
+    /// <param name="laptopS">The time, s on the laptop's clock.</param>
+    public bool Contradicts(ClockOffset other, double laptopS)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        double distance = Math.Abs(Known(laptopS) - other.Known(laptopS));
+        return distance > HalfRangeS + other.HalfRangeS + WideningS;
+    }
+
+    private const double WideningS = 1;
+    private const double TypingS = 2;
+
+    private double Known(double laptopS) => RecorderS(laptopS) + (Source == ClockSource.TypedLevels ? TypingS : 0);
+}

@@ -1,0 +1,126 @@
+using System.Collections.Immutable;
+using FieldSession.State;
+using FieldSession.Store.Journaling;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Faults;
+
+/// <summary>How far a day has come when a command is tried.</summary>
+internal enum Stage
+{
+    Planned,
+    Started,
+    Ready,
+    Driven,
+    Predicted,
+    Revealed,
+}
+
+/// <summary>One short day, kept as it lay on the disk at each stage, so that a command can be tried on copies as often as wanted.</summary>
+public sealed class Stages : IDisposable
+{
+    /// <summary>A spec's name, which nothing but the custodian's files may hold before the reveal.</summary>
+    public const string HiddenName = "PALEGREY";
+
+    private readonly string _path = Directory.CreateTempSubdirectory("fieldsession-stages").FullName;
+
+    public Stages()
+    {
+        using AtThePrompt day = new();
+        day.Write("specs.txt", $"{HiddenName}\nDARKGREY\n");
+        day.Write("plan/plan.toml", AWholeDay.Plan);
+        day.Write("plan/route.csv", AWholeDay.Route);
+        Keep(day, Stage.Planned);
+        day.Must(0, ["start", day.Here("plan"), day.Study]);
+        Keep(day, Stage.Started);
+        day.Must(0, ["seal", day.Study, "--specs", day.Here("specs.txt"), "--key", day.Here("a.key")]);
+        day.Enter(AWholeDay.Ready);
+        Codes = [.. day.Now().Codes];
+        Keep(day, Stage.Ready);
+        day.Drive(1).Must(0, ["export", day.Study, "--out", day.Here("tables")]);
+        day.Drive(5).Enter("calibration after 94.0\n");
+        LayTheOtherLaptop(day);
+        LayADamagedCopy(day);
+        Keep(day, Stage.Driven);
+        day.Enter($"predict Ro feature={Codes[0]} sure=4\npredict Tam feature={Codes[0]} sure=80%\n");
+        Keep(day, Stage.Predicted);
+        RevealWords = [.. day.RevealWords("a.key").Select(word => word == day.Study ? "day.study" : word == day.Here("a.key") ? "a.key" : word)];
+        day.Must(0, day.RevealWords("a.key"));
+        day.Must(0, ["report", day.Study, "--out", day.Here("report")]);
+        day.Enter("; after the report\n");
+        Keep(day, Stage.Revealed);
+    }
+
+    /// <summary>The codes that the lot gave.</summary>
+    internal ImmutableArray<SpecCode> Codes { get; }
+
+    /// <summary>The words of the reveal.</summary>
+    internal ImmutableArray<string> RevealWords { get; }
+
+    /// <summary>Lays a copy of a stage into a new folder.</summary>
+    internal ALaidStage Lay(Stage stage) => new(At(stage));
+
+    public void Dispose() => Directory.Delete(_path, recursive: true);
+
+    private string At(Stage stage) => Path.Combine(_path, $"{stage}");
+
+    private void Keep(AtThePrompt day, Stage stage) => ALaidStage.Copy(day.Here("."), At(stage));
+
+    private static void LayTheOtherLaptop(AtThePrompt day)
+    {
+        Directory.CreateDirectory(day.Here("other"));
+        using StudyFile study = StudyFile.Open(day.Study, day.Clock);
+        study.CopyTo(day.Here("other"));
+        using StudyFile other = StudyFile.Open(Path.Combine(day.Here("other"), "day.study"), day.Clock);
+        Logbook there = Logbook.Open(other, day.Clock, "00000000000000bb");
+        for (int note = 1; note <= 6; note++)
+        {
+            Assert.True(there.Write($"; from the other laptop {note}").IsWritten);
+        }
+    }
+
+    // lines are lost in both copies
+    private static void LayADamagedCopy(AtThePrompt day)
+    {
+        string[] lines = File.ReadAllLines(day.Here("day.journal"));
+        day.Write("damaged/day.journal", string.Concat(lines.Where((_, i) => i != 9).Select(line => $"{line}\n")));
+    }
+}
+
+/// <summary>A copy of a stage in a folder of its own, gone afterwards.</summary>
+internal sealed class ALaidStage : IDisposable
+{
+    private readonly string _whole = Directory.CreateTempSubdirectory("fieldsession-fault").FullName;
+
+    public ALaidStage(string from) => Copy(from, Path);
+
+    /// <summary>Where the command is called.</summary>
+    public string Path => System.IO.Path.Combine(_whole, "day");
+
+    /// <summary>Where the calls are written down, outside the folder that is looked at.</summary>
+    public string Record => System.IO.Path.Combine(_whole, "calls");
+
+    /// <summary>A file of the folder.</summary>
+    public string Here(string name) => System.IO.Path.Combine(Path, name);
+
+    /// <summary>Every file below a folder of the stage, with its bytes.</summary>
+    public Dictionary<string, string> Files(string below = "") => !Directory.Exists(Here(below)) ? [] : Directory
+        .GetFiles(Here(below), "*", SearchOption.AllDirectories)
+        .ToDictionary(file => System.IO.Path.GetRelativePath(Path, file), file => Convert.ToBase64String(File.ReadAllBytes(file)));
+
+    public void Dispose() => Directory.Delete(_whole, recursive: true);
+
+    public static void Copy(string from, string to)
+    {
+        Directory.CreateDirectory(to);
+        foreach (string file in Directory.GetFiles(from))
+        {
+            File.Copy(file, System.IO.Path.Combine(to, System.IO.Path.GetFileName(file)));
+        }
+
+        foreach (string folder in Directory.GetDirectories(from))
+        {
+            Copy(folder, System.IO.Path.Combine(to, System.IO.Path.GetFileName(folder)));
+        }
+    }
+}
