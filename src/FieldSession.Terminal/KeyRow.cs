@@ -19,6 +19,9 @@ internal enum KeyDeed
     /// <summary>Empties the box.</summary>
     Clear,
 
+    /// <summary>Brings the line back that was not stored.</summary>
+    Recall,
+
     /// <summary>Completes the word begun in the box.</summary>
     Complete,
 
@@ -122,6 +125,9 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
         KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
         _ => null,
     };
+
+    /// <summary>Whether it shows a screen.</summary>
+    public bool GoesTo(string screen) => Deed == KeyDeed.Screen && Line == screen;
 
     /// <summary>Whether a typed character is one of the keys; letter case does not count.</summary>
     public bool Has(char typed) => Keys.Any(key => key.Length == 1 && char.ToLowerInvariant(key[0]) == char.ToLowerInvariant(typed));

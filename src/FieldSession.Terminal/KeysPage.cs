@@ -15,7 +15,7 @@ internal static class KeysPage
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
     {
         string[] due = screen is KeyTable.Drive or KeyTable.Stop ? [.. DueKeys(table, study)] : [];
-        KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && key.Label != screen && key.ObjectionIn(study) is null)];
+        KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
         IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0).GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
         PageRow row = PageRow.Of(" ", Ink.Bar);
         foreach (string key in due.Concat(keys).Distinct())
@@ -55,6 +55,7 @@ internal static class KeysPage
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
         PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
+        .. screen is KeyTable.Drive or KeyTable.Stop ? WordsPage.Help(study, columns) : [],
     ];
 
     /// <summary>docs/keys.md.</summary>

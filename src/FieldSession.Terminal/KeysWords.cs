@@ -23,6 +23,20 @@ internal static class KeysWords
 
     public static string KeysTableHead(string place) => $"\n## {place}\n\n| key | does | writes |\n|---|---|---|\n";
 
+    public const string WordsPageBegins =
+        "# Words\n\nFor whoever types at the laptop: every word that begins an entry line, printed from the program's table of words. While a run is on a\n"
+        + "word is typed behind `:`; at a stop it needs no sign. Tab completes it from two letters, and once more goes to the next word with the same\n"
+        + "letters. The same lines go into `enter`. A word that the program does not know changes nothing, and the answer names the nearest.\n";
+
+    public static IEnumerable<(VerbTimes Time, string Title)> TimesOfWords =>
+        [(VerbTimes.Road, "While a run is on"), (VerbTimes.Stop, "At a stop"), (VerbTimes.Evening, "In the evening")];
+
+    public static string WordsTableHead(string title) => $"\n## {title}\n\n| word | such as | does |\n|---|---|---|\n";
+
+    public static string WordsNow(Study study) => study.RunOn is null
+        ? "Words that can be typed now; Tab completes them"
+        : "Words behind ':' now; Tab completes them";
+
     public const string EndRunFirst = "type 'end' on drive first";
 
     public static string RunStillOn(Run run) => $"run {run.Number} is on";

@@ -44,7 +44,7 @@ internal static class OwnKeys
 
     /// <summary>Whether other keys can do what a row does. Enter, Esc, Tab and what begins words or notes stay as they are.</summary>
     public static bool CanChange(KeyRow row) => row.Deed is not (
-        KeyDeed.Commit or KeyDeed.Clear or KeyDeed.Complete or KeyDeed.Note or KeyDeed.Words or KeyDeed.Field or KeyDeed.Answer or KeyDeed.Back);
+        KeyDeed.Commit or KeyDeed.Clear or KeyDeed.Recall or KeyDeed.Complete or KeyDeed.Note or KeyDeed.Words or KeyDeed.Field or KeyDeed.Answer or KeyDeed.Back);
 
     private static (KeyTable Keys, string? Wrong) Changed(KeyTable keys, KeyTable delivered, string[] words)
     {

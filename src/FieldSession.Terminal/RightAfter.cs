@@ -16,7 +16,8 @@ internal static class RightAfter
             : new Objection(KeysWords.LastActWasNoNote, KeysWords.TypeNoteFirst);
 
     /// <summary>
-    /// What stands against a flag by one key; null: a run is on, or its end or a flag was the last act, or the line is no flag.
+    /// What stands against a flag by one key; null: a run is on, or its end or a flag on the same reading was the last act, or the
+    /// line is no flag.
     /// </summary>
     public static Objection? ObjectionToFlag(string line, Study study)
     {
@@ -26,7 +27,7 @@ internal static class RightAfter
             return null;
         }
 
-        bool isFresh = LastAct(study) is { } act && (act.Before.RunOn is not null || act.Words.StartsWith("flag", StringComparison.Ordinal));
+        bool isFresh = LastAct(study) is { } act && (act.Before.RunOn is not null || act.Flagged == reading.Mark.Name);
         return isFresh
             ? null
             : new Objection(KeysWords.ReadingIsNotFresh, $"type 'flag {study.LastRun.Number}.{reading.Segment} {line}'");

@@ -33,6 +33,7 @@ public static class EntryKinds
         EntryKind.Of("end", EntryShapes.Default.RunEnded),
         EntryKind.Of("aborted", EntryShapes.Default.AbortExplained),
         EntryKind.Of("undo", EntryShapes.Default.ActUndone),
+        EntryKind.Of("letters", EntryShapes.Default.LettersTakenBack),
         EntryKind.Of("note", EntryShapes.Default.NoteMade),
         EntryKind.Of("speaker", EntryShapes.Default.NoteAttributed),
         EntryKind.Of("confirmed", EntryShapes.Default.ReadingConfirmed),

@@ -35,6 +35,7 @@ namespace FieldSession;
 [JsonSerializable(typeof(RunEnded))]
 [JsonSerializable(typeof(AbortExplained))]
 [JsonSerializable(typeof(ActUndone))]
+[JsonSerializable(typeof(LettersTakenBack))]
 [JsonSerializable(typeof(NoteMade))]
 [JsonSerializable(typeof(NoteAttributed))]
 [JsonSerializable(typeof(ReadingConfirmed))]

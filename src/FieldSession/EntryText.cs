@@ -1,13 +1,8 @@
 using FieldSession.Checking;
 using FieldSession.Driving;
-using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
 using FieldSession.Measures;
-using FieldSession.Merging;
-using FieldSession.Planning;
-using FieldSession.Predicting;
-using FieldSession.Rating;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -45,28 +40,19 @@ public static class EntryText
             : Parsed.No(LogbookWords.IsNoPaperTime, LogbookWords.PaperTimeForm);
     }
 
-    private static Parsed Fact(string text, Study study) =>
-        ReadingText.Parse(text)
+    private static Parsed Fact(string text, Study study)
+    {
+        string word = Typed.Words(text).FirstOrDefault("");
+        return ReadingText.Parse(text)
             ?? NoteText.Parse(text, study.Plan)
-            ?? MoveText.Parse(text, study)
-            ?? FlagText.Parse(text, study)
-            ?? StopText.Parse(text, study)
-            ?? RunText.Parse(text, study)
-            ?? CalibrationText.Parse(text, study)
+            ?? (word.Length == 1 ? OfOneLetter(text, study) : VerbTable.Of(word)?.Read(text, study))
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? CheckText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
-            ?? RerunText.Parse(text)
-            ?? OverrideText.Parse(text)
-            ?? AmendText.Parse(text, study)
-            ?? RatingText.Parse(text, study)
-            ?? TrialsText.Parse(text, study)
-            ?? SlipText.Parse(text, study)
-            ?? ChoiceText.Parse(text, study)
-            ?? ExtraText.Parse(text)
-            ?? LegText.Parse(text, study)
-            ?? SettleText.Parse(text, study)
-            ?? PredictionText.Parse(text)
-            ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), Hint);
+            ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), VerbTable.Near(word) is { } near ? LogbookWords.WasMeant(near) : Hint);
+    }
+
+    private static Parsed? OfOneLetter(string text, Study study) =>
+        MoveText.Parse(text, study) ?? FlagText.Parse(text, study) ?? StopText.Parse(text, study);
 
     private static Objection? ObjectionToText(string line)
     {

@@ -219,7 +219,7 @@ public sealed class Logbook
 
     // An act taken back and a decision reach back over the lines of other laptops: the whole is told anew.
     private Study AfterOwn(Entry entry, Line line, Study before) =>
-        Study.FirstStrand is not null && entry is ActUndone or ConflictSettled
+        Study.FirstStrand is not null && entry is ActUndone or LettersTakenBack or ConflictSettled
             ? Telling.Of([.. _lines, line]).Last().After
             : PaperLines.Applied(entry, before, Telling.MarkOf(line, Study.FirstStrand, _lines.Count + 1));
 

@@ -36,6 +36,8 @@ internal static class LogbookWords
 
     public static string IsNoEntry(string shortened) => $"'{shortened}' is no entry";
 
+    public static string WasMeant(Verb near) => $"did you mean '{near.Example}'?";
+
     public static string LineIsTooLong => $"the line has more than {Typed.LongestLine} characters";
 
     public static string EntryCantBeRead(Told told) => $"the entry '{told.Line.Kind}' can't be read";

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.Merging;
-using FieldSession.Sealing;
 using FieldSession.State;
 
 namespace FieldSession;
@@ -18,7 +17,7 @@ internal sealed record Told(Line Line, Entry? Entry, Study Before, Study After)
     public bool IsLeftOut { get; init; }
 
     /// <summary>What was said to it.</summary>
-    public Echo Echo => IsLeftOut && Entry is not ActUndone
+    public Echo Echo => IsLeftOut && Entry is not (ActUndone or LettersTakenBack)
         ? new Echo(LogbookWords.LineTakenBackOrLeftOut(Line.Number, Line.Kind))
         : PaperLines.EchoOf(Entry!, Before, After);
 }
@@ -99,12 +98,14 @@ internal sealed record LinesLeftOut(
     {
         HashSet<LineName> takenBack = [];
         Dictionary<(ConflictKind, LineName, LineName), ConflictSide> decided = [];
+        HashSet<LineName> letters = [.. entries.SelectMany(one => one.Entry is LettersTakenBack back ? LinesFrom(back.From, one.Line, first) : [])];
+        takenBack.UnionWith(letters);
         foreach ((Line line, Entry? entry) in entries)
         {
             LineName name = Telling.MarkOf(line, first, 1).Name;
-            if (entry is ActUndone undone)
+            if (entry is ActUndone undone && !letters.Contains(name))
             {
-                takenBack.UnionWith(Enumerable.Range(undone.Line, Math.Max(0, line.Number - undone.Line + 1)).Select(number => name with { Line = number }));
+                takenBack.UnionWith(LinesFrom(undone.Line, line, first));
             }
             else if (entry is ConflictSettled settled)
             {
@@ -118,7 +119,10 @@ internal sealed record LinesLeftOut(
     /// <summary>Whether a line does nothing.</summary>
     public bool Contains(LineName name, Entry entry) => TakenBack.Contains(name) || Decided.Contains(name) || (
         FromOn.TryGetValue(name.Strand ?? "", out (int From, int To) range) && name.Line >= range.From && name.Line <= range.To &&
-        entry is not (NoteMade or StrandJoined or ConflictSettled or SpecsSealed) && entry.GetType().Namespace is not ("FieldSession.Predicting" or "FieldSession.Revealing"));
+        !entry.OutlivesFreeze);
+
+    private static IEnumerable<LineName> LinesFrom(int number, Line to, string first) => Enumerable
+        .Range(number, Math.Max(0, to.Number - number + 1)).Select(between => Telling.MarkOf(to, first, 1).Name with { Line = between });
 
     // runs and readings are kept in sight and marked; of a plan's part and of a person's prediction there can be only one
     private static LineName? WholeLine(KeyValuePair<(ConflictKind Kind, LineName First, LineName Second), ConflictSide> decided) =>

@@ -1,3 +1,5 @@
+using FieldSession.Journal;
+
 namespace FieldSession.Store.Planning;
 
 /// <summary>The words that a plan may hold, and what becomes of others.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsvHelper;
+using FieldSession.Journal;
 
 namespace FieldSession.Store.Planning;
 

@@ -100,9 +100,9 @@ public static class WeatherText
         {
             return (With(weather, name, number, units), null);
         }
-        catch (ArgumentOutOfRangeException absurd)
+        catch (QuantityOutOfRangeException absurd)
         {
-            return (weather, $"{name}={value} can't be: {absurd.Message.Split(" (")[0]}");
+            return (weather, $"{name}={value} can't be: {absurd.Why}");
         }
     }
 

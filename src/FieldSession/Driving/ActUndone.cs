@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.State;
 
@@ -25,13 +24,11 @@ public sealed record ActUndone(int Line) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         int at = study.Undoables.FindLastIndex(u => u.Line == Line);
-        if (at < 0)
+        return at < 0 ? study : study.Undoables[at].Before with
         {
-            return study;
-        }
-
-        ImmutableList<Undoable> earlier = study.Undoables.GetRange(0, at);
-        return study.Undoables[at].Before with { Undoables = earlier };
+            Undoables = study.Undoables.GetRange(0, at),
+            Undone = new Undoable(mark.Number, DrivingWords.Undo, study),
+        };
     }
 
     /// <inheritdoc/>

@@ -7,6 +7,15 @@ namespace FieldSession.Driving;
 /// <summary>What driving says: runs, readings, notes, corrections, and why one can't be.</summary>
 internal static class DrivingWords
 {
+    public const string Undo = "undo";
+    public const string LettersTakenBack = "keys of a word taken back";
+    public const string FiguresAreNoNote = "figures alone are no note";
+    public const string ReadingWithoutSign = "type the reading without ';'";
+    public const string EnterWasMissing = "Enter was missing; it was stored when the next figures came";
+    public const string TwoFiguresOfPeak = "two figures, where other peaks have three";
+    public const string RangeInTenths = "in tenths, where the run's other ranges are whole";
+    public const string ReadingCure = "5860, 58-60 or 714";
+    public const string CauseCure = "t w s r n e";
     public const string FirstDriveCounts = "the first counts";
     public const string LaptopsShareNextRuns = "several laptops write into the study, so the next runs are not one laptop's";
     public const string DriveRunsAgainByHand = "drive the runs again by hand ('run CODE') and say why in a note: both drives count";
@@ -18,6 +27,8 @@ internal static class DrivingWords
     public const string SegmentIsChosenByNumber = "a segment is chosen by its number";
     public const string ThereIsNothingToTakeBack = "there is nothing to take back";
     public const string NoteBeforeSpeaker = "type the note first, then 'd' or 'c'";
+    public const string NoteNamesRunAndSegment = "a note on another segment names run and segment";
+    public const string PlacedNoteForm = "type 'note 2.5 your words', or '; your words' for the last segment";
     public const string NoteIsEmpty = "the note is empty";
     public const string NoteOrPhraseForm = "type '; your words', or ';3' for the plan's third phrase";
     public const string NameDoubtfulReading = "name run and segment of one marked '?', such as 'confirm 2.5'";
@@ -110,6 +121,8 @@ internal static class DrivingWords
     public static string ReadingCorrected(LevelRange? before, LevelRange levels, string place) => $"corrected from {before} to {levels} dB: {place}";
 
     public static string SegmentWasPassedAlready(Segment segment) => $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone";
+
+    public static string TypedHighFirstAndWide(LevelRange levels) => $"typed high first and {levels.WidthDb:0.#} dB wide";
 
     public static string RangeIsWide(LevelRange levels) => $"the range is {levels.WidthDb:0.#} dB wide, probably traffic";
 

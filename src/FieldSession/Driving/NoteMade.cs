@@ -11,6 +11,9 @@ namespace FieldSession.Driving;
 public sealed record NoteMade(string Words, string? Who = null, int? Run = null, int? Segment = null) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => Gate.ForWriting(study) ?? (Run is { } run && Segment is { } segment
         ? StopGate.ObjectionToPlace(study, run, segment)
         : null);

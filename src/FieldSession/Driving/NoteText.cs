@@ -17,9 +17,14 @@ public static class NoteText
         }
 
         string[] typed = Typed.Words(line);
-        return typed.Length > 1 && Typed.Is(typed[0], "note") && ReadingPlace.Parse(typed[1]) is { } place
+        if (typed.Length == 0 || !Typed.Is(typed[0], "note"))
+        {
+            return null;
+        }
+
+        return typed.Length > 1 && ReadingPlace.Parse(typed[1]) is { } place
             ? Placed(Of(string.Join(' ', typed.Skip(2)).TrimStart(';').Trim(), plan), place)
-            : null;
+            : Parsed.No(DrivingWords.NoteNamesRunAndSegment, DrivingWords.PlacedNoteForm);
     }
 
     private static Parsed Placed(Parsed parsed, ReadingPlace place) => parsed.Entry is NoteMade note
@@ -33,7 +38,15 @@ public static class NoteText
             return Parsed.No(DrivingWords.NoteIsEmpty, DrivingWords.NoteOrPhraseForm);
         }
 
-        return words.Length == 1 && char.IsAsciiDigit(words[0]) ? Phrase(words[0] - '0', plan) : Parsed.As(new NoteMade(words));
+        if (words.Length == 1 && char.IsAsciiDigit(words[0]))
+        {
+            return Phrase(words[0] - '0', plan);
+        }
+
+        // a reading behind a ';' by mistake must not become a note
+        return words.Any(char.IsAsciiDigit) && !words.Any(char.IsLetter)
+            ? Parsed.No(DrivingWords.FiguresAreNoNote, DrivingWords.ReadingWithoutSign)
+            : Parsed.As(new NoteMade(words));
     }
 
     private static Parsed Phrase(int number, Plan? plan)

@@ -10,15 +10,16 @@ namespace FieldSession.Driving;
 public static class ReadingDoubt
 {
     /// <summary>The doubt in words; null: none.</summary>
-    public static string? Of(LevelRange levels, Segment segment, Run run, Limits limits)
+    public static string? Of(ReadingTaken taken, Segment segment, Run run, Limits limits)
     {
+        ArgumentNullException.ThrowIfNull(taken);
         ArgumentNullException.ThrowIfNull(segment);
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(limits);
         string? again = run.Passed(segment.Number)
             ? DrivingWords.SegmentWasPassedAlready(segment)
             : null;
-        return Joined(All(levels, segment, limits).Append(again));
+        return Joined([.. All(taken.Levels, segment, limits), again, .. OfTyping(taken, segment, run, limits)]);
     }
 
     /// <summary>The doubt that the reading's own value gives rise to, wherever it stands; null: none.</summary>
@@ -41,6 +42,25 @@ public static class ReadingDoubt
         levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsWide(levels) : null,
         OfKind(levels, segment.Kind),
     ];
+
+    // A key left out, doubled or swapped often leaves a reading that could be: what gives it away is how it was typed.
+    private static IEnumerable<string?> OfTyping(ReadingTaken taken, Segment segment, Run run, Limits limits) =>
+    [
+        taken.WithoutEnter == true ? DrivingWords.EnterWasMissing : null,
+        taken.Swapped && taken.Levels.WidthDb > limits.WidthWarnDb ? DrivingWords.TypedHighFirstAndWide(taken.Levels) : null,
+        taken.TwoFigures == true && HasPeakInTenths(run, segment) ? DrivingWords.TwoFiguresOfPeak : null,
+        IsRangeInTenths(taken.Levels) && HasOnlyWholeRanges(run) ? DrivingWords.RangeInTenths : null,
+    ];
+
+    private static bool HasPeakInTenths(Run run, Segment segment) => segment.Kind.IsImpact && run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
+
+    private static bool IsRangeInTenths(LevelRange levels) => !levels.IsSingle && !IsWhole(levels);
+
+    private static bool HasOnlyWholeRanges(Run run) => Ranges(run).Any() && Ranges(run).All(IsWhole);
+
+    private static IEnumerable<LevelRange> Ranges(Run run) => run.Readings.Select(reading => reading.Levels).Where(levels => !levels.IsSingle);
+
+    private static bool IsWhole(LevelRange levels) => double.IsInteger(levels.LowDb) && double.IsInteger(levels.HighDb);
 
     private static string? OfLevel(LevelRange levels, Segment segment, Limits limits)
     {

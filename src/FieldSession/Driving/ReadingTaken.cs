@@ -13,6 +13,12 @@ namespace FieldSession.Driving;
 /// <param name="Words">More about what spoilt it; null: none.</param>
 public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, SpoiltCause? Spoilt = null, string? Words = null) : Entry
 {
+    /// <summary>Whether one value was typed with two figures, in whole decibels; null: it was not.</summary>
+    public bool? TwoFigures { get; init; }
+
+    /// <summary>Whether Enter was missing, and the reading was stored when the next figures came; null: it was not.</summary>
+    public bool? WithoutEnter { get; init; }
+
     /// <inheritdoc/>
     public override bool HoldsFlag => Spoilt is not null;
 
@@ -32,7 +38,7 @@ public sealed record ReadingTaken(LevelRange Levels, bool Swapped = false, Spoil
         {
             Swapped = Swapped,
             Spoilt = Spoilt is { } cause ? new Spoiling(cause, Words, Late: Paper is { FlaggedOnSpot: not true }) : null,
-            Doubt = ReadingDoubt.Of(Levels, segment, run, study.Plan!.Limits),
+            Doubt = ReadingDoubt.Of(this, segment, run, study.Plan!.Limits),
         };
         return Passing.Of(study, run, reading).Undoably(study, mark, Levels.ToString());
     }

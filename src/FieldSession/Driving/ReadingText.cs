@@ -13,6 +13,7 @@ namespace FieldSession.Driving;
 public static class ReadingText
 {
     private const string Form = DrivingWords.ReadingForm;
+    private const int FiguresOfWholeDb = 2;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text)
@@ -29,16 +30,21 @@ public static class ReadingText
         SpoiltCause? cause = CauseIn(rest);
         if (rest.Length > 0 && cause is null)
         {
-            return Parsed.No(DrivingWords.IsNoCauseOfSpoiling(rest), Form);
+            return No(DrivingWords.IsNoCauseOfSpoiling(rest), DrivingWords.CauseCure);
         }
 
         string? words = rest.Length > 1 ? rest[1..].Trim() : null;
         string numbers = line[..end].Trim();
         return Levels(numbers) is { } ends
             ? Parsed.As(new ReadingTaken(
-                LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words))
-            : Parsed.No(DrivingWords.IsNoReading(numbers), Form);
+                LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words)
+            {
+                TwoFigures = numbers.Length == FiguresOfWholeDb ? true : null,
+            })
+            : No(DrivingWords.IsNoReading(numbers), DrivingWords.ReadingCure);
     }
+
+    private static Parsed No(string why, string cure) => new(null, new Objection(why, Form) { Cure = cure });
 
     private static SpoiltCause? CauseIn(string rest) =>
         rest.Length == 1 || (rest.Length > 1 && rest[1] == ' ') ? SpoiltCauses.FromLetter(rest[0]) : null;

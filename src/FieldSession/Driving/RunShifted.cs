@@ -37,7 +37,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
         ImmutableList<Passage> passages = run.Passages
             .RemoveAll(passage => passage is Missed && !Stretch.Holds(passage.Segment) && taken.Contains(passage.Segment))
             .ConvertAll(passage => study.Hand.Knows(passage.Mark) ? Moved(passage, study.Plan!) : passage);
-        Run shifted = run with { Passages = passages, Furthest = passages.Max(p => p.Segment), Shifts = run.Shifts.Add(mark) };
+        Run shifted = run with { Passages = passages, Furthest = passages.Select(p => p.Segment).DefaultIfEmpty().Max(), Shifts = run.Shifts.Add(mark) };
         return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
     }
 

@@ -9,7 +9,7 @@ namespace FieldSession.EnergyDriving;
 /// <summary>One part of a leg, such as km=212.4: how it is named in a line, and how its value is read.</summary>
 /// <param name="Name">Its name in an entry line.</param>
 /// <param name="Allowed">What its value may be.</param>
-/// <param name="Read">The draft with the value; null: the value is none. A value outside its range throws <see cref="ArgumentOutOfRangeException"/>.</param>
+/// <param name="Read">The draft with the value; null: the value is none. A value outside its range throws <see cref="QuantityOutOfRangeException"/>.</param>
 public sealed record LegPart(string Name, string Allowed, Func<LegDraft, string, UnitSystem, LegDraft?> Read);
 
 /// <summary>Every part that a leg can have, in the order in which help and documents name them.</summary>
@@ -56,9 +56,9 @@ public static class LegParts
         {
             return part.Read(draft, value, units) is { } next ? (next, null) : (draft, $"'{value}' is no {part.Name}: {part.Allowed}");
         }
-        catch (ArgumentOutOfRangeException absurd)
+        catch (QuantityOutOfRangeException absurd)
         {
-            return (draft, $"{part.Name}={value} can't be: {absurd.Message.Split(" (")[0]}");
+            return (draft, $"{part.Name}={value} can't be: {absurd.Why}");
         }
     }
 

@@ -17,7 +17,7 @@ public sealed record FlagTakenBack(int Reading, string? Strand = null) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = null }).Undoably(study, mark, FlaggingWords.FlagTakenBack);
+        return Flags.With(study, Place, reading => reading with { Spoilt = null, FlagTakenBack = reading.Spoilt?.Cause }).Undoably(study, mark, FlaggingWords.FlagTakenBack, Place);
     }
 
     /// <inheritdoc/>

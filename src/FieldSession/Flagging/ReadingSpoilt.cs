@@ -28,8 +28,8 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, IsLate(study, reading)) })
-            .Undoably(study, mark, $"flag {Cause.Word()}");
+        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, IsLate(study, reading)), FlagTakenBack = null })
+            .Undoably(study, mark, $"flag {Cause.Word()}", Place);
     }
 
     // of what was typed in from paper, only the paper can say that it was flagged on the spot

@@ -23,6 +23,12 @@ public abstract record Entry
     /// <summary>What stands against writing this fact into the study as it is now; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study) => null;
 
+    /// <summary>
+    /// Whether the fact may follow a data freeze, so that a decision about what was typed after the freeze leaves it alone: a note, the
+    /// joining of a laptop, a decision, a sealing, and all of the evening.
+    /// </summary>
+    public virtual bool OutlivesFreeze => false;
+
     /// <summary>The study after this fact.</summary>
     /// <param name="study">The study before it.</param>
     /// <param name="mark">Where and when the fact stands in the journal.</param>

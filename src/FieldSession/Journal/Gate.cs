@@ -38,5 +38,8 @@ public static class Gate
 
     private static Objection NoRun(Study study) => new(
         JournalWords.NoRunIsOn,
-        study.CodeAsked is { } asked ? JournalWords.StartRunOnCode(asked, study) : JournalWords.StartRunFirst);
+        study.CodeAsked is { } asked ? JournalWords.StartRunOnCode(asked, study) : JournalWords.StartRunFirst)
+    {
+        Cure = study.CodeAsked is null ? null : JournalWords.EnterStartsRun(study),
+    };
 }

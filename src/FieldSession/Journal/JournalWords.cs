@@ -25,6 +25,8 @@ internal static class JournalWords
 
     public static string StartRunOnCode(SpecCode asked, Study study) => $"type 'run {asked}' to start run {study.Runs.Count + 1}";
 
+    public static string EnterStartsRun(Study study) => $"Enter starts run {study.Runs.Count + 1}";
+
     public const string NothingHasBeenDriven = "nothing has been driven";
 
     public static string RunIsOn(Run run) => $"run {run.Number} is on";

@@ -5,17 +5,17 @@ namespace FieldSession.Measures;
 public readonly record struct Distance(double Metres)
 {
     /// <summary>A distance in metres.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
     public static Distance FromMetres(double metres) => metres is > 0 and <= 1e6
         ? new Distance(metres)
-        : throw new ArgumentOutOfRangeException(nameof(metres), "a distance is greater than 0 and at most 1000 km");
+        : throw new QuantityOutOfRangeException(nameof(metres), MeasuresWords.RangeOfDistance);
 
     /// <summary>A distance in miles.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
     public static Distance FromMiles(double miles) => FromMetres(miles * Speed.KmPerMile * 1000);
 
     /// <summary>A distance in kilometres.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
     public static Distance FromKilometres(double kilometres) => FromMetres(kilometres * 1000);
 
     /// <summary>Kilometres.</summary>

@@ -18,13 +18,13 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
     public const double Largest = 2000;
 
     /// <summary>An energy in a unit.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not greater than 0, or beyond any car.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or beyond any car.</exception>
     public static Energy Of(double amount, EnergyUnit unit)
     {
         Energy energy = new(amount, unit);
         return energy.Reckoned is > 0 and <= Largest
             ? energy
-            : throw new ArgumentOutOfRangeException(nameof(amount), $"an energy is greater than 0 and at most {Largest} kWh or litres");
+            : throw new QuantityOutOfRangeException(nameof(amount), MeasuresWords.RangeOfEnergy(Largest));
     }
 
     /// <summary>What it is an amount of.</summary>

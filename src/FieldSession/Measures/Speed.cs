@@ -11,13 +11,13 @@ public readonly record struct Speed(double Kmh)
     public const double HighestKmh = 300;
 
     /// <summary>A speed in kilometres per hour.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
     public static Speed FromKmh(double kmh) => kmh is > 0 and <= HighestKmh
         ? new Speed(kmh)
-        : throw new ArgumentOutOfRangeException(nameof(kmh), "a speed is greater than 0 and at most 300 km/h");
+        : throw new QuantityOutOfRangeException(nameof(kmh), MeasuresWords.RangeOfSpeed);
 
     /// <summary>A speed in miles per hour.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
     public static Speed FromMph(double mph) => FromKmh(mph * KmPerMile);
 
     /// <summary>Miles per hour.</summary>

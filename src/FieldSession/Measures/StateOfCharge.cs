@@ -5,10 +5,10 @@ namespace FieldSession.Measures;
 public readonly record struct StateOfCharge(double Percent)
 {
     /// <summary>A state of charge in percent.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 0..100 %.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Outside 0..100 %.</exception>
     public static StateOfCharge FromPercent(double percent) => percent is >= 0 and <= 100
         ? new StateOfCharge(percent)
-        : throw new ArgumentOutOfRangeException(nameof(percent), "a state of charge lies in 0..100 %");
+        : throw new QuantityOutOfRangeException(nameof(percent), MeasuresWords.RangeOfCharge);
 }
 
 /// <summary>A state of charge read before and after a leg.</summary>

@@ -5,13 +5,13 @@ namespace FieldSession.Measures;
 public readonly record struct Temperature(double Celsius)
 {
     /// <summary>A temperature in degrees Celsius.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside -60..90 degC.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Outside -60..90 degC.</exception>
     public static Temperature FromCelsius(double celsius) => celsius is >= -60 and <= 90
         ? new Temperature(celsius)
-        : throw new ArgumentOutOfRangeException(nameof(celsius), "a temperature lies in -60..90 degC");
+        : throw new QuantityOutOfRangeException(nameof(celsius), MeasuresWords.RangeOfTemperature);
 
     /// <summary>A temperature in degrees Fahrenheit.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside -60..90 degC.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Outside -60..90 degC.</exception>
     public static Temperature FromFahrenheit(double fahrenheit) => FromCelsius((fahrenheit - 32) / 1.8);
 
     /// <summary>Degrees Fahrenheit.</summary>

@@ -7,13 +7,13 @@ public readonly record struct WindSpeed(double MetresPerSecond)
     private const double MetresPerSecondPerMph = Speed.KmPerMile / 3.6;
 
     /// <summary>A wind speed in metres per second.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 0..60 m/s.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Outside 0..60 m/s.</exception>
     public static WindSpeed FromMetresPerSecond(double metresPerSecond) => metresPerSecond is >= 0 and <= 60
         ? new WindSpeed(metresPerSecond)
-        : throw new ArgumentOutOfRangeException(nameof(metresPerSecond), "a wind speed lies in 0..60 m/s");
+        : throw new QuantityOutOfRangeException(nameof(metresPerSecond), MeasuresWords.RangeOfWindSpeed);
 
     /// <summary>A wind speed in miles per hour.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 0..60 m/s.</exception>
+    /// <exception cref="QuantityOutOfRangeException">Outside 0..60 m/s.</exception>
     public static WindSpeed FromMph(double mph) => FromMetresPerSecond(mph * MetresPerSecondPerMph);
 
     /// <summary>Miles per hour.</summary>

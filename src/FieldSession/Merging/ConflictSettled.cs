@@ -15,6 +15,9 @@ namespace FieldSession.Merging;
 public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName Second, ConflictSide Counts, string Reason) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>

@@ -18,6 +18,9 @@ public sealed record StrandEnd(string Strand, int Line, string Hash);
 public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>

@@ -24,6 +24,9 @@ public sealed record PredictionLocked(
     int? SurePercent = null) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>

@@ -20,9 +20,11 @@ public static class RatingText
     {
         ArgumentNullException.ThrowIfNull(study);
         string[] words = Typed.Words(text);
-        if (words.Length == 2 && Typed.Is(words[0], "ratings") && Typed.Is(words[1], "closed"))
+        if (words.Length > 0 && Typed.Is(words[0], "ratings"))
         {
-            return Parsed.As(new RatingsClosed());
+            return words.Length == 2 && Typed.Is(words[1], "closed")
+                ? Parsed.As(new RatingsClosed())
+                : Parsed.No(RatingWords.RatingsAreOnlyClosed, RatingWords.ClosingForm);
         }
 
         if (words.Length == 0 || !Typed.Is(words[0], "rate"))

@@ -27,6 +27,8 @@ internal static class RatingWords
     public const string RateAfterNextRun = "rate at the stop after the next run";
     public const string RatingStands = "it stands; 'u' takes it back while it is the last act and covered";
     public const string ScoreForm = "give 1 to 10 in quarter points, such as 6.25";
+    public const string RatingsAreOnlyClosed = "the ratings of a run can only be closed";
+    public const string ClosingForm = "type 'ratings closed', or 'rate NAME ATTRIBUTE 6.25' to give one";
     public const string RatingForm = "type 'rate NAME ATTRIBUTE 6.25'";
     public const string RatingNamesPersonAttributeScore = "a rating names the person, the attribute and the score";
     public const string RatingsAreClosedAfterRun = "ratings are closed after a run";

@@ -41,6 +41,9 @@ public sealed record KeyOpened(
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override bool MayBeKeptElsewhere => false;
 
     /// <inheritdoc/>

@@ -14,6 +14,9 @@ namespace FieldSession.Revealing;
 public sealed record MarksReadAgain(ImmutableList<MarkRead> Marks, ImmutableList<string> Readers, ImmutableList<SpecCode> Differ) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => ObjectionNow(study) ?? (
         !MarkProof.AreTwo(Readers) ? new Objection(RevealingWords.MarksNeedTwoReaders, RevealingWords.NameTwoReaders)
         : study.DrivenCodes.Except(Marks.Select(mark => mark.Code)).ToArray() is { Length: > 0 } missing

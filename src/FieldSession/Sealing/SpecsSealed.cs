@@ -14,6 +14,9 @@ namespace FieldSession.Sealing;
 public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitment) : Entry
 {
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => true;
+
+    /// <inheritdoc/>
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>

@@ -21,6 +21,9 @@ public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Pa
     /// <summary>Why the reading is left out of the clean result; null: it is clean.</summary>
     public Spoiling? Spoilt { get; init; }
 
+    /// <summary>The cause of a flag that was set and taken back by a second key; null: none was.</summary>
+    public SpoiltCause? FlagTakenBack { get; init; }
+
     /// <summary>Why the reading will be asked about at the next stop; null: nothing is doubtful.</summary>
     public string? Doubt { get; init; }
 

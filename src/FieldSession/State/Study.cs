@@ -88,7 +88,19 @@ public sealed record Study
     public Opening? Opening { get; init; }
 
     /// <summary>The last facts that can still be taken back, newest last, each with the study before it.</summary>
-    public ImmutableList<Undoable> Undoables { get; init; } = [];
+    public ImmutableList<Undoable> Undoables
+    {
+        get;
+        init
+        {
+            // any further act ends the row of undos
+            field = value;
+            Undone = null;
+        }
+    } = [];
+
+    /// <summary>The undo that was the last act, with the study before it, which remembers the undo before that; null: the last act was none.</summary>
+    public Undoable? Undone { get; init; }
 
     /// <summary>The laptop whose acts are told.</summary>
     public Hand Hand { get; init; } = Hand.First;
@@ -203,12 +215,32 @@ public sealed record Study
         return this with { Runs = Runs.SetItem(run.Number - 1, run) };
     }
 
+    /// <summary>The study before one of the last acts, an undo too; null: that is not known any more.</summary>
+    /// <param name="line">Number of the act's line.</param>
+    public Study? Before(int line)
+    {
+        for (Undoable? undone = Undone; undone is not null; undone = undone.Before.Undone)
+        {
+            if (undone.Line == line)
+            {
+                return undone.Before;
+            }
+        }
+
+        int at = Undoables.FindLastIndex(act => act.Line == line);
+        return at < 0 ? null : Undoables[at].Before with { Undoables = Undoables.GetRange(0, at) };
+    }
+
     /// <summary>This study remembering that the fact just applied to <paramref name="before"/> can be taken back.</summary>
-    public Study Undoably(Study before, LineMark mark, string words)
+    /// <param name="before">The study before the fact.</param>
+    /// <param name="mark">Where the fact stands.</param>
+    /// <param name="words">The act in words, for the crew alone.</param>
+    /// <param name="flagged">The reading whose flag it set or took back; null: none.</param>
+    public Study Undoably(Study before, LineMark mark, string words, LineName? flagged = null)
     {
         ArgumentNullException.ThrowIfNull(before);
         ImmutableList<Undoable> kept = before.Undoables.Count < UndoDepth ? before.Undoables : before.Undoables.RemoveAt(0);
-        return this with { Undoables = kept.Add(new Undoable(mark.Number, words, before with { Undoables = [] })) };
+        return this with { Undoables = kept.Add(new Undoable(mark.Number, words, before with { Undoables = [] }) { Flagged = flagged }) };
     }
 }
 
@@ -216,4 +248,8 @@ public sealed record Study
 /// <param name="Line">Its number in the journal.</param>
 /// <param name="Words">The act in words.</param>
 /// <param name="Before">The study before it.</param>
-public sealed record Undoable(int Line, string Words, Study Before);
+public sealed record Undoable(int Line, string Words, Study Before)
+{
+    /// <summary>The reading whose flag it set or took back; null: it is no flag.</summary>
+    public LineName? Flagged { get; init; }
+}

@@ -87,13 +87,13 @@ public sealed class EnergyUnitsTests
     [InlineData(2001)]
     [InlineData(double.NaN)]
     public void An_energy_that_no_car_takes_is_no_energy(double amount) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Energy.Of(amount, EnergyUnit.KilowattHour));
+        Assert.Throws<QuantityOutOfRangeException>(() => Energy.Of(amount, EnergyUnit.KilowattHour));
 
     [Theory]
     [InlineData(-0.1)]
     [InlineData(100.1)]
     public void A_state_of_charge_lies_in_0_to_100_percent(double percent) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => StateOfCharge.FromPercent(percent));
+        Assert.Throws<QuantityOutOfRangeException>(() => StateOfCharge.FromPercent(percent));
 
     [Theory]
     [InlineData(0, 100)]

@@ -30,6 +30,7 @@ public class EachStageTakesItsOwnActs
         { "segment", "run" },
         { "end", "run" },
         { "undo", "run stop" },
+        { "letters", "run stop" },
         { "note", "planned sealed run stop locked1 locked2 revealed" },
         { "speaker", "run stop" },
         { "confirmed", "stop" },
@@ -94,6 +95,7 @@ public class EachStageTakesItsOwnActs
         {
             "speaker" => new FieldSession.Driving.NoteAttributed(study.Notes.Count > 0 ? study.Notes[^1].Mark.Number : 1, "Ro"),
             "undo" => new FieldSession.Driving.ActUndone(study.Undoables.Count > 0 ? study.Undoables[^1].Line : 1),
+            "letters" => new FieldSession.Driving.LettersTakenBack(study.Undoables.Count > 0 ? study.Undoables[^1].Line : 1),
             "aborted" => new FieldSession.Driving.AbortExplained(2, "puncture"),
             "spoilt" => new FieldSession.Flagging.ReadingSpoilt(reading, SpoiltCause.Traffic),
             "clean" => new FieldSession.Flagging.FlagTakenBack(reading),

@@ -100,6 +100,7 @@ internal static class OneOfEachKind
         new ActUndone(10),
         new NoteMade("hollow ring", "Tam"),
         new NoteAttributed(12, "Ro"),
+        new LettersTakenBack(7),
         new ReadingConfirmed(1, 2),
         new ReadingCorrected(1, 1, LevelRange.FromDb(58, 60)),
         new ReadingFilled(1, 2, LevelRange.FromDb(70.2, 71), true, SpoiltCause.Traffic, "lorry"),

@@ -166,13 +166,14 @@ public sealed class DrivingByKeysTests
     }
 
     [Fact]
-    public void A_refused_line_says_why_and_stays_to_be_mended()
+    public void A_refused_line_says_why_and_is_brought_back_to_be_put_right()
     {
         ADay day = OnTheRoad();
         using Tui tui = new(day);
         tui.Keys("58601<Enter>");
         Assert.Contains("'58601' is no reading; type 5860 or 58-60", tui.Screen, StringComparison.Ordinal);
-        Assert.Equal("58601", tui.Box);
+        Assert.Equal("", tui.Box);
+        Assert.Equal("58601", tui.Keys("<Backspace>").Box);
         tui.Keys("<Backspace><Enter>");
         Assert.Equal("58-60", day.Study.RunOn!.LastReading!.Levels.ToString());
         Assert.DoesNotContain("is no reading", tui.Screen, StringComparison.Ordinal);

@@ -40,7 +40,10 @@ internal abstract class HeadlessTerminal : IDisposable
     /// <summary>The attribute of a cell, as drawn.</summary>
     public string ColourAt(int row, int column) => _app.Driver!.Contents![row, column].Attribute.ToString()!;
 
-    /// <summary>Presses keys: characters as they are, others by name in angle brackets. Half a second passes before Enter.</summary>
+    /// <summary>
+    /// Presses keys: characters as they are, others by name in angle brackets. Half a second passes before Enter, and a thought before
+    /// a character that may be an act: one typed where the box holds no words.
+    /// </summary>
     public void Press(string keys)
     {
         foreach (Key key in Parsed(keys))
@@ -48,6 +51,10 @@ internal abstract class HeadlessTerminal : IDisposable
             if (key == Key.Enter)
             {
                 _clock.Advance(TimeSpan.FromMilliseconds(500));
+            }
+            else if (MayAct(key))
+            {
+                _clock.Advance(TimeSpan.FromMilliseconds(1350));
             }
 
             Press(key);
@@ -82,6 +89,10 @@ internal abstract class HeadlessTerminal : IDisposable
         Settle();
         Watcher?.Invoke(Screen);
     }
+
+    private bool MayAct(Key key) => key.AsRune.Value is > ' ' and not (>= '0' and <= '9') and not ('-' or '.' or ',' or ';' or ':')
+        && Rows.Select(row => row.TrimStart()).FirstOrDefault(row => row.StartsWith('>')) is { } box
+        && box[1..].Split("   ")[0].Trim().TrimEnd('t', 'w', 's', 'r', 'n', 'e').All(stands => char.IsAsciiDigit(stands) || stands is '-' or '.' or ',' or ' ');
 
     private void Settle()
     {

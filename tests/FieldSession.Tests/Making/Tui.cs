@@ -38,6 +38,14 @@ internal sealed class Tui : HeadlessTerminal
         return this;
     }
 
+    /// <summary>Presses one key so many milliseconds after the one before; a line end is Enter.</summary>
+    public Tui After(int afterMs, char key)
+    {
+        _clock.Advance(TimeSpan.FromMilliseconds(afterMs));
+        Press(key == '\n' ? Key.Enter : new Key(key));
+        return this;
+    }
+
     /// <summary>Makes the terminal another size.</summary>
     public Tui Resize(int columns, int rows)
     {

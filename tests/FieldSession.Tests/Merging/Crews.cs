@@ -1,4 +1,5 @@
 using System.Globalization;
+using FieldSession.Driving;
 using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Tests.Making;
@@ -52,6 +53,11 @@ internal sealed class Crews
 
             laptop.Clock.Advance(TimeSpan.FromSeconds(_lot.Next(60)));
             laptop.Book.Write(Acts[_lot.Next(Acts.Length)]);
+            if (_lot.Next(3) == 0 && laptop.Book.LastFacts is [.., { Line: { Kind: "spoilt" or "clean" or "missed" or "undo" or "speaker" } last }] && last.Strand == laptop.Strand)
+            {
+                // the key was a letter of a word
+                laptop.Book.Write(new LettersTakenBack(last.Number));
+            }
         }
 
         return this;

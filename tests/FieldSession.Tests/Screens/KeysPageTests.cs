@@ -10,6 +10,20 @@ public sealed class KeysPageTests
         Golden.Approve("docs/keys.md", KeysPage.Document(KeyTable.Standard));
 
     [Fact]
+    public void The_document_of_words_is_printed_from_the_table_of_words() => Golden.Approve("docs/words.md", WordsPage.Document());
+
+    [Theory]
+    [InlineData("drive", "seg 5")]
+    [InlineData("stop", "rerun bracket 2 rain set in")]
+    public void The_help_lists_the_words_that_can_be_typed_now(string screen, string example)
+    {
+        ADay day = screen == "drive" ? new ADay().Ready().Typed("run 417") : new ADay().Ready();
+        using Tui tui = new(day, 120, 60, screen);
+        string help = $"{tui.Keys("<F1>").Screen}\n{tui.Keys("<PageDown>").Screen}";
+        Assert.Contains(example, help, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_key_means_two_things_on_one_screen()
     {
         foreach (ScreenRow screen in AllScreens.Rows)

@@ -59,7 +59,7 @@ internal static class DrivePage
 
     private static ImmutableArray<PageRow> Under(DriveSight sight, int columns, int rows)
     {
-        ImmutableArray<PageRow> stored = [.. StoredBlock.Rows(sight.Study, columns, rows >= 16)];
+        ImmutableArray<PageRow> stored = [.. Stored(sight, columns, rows >= 16)];
         bool aired = rows >= 16;
         int gaps = aired ? 3 : 1;
         int acts = Math.Clamp((rows - stored.Length - gaps) * 2 / 5, 2, 8);
@@ -78,7 +78,7 @@ internal static class DrivePage
     private static IEnumerable<PageRow> Beside(DriveSight sight, int columns, int rows)
     {
         const int Gap = 2;
-        ImmutableArray<PageRow> stored = [.. StoredBlock.Rows(sight.Study, LeftColumns, large: true)];
+        ImmutableArray<PageRow> stored = [.. Stored(sight, LeftColumns, large: true)];
         ImmutableArray<PageRow> left =
         [
             PageRow.Of(Prompt, Ink.Strong), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
@@ -111,11 +111,14 @@ internal static class DrivePage
             PageRow.Of(place, Ink.Strong),
             PageRow.Of(Prompt),
             Message(sight, columns),
-            .. StoredBlock.Rows(sight.Study, columns, large: false).Take(1),
+            .. Stored(sight, columns, large: false).Take(1),
             PageRow.Of(DrivingScreenWords.TerminalTooSmall(LeastColumns, LeastRows + 2), Ink.Quiet),
         ];
         return new DriveWords(Indented(all, rows, indent: ""), Box(1, columns, indent: 0));
     }
+
+    private static IEnumerable<PageRow> Stored(DriveSight sight, int columns, bool large) =>
+        sight.Held?.Rows(columns, large) ?? StoredBlock.Rows(sight.Study, columns, large);
 
     private static (int Row, int Column, int Columns) Box(int row, int columns, int indent = 1) =>
         (row, Prompt.Length + indent, Math.Max(4, Math.Min(MostBoxColumns, columns - Prompt.Length - (indent * CountsColumns) - 1)));

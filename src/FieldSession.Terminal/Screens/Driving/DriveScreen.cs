@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;
@@ -10,28 +9,24 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>The drive screen: the page, the entry box, and the wires from keys to the logbook.</summary>
 internal sealed class DriveScreen : TypingScreen
 {
-    private readonly Pen _pen;
     private readonly EntryBox _box;
-    private readonly EnterBounce _enter;
+    private readonly EntryHand _hand;
     private Acts _acts = Acts.None;
-    private string? _message;
-    private string _justWritten = "";
     private (Study Study, bool IsCovered, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, false, []);
 
     /// <summary>The screen on a study.</summary>
     public DriveScreen(Desk desk, Pen pen)
         : base(desk)
     {
-        _pen = pen;
-        _enter = new EnterBounce(desk.Clock);
-        _box = new EntryBox { Press = (text, typed) => Typing.Press(text, typed, Study, desk.Keys, _justWritten), Pressed = OnNamed, Act = OnTyped };
+        _box = new EntryBox { Press = (text, typed) => _hand!.Press(text, typed), Pressed = OnNamed, Act = typed => _hand!.Do(typed) };
+        _hand = new EntryHand(desk, pen, _box) { Changed = Draw, Asked = Ask };
         Lay(_box);
     }
 
     private Study Study => Desk.Logbook.Study;
 
     /// <inheritdoc/>
-    public override void Tell(string words) => Say(words);
+    public override void Tell(string words) => _hand.Say(words);
 
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
@@ -43,7 +38,7 @@ internal sealed class DriveScreen : TypingScreen
     /// <inheritdoc/>
     protected override void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _message, Desk.Keys);
+        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held);
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
@@ -67,24 +62,24 @@ internal sealed class DriveScreen : TypingScreen
     {
         if (key == Key.Enter)
         {
-            Commit();
+            _hand.Commit();
             return true;
         }
 
+        _hand.EndRow();
         if (key == Key.Esc)
         {
-            _box.Put("");
-            Say(null);
+            _hand.Drop();
             return true;
         }
 
         if (key == Key.Tab)
         {
-            _box.Put(_box.Text.Length == 0 && BegunForDue() is { } begun ? begun : WordsBegun.Completed(_box.Text, Study));
+            _box.Put(Completed());
             return true;
         }
 
-        return _box.Text.Length == 0 && IsUnlockedKeypad(key);
+        return _box.Text.Length == 0 && ((key == Key.Backspace && _hand.Recall()) || IsUnlockedKeypad(key));
     }
 
     // With NumLock off the keypad sends these; on an empty box they have no other use.
@@ -96,9 +91,11 @@ internal sealed class DriveScreen : TypingScreen
             return false;
         }
 
-        Say(DrivingScreenWords.NumLockIsOff);
+        _hand.Say(DrivingScreenWords.NumLockIsOff);
         return true;
     }
+
+    private string Completed() => _box.Text.Length == 0 && BegunForDue() is { } begun ? begun : WordsBegun.Completed(_box.Text, Study);
 
     // doubts are answered where the run is read back
     private string? BegunForDue() => DueAtStop.In(Study).FirstOrDefault(due => due.Kind == DueKind.Doubts || due.Line.Length > 0) switch
@@ -107,84 +104,4 @@ internal sealed class DriveScreen : TypingScreen
         { } due => $":{due.Line}",
         null => null,
     };
-
-    private void OnTyped(TypedKey typed)
-    {
-        _justWritten = "";
-        switch (typed.Kind)
-        {
-            case TypedKind.Writes:
-                _justWritten = Write(typed.Text) ? typed.Begun : "";
-                break;
-            case TypedKind.Corrects:
-                Write("u");
-                _box.Put(typed.Text);
-                break;
-            case TypedKind.AsksHelp:
-                Ask(KeyDeed.Help);
-                break;
-            default:
-                Say(typed.Text.Length == 0 ? null : typed.Text);
-                break;
-        }
-    }
-
-    private void Commit()
-    {
-        _justWritten = "";
-        bool bounced = _enter.IsBounce();
-        string line = Typing.LineOf(_box.Text);
-        if (Parking.IsWord(line))
-        {
-            Park();
-        }
-        else if (line.Length > 0)
-        {
-            Write(line);
-        }
-        else if (!bounced && Study.RunOn is null && Study.CodeAsked is { } code)
-        {
-            Write($"run {code}");
-        }
-    }
-
-    private void Park()
-    {
-        _box.Put("");
-        if (Study.RunOn is { } run)
-        {
-            Say(DrivingScreenWords.StopShutWhileRunOn(run));
-            return;
-        }
-
-        Say(null);
-        Desk.Parking.Take(Parking.Word);
-        Ask(KeyDeed.Screen, KeyTable.Stop);
-    }
-
-    // What could not be stored stays in the box, so that it can be mended, or tried again with Enter.
-    private bool Write(string line)
-    {
-        string before = _box.Text;
-        _message = null;
-        _box.Put("");
-        Outcome outcome = _pen.Write(line);
-        if (outcome.IsWritten)
-        {
-            return true;
-        }
-
-        _box.Put(outcome.Objection is null && Typing.LineOf(before) != line ? line : before);
-        Say(ShellWords.NotWritten(outcome));
-        return false;
-    }
-
-    private void Say(string? message)
-    {
-        if (_message != message)
-        {
-            _message = message;
-            Draw();
-        }
-    }
 }

@@ -10,7 +10,8 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <param name="Comparison">The running comparison, covered where it must be.</param>
 /// <param name="Message">Words about the last key or line, such as why it was refused; null: none.</param>
 /// <param name="Keys">The keys.</param>
-internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys);
+/// <param name="Held">A line that was not stored; null: none.</param>
+internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys, HeldLine? Held = null);
 
 /// <summary>The drive screen's words, and where the entry box stands among them.</summary>
 /// <param name="Rows">The rows.</param>

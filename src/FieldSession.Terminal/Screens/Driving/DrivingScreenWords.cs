@@ -19,6 +19,21 @@ internal static class DrivingScreenWords
 
     public static string KeyWaitsForEmptyBox(char typed) => $"'{typed}' waits for an empty box: Enter stores, Esc empties";
 
+    public static string KeyBounced(char typed) => $"'{typed}' came again within 0.3 s and counts once";
+
+    public const string EnterBounced = "a second Enter within 0.3 s was left out";
+    public const string NotStored = "NOT STORED";
+    public const string BackspaceBringsBack = "Backspace brings it back, Esc drops it";
+    public const string DraftOffered = "letters became a note: Enter keeps it, Esc drops it";
+    public const string WordTakenBack = "the keys were letters of a word; what they did is taken back";
+    public const string StoredWithoutEnter = "Enter was missing: stored now, asked at the stop";
+    public const string WordsSetAside = "set aside";
+    public const string ReadingInNote = "a reading stands behind the words";
+    public const string ReadingAgainCure = "type the reading alone";
+    public const string PutBlankBefore = "type the reading again, or put a blank before the figures and a ';' in front";
+
+    public static string LinesWait(int lines) => $"{lines} lines wait for the disk; Enter tries again";
+
     public const string NothingStoredInRun = "nothing in this run yet";
     public const string MissedPassage = "missed, no reading";
     public const string AfterReadingTypedHighFirst = ", typed high first";
@@ -45,6 +60,9 @@ internal static class DrivingScreenWords
     public static string StopCounts(int asked, int spoilt, int notRead) => $"doubts {asked}  spoilt {spoilt}  not read {notRead}";
 
     public const string ConfirmedAsTyped = "confirmed as typed";
+
+    public static string FlagWasTakenBack(SpoiltCause cause) => $"flag {cause.Word()} taken back";
+
     public const string TypedHighFirst = "typed high first";
 
     public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) => $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";

@@ -121,6 +121,7 @@ internal sealed class StopPage
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
             reading.FilledAtStop ? DrivingScreenWords.FilledAtStop : null,
             reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
+            reading.FlagTakenBack is { } cause ? DrivingScreenWords.FlagWasTakenBack(cause) : null,
             Flag(reading.Spoilt),
         ];
         return words.OfType<string>();

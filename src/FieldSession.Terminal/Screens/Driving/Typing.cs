@@ -1,80 +1,85 @@
-using System.Collections.Immutable;
+using FieldSession.Driving;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
-/// <summary>What becomes of a typed character.</summary>
-internal enum TypedKind
-{
-    /// <summary>It goes into the box where the cursor stands.</summary>
-    Goes,
-
-    /// <summary>The box holds another text now.</summary>
-    Becomes,
-
-    /// <summary>A line is written at once, without Enter.</summary>
-    Writes,
-
-    /// <summary>It shows that the act before was the beginning of a word: the act is taken back and the word stands in the box.</summary>
-    Corrects,
-
-    /// <summary>It asks for the help.</summary>
-    AsksHelp,
-
-    /// <summary>It means nothing here; there may be words about it.</summary>
-    Nothing,
-}
-
-/// <summary>What becomes of a typed character, and the text, the line or the words about it.</summary>
-/// <param name="Kind">What becomes of it.</param>
-/// <param name="Text">The box's new text, the line to write, or words for the crew.</param>
-/// <param name="Begun">The character, where it may yet turn out to be the beginning of a word; empty: it can't.</param>
-internal readonly record struct TypedKey(TypedKind Kind, string Text = "", string Begun = "");
-
 /// <summary>
-/// How keys and box work together, without any mode beside the text in the box: an empty box has one-key acts, figures
-/// take a cause letter behind them, and what begins with <c>;</c>, <c>:</c> or a letter is free until Enter.
+/// How keys and box work together. An empty box has one-key acts, figures take a cause letter behind them, and what begins with
+/// <c>;</c>, <c>:</c> or, at a stop, a letter is free until Enter. Letters that come as fast as those of a word are a word.
 /// </summary>
 internal static class Typing
 {
-    // At a stop words are typed as on standard input. Right after a reading or a note some of their first letters are acts,
-    // so the second letter takes the act back: "run", "rate", "weather", "shift", "extra", "calibration", "choose", "confirm".
-    // Nobody means road and then undo, or wind and then entry doubt, in any other way.
-    private static readonly ImmutableArray<string> WordsAtAStop = ["ru", "ra", "we", "sh", "ex", "ca", "ch", "co"];
+    private const int FewestFiguresGlued = 3;
+    private const int FiguresOfOneEnd = 2;
 
     /// <summary>What a character does to the box.</summary>
     /// <param name="text">What stands in the box.</param>
     /// <param name="typed">The character.</param>
-    /// <param name="study">The study, for the plan's phrases.</param>
-    /// <param name="keys">The keys that act.</param>
-    /// <param name="justWritten">The character before, where it wrote a line at once; empty: none.</param>
-    public static TypedKey Press(string text, char typed, Study study, KeyTable keys, string justWritten = "")
+    /// <param name="moment">What it meets besides.</param>
+    public static TypedKey Press(string text, char typed, TypingMoment moment)
     {
         if (text.Length == 0)
         {
-            return study.RunOn is null && WordsAtAStop.Contains((justWritten + typed).ToLowerInvariant())
-                ? new TypedKey(TypedKind.Corrects, justWritten + typed)
-                : OnEmpty(typed, study, keys);
+            return OnEmpty(typed, moment);
         }
 
-        return char.IsAsciiDigit(text[0]) ? OnReading(text, typed, keys) : OnWords(text, typed, study);
+        return char.IsAsciiDigit(text[0]) ? OnReading(text, typed, moment) : OnWords(text, typed, moment);
     }
 
     /// <summary>The entry line that the box's text means: the sign that begins words is not part of it.</summary>
     public static string LineOf(string text) => text.TrimStart().StartsWith(':') ? text.TrimStart()[1..].Trim() : text.Trim();
 
-    private static TypedKey OnEmpty(char typed, Study study, KeyTable keys)
+    /// <summary>Whether a note ends in a reading that is glued to a word: a reading typed while a note still stood in the box.</summary>
+    public static bool EndsInReading(string note)
     {
-        KeyRow? speaker = keys.SpeakerOf(KeyTable.Drive, typed) is { } row && row.ObjectionIn(study) is null ? row : null;
-        KeyRow? act = speaker ?? keys.ActOf(KeyTable.Drive, typed);
-        return act is not null && !BeginsWord(act, study)
-            ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
-            : OnEmptyWithoutAct(typed, study, keys);
+        int begin = note.Length;
+        while (begin > 0 && IsFigure(note[begin - 1]) && note[begin - 1] != ' ')
+        {
+            begin--;
+        }
+
+        return note.StartsWith(';') && begin > 1 && char.IsLetter(note[begin - 1])
+            && note.Length - begin >= FewestFiguresGlued && ReadingText.Parse(note[begin..])?.Entry is not null;
     }
 
-    private static TypedKey OnEmptyWithoutAct(char typed, Study study, KeyTable keys)
+    private static TypedKey OnEmpty(char typed, TypingMoment moment)
     {
-        if (keys.AsksHelp(typed))
+        if (moment.Burst.MakesWordWith(typed))
+        {
+            return new TypedKey(TypedKind.Corrects, moment.Burst.Keys + typed);
+        }
+
+        if (BeginsVerb(typed, moment))
+        {
+            return new TypedKey(TypedKind.Corrects, moment.JustWritten + typed);
+        }
+
+        KeyRow? act = ActOf(typed, moment);
+        return act is not null && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce ? Again(typed, moment) : OnEmpty(act, typed, moment);
+    }
+
+    // The first time it bounced; where it had already been taken twice, it is held down.
+    private static TypedKey Again(char typed, TypingMoment moment) => new(
+        moment.Burst.Lines.Length > 1 ? TypedKind.IsHeld : TypedKind.Nothing, DrivingScreenWords.KeyBounced(typed), $"{typed}");
+
+    private static TypedKey OnEmpty(KeyRow? act, char typed, TypingMoment moment) => act is not null && !BeginsWord(act, moment.Study)
+        ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
+        : OnEmptyWithoutAct(typed, moment);
+
+    private static KeyRow? ActOf(char typed, TypingMoment moment)
+    {
+        KeyRow? speaker = moment.Keys.SpeakerOf(KeyTable.Drive, typed) is { } row && row.ObjectionIn(moment.Study) is null ? row : null;
+        return speaker ?? moment.Keys.ActOf(KeyTable.Drive, typed);
+    }
+
+    // At a stop words are typed as on standard input. Right after a reading or a note some of their first letters are acts, so the
+    // second letter takes the act back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    private static bool BeginsVerb(char typed, TypingMoment moment) => moment.Study.RunOn is null && moment.JustWritten.Length > 0
+        && VerbTable.All.Any(verb => verb.Word.StartsWith(moment.JustWritten + typed, StringComparison.OrdinalIgnoreCase));
+
+    private static TypedKey OnEmptyWithoutAct(char typed, TypingMoment moment)
+    {
+        if (moment.Keys.AsksHelp(typed))
         {
             return new TypedKey(TypedKind.AsksHelp);
         }
@@ -82,7 +87,7 @@ internal static class Typing
         return typed switch
         {
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
-            _ when char.IsLetter(typed) && study.RunOn is not null => new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyDoesNothing(typed)),
+            _ when char.IsLetter(typed) && moment.Study.RunOn is not null => new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyDoesNothing(typed), $"{typed}"),
             _ => new TypedKey(TypedKind.Goes),
         };
     }
@@ -90,18 +95,39 @@ internal static class Typing
     // At a stop a flag is no act before there is a reading, or once other acts came after it.
     private static bool BeginsWord(KeyRow act, Study study) => study.RunOn is null && IsFlag(act.Line) && act.ObjectionIn(study) is not null;
 
-    private static TypedKey OnWords(string text, char typed, Study study) => text == ";" && PhraseOf(typed, study) is { } phrase
-        ? new TypedKey(TypedKind.Writes, phrase)
-        : new TypedKey(TypedKind.Goes);
+    // A figure right behind ';' is a phrase or refused; after a while it is the next reading, and what was begun is left to itself.
+    private static TypedKey OnWords(string text, char typed, TypingMoment moment)
+    {
+        if (!char.IsAsciiDigit(typed) || text[0] != ';')
+        {
+            return new TypedKey(TypedKind.Goes);
+        }
 
-    private static TypedKey OnReading(string text, char typed, KeyTable keys)
+        return (text, moment) switch
+        {
+            (";", _) => new TypedKey(TypedKind.Writes, $";{typed}"),
+            (_, { IsDraft: true }) when moment.Since >= Burst.Gap => new TypedKey(TypedKind.SetsAside, $"{typed}"),
+            (_, { IsDraft: false }) when moment.Since >= Burst.Later && !text.EndsWith(' ') => new TypedKey(TypedKind.StoresFirst, $"{typed}"),
+            _ => new TypedKey(TypedKind.Goes),
+        };
+    }
+
+    private static TypedKey OnReading(string text, char typed, TypingMoment moment)
     {
         int end = EndOfFigures(text);
         string flag = text[end..];
-        return flag.Length > 0 && !IsFlag(flag)
-            ? new TypedKey(TypedKind.Goes)
-            : OnFigures(text[..end].TrimEnd(), flag, typed, keys);
+        string figures = text[..end].TrimEnd();
+        if (char.IsAsciiDigit(typed) && moment.Since >= Burst.Later && IsMoreThanBegun(figures))
+        {
+            return new TypedKey(IsWhole(text, moment.Study) ? TypedKind.StoresFirst : TypedKind.SetsAside, $"{typed}");
+        }
+
+        return flag.Length == 0 || IsFlag(flag) ? OnFlagged(figures, flag, typed, moment) : new TypedKey(TypedKind.Goes);
     }
+
+    private static TypedKey OnFlagged(string figures, string flag, char typed, TypingMoment moment) => char.IsLetter(typed) && moment.Burst.MakesWordWith(typed)
+        ? new TypedKey(TypedKind.Becomes, $"{figures} {moment.Burst.Keys}{typed}")
+        : OnFigures(figures, flag, typed, moment.Keys);
 
     private static TypedKey OnFigures(string figures, string flag, char typed, KeyTable keys)
     {
@@ -115,20 +141,24 @@ internal static class Typing
 
         if (keys.ActOf(KeyTable.Drive, typed) is { } act && IsFlag(act.Line))
         {
-            return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}");
+            return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}", $"{typed}");
         }
 
         return keys.AsksHelp(typed)
             ? new TypedKey(TypedKind.AsksHelp)
-            : new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyWaitsForEmptyBox(typed));
+            : new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyWaitsForEmptyBox(typed), $"{typed}");
     }
+
+    // One end of a range may wait for the other as long as the segment takes.
+    private static bool IsMoreThanBegun(string figures) => figures.Length > FiguresOfOneEnd && char.IsAsciiDigit(figures[^1]);
+
+    // A reading as the segment asks for it: a peak on an impact, a range anywhere else.
+    private static bool IsWhole(string text, Study study) => study.NextSegment is { } segment
+        && EntryText.Parse(text, study).Entry is ReadingTaken reading && reading.Levels.IsSingle == segment.Kind.IsImpact;
 
     private static bool IsFlag(string text) => text.Length == 1 && SpoiltCauses.FromLetter(text[0]) is not null;
 
     private static bool IsFigure(char typed) => char.IsAsciiDigit(typed) || typed is '-' or '.' or ',' or ' ';
-
-    private static string? PhraseOf(char typed, Study study) =>
-        typed is >= '1' and <= '9' && typed - '0' <= (study.Plan?.Phrases.Count ?? 0) ? $";{typed}" : null;
 
     private static int EndOfFigures(string text)
     {

@@ -1,7 +1,7 @@
-namespace FieldSession.Store.Planning;
+namespace FieldSession.Journal;
 
 /// <summary>Finds the known word that was probably meant.</summary>
-internal static class NearWord
+public static class NearWord
 {
     /// <summary>The nearest known word at one or two slips of the finger; null: none is near.</summary>
     public static string? Of(string word, IEnumerable<string> known) => known
