@@ -25,7 +25,11 @@ internal static class AllFigures
         List<string> rows = [];
         try
         {
-            foreach (Figure figure in TerminalFigures.Of(program, isQuick ? 5 : 60).Concat(InThisProcess(isQuick)).Concat(new CommandFigures(program, folder, isQuick).All()))
+            IEnumerable<Figure> figures = TerminalFigures.Of(program, isQuick ? 5 : 60)
+                .Concat(InThisProcess(isQuick))
+                .Concat(new CommandFigures(program, folder, isQuick).All())
+                .Concat(new RecordingFigures(program, folder, isQuick).All());
+            foreach (Figure figure in figures)
             {
                 rows.Add(figure.Row);
                 to.WriteLine(figure.Row);

@@ -16,6 +16,12 @@ internal sealed record InventedDay(string Order, int Segments = 10)
 
     public double DifferenceDb { get; init; }
 
+    /// <summary>C, D, ... minus A.</summary>
+    public double LaterDifferenceDb { get; init; }
+
+    /// <summary>Readings of every code but A that are lost, besides <see cref="MissingShare"/>, which is then of A's alone.</summary>
+    public double LostOfOthersShare { get; init; }
+
     /// <summary>How much the difference varies over the segments.</summary>
     public double DifferenceSdDb { get; init; }
 
@@ -45,6 +51,14 @@ internal sealed record InventedDay(string Order, int Segments = 10)
     /// <summary>How far sessions, cars and slots lie apart.</summary>
     public double SharedSdDb { get; init; }
 
+    /// <summary>A code minus A.</summary>
+    public double DifferenceOfDb(char code) => code switch
+    {
+        'A' => 0,
+        'B' => DifferenceDb,
+        _ => LaterDifferenceDb,
+    };
+
     /// <summary>Draws the day.</summary>
     /// <returns>The readings, and the true difference over all segments.</returns>
     public (MeasuredDay Day, double TrueDb) Draw(SeededLot lot)
@@ -57,7 +71,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
             double runDb = shared[run] + RunSdDb * lot.Normal() + DriftDb * run / Math.Max(1, Order.Length - 1);
             for (int segment = 0; segment < Segments; segment++)
             {
-                double levelDb = 60 + segment % 7 + runDb + (Order[run] == 'B' ? differences[segment] : 0) + ReadingSdDb * lot.Normal();
+                double levelDb = 60 + segment % 7 + runDb + (Order[run] == 'B' ? differences[segment] : DifferenceOfDb(Order[run])) + ReadingSdDb * lot.Normal();
                 Add(levels, run, segment, levelDb, lot);
             }
         }
@@ -70,7 +84,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
         double trafficDb = lot.Share() < TrafficShare ? lot.Exponential(TrafficMeanDb) : 0;
         bool flagged = trafficDb > ClearTrafficDb && lot.Share() < FlaggedShare;
         (double low, double high) = Read(levelDb + trafficDb);
-        if (lot.Share() < MissingShare)
+        if (lot.Share() < (LostOfOthersShare > 0 && Order[run] != 'A' ? LostOfOthersShare : MissingShare))
         {
             return;
         }

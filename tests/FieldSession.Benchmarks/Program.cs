@@ -24,6 +24,10 @@ switch (args)
         int seed = rest.Length > 1 ? int.Parse(rest[1]) : 1;
         ErrorRates.Print(Console.Out, days, seed);
         RealisticDays.Print(Console.Out, days, seed);
+        Procedure.Print(Console.Out, days, seed);
+        break;
+    case ["procedure", .. string[] rest]:
+        Procedure.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 20_000, rest.Length > 1 ? int.Parse(rest[1]) : 1);
         break;
     case ["shared", .. string[] rest]:
         SharedDays.Print(Console.Out, rest.Length > 0 ? int.Parse(rest[0]) : 20_000, rest.Length > 1 ? int.Parse(rest[1]) : 1);
@@ -41,6 +45,6 @@ switch (args)
         Scale.Open(Console.Out, study);
         break;
     default:
-        Console.Error.WriteLine("all [PROGRAM] [quick] | acts | speed [filter] | simulate [days a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
+        Console.Error.WriteLine("all [PROGRAM] [quick] | acts | speed [filter] | simulate [days a cell] [seed] | procedure [studies a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
         break;
 }

@@ -10,6 +10,9 @@ internal static class ClassExtrasJson
     public static void Write(Utf8JsonWriter json, ClassComparison one)
     {
         json.Part("more_runs", one.MoreRuns, more => MoreRuns(json, more));
+        json.Figure("verdict_adjusted_p", one.Basis is { Comparisons: > 1 } basis ? basis.PDifference : null);
+        json.Part("verdict_basis", one.Basis, found => Basis(json, found));
+        json.Part("could_show", one.CouldShow, shown => CouldShow(json, shown));
         json.Part("assumed", one.Assumed, assumed => ClassJson.Estimate(json, assumed));
         json.Part("order_test", one.OrderTest, test => OrderTest(json, test));
         json.Part("route_energy", one.RouteEnergy, energy => Energy(json, energy));
@@ -20,6 +23,29 @@ internal static class ClassExtrasJson
     {
         json.Figure("p", test.P);
         json.WriteNumber("orders", test.Orders);
+    }
+
+    private static void Basis(Utf8JsonWriter json, WordBasis basis)
+    {
+        json.WriteString("rule", FormatWords.Rule(basis.Rule));
+        json.WriteNumber("comparisons", basis.Comparisons);
+        json.Figure("p", basis.PDifference);
+        json.Figure("p_tost", basis.PEquivalence);
+        json.Figure("alpha", basis.Asked.Difference);
+        json.Figure("alpha_tost", basis.Asked.Equivalence);
+        json.Figure("lo", basis.LowDb);
+        json.Figure("hi", basis.HighDb);
+        json.Figure("lo_tost", basis.LowEquivalenceDb);
+        json.Figure("hi_tost", basis.HighEquivalenceDb);
+        json.WriteNumber("looks", basis.Lengthened);
+    }
+
+    private static void CouldShow(Utf8JsonWriter json, CouldShow shown)
+    {
+        json.Figure("d", shown.Db);
+        json.Figure("lo95", shown.LowDb);
+        json.Figure("hi95", shown.HighDb);
+        json.Figure("df", shown.Df);
     }
 
     private static void MoreRuns(Utf8JsonWriter json, MoreRuns more)

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using FieldSession.Comparing;
+using FieldSession.Reporting;
 
 namespace FieldSession.Store.Exports;
 
@@ -10,25 +11,29 @@ namespace FieldSession.Store.Exports;
 /// </summary>
 public static class ComparisonJson
 {
+    /// <summary>Number of the format: grows when a member is added.</summary>
+    private const int Format = 2;
+
     /// <summary>The file of an export.</summary>
     internal static ExportFile File { get; } = new WrittenFile(
         "comparison.json",
         "application/json",
         ExportWords.ComparisonDescription,
-        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study)) + "\n"));
+        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study), source.Verdicts) + "\n"));
 
     /// <summary>The comparison as one JSON object, indented.</summary>
     /// <param name="comparison">The comparison of the readings.</param>
     /// <param name="energy">The comparison of the energy days, which adds the member 'energy'; null: none were driven.</param>
-    public static string Of(Comparison comparison, EnergyComparison? energy = null)
+    /// <param name="verdicts">The lines of the verdicts, which add the member 'verdicts'; null: they were not asked for.</param>
+    public static string Of(Comparison comparison, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null)
     {
         using MemoryStream stream = new();
-        Write(comparison, stream, energy);
+        Write(comparison, stream, energy, verdicts);
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
 
     /// <summary>Writes the comparison to a stream as UTF-8, which stays open.</summary>
-    public static void Write(Comparison comparison, Stream stream, EnergyComparison? energy = null)
+    public static void Write(Comparison comparison, Stream stream, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         using Utf8JsonWriter json = new(stream, JsonNumbers.Layout);
@@ -47,6 +52,14 @@ public static class ComparisonJson
             json.Texts("main_segments", main);
         }
 
+        json.WriteNumber("format", Format);
+        json.WriteNumber("looks", comparison.Lengthened);
+        json.WriteBoolean("unfinished", comparison.IsUnfinished);
+        if (verdicts is not null)
+        {
+            json.Parts("verdicts", verdicts, line => Verdict(json, line));
+        }
+
         if (energy is not null)
         {
             json.Part("energy", energy, days => EnergyJson.Write(json, days));
@@ -62,6 +75,17 @@ public static class ComparisonJson
         MeasureClass.Steady => "steady",
         _ => "impact",
     };
+
+    private static void Verdict(Utf8JsonWriter json, VerdictLine line)
+    {
+        json.WriteString("question", line.Question);
+        json.WriteString("against", line.Against);
+        json.WriteString("line", FormatWords.Line(line.Line));
+        json.WriteString("word", line.Word);
+        json.WriteString("reason", line.Reason);
+        json.WriteString("hangs_on", line.HangsOn);
+        json.Count("looks", line.Looks);
+    }
 
     private static void Counts(Utf8JsonWriter json, ReadingCounts counts)
     {

@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.Journal;
+using FieldSession.Reporting;
 using FieldSession.Revealing;
 using FieldSession.State;
 
@@ -25,6 +26,9 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
 
     /// <summary>The comparison on the terms that the plan fixed.</summary>
     public Comparison Comparison => field ??= Comparison.InFull(Day, StudyTerms.Of(Study));
+
+    /// <summary>The lines of the verdicts, by code.</summary>
+    public IReadOnlyList<VerdictLine> Verdicts => field ??= StudyVerdicts.Of(Study, Comparison, EarFindings.Of(Study, StudyTerms.Of(Study)), Key);
 
     /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
     public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()

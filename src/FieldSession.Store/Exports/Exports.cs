@@ -30,6 +30,7 @@ public static class Exports
         PredictionsTable.Table,
         KeyTable.Table,
         ComparisonJson.File,
+        VerdictTable.Table,
         SummaryText.File,
         JournalLines.File,
     ];

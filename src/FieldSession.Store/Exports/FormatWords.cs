@@ -1,3 +1,6 @@
+using FieldSession.Comparing;
+using FieldSession.Reporting;
+
 namespace FieldSession.Store.Exports;
 
 /// <summary>Values of the comparison JSON that programs read (docs/files.md): they are part of the format and are not translated.</summary>
@@ -7,4 +10,18 @@ internal static class FormatWords
     public const string RunLeftOut = "run left out";
     public const string SegmentLeftOut = "segment left out";
     public const string DriftSwitched = "drift switched";
+
+    public static string Rule(FamilyRule rule) => rule switch
+    {
+        FamilyRule.Dunnett => "dunnett",
+        FamilyRule.Holm => "holm",
+        _ => "alone",
+    };
+
+    public static string Line(VerdictLineKind line) => line switch
+    {
+        VerdictLineKind.Meter => "meter",
+        VerdictLineKind.Ear => "ear",
+        _ => "worth",
+    };
 }

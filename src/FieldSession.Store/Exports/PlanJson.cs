@@ -54,6 +54,7 @@ internal static class PlanJson
         json.Figure("calibrator_db", plan.CalibratorDb);
         json.WriteString("protocol", plan.Protocol);
         json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);
+        json.WriteBoolean("all_pairs", plan.AllPairs == true);
         json.WriteString("aborted_counts", plan.AbortRule switch { AbortRule.Both => "both", AbortRule.Neither => "no", _ => "repeat" });
         json.WriteBoolean("filled_counts", plan.FilledLeftOut != true);
     }

@@ -18,6 +18,7 @@ internal static class SummaryText
     private static IEnumerable<string> Lines(ExportSource source) =>
     [
         .. ComparisonWords.Of(source.Comparison, source.Day),
+        .. ChosenAfterWords.Of(source.Study, source.Day),
         .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
         .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
         "",

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Store.Disks;
 using FieldSession.Store.Readings;
 
 namespace FieldSession.Store.MeterLogs;
@@ -17,7 +18,7 @@ public static class MeterLogCsv
     /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
     public static FileRead<MeterLog> Read(string path, MeterLogTerms terms)
     {
-        using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        using FileStream stream = FileKind.OpenToRead(path);
         return Read(stream, path, terms);
     }
 

@@ -45,6 +45,7 @@ internal static class PlanDraft
         Phrases = words.Texts("phrases", 9, 120, troubles)?.ToImmutableList() ?? plan.Phrases,
         Attributes = words.Texts("attributes", 20, 60, troubles)?.ToImmutableList() ?? plan.Attributes,
         Protocol = words.Text("protocol", 400, troubles) ?? plan.Protocol,
+        AllPairs = words.YesNo("all_pairs", troubles) ?? plan.AllPairs,
         CoveredUntilEvening = CoveredOf(words, troubles) ?? plan.CoveredUntilEvening,
     };
 

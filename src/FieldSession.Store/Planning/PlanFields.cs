@@ -36,6 +36,7 @@ public static class PlanFields
         new("attributes", "rated attributes", PlanFieldSort.List, "what is rated from the seats, cut by ;  such as roar; plushness"),
         new("protocol", "protocol sheet", PlanFieldSort.Text, $"confirmed at each run's start; empty: {DefaultProtocol}"),
         new("covered_until_evening", "covered till evening", PlanFieldSort.YesNo, "yes where the same people rate: who has seen which code is louder rates differently; empty: no"),
+        new("all_pairs", "every pair asked", PlanFieldSort.YesNo, "yes: the question is asked of every pair of specs, not only against R; empty: no"),
         new("rerun_counts", "driven twice, counts", PlanFieldSort.Text, "which drive of a bracket counts: rerun, first or both; empty: rerun"),
         new("aborted_counts", "aborted run, counts", PlanFieldSort.Text, "repeat: until its place is driven again; both: beside that run; no; empty: repeat"),
         new("filled_counts", "filled at stop, counts", PlanFieldSort.YesNo, "no: a reading filled in at a stop is left out of the clean result; empty: yes"),

@@ -7,7 +7,7 @@ internal static class PlanNames
     [
         "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
         "pressure_front_kpa", "pressure_rear_kpa", "pressure_front_psi", "pressure_rear_psi", "phrases", "attributes",
-        "protocol", "calibrator_db", "covered_until_evening", "covered", "main_measure", "main_segments", "price_premium", "price_worth", "currency", "set_life_km",
+        "protocol", "calibrator_db", "covered_until_evening", "covered", "all_pairs", "main_measure", "main_segments", "price_premium", "price_worth", "currency", "set_life_km",
     ];
 
     /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>

@@ -42,10 +42,13 @@ internal static class ReadingColumns
     /// <summary>How long a run stays on the segment.</summary>
     public const int Seconds = 12;
 
+    /// <summary>Runs of the order as planned, then after each time it was lengthened when a comparison could be seen.</summary>
+    public const int OrderRuns = 13;
+
     /// <summary>How many of the names have to be in the header.</summary>
     public const int Required = 7;
 
     /// <summary>The names, in the order of the places.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        Array.AsReadOnly(["run", "code", "segment", "kind", "low", "high", "spoilt", "minutes", "class", "car", "slot", "session", "seconds"]);
+        Array.AsReadOnly(["run", "code", "segment", "kind", "low", "high", "spoilt", "minutes", "class", "car", "slot", "session", "seconds", "order_runs"]);
 }

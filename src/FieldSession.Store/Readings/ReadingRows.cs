@@ -18,6 +18,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
     private const double LeastSeconds = 1e-9;
     private const double LongestSeconds = 1e9;
 
+    private string? _orderRunsText;
     private readonly RowsSoFar _before = new(sheet);
     private readonly Dictionary<string, string?> _causes = new(StringComparer.Ordinal);
 
@@ -33,12 +34,16 @@ internal sealed class ReadingRows(CsvSheet sheet)
     /// <summary>The segments in the order of their first row.</summary>
     public IReadOnlyList<PlannedSegment> Segments => _before.Segments;
 
+    /// <summary>Runs of the order, as the last row that tells it has them; null: no row does.</summary>
+    public IReadOnlyList<int>? OrderRuns { get; private set; }
+
     /// <summary>Takes the current row in, or tells everything that is wrong with it.</summary>
     public void Take()
     {
         int? number = RunNumber();
         RunSoFar? saidOfRun = Run();
         PlannedSegment? saidOfSegment = Segment();
+        TakeOrderRuns();
         bool measured = TryLevels(out LevelRange? range) & TrySpoilt(out SpoiltText spoilt);
         if (number is null || saidOfRun is null || saidOfSegment is null || !measured)
         {
@@ -51,6 +56,25 @@ internal sealed class ReadingRows(CsvSheet sheet)
         {
             Keep(number.Value, run, segment, range, spoilt);
         }
+    }
+
+    private void TakeOrderRuns()
+    {
+        string text = sheet[ReadingColumns.OrderRuns];
+        if (text.Length == 0 || string.Equals(text, _orderRunsText, StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        int?[] runs = [.. text.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(CsvNumbers.Count)];
+        bool grows = runs.Length > 0 && runs.All(run => run is > 0) && runs.Zip(runs.Skip(1)).All(pair => pair.First < pair.Second);
+        if (!grows)
+        {
+            sheet.Problem(ReadingColumns.OrderRuns, text, ReadingsFileWords.NoWholeNumber, ReadingsFileWords.OrderRunsForm);
+            return;
+        }
+
+        (OrderRuns, _orderRunsText) = ([.. runs.Select(run => run!.Value)], text);
     }
 
     private RunSoFar? Run()

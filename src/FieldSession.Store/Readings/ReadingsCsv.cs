@@ -40,7 +40,7 @@ public static class ReadingsCsv
 
         return problems.Any
             ? new FileRead<MeasuredDay>(null, problems.InWords, problems.More)
-            : new FileRead<MeasuredDay>(new MeasuredDay(rows.Levels, rows.Missed, rows.Segments), [], 0);
+            : new FileRead<MeasuredDay>(new MeasuredDay(rows.Levels, rows.Missed, rows.Segments) { OrderRuns = rows.OrderRuns }, [], 0);
     }
 
     private static void SayIfTooMany(ReadingRows rows, FileProblems problems)

@@ -78,6 +78,7 @@ internal static class ReadingsFileWords
     public static string NameForm => $"at most {CsvLimits.NameLength} characters, none of them a control character";
 
     public const string RunForm = "runs are numbered 1, 2, 3 in driven order";
+    public const string OrderRunsForm = "give growing whole numbers of runs, such as 6 or 6 8";
     public const string MinutesForm = "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
     public const string SecondsForm = "seconds that a run stays on the segment, above 0 and up to 1000000000, with a point; or empty";
     public const string ImpactIsReadAsPeak = "the kind impact is read as a peak";

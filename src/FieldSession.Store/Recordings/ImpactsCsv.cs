@@ -1,4 +1,5 @@
 using FieldSession.Signals;
+using FieldSession.Store.Disks;
 using FieldSession.Store.Readings;
 
 namespace FieldSession.Store.Recordings;
@@ -22,7 +23,7 @@ public static class ImpactsCsv
     /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
     public static FileRead<IReadOnlyList<ListedImpact>> Read(string path)
     {
-        FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        FileStream stream = FileKind.OpenToRead(path);
         FileProblems problems = new(path);
         using CsvSheet sheet = new(stream, problems, ["segment", "window_start_s", "window_end_s"]);
         List<ListedImpact> impacts = [];

@@ -6,12 +6,13 @@ namespace FieldSession.Store.Recordings;
 public sealed class SoundFile : IDisposable
 {
     private readonly FileStream _file;
-    private readonly long _length;
+    private readonly long? _length;
 
     private SoundFile(FileStream file)
     {
         _file = file;
-        _length = file.Length;
+        // a pipe under a name has no length
+        _length = file.CanSeek ? file.Length : null;
         Reader = ReaderOf(new(file, _length));
     }
 
@@ -22,7 +23,7 @@ public sealed class SoundFile : IDisposable
     public DateTime WrittenUtc => File.GetLastWriteTimeUtc(_file.SafeFileHandle);
 
     /// <summary>What is odd about the file; complete once the end is reached.</summary>
-    public IReadOnlyList<string> Remarks => _file.Length > _length ? [.. Reader.Remarks, RecordingWords.Grew] : Reader.Remarks;
+    public IReadOnlyList<string> Remarks => _length is { } length && _file.Length > length ? [.. Reader.Remarks, RecordingWords.Grew] : Reader.Remarks;
 
     /// <summary>Opens a file.</summary>
     /// <exception cref="RecordingRefusedException">No level can be taken from it.</exception>

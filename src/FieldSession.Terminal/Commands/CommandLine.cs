@@ -1,11 +1,13 @@
 using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Measures;
+using FieldSession.Reporting;
+using FieldSession.Revealing;
 using FieldSession.Reviewing;
 using FieldSession.State;
-using FieldSession.Store;
 using FieldSession.Store.Disks;
 using FieldSession.Store.Journaling;
+using FieldSession.Store;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -108,8 +110,12 @@ internal static class CommandLine
     {
         using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
         Study study = opened.Logbook.Study;
-        return new DayOfStudy(StudyReadings.Of(study), StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
+        MeasuredDay day = StudyReadings.Of(study);
+        OpenedKey? key = OpenedKey.In(opened.Logbook.Entries);
+        return new DayOfStudy(day, StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
         {
+            Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key),
+            ChosenAfter = [.. ChosenAfterWords.Of(study, day)],
             Energy = reference => StudyLegs.ComparisonOf(study, reference),
             Units = study.Plan?.Units ?? UnitSystem.Metric,
         };

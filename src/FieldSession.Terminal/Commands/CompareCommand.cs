@@ -2,6 +2,7 @@ using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Measures;
+using FieldSession.Reporting;
 using FieldSession.Reviewing;
 using FieldSession.Store.Disks;
 using FieldSession.Store.Exports;
@@ -34,6 +35,12 @@ internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadO
     /// <summary>Compares the energy days, against a code or the plan's reference, and the units to say it in; null: a file of readings alone.</summary>
     public Func<string?, EnergyComparison?>? Energy { get; init; }
 
+    /// <summary>The lines of the verdicts; null: a file of readings alone, of which only the meter speaks.</summary>
+    public Func<Comparison, IReadOnlyList<VerdictLine>>? Verdicts { get; init; }
+
+    /// <summary>What a question would say that was amended after a comparison could be seen; empty: none was.</summary>
+    public IReadOnlyList<string> ChosenAfter { get; init; } = [];
+
     /// <summary>The crew's units.</summary>
     public UnitSystem Units { get; init; }
 }
@@ -44,6 +51,9 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 {
     private const string NotAsked =
         "Look out: the plan did not ask for this archive before run 1. What it lends here is to look at, and no verdict of the study: the report goes without it.";
+
+    private const string OtherThanPlanned =
+        "Look out: reference or margin were given here, and not by the plan. What is said is to look at, and no verdict of the study.";
 
     // beyond this no two specs differ, and a margin there is a slip of the point
     private const double LargestMarginDb = 20;
@@ -149,7 +159,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         EnergyComparison? energy = source.Energy?.Invoke(words.Reference);
         if (words.Json)
         {
-            output.WriteLine(ComparisonJson.Of(comparison, energy));
+            output.WriteLine(ComparisonJson.Of(comparison, energy, (source.Verdicts ?? StudyVerdicts.OfReadings)(comparison)));
             return;
         }
 
@@ -167,6 +177,9 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             ? EnergyWords.Of(energy, source.Units)
             : [.. ComparisonWords.Of(comparison, source.Day), "", .. EnergyWords.Of(energy, source.Units)];
 
+    private static IEnumerable<string> OtherTerms(DayOfStudy source, CompareWords words) =>
+        source.Verdicts is not null && (words.Margin ?? words.ImpactMargin ?? words.Reference) is not null ? [OtherThanPlanned] : [];
+
     private DayOfStudy? Read(string path, TextWriter error)
     {
         if (!ReadingsSource.IsCsv(path))
@@ -174,7 +187,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return openStudy(path);
         }
 
-        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms(), []) : null;
+        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms { Looks = day.OrderRuns is { } runs ? new Looks(runs) : null }, []) : null;
     }
 
     private static T? Content<T>(FileRead<T> read, TextWriter error)

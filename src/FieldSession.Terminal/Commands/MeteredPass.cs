@@ -35,7 +35,7 @@ internal sealed record MeteredPass(
         if (asked.Raw is { } raw)
         {
             using FileStream file = new(asked.File, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
-            return Of(asked, impacts, new RawReader(new(file, file.Length), raw));
+            return Of(asked, impacts, new RawReader(new(file, file.CanSeek ? file.Length : null), raw));
         }
 
         using SoundFile sound = SoundFile.Open(asked.File);

@@ -51,7 +51,10 @@ public sealed record ClassComparison
     /// <summary>The difference over all compared segments, each with the same weight; null: no comparison.</summary>
     public Estimate? Overall { get; init; }
 
-    /// <summary>Smallest true difference that this day would have shown with 80 % chance, with its scatter, dB.</summary>
+    /// <summary>What the day could have shown at the level that its word needs, with what is known of that; null: unknown.</summary>
+    public CouldShow? CouldShow { get; init; }
+
+    /// <summary>Smallest true difference that this day would have shown with 80 % chance at 5 %, with its scatter, dB.</summary>
     public double? Mdd80Db { get; init; }
 
     /// <summary>How many more runs per code the verdict needs, from the error of this very difference; null: unknown.</summary>
@@ -101,6 +104,12 @@ public sealed record ClassComparison
 
     /// <summary>Whether the plan asked its question elsewhere: the figures are to look at, and carry no headline word.</summary>
     public bool IsExplored { get; init; }
+
+    /// <summary>Whether planned runs are still open: intervals are then unfinished, and no p is known.</summary>
+    public bool IsUnfinished { get; init; }
+
+    /// <summary>p, levels and intervals behind the word; null: no p is known.</summary>
+    public WordBasis? Basis { get; init; }
 
     /// <summary>What the verdict rests on; null: there is none.</summary>
     public Conclusion? Conclusion { get; init; }

@@ -69,6 +69,8 @@ internal static class ComparingWords
 
     public static string DriftWouldShiftDifference(double shiftDb) => $"a real drift of 1 dB per hour would shift the difference by {shiftDb:0.00} dB";
 
+    public static string ExtendedTimes(int times) => $", extended {times} time{(times == 1 ? "" : "s")}";
+
     public static string DifferenceShownButSmallerThan(string margin) => $"difference shown, but smaller than {margin}";
 
     public static string DifferenceShownAndLargerThan(string margin) => $"difference shown and larger than {margin}";

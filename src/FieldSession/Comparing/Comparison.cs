@@ -27,6 +27,15 @@ public sealed record Comparison
     /// <summary>The comparisons from the main segments alone; empty where the plan names none.</summary>
     public IReadOnlyList<CodeComparison> OnMainSegments { get; init; } = [];
 
+    /// <summary>The pairs of the main segments alone; empty where the plan names none, or for fewer than three codes.</summary>
+    public IReadOnlyList<PairEstimate> PairsOnMainSegments { get; init; } = [];
+
+    /// <summary>Whether planned runs are still open: every interval is then unfinished, and no p is known.</summary>
+    public bool IsUnfinished { get; init; }
+
+    /// <summary>How often the order was lengthened after a comparison could be seen.</summary>
+    public int Lengthened { get; init; }
+
     /// <summary>The comparisons that the main question is answered by: those of the main segments where the plan names them, else all.</summary>
     public IReadOnlyList<CodeComparison> Main => MainSegments is null ? Comparisons : OnMainSegments;
 
@@ -44,7 +53,7 @@ public sealed record Comparison
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
     public static Comparison Of(MeasuredDay day, ComparisonTerms terms) =>
-        MainSegmentsCompared.AddedTo(DayComparing.Of(day, terms), day, terms, DayComparing.Of);
+        MainSegmentsCompared.AddedTo(Plain(day, terms), day, terms, Plain);
 
     /// <summary>
     /// The comparison, and for every class what it hangs on (<see cref="Sensitivity"/>). Dearer, once more for every run and segment: for the evening
@@ -56,7 +65,11 @@ public sealed record Comparison
     public static Comparison InFull(MeasuredDay day, ComparisonTerms terms) =>
         MainSegmentsCompared.AddedTo(Tried(day, terms), day, terms, Tried);
 
-    private static Comparison Tried(MeasuredDay day, ComparisonTerms terms) => Sensitivity.AddedTo(DayComparing.Of(day, terms), day, terms);
+    private static Comparison Plain(MeasuredDay day, ComparisonTerms terms) => Shown(DayComparing.Of(day, terms), terms);
+
+    private static Comparison Tried(MeasuredDay day, ComparisonTerms terms) => Shown(Sensitivity.AddedTo(DayComparing.Of(day, terms), day, terms), terms);
+
+    private static Comparison Shown(Comparison comparison, ComparisonTerms terms) => terms.PlanComplete ? comparison : UnfinishedDay.Of(comparison);
 }
 
 /// <summary>How many readings there are.</summary>

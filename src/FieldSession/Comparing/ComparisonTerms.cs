@@ -7,7 +7,6 @@ namespace FieldSession.Comparing;
 /// <param name="MarginDb">Differences within plus or minus this count as equivalent on steady segments and over all segments, dB, above 0.</param>
 /// <param name="ImpactMarginDb">The same on impact segments, dB, above 0.</param>
 /// <param name="Archive">Repeatability of earlier days; null or empty: today's scatter alone.</param>
-/// <param name="VerdictNumber">Which verdict of this study this is: 1 at the plan's end, 2 after one extension; from 3 on the words need half of alpha.</param>
 /// <param name="PlanComplete">False while planned runs are still open: numbers then, but no verdict words.</param>
 /// <param name="Alpha">Chance of a false verdict word that is accepted, 0..1.</param>
 public sealed record ComparisonTerms(
@@ -15,7 +14,6 @@ public sealed record ComparisonTerms(
     double MarginDb = 1.0,
     double ImpactMarginDb = 2.0,
     IReadOnlyList<ArchiveLine>? Archive = null,
-    int VerdictNumber = 1,
     bool PlanComplete = true,
     double Alpha = 0.05)
 {
@@ -36,8 +34,17 @@ public sealed record ComparisonTerms(
         _ => null,
     };
 
-    /// <summary>The alpha of this verdict's words: halved from the third verdict on, because looking often finds something by chance.</summary>
-    public double VerdictAlpha => VerdictNumber >= 3 ? Alpha / 2 : Alpha;
+    /// <summary>How often the order was lengthened after a comparison could be seen; null: there is no order, and one look takes all of <see cref="Alpha"/>.</summary>
+    public Looks? Looks { get; init; }
+
+    /// <summary>Whether the plan asks for every pair of codes, and not only for each candidate against the control.</summary>
+    public bool AsksAllPairs { get; init; }
+
+    /// <summary>The levels that words need now, of one comparison or of all that are asked at once.</summary>
+    public WordLevels Levels => Looks?.Now ?? new WordLevels(Alpha, Alpha);
+
+    /// <summary>The levels that words need if the order is lengthened by so many runs.</summary>
+    public WordLevels LevelsAfter(int runs) => Looks?.After(runs) ?? Levels;
 
     /// <summary>The margin of a class, dB; all segments together use the steady one.</summary>
     public double MarginOfDb(MeasureClass? measureClass) => measureClass == MeasureClass.Impact ? ImpactMarginDb : MarginDb;

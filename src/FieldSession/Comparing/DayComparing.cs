@@ -12,16 +12,19 @@ internal static class DayComparing
         ClassViews all = valid.WithSpoilt(table, terms);
         IReadOnlyList<CodeReadings> codes = DayCounts.ByCode(day, table);
         int reference = terms.Reference is null ? 0 : Array.IndexOf(table.Codes, terms.Reference);
+        ClassFamilies families = ClassFamilies.Of(valid, reference, terms);
+        ClassFamilies ofAll = all == valid ? families : ClassFamilies.Of(all, reference, terms);
         return new Comparison
         {
             Reference = terms.Reference ?? table.Codes.FirstOrDefault(),
             MarginDb = terms.MarginDb,
             ImpactMarginDb = terms.ImpactMarginDb,
+            Lengthened = terms.Looks?.Lengthened ?? 0,
             Readings = DayCounts.Of(day),
             Codes = codes,
             Comparisons = reference < 0 ? [] : [.. Enumerable.Range(0, table.Codes.Length)
                 .Where(code => code != reference)
-                .Select(code => Compare(table, valid, all, code, reference, terms))],
+                .Select(code => Compare(table, (valid, families), (all, ofAll), code, reference, terms))],
             Pairs = [.. valid.Each.SelectMany(view => CodePairs.Of(view, table, terms))],
             Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table, day)
                 .Concat(SuspiciousReadings.Listed(valid.Impact, table, day))
@@ -31,10 +34,15 @@ internal static class DayComparing
     }
 
     private static CodeComparison Compare(
-        DayTable table, ClassViews valid, ClassViews all, int code, int reference, ComparisonTerms terms)
+        DayTable table,
+        (ClassViews Views, ClassFamilies Families) valid,
+        (ClassViews Views, ClassFamilies Families) all,
+        int code,
+        int reference,
+        ComparisonTerms terms)
     {
-        ClassComparisons counting = valid.Findings(table, code, reference, terms);
-        ClassComparisons withSpoilt = all == valid ? counting : all.Findings(table, code, reference, terms);
+        ClassComparisons counting = valid.Views.Findings(table, valid.Families, code, reference, terms);
+        ClassComparisons withSpoilt = all.Views == valid.Views ? counting : all.Views.Findings(table, all.Families, code, reference, terms);
         ClassComparison? Remarked(ClassComparison? clean) => LeftOutOfTheQuieter.Remarked(clean, table, code, reference, terms);
         return new CodeComparison(
             table.Codes[code],
@@ -85,8 +93,21 @@ internal sealed record ClassViews(ClassView? All, ClassView? Steady, ClassView? 
     }
 
     /// <summary>What they say about a pair.</summary>
-    public ClassComparisons Findings(DayTable table, int code, int reference, ComparisonTerms terms) => HolmOverClasses.Over(new ClassComparisons(
-        PairFinding.Of(All, table, code, reference, terms),
-        PairFinding.Of(Steady, table, code, reference, terms),
-        PairFinding.Of(Impact, table, code, reference, terms)));
+    public ClassComparisons Findings(DayTable table, ClassFamilies families, int code, int reference, ComparisonTerms terms) => HolmOverClasses.Over(new ClassComparisons(
+        PairFinding.Of(All, families.All, table, code, reference, terms),
+        PairFinding.Of(Steady, families.Steady, table, code, reference, terms),
+        PairFinding.Of(Impact, families.Impact, table, code, reference, terms)));
+}
+
+/// <summary>What is asked at once in each of the three views.</summary>
+/// <param name="All">Of all segments.</param>
+/// <param name="Steady">Of steady ones.</param>
+/// <param name="Impact">Of impacts.</param>
+internal sealed record ClassFamilies(CandidateFamily All, CandidateFamily Steady, CandidateFamily Impact)
+{
+    /// <summary>The families of the views.</summary>
+    public static ClassFamilies Of(ClassViews views, int reference, ComparisonTerms terms) => new(
+        CandidateFamily.Of(views.All, reference, terms),
+        CandidateFamily.Of(views.Steady, reference, terms),
+        CandidateFamily.Of(views.Impact, reference, terms));
 }

@@ -9,7 +9,7 @@ internal static class LeftOutOfTheQuieter
     /// <summary>The comparison, with a remark in front where the difference hangs on what was left out of the quieter code.</summary>
     public static ClassComparison? Remarked(ClassComparison? clean, DayTable table, int code, int reference, ComparisonTerms terms)
     {
-        if (clean?.Overall is not { P: double p, DifferenceDb: double difference } || p >= terms.VerdictAlpha)
+        if (clean is not { Overall.DifferenceDb: double difference, Basis.PDifference: double p } || p >= terms.Levels.Difference)
         {
             return clean;
         }
@@ -20,8 +20,11 @@ internal static class LeftOutOfTheQuieter
             return clean;
         }
 
-        PairLine? pair = PairLine.Of(ClassView.Of(table, cells, clean.Class, terms), code, reference, terms);
-        bool stands = pair?.Overall.P < terms.VerdictAlpha && Math.Sign(pair.Overall.DifferenceDb) == Math.Sign(difference);
+        ClassView? view = ClassView.Of(table, cells, clean.Class, terms);
+        PairLine? pair = PairLine.Of(view, code, reference, terms);
+        bool stands = pair is not null
+            && CandidateFamily.Of(view, reference, terms).POf(pair).Difference < terms.Levels.Difference
+            && Math.Sign(pair.Overall.DifferenceDb) == Math.Sign(difference);
         return stands ? clean : clean with { Remarks = [Words(table.Codes[quieter]), .. clean.Remarks] };
     }
 

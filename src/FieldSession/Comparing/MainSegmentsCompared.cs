@@ -8,14 +8,16 @@ internal static class MainSegmentsCompared
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive, main segments.</param>
     /// <param name="compare">How a day is compared.</param>
-    public static Comparison AddedTo(Comparison whole, MeasuredDay day, ComparisonTerms terms, Func<MeasuredDay, ComparisonTerms, Comparison> compare) =>
-        terms.MainSegments is not { } names
-            ? whole
-            : whole with
-            {
-                MainSegments = names,
-                OnMainSegments = compare(OnlyOn(day, [.. names]), terms with { Reference = whole.Reference, MainSegments = null }).Comparisons,
-            };
+    public static Comparison AddedTo(Comparison whole, MeasuredDay day, ComparisonTerms terms, Func<MeasuredDay, ComparisonTerms, Comparison> compare)
+    {
+        if (terms.MainSegments is not { } names)
+        {
+            return whole;
+        }
+
+        Comparison main = compare(OnlyOn(day, [.. names]), terms with { Reference = whole.Reference, MainSegments = null });
+        return whole with { MainSegments = names, OnMainSegments = main.Comparisons, PairsOnMainSegments = main.Pairs };
+    }
 
     // what was missed is counted for the whole day only, and told there
     private static MeasuredDay OnlyOn(MeasuredDay day, HashSet<string> names) => new(

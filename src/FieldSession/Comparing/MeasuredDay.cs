@@ -14,4 +14,8 @@ public sealed record PlannedSegment(string Segment, string Kind, MeasureClass Cl
 public sealed record MeasuredDay(
     IReadOnlyList<MeasuredLevel> Levels,
     int Missed = 0,
-    IReadOnlyList<PlannedSegment>? Planned = null);
+    IReadOnlyList<PlannedSegment>? Planned = null)
+{
+    /// <summary>Runs of the order as it was planned, then after each time it was lengthened when a comparison could be seen (<see cref="Looks"/>); null: not known.</summary>
+    public IReadOnlyList<int>? OrderRuns { get; init; }
+}

@@ -6,9 +6,10 @@ namespace FieldSession.Comparing;
 internal static class PairFinding
 {
     private const double Power = 0.80;
+    private const double UsualLevel = 0.05;
 
     /// <summary>The finding; null if the route has no segment of the class.</summary>
-    public static ClassComparison? Of(ClassView? view, DayTable table, int code, int reference, ComparisonTerms terms)
+    public static ClassComparison? Of(ClassView? view, CandidateFamily family, DayTable table, int code, int reference, ComparisonTerms terms)
     {
         if (view is null)
         {
@@ -25,19 +26,30 @@ internal static class PairFinding
             RunsNotCounted = view.Counted.RunsOut,
             SegmentsNotCompared = view.Counted.SegmentsOut,
             Remarks = PairRemarks.Of(view, pair, table),
-            Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, terms),
-            Conclusion = pair is null ? null : VerdictWords.ConclusionOf(pair, terms),
+            Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, family, terms),
+            Conclusion = pair is null ? null : VerdictWords.ConclusionOf(pair, family, terms),
         };
-        return pair is null ? counts : WithMoreRuns(WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table), pair, terms);
+        return pair is null ? counts : WithWord(WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table), pair, family, terms);
     }
 
-    private static ClassComparison WithMoreRuns(ClassComparison comparison, PairLine pair, ComparisonTerms terms)
+    private static ClassComparison WithWord(ClassComparison comparison, PairLine pair, CandidateFamily family, ComparisonTerms terms)
     {
-        bool isSettled = Conclusion.Of(pair.Overall, terms.VerdictAlpha) is { ShowsDifference: true } or { ShowsEquivalence: true };
-        WordLevels Levels(int more) => new(terms.VerdictAlpha, terms.VerdictAlpha);
+        WordLevels alone = family.LevelsOf(pair);
+        bool isSettled = Conclusion.Of(pair, family, terms) is { ShowsDifference: true } or { ShowsEquivalence: true };
+
+        // what a family takes off a level today it takes off after more runs too
+        WordLevels Ahead(int more)
+        {
+            WordLevels later = terms.LevelsAfter(more * family.Codes);
+            return new WordLevels(later.Difference * alone.Difference / terms.Levels.Difference, later.Equivalence * alone.Equivalence / terms.Levels.Equivalence);
+        }
+
+        WordLevels Levels(int more) => more == 0 ? alone : Ahead(more);
         MoreRuns? plain = MoreRuns.OfPlainDesign(pair, Levels, isSettled);
         return comparison with
         {
+            Basis = WordBasis.Of(pair, family, terms),
+            CouldShow = CouldShow.Of(pair.Overall, alone.Difference),
             MoreRuns = MoreRuns.Of(pair, Levels, isSettled),
             MoreRunsAsSeen = plain?.AsSeen,
             MoreRunsCautious = plain?.Cautious,
@@ -67,7 +79,7 @@ internal static class PairFinding
     {
         Overall = pair.Overall,
         Mdd80Db = pair.Overall is { Df: double df, StandardErrorDb: double standardError }
-            ? NoncentralT.NoncentralityForPower(Power, df, 0.05) * standardError
+            ? NoncentralT.NoncentralityForPower(Power, df, UsualLevel) * standardError
             : null,
         Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
         OrderTest = OrderTest.Of(pair),

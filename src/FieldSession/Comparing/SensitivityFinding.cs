@@ -22,6 +22,7 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
             return found;
         }
 
+        CandidateFamily family = CandidateFamily.Of(plain, _reference, terms);
         Changed[] changes =
         [
             new(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null)),
@@ -35,7 +36,7 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         {
             if (code != _reference && PairLine.Of(plain, code, _reference, terms) is PairLine pair)
             {
-                found[table.Codes[code]] = OfPair(pair, code, changes);
+                found[table.Codes[code]] = OfPair(pair, family, code, changes);
             }
         }
 
@@ -56,11 +57,11 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         }
     }
 
-    private Sensitivity OfPair(PairLine plain, int code, Changed[] changes)
+    private Sensitivity OfPair(PairLine plain, CandidateFamily family, int code, Changed[] changes)
     {
         SensitivityLine[] lines = [.. changes.Select(change => Line(change, code)).OfType<SensitivityLine>()];
         double[] differences = [plain.Overall.DifferenceDb, .. lines.Select(line => line.Overall.DifferenceDb)];
-        string verdict = VerdictWords.Of(plain, terms);
+        string verdict = VerdictWords.Of(plain, family, terms);
         return new Sensitivity(
             lines,
             differences.Min(),
@@ -69,9 +70,15 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
     }
 
     private SensitivityLine? Line(Changed change, int code) => PairLine.Of(change.View, code, _reference, terms) is PairLine pair
-        ? new SensitivityLine(change.Change, change.Name, pair.Overall, VerdictWords.Of(pair, terms), VerdictWords.HasVerdict(pair, terms))
+        ? new SensitivityLine(change.Change, change.Name, pair.Overall, VerdictWords.Of(pair, change.Family(_reference, terms), terms), VerdictWords.HasVerdict(pair, terms))
         : null;
 
     /// <summary>A view after a change.</summary>
-    private sealed record Changed(SensitivityChange Change, string Name, ClassView? View);
+    private sealed record Changed(SensitivityChange Change, string Name, ClassView? View)
+    {
+        private CandidateFamily? _family;
+
+        /// <summary>What is asked at once then.</summary>
+        public CandidateFamily Family(int reference, ComparisonTerms terms) => _family ??= CandidateFamily.Of(View, reference, terms);
+    }
 }

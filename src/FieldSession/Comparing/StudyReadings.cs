@@ -42,7 +42,10 @@ public static class StudyReadings
         return new MeasuredDay(
             levels,
             study.Runs.Sum(run => MissedIn(run, plan.Route.Count)),
-            [.. plan.Route.Select(s => new PlannedSegment(s.Name, s.Kind.Word, ClassOf(s), s.Seconds))]);
+            [.. plan.Route.Select(s => new PlannedSegment(s.Name, s.Kind.Word, ClassOf(s), s.Seconds))])
+        {
+            OrderRuns = StudyTerms.OrderRunsOf(study),
+        };
     }
 
     /// <summary>

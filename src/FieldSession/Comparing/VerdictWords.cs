@@ -1,5 +1,3 @@
-using FieldSession.Statistics;
-
 namespace FieldSession.Comparing;
 
 /// <summary>
@@ -11,18 +9,16 @@ internal static class VerdictWords
     /// <summary>Nothing could be compared.</summary>
     public const string NoComparison = "no comparison";
 
-    private const int HalvedFrom = 3;
-
-    /// <summary>The words for a pair.</summary>
-    public static string Of(PairLine pair, ComparisonTerms terms)
+    /// <summary>The words for a pair, among all that are asked at once.</summary>
+    public static string Of(PairLine pair, CandidateFamily family, ComparisonTerms terms)
     {
         string? reason = WhyNone(pair, terms);
-        return reason is null ? Words(pair, Conclusion.Of(pair.Overall, terms.VerdictAlpha)) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
+        return reason is null ? Words(pair, family, terms) + Provisos(pair.Model.Scatter, terms) : $"no verdict: {reason}";
     }
 
     /// <summary>What the words rest on; null: these runs carry no verdict.</summary>
-    public static Conclusion? ConclusionOf(PairLine pair, ComparisonTerms terms) =>
-        HasVerdict(pair, terms) ? Conclusion.Of(pair.Overall, terms.VerdictAlpha) : null;
+    public static Conclusion? ConclusionOf(PairLine pair, CandidateFamily family, ComparisonTerms terms) =>
+        HasVerdict(pair, terms) ? Conclusion.Of(pair, family, terms) : null;
 
     /// <summary>Whether the words are a verdict, and not the reason for there being none.</summary>
     public static bool HasVerdict(PairLine pair, ComparisonTerms terms) => WhyNone(pair, terms) is null;
@@ -43,13 +39,14 @@ internal static class VerdictWords
         };
     }
 
-    private static string Words(PairLine pair, Conclusion conclusion)
+    private static string Words(PairLine pair, CandidateFamily family, ComparisonTerms terms)
     {
-        string margin = $"{pair.MarginDb:0.####} dB";
+        string margin = $"{pair.MarginDb:0.##} dB";
+        Conclusion conclusion = Conclusion.Of(pair, family, terms);
         return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
             (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
-            (true, false) when LowerLimit(pair.Overall, conclusion.Alpha) >= pair.MarginDb => ComparingWords.DifferenceShownAndLargerThan(margin),
+            (true, false) when family.POf(pair).Larger < terms.Levels.Difference => ComparingWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => "undecided",
@@ -61,12 +58,8 @@ internal static class VerdictWords
         string archive = scatter is { PriorUsed: true, Prior: ArchivePrior prior }
             ? $", with repeatability from {prior.Days} earlier {(prior.Days == 1 ? "day" : "days")}"
             : "";
-        string extended = terms.VerdictNumber >= HalvedFrom ? $", extended {terms.VerdictNumber - 1} times" : "";
-        return archive + extended;
+        return archive + (terms.Looks is { Lengthened: > 0 and int times } ? ComparingWords.ExtendedTimes(times) : "");
     }
-
-    private static double LowerLimit(Estimate overall, double alpha) =>
-        Math.Abs(overall.DifferenceDb) - StudentT.Quantile(1 - alpha / 2, overall.Df!.Value) * overall.StandardErrorDb!.Value;
 
     private static string InWords(int runs) => runs switch
     {

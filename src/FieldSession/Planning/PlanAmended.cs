@@ -39,8 +39,14 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
             return study;
         }
 
-        Amendment amendment = new(What, From, To, Reason, study.Runs.Count, study.OrderDriven, mark);
-        return study with { Plan = changed, Amendments = study.Amendments.Add(amendment), Undoables = [] };
+        Amendment amendment = new(What, From, To, Reason, study.Runs.Count, study.OrderDriven, study.CanBeCompared, mark);
+        return study with
+        {
+            Plan = changed,
+            FrozenPlan = study.FrozenPlan ?? (study.CanBeCompared ? plan : null),
+            Amendments = study.Amendments.Add(amendment),
+            Undoables = [],
+        };
     }
 
     /// <inheritdoc/>

@@ -17,7 +17,10 @@ public static class DayReport
         SpecNames names = new(key);
         MeasuredDay day = SpecsMerged.Of(StudyReadings.Of(study), key);
         ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
-        ReportDay reported = new(study, names, day, Comparison.Of(day, terms), EarFindings.Of(study, terms));
+        ReportDay reported = new(study, names, day, Comparison.Of(day, terms), EarFindings.Of(study, terms))
+        {
+            ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? Comparison.Of(day, chosen with { Reference = terms.Reference }) : null,
+        };
         return new Report(Title(study, key),
         [
             QuestionSection.Of(study),
@@ -50,4 +53,8 @@ public static class DayReport
 /// <param name="Day">The readings.</param>
 /// <param name="Comparison">What they say.</param>
 /// <param name="Ear">What the ear says.</param>
-public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear);
+public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear)
+{
+    /// <summary>The readings by a question that was amended after a comparison could be seen; null: it was not.</summary>
+    public Comparison? ChosenAfter { get; init; }
+}

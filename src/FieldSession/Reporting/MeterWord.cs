@@ -33,6 +33,19 @@ public static class MeterWord
         _ => MeterVerdict.NotResolved,
     };
 
+    /// <summary>The word alone: "SAME WITHIN 1 dB".</summary>
+    public static string Word(MeterVerdict verdict, double marginDb) => verdict switch
+    {
+        MeterVerdict.Measured => "MEASURED",
+        MeterVerdict.MeasuredButSmall => ReportingWords.MeasuredButSmallWord,
+        MeterVerdict.SameWithin => ReportingWords.SameWithinWord(Figures.MarginDb(marginDb)),
+        _ => "NOT RESOLVED",
+    };
+
+    /// <summary>What the word rests on: the difference with its interval.</summary>
+    public static string Reason(ClassComparison? comparison) =>
+        (comparison is { Conclusion: null } ? $"{comparison.Verdict}; " : "") + Numbers(comparison);
+
     /// <summary>The verdict in words, with what would settle an open one.</summary>
     public static string InWords(ClassComparison? comparison, double marginDb)
     {
@@ -48,8 +61,23 @@ public static class MeterWord
     }
 
     private static string Numbers(ClassComparison? comparison) => comparison?.Overall is { } overall
-        ? ReportingWords.DifferenceWithInterval(overall) + (comparison.Conclusion is { Alpha: < UsualAlpha and var alpha } ? ReportingWords.LaterVerdictAsksForMore(alpha) : "")
+        ? ReportingWords.DifferenceWithInterval(overall, comparison.IsUnfinished) + AtItsLevel(comparison, overall)
         : ReportingWords.NothingCouldBeCompared;
+
+    // said where the usual interval alone would mislead: several asked at once, a lengthened order, or a p between the word's level and 5 %
+    private static string AtItsLevel(ClassComparison comparison, Estimate overall)
+    {
+        if (comparison is not { Conclusion: { } conclusion, Basis: { } basis })
+        {
+            return "";
+        }
+
+        bool usualDiffers = overall.P < UsualAlpha != conclusion.ShowsDifference || overall.PTost < UsualAlpha != conclusion.ShowsEquivalence;
+        bool isEquivalence = conclusion is { ShowsDifference: false, ShowsEquivalence: true };
+        return basis is { Comparisons: 1, Lengthened: 0 } && !usualDiffers
+            ? ""
+            : ReportingWords.WordsLevel(Figures.IntervalOfWord(basis, overall, isEquivalence), basis.Comparisons, basis.Lengthened);
+    }
 
     private static string MoreRuns(ClassComparison? comparison) => comparison switch
     {

@@ -46,15 +46,16 @@ internal static class ReportingWords
     public const string MoreThanTenWhenCautious = ", more than 10 to be cautious";
     public const string NotEvenTenMoreRuns = "; not even 10 more runs per code would settle it";
 
-    public static string DayWouldHaveShown(double differenceDb) => $" With this day's scatter a difference of {Figures.Db(differenceDb)} dB would have been shown in 4 of 5 such days.";
+    public static string DayWouldHaveShown(CouldShow shown) => $" With this day's scatter a difference of {Figures.Db(shown.Db)} dB would have been shown in 4 of 5 such days; that figure itself may lie between {Figures.Db(shown.LowDb)} and {Figures.Db(shown.HighDb)} dB, as the scatter rests on {Figures.Db(shown.Df)} degrees of freedom.";
 
     public static string MeasuredButSmall(string margin, string numbers) => $"MEASURED, BUT SMALL (within {margin} dB): {numbers}";
 
     public static string SameWithin(string margin, string numbers) => $"SAME WITHIN {margin} dB: {numbers}";
 
-    public static string DifferenceWithInterval(Estimate overall) => $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB";
+    public static string DifferenceWithInterval(Estimate overall, bool isUnfinished) => $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB{(isUnfinished ? ", unfinished" : "")}";
 
-    public static string LaterVerdictAsksForMore(double alpha) => $" (the order was lengthened after a verdict: the word is given at {100 * alpha:0.#} % in place of 5 %)";
+    public static string WordsLevel(string interval, int candidates, int lengthened) =>
+        $" (the word rests on the {interval} dB{(candidates > 1 ? $", which allows for {candidates} comparisons" : "")}{(lengthened > 0 ? $", extended {lengthened} time{(lengthened == 1 ? "" : "s")}" : "")})";
 
     public static string RunsWhenCautious(int runs) => $", {runs} to be cautious";
 
@@ -76,9 +77,9 @@ internal static class ReportingWords
 
     public static string CharacterThatMeterMisses(string test) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.";
 
-    public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.Mdd80Db)} dB.";
+    public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.CouldShow?.Db)} dB.";
 
-    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter shows no difference of the size that matters, and could have seen {Figures.Db(main?.Mdd80Db)} dB; whether the ear can was not tested enough.";
+    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter shows no difference of the size that matters, and could have seen {Figures.Db(main?.CouldShow?.Db)} dB; whether the ear can was not tested enough.";
 
     // Verdict: the worth
     public const string CantSayWithoutPrice = "CAN'T SAY: the price was not written down before the reveal.";
@@ -96,6 +97,27 @@ internal static class ReportingWords
     public const string WorthItForThoseWhoMind = "WORTH IT FOR SOME, who mind what they hear though it is less than the margin that matters";
     public const string WorthItForOtherEars = "WORTH IT FOR SOME, with other ears: the meter shows it quieter, and these ears did not find it in this test";
     public const string PricePerDbNotDefined = "not defined, because no difference was measured";
+
+    public const string NoForcedChoicesPlanned = "no forced choices were planned for this pair";
+
+    // The words alone
+    public const string MeasuredButSmallWord = "MEASURED, BUT SMALL";
+    public const string WorthItForSomeWord = "WORTH IT FOR SOME";
+    public const string NotWorthItWord = "NOT WORTH IT";
+
+    public static string SameWithinWord(string margin) => $"SAME WITHIN {margin} dB";
+
+    // Chosen after the data
+    public const string ChosenAfterHead = "Chosen after the data";
+    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say stands here, chosen after the data and no verdict:";
+
+    public static string ChosenAfterLine(string pair, string on, string margin, string words) => $"{pair}, on {on}, margin {margin} dB: {words}";
+
+    // Pairs
+    public const string PairsOfMainMeasure = "Several candidates: each pair on the main measure, clean readings";
+    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on: against the control Dunnett's test from the one model, pairs that the plan did not ask for are explored, with Holm over all pairs.";
+
+    public const string HolmExplored = "Holm, explored";
 
     // Codes and key
     public const string CodesAndKey = "Codes and key";

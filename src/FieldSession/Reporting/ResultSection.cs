@@ -25,6 +25,7 @@ public static class ResultSection
             blocks.Add(new Points([.. Remarks(pair)]));
         }
 
+        blocks.AddRange(PairBlocks.Of(day));
         return new ReportSection("Result", blocks);
     }
 
@@ -32,7 +33,7 @@ public static class ResultSection
     private static IEnumerable<IReadOnlyList<string>> MainRows(CodeComparison pair, ReportDay day)
     {
         CodeComparison? main = day.Comparison.OnMainSegments.FirstOrDefault(one => one.Code == pair.Code);
-        MainMeasure measure = day.Study.Plan?.MainMeasure ?? MainMeasure.Steady;
+        MainMeasure measure = day.Study.Asked?.MainMeasure ?? MainMeasure.Steady;
         ClassComparison? clean = main is null ? null : VerdictSection.Of(main.Classes, measure);
         ClassComparison? all = main is null ? null : VerdictSection.Of(main.WithSpoilt, measure);
         return new[] { ("clean", clean), ("all", all) }
@@ -65,7 +66,7 @@ public static class ResultSection
 
     private static IntervalChart Chart(CodeComparison pair, ReportDay day)
     {
-        ClassComparison? main = VerdictSection.Main(day.Comparison, pair, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady);
+        ClassComparison? main = VerdictSection.Main(day.Comparison, pair, day.Study.Asked?.MainMeasure ?? MainMeasure.Steady);
         double MarginDb(ClassComparison one) => one.Class == MeasureClass.Impact ? day.Comparison.ImpactMarginDb : day.Comparison.MarginDb;
         IEnumerable<IntervalRow> Line(string label, ClassComparison? one) => one is null
             ? []
@@ -88,7 +89,7 @@ public static class ResultSection
         Figures.Difference(one.Overall),
         Figures.Interval95(one.Overall),
         Figures.Interval90(one.Overall),
-        Figures.Db(one.Mdd80Db),
+        Figures.CouldShow(one.CouldShow),
         one.IsExplored ? "explored" : one.Verdict,
     ];
 

@@ -27,7 +27,7 @@ public static class RunBlocks
         yield return new Paragraph(ReportingWords.HowRunLevelIsTaken);
     }
 
-    private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Plan?.MainMeasure switch
+    private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Asked?.MainMeasure switch
     {
         MainMeasure.Impact => impact,
         MainMeasure.All => RunLevels.Of(day.Day, null),

@@ -23,26 +23,47 @@ public static class VerdictSection
         }
 
         blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
+        blocks.AddRange(ChosenAfter(day));
         return new ReportSection("Verdict", blocks);
     }
 
     private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
     {
-        Plan plan = day.Study.Plan!;
+        Plan plan = day.Study.Asked!;
         ClassComparison? main = Main(day.Comparison, pair, plan.MainMeasure);
         double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
         MeterVerdict meter = MeterWord.Of(main);
         ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
-        string shown = main?.Mdd80Db is { } mdd ? ReportingWords.DayWouldHaveShown(mdd) : "";
+        string shown = main?.CouldShow is { } could ? ReportingWords.DayWouldHaveShown(could) : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
         yield return new Points(
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
-            $"Ear: {(choice is null ? "NOT TESTED ENOUGH: no forced choices were planned for this pair" : ChoiceWords.Sentence(choice))}.",
+            $"Ear: {(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}.",
             $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
         ]);
         yield return new Paragraph(CombinedSentence.Of(meter, choice, main));
+    }
+
+    private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen
+        ? []
+        :
+        [
+            new Subheading(ReportingWords.ChosenAfterHead),
+            new Paragraph(ReportingWords.ChosenAfterExplained),
+            new Points([.. chosen.Comparisons.Select(pair => ChosenAfter(pair, chosen, day))]),
+        ];
+
+    private static string ChosenAfter(CodeComparison pair, Comparison chosen, ReportDay day)
+    {
+        Plan plan = day.Study.Plan!;
+        double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
+        return ReportingWords.ChosenAfterLine(
+            $"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}",
+            MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments),
+            Figures.MarginDb(marginDb),
+            $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), marginDb)}.");
     }
 
     private static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>

@@ -3,6 +3,22 @@ using FieldSession.State;
 
 namespace FieldSession.Reporting;
 
+/// <summary>The word on worth.</summary>
+public enum WorthVerdict
+{
+    /// <summary>Anything else.</summary>
+    CantSay,
+
+    /// <summary>Quieter, heard, and within what the owner said it would be worth.</summary>
+    WorthIt,
+
+    /// <summary>The same for some owners or ears only.</summary>
+    WorthItForSome,
+
+    /// <summary>It costs more than it gives.</summary>
+    NotWorthIt,
+}
+
 /// <summary>What the difference costs, and whether it is worth it to the owner, who wrote down prices, margin and life of a set before the reveal.</summary>
 public static class WorthWord
 {
@@ -23,35 +39,46 @@ public static class WorthWord
         string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
         string perDistance = plan.SetLifeKm is { } life ? $", {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : "";
         string perDb = PerDb(main, meter, price, plan.Currency);
-        return $"{Word(main, meter, ear, (price, plan.PriceWorth), isAgainstControl)}: {perSet}{perDistance}; per dB {perDb}.";
+        return $"{Verdict(main, meter, ear, plan, isAgainstControl).Words}: {perSet}{perDistance}; per dB {perDb}.";
+    }
+
+    /// <summary>The word on worth with its reason.</summary>
+    public static (WorthVerdict Verdict, string Words) Verdict(ClassComparison? main, MeterVerdict meter, EarVerdict ear, Plan plan, bool isAgainstControl)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return plan.PricePremium is { } price
+            ? Word(main, meter, ear, (price, plan.PriceWorth), isAgainstControl)
+            : (WorthVerdict.CantSay, ReportingWords.CantSayWithoutPrice);
     }
 
     // The margin is what the owner said would matter: a difference that stays below it and was not heard is not worth paying for.
-    private static string Word(ClassComparison? main, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price, bool isAgainstControl) => (meter, ear) switch
-    {
-        (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 =>
-            ReportingWords.NotWorthItBecauseUnheard,
-        (_, EarVerdict.NotTestedEnough) => ReportingWords.CantSayWithoutEar,
-        (MeterVerdict.NotResolved, _) => ReportingWords.CantSayBecauseNotResolved,
-        (MeterVerdict.SameWithin, _) => ReportingWords.CantSayBecauseHeardNoLevel,
-        _ when !isAgainstControl => ReportingWords.CantSayWithoutControl,
-        _ => Weighed(main?.Overall?.DifferenceDb < 0, meter, ear, price),
-    };
+    private static (WorthVerdict Verdict, string Words) Word(
+        ClassComparison? main, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price, bool isAgainstControl) => (meter, ear) switch
+        {
+            (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 =>
+                (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItBecauseUnheard),
+            (_, EarVerdict.NotTestedEnough) => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutEar),
+            (MeterVerdict.NotResolved, _) => (WorthVerdict.CantSay, ReportingWords.CantSayBecauseNotResolved),
+            (MeterVerdict.SameWithin, _) => (WorthVerdict.CantSay, ReportingWords.CantSayBecauseHeardNoLevel),
+            _ when !isAgainstControl => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutControl),
+            _ => Weighed(main?.Overall?.DifferenceDb < 0, meter, ear, price),
+        };
 
     // A difference was measured; it is known which way, and what the ear said to it.
-    private static string Weighed(bool isQuieter, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price) => (isQuieter, price) switch
-    {
-        (false, { Asked: > 0 }) => ReportingWords.NotWorthItBecauseLouder,
-        (false, _) => ReportingWords.CantSayCheaperButLouder,
-        (_, { Worth: null }) => ReportingWords.CantSayWithoutOwnersPrice,
-        (_, { Asked: var asked, Worth: var worth }) when asked > worth => ReportingWords.NotWorthItAtThisPrice,
-        _ => (meter, ear) switch
+    private static (WorthVerdict Verdict, string Words) Weighed(
+        bool isQuieter, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price) => (isQuieter, price) switch
         {
-            (MeterVerdict.Measured, EarVerdict.HeardBlind) => ReportingWords.WorthItByWhatOwnerSaid,
-            (_, EarVerdict.HeardBlind) => ReportingWords.WorthItForThoseWhoMind,
-            _ => ReportingWords.WorthItForOtherEars,
-        },
-    };
+            (false, { Asked: > 0 }) => (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItBecauseLouder),
+            (false, _) => (WorthVerdict.CantSay, ReportingWords.CantSayCheaperButLouder),
+            (_, { Worth: null }) => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutOwnersPrice),
+            (_, { Asked: var asked, Worth: var worth }) when asked > worth => (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItAtThisPrice),
+            _ => (meter, ear) switch
+            {
+                (MeterVerdict.Measured, EarVerdict.HeardBlind) => (WorthVerdict.WorthIt, ReportingWords.WorthItByWhatOwnerSaid),
+                (_, EarVerdict.HeardBlind) => (WorthVerdict.WorthItForSome, ReportingWords.WorthItForThoseWhoMind),
+                _ => (WorthVerdict.WorthItForSome, ReportingWords.WorthItForOtherEars),
+            },
+        };
 
     private static string PerDb(ClassComparison? main, MeterVerdict meter, double price, string currency)
     {

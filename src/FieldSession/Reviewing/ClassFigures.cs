@@ -9,16 +9,27 @@ public static class ClassFigures
     private static ImmutableArray<ClassFigure> Always { get; } =
     [
         new("difference", one => Figures.Difference(one.Overall)),
-        new("95 % interval", one => Figures.Interval95(one.Overall)),
-        new("90 % interval", one => Figures.Interval90(one.Overall)),
+        Interval95,
+        Interval90,
         new(ReviewingWords.StandardErrorAndFreedom, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
         new(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.Overall?.P)),
         new(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)),
-        new(ReviewingWords.CouldHaveShown, one => one.Mdd80Db is null ? Figures.Unknown : $"{Figures.Db(one.Mdd80Db)} dB"),
+        new(ReviewingWords.CouldHaveShown, one => Figures.CouldShow(one.CouldShow)),
         new("runs, segments", one => $"{one.RunsCounted}, {one.SegmentsCompared}"),
         new(ReviewingWords.RunAndReadingSpread, one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
         new(ReviewingWords.DriftPerHour, Drift),
         new(ReviewingWords.MoreRunsPerCode, MoreRuns),
+    ];
+
+    private static ClassFigure Interval95 => new("95 % interval", one => Figures.Interval95(one.Overall));
+
+    private static ClassFigure Interval90 => new("90 % interval", one => Figures.Interval90(one.Overall));
+
+    // before the plan's end nothing is said that a p stands behind
+    private static ImmutableArray<ClassFigure> Unfinished { get; } =
+    [
+        .. Always.Where(figure => figure.Label is not (ReviewingWords.ProbabilityIfNoDifference or ReviewingWords.ProbabilityIfBeyondMargin or ReviewingWords.MoreRunsPerCode))
+            .Select(figure => figure.Label.EndsWith(" interval", StringComparison.Ordinal) ? figure with { Label = figure.Label.Replace("interval", "unfinished", StringComparison.Ordinal) } : figure),
     ];
 
     /// <summary>The lines for a class, the difference first; some days have some more.</summary>
@@ -27,7 +38,8 @@ public static class ClassFigures
         ArgumentNullException.ThrowIfNull(clean);
         return
         [
-            .. Always,
+            .. clean.IsUnfinished ? Unfinished : Always,
+            .. clean.Basis is { Comparisons: > 1 } ? new[] { new ClassFigure(ReviewingWords.ProbabilityAmongAll, one => Figures.Probability(one.Basis?.PDifference)) } : [],
             .. clean.OrderTest is null ? [] : new[] { new ClassFigure(ReviewingWords.ProbabilityOfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
             .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure(ReviewingWords.LevelOfExposure, one => Figures.Difference(one.RouteEnergy?.Overall)) },
         ];

@@ -43,6 +43,8 @@ public static class ComparisonWords
             .. PlainLines.Wrapped("", $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} missed{ReviewingWords.AndReplaced(readings.Replaced)}."),
             $"Margin: {Figures.MarginDb(comparison.MarginDb)} dB, on impacts {Figures.MarginDb(comparison.ImpactMarginDb)} dB.",
             "Differences are code minus reference in dB: positive means louder.",
+            .. comparison.IsUnfinished ? PlainLines.Wrapped("", ReviewingWords.Unfinished) : [],
+            .. comparison.Lengthened > 0 ? PlainLines.Wrapped("", ReviewingWords.Lengthened(comparison.Lengthened)) : [],
         ];
     }
 

@@ -33,7 +33,8 @@ internal static class ExtraWords
         return PlainLines.Wrapped($"{Indent}hangs on: ", $"d from {Figures.SignedDb(sensitivity.LowestDb)} to {Figures.SignedDb(sensitivity.HighestDb)} with one thing changed; {verdict}{none}");
     }
 
-    private static string Name(SensitivityLine line) => line.Change switch
+    /// <summary>What was changed, in words.</summary>
+    public static string Name(SensitivityLine line) => line.Change switch
     {
         SensitivityChange.SpoiltPutBack => "spoilt readings put back",
         SensitivityChange.RunLeftOut => $"run {line.Name} left out",

@@ -46,6 +46,26 @@ public static class Figures
     /// <summary>The 90 % interval, the one to hold against the margin.</summary>
     public static string Interval90(Estimate? estimate) => Interval(estimate, estimate?.Lo90Db, estimate?.Hi90Db);
 
+    /// <summary>The interval that agrees with the word: "98.2 % interval -0.1 to +1.2".</summary>
+    /// <param name="basis">What the word rests on.</param>
+    /// <param name="estimate">The difference.</param>
+    /// <param name="ofEquivalence">Whether the word says that two codes are the same within the margin.</param>
+    public static string IntervalOfWord(WordBasis basis, Estimate estimate, bool ofEquivalence)
+    {
+        ArgumentNullException.ThrowIfNull(basis);
+        ArgumentNullException.ThrowIfNull(estimate);
+        (double low, double high) = ofEquivalence ? (basis.LowEquivalenceDb, basis.HighEquivalenceDb) : (basis.LowDb, basis.HighDb);
+        double outside = ofEquivalence ? 2 * basis.Asked.Equivalence : basis.Asked.Difference;
+        int decimals = EnoughDigits.For(Decimals(estimate), [low, high], Bounds(estimate));
+        return $"{Percent(1 - outside)} interval {EnoughDigits.WithSign(low, decimals)} to {EnoughDigits.WithSign(high, decimals)}";
+    }
+
+    /// <summary>A share as percent, with as many places as it needs: "95 %", "95.5 %", "99.55 %".</summary>
+    public static string Percent(double share) => $"{Text(100 * share, "0.###")} %";
+
+    /// <summary>What a day could have shown, with how well that is known: "0.9 (0.6 to 2.6)".</summary>
+    public static string CouldShow(CouldShow? shown) => shown is null ? Unknown : $"{Db(shown.Db)} ({Db(shown.LowDb)} to {Db(shown.HighDb)})";
+
     /// <summary>The 95 % interval for a narrow column, each limit with the digits that it needs itself: "+0.1..+1.2"; null: there is none.</summary>
     public static string? Short95(Estimate? estimate)
     {

@@ -10,7 +10,8 @@ internal static class ReviewingWords
     public const string StandardErrorAndFreedom = "standard error, df";
     public const string ProbabilityIfNoDifference = "p if no true difference";
     public const string ProbabilityIfBeyondMargin = "p if beyond the margin";
-    public const string CouldHaveShown = "could have shown (80 %)";
+    public const string CouldHaveShown = "could have shown, dB";
+    public const string ProbabilityAmongAll = "same, all candidates";
     public const string RunAndReadingSpread = "run to run, reading SD";
     public const string DriftPerHour = "drift per hour";
     public const string MoreRunsPerCode = "more runs a code";
@@ -37,6 +38,13 @@ internal static class ReviewingWords
         : $"{ComparingWords.TooFewForTest} of {attributes}: so few ratings describe, they show nothing";
 
     public static string HolmOverRatings(int tests) => $"p Holm allows for {tests} {(tests == 1 ? "test" : "tests")} of ratings at once";
+
+    // Looks
+    public const string Unfinished = "UNFINISHED: planned runs are still open. Intervals may still move; p and verdict come at the plan's end.";
+
+    public static string Lengthened(int times) => $"The order was lengthened {times} time{(times == 1 ? "" : "s")} after a comparison could be seen: words need more now.";
+
+    public const string ChosenAfterTheData = "CHOSEN AFTER THE DATA: the question was amended after a comparison could be seen. The verdict stays with the question before; the amended one would say:";
 
     // What is still missing
     public const string BeginWithCalibrationBefore = "; begin the next session with 'calibration before'";

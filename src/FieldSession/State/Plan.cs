@@ -18,6 +18,9 @@ public sealed record Plan
     /// <summary>Names of the only segments that the question is answered on, in route order; null: all that the main measure takes.</summary>
     public ImmutableList<string>? MainSegments { get; init; }
 
+    /// <summary>Whether the question is asked of every pair of specs, and not only of each against the control; null: it is not.</summary>
+    public bool? AllPairs { get; init; }
+
     /// <summary>How many specs are compared, 2..9.</summary>
     public required int SpecCount { get; init; }
 

@@ -17,6 +17,25 @@ public sealed record Study
     /// <summary>The plan; null: none yet.</summary>
     public Plan? Plan { get; init; }
 
+    /// <summary>
+    /// The plan as it was when it was first amended after a comparison could be seen: its question stays the headline. Null: it never was.
+    /// </summary>
+    public Plan? FrozenPlan { get; init; }
+
+    /// <summary>The plan whose question the headline answers: measure, segments and margins chosen after the data never change it.</summary>
+    public Plan? Asked => FrozenPlan is { } frozen && Plan is { } plan
+        ? plan with
+        {
+            MainMeasure = frozen.MainMeasure,
+            MainSegments = frozen.MainSegments,
+            MarginDb = frozen.MarginDb,
+            ImpactMarginDb = frozen.ImpactMarginDb,
+        }
+        : Plan;
+
+    /// <summary>Whether somebody may have seen a comparison: two codes have been read. Screens may be covered; 'compare', 'review' and exports are not.</summary>
+    public bool CanBeCompared => Runs.Where(run => run.Readings.Any()).Select(run => run.Code).Distinct().Skip(1).Any();
+
     /// <summary>The fittings, each with its own codes; the last is the one on the cars.</summary>
     public ImmutableList<Fitting> Fittings { get; init; } = [];
 

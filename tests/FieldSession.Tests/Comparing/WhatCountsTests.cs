@@ -86,10 +86,33 @@ public class WhatCountsTests
     }
 
     [Fact]
-    public void A_third_verdict_needs_half_of_alpha_and_says_so()
+    public void Every_lengthening_after_a_comparison_could_be_seen_asks_for_more_and_is_said()
     {
-        Assert.Equal(0.025, new ComparisonTerms(VerdictNumber: 3).VerdictAlpha);
-        Assert.EndsWith("extended 2 times", Comparison.Of(Day("A B B A"), new ComparisonTerms(VerdictNumber: 3)).Comparisons[0].Classes.Steady!.Verdict);
+        ComparisonTerms[] terms = [.. new int[][] { [4], [4, 6], [4, 6, 8] }.Select(ends => new ComparisonTerms { Looks = new Looks(ends) })];
+        Assert.Equal(0.045, terms[0].Levels.Difference, 12);
+        Assert.Equal(0.045, terms[0].Levels.Equivalence, 12);
+        Assert.True(terms[1].Levels.Difference < terms[0].Levels.Difference && terms[2].Levels.Difference < terms[1].Levels.Difference);
+        Assert.DoesNotContain("extended", Comparison.Of(Day("A B B A"), terms[0]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.EndsWith("extended 1 time", Comparison.Of(Day("A B B A"), terms[1]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.EndsWith("extended 2 times", Comparison.Of(Day("A B B A"), terms[2]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Before_the_plans_end_there_is_no_p_anywhere_and_no_word()
+    {
+        Comparison open = Comparison.InFull(Day("A B B A A B B A"), new ComparisonTerms(PlanComplete: false));
+        ClassComparison steady = open.Comparisons.Single().Classes.Steady!;
+        Assert.True(open.IsUnfinished && steady.IsUnfinished);
+        Assert.NotNull(steady.Overall!.Lo95Db);
+        Assert.Null(steady.Basis);
+        Assert.Null(steady.OrderTest);
+        Assert.Null(steady.MoreRunsAsSeen);
+        Assert.All(
+            [steady.Overall, .. steady.Kinds.Select(kind => kind.Estimate), .. steady.Segments.Select(segment => segment.Estimate), .. steady.Sensitivity!.Lines.Select(line => line.Overall)],
+            estimate => Assert.True(estimate is { P: null, PTost: null }));
+        string text = string.Join('\n', FieldSession.Reviewing.ComparisonWords.Of(open, Day("A B B A A B B A")));
+        Assert.Contains("UNFINISHED", text, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\b0[.,]0\d+\b.*p |p if ", text);
     }
 
     [Fact]

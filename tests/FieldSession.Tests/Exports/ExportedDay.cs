@@ -3,6 +3,7 @@ using System.Text;
 using FieldSession.Comparing;
 using FieldSession.Revealing;
 using FieldSession.State;
+using FieldSession.Reporting;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Planning;
 using FieldSession.Terminal.Commands;
@@ -41,7 +42,16 @@ internal sealed class ExportedDay : IDisposable
     }
 
     /// <summary>What 'compare STUDY --json' prints.</summary>
-    public string StudyCompared() => ComparisonJson.Of(Comparison.InFull(StudyReadings.Of(Day.Study), StudyTerms.Of(Day.Study))) + Environment.NewLine;
+    public string StudyCompared() => Compared(StudyVerdicts.OfReadings);
+
+    /// <summary>The same with the lines of meter, ear and worth, which a file of readings alone does not have.</summary>
+    public string StudyComparedWithItsVerdicts() => Compared(_ => ExportSource.Of(Day.Book).Verdicts);
+
+    private string Compared(Func<Comparison, IReadOnlyList<VerdictLine>> verdicts)
+    {
+        Comparison comparison = Comparison.InFull(StudyReadings.Of(Day.Study), StudyTerms.Of(Day.Study));
+        return ComparisonJson.Of(comparison, null, verdicts(comparison)) + Environment.NewLine;
+    }
 
     /// <summary>What 'compare readings.csv --json' prints, with the study's reference and margins.</summary>
     public string CsvCompared()

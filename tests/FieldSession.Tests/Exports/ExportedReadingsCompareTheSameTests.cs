@@ -12,7 +12,7 @@ public sealed class ExportedReadingsCompareTheSameTests
     {
         using ExportedDay exported = new(ExportedDay.Demo());
         Assert.Equal(exported.StudyCompared(), exported.CsvCompared());
-        Assert.Equal(exported.StudyCompared().Trim(), exported.Text("comparison.json").Trim());
+        Assert.Equal(exported.StudyComparedWithItsVerdicts().Trim(), exported.Text("comparison.json").Trim());
     }
 
     [Fact]

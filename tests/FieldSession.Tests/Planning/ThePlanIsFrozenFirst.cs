@@ -1,6 +1,7 @@
 using FieldSession.Comparing;
 using FieldSession.Reporting;
 using FieldSession.State;
+using FieldSession.Store.Exports;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Planning;
@@ -75,10 +76,44 @@ public class ThePlanIsFrozenFirst
     public void An_order_lengthened_after_its_end_counts_as_a_further_look()
     {
         ADay day = Driven().Typed(["run 862", .. Run]).Typed(["run 417", .. Run]);
-        Assert.Equal(1, StudyTerms.Of(day.Study).VerdictNumber);
+        Assert.Equal(0, StudyTerms.Of(day.Study).Looks!.Lengthened);
         day.Typed("amend order=R 1 R 1 R because not resolved");
-        Assert.Equal((2, false), (StudyTerms.Of(day.Study).VerdictNumber, StudyTerms.Of(day.Study).PlanComplete));
+        Assert.Equal((1, false), (StudyTerms.Of(day.Study).Looks!.Lengthened, StudyTerms.Of(day.Study).PlanComplete));
         Assert.Equal("862", day.Study.CodeAsked?.Digits);
+    }
+
+    [Theory]
+    [InlineData("main_measure=all")]
+    [InlineData("margin_db=1.5")]
+    [InlineData("impact_margin_db=3")]
+    public void What_is_chosen_after_a_comparison_could_be_seen_stands_beside_the_headline_and_never_in_it(string amendment)
+    {
+        ADay seen = Driven().Typed(["run 862", .. Run]);
+        ComparisonTerms before = StudyTerms.Of(seen.Study);
+        seen.Typed($"amend {amendment} because we looked");
+        ComparisonTerms after = StudyTerms.Of(seen.Study);
+        Assert.Equal((before.MainMeasure, before.MarginDb, before.ImpactMarginDb), (after.MainMeasure, after.MarginDb, after.ImpactMarginDb));
+        ComparisonTerms chosen = StudyTerms.ChosenAfter(seen.Study)!;
+        Assert.NotEqual((after.MainMeasure, after.MarginDb, after.ImpactMarginDb), (chosen.MainMeasure, chosen.MarginDb, chosen.ImpactMarginDb));
+        string verdict = ReportMarkdown.Of(DayReport.Of(seen.Study, null, new Provenance(1, "", "")));
+        Assert.Contains("Chosen after the data", verdict, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Before_two_codes_were_read_an_amendment_is_the_question_itself()
+    {
+        ADay day = Driven().Typed("amend margin_db=1.5 because the owner asks for less");
+        Assert.Equal(1.5, StudyTerms.Of(day.Study).MarginDb);
+        Assert.Null(StudyTerms.ChosenAfter(day.Study));
+    }
+
+    [Fact]
+    public void An_order_lengthened_in_the_middle_counts_too_once_a_comparison_could_be_seen()
+    {
+        ADay day = Driven().Typed(["run 862", .. Run]).Typed("amend order=R 1 R 1 because more", "amend order=R 1 R 1 R because still more");
+        Assert.Equal([3, 4, 5], StudyTerms.OrderRunsOf(day.Study));
+        Assert.Equal(2, StudyTerms.Of(day.Study).Looks!.Lengthened);
+        Assert.Equal(0, StudyTerms.Of(Driven().Typed("amend order=R 1 R 1 R because why").Study).Looks!.Lengthened);
     }
 
     private static ADay Driven() => new ADay().Ready().Typed(["run 417", .. Run]);

@@ -61,7 +61,7 @@ public sealed class TheEarInTheReportTests
             RunsCounted = 4,
             SegmentsCompared = 3,
             Verdict = "",
-            Mdd80Db = 0.6,
+            CouldShow = new CouldShow(0.6, 0.5, 2.5, 4),
             Overall = new Estimate(1.2),
         };
         Assert.Contains(words, CombinedSentence.Of(meter, AChoice.With(ear), main), StringComparison.Ordinal);

@@ -118,7 +118,7 @@ public sealed class TheVerdictTableTests
         SegmentsCompared = 9,
         Verdict = "",
         Conclusion = new Conclusion(false, false, 0.05),
-        Mdd80Db = 0.9,
+        CouldShow = new CouldShow(0.9, 0.5, 2.5, 4),
         Overall = new Estimate((lo95 + hi95) / 2, 0.3, 4, lo95, hi95, null, lo90, hi90),
     };
 }

@@ -223,7 +223,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open();
-        tui.Keys(Down(40)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
+        tui.Keys(Down(41)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
         tui.Keys("<CursorLeft>");
         Assert.Contains("lasts 2.3 s at 80 km/h", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<CursorLeft>95<Enter>");

@@ -18,6 +18,7 @@ internal static class AmendmentsTable
             Column.Text<Amendment>("reason", "why, in the crew's words", a => a.Reason).Always,
             Column.Count<Amendment>("after_run", "runs driven by then", a => a.AfterRun).Always,
             Column.YesNo<Amendment>("order_was_driven", "whether the order was driven to its end by then", a => a.OrderWasDriven).Always,
+            Column.YesNo<Amendment>("results_were_seen", "whether somebody may have seen a comparison before", a => a.ResultsWereSeen).Always,
         ],
         source => source.Study.Amendments)
     {

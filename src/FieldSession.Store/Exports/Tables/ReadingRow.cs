@@ -33,6 +33,9 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
     /// <summary>Where the reading, or that it was missed, stands in the journal; null: the run ended before.</summary>
     public LineMark? Mark { get; init; }
 
+    /// <summary>Runs of the order, as the comparison knows them; null: not known.</summary>
+    public string? OrderRuns { get; init; }
+
     /// <summary>What was said on this segment of this run; null: nothing.</summary>
     public string? Note { get; init; }
 

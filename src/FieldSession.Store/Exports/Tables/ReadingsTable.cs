@@ -27,6 +27,7 @@ internal static class ReadingsTable
             Column.Text<ReadingRow>("note", "what was said on this segment of this run, cut by ' / '; one by one in notes.csv", r => r.Note),
             Column.Text<ReadingRow>("car", "car that was driven; empty: there is one", r => r.Car),
             Column.Text<ReadingRow>("slot", "runs driven side by side share it; empty: driven alone", r => r.Slot),
+            Column.Text<ReadingRow>("order_runs", "runs of the order as planned, then after each time it was lengthened when a comparison could be seen; the same in every row", r => r.OrderRuns),
             Column.Count<ReadingRow>("segment_number", "place of the segment in the route, from 1", r => r.Segment.Number).Always,
             Column.Count<ReadingRow>("take", "which reading of this run and segment it is, from 1", r => r.Take).Always,
             Column.Text<ReadingRow>("flag", "what spoilt it, late flags included; empty: no flag", r => r.Reading?.Spoilt?.Cause.Word()),
@@ -41,7 +42,7 @@ internal static class ReadingsTable
             Column.Count<ReadingRow>("line", "journal line; empty: missed because the run ended before", r => r.Mark?.Place),
             Column.Time<ReadingRow>("at", "when it was typed; where it was typed later, when the paper says it was read", r => r.Mark?.At),
         ],
-        ReadingRow.Of)
+        source => ReadingRow.Of(source).Select(row => row with { OrderRuns = source.Day.OrderRuns is { } runs ? string.Join(' ', runs) : null }))
     {
         Key = ["run", "segment_number", "take"],
         Links =

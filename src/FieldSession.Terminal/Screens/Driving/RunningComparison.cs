@@ -50,7 +50,7 @@ internal static class RunningComparison
         }
 
         MeasuredDay day = StudyReadings.Of(study);
-        Comparison? comparison = day.Levels.Select(l => l.Code).Distinct().Count() > 1 ? compare(day, TermsOf(study, plan)) : null;
+        Comparison? comparison = day.Levels.Select(l => l.Code).Distinct().Count() > 1 ? compare(day, TermsOf(study, study.Asked ?? plan)) : null;
         ILookup<(string, string), MeasuredLevel> clean = day.Levels.Where(l => !l.Spoilt).ToLookup(l => (l.Code, l.Segment));
         SpecCode[] codes = [.. study.Codes.OrderBy(code => code != study.ReferenceCode)];
         return [.. plan.Route.Select(segment => open.Contains(segment.Number)

@@ -12,7 +12,7 @@ namespace FieldSession.Terminal.Screens.Reviewing;
 internal sealed record ReviewSight(Study Study, MeasuredDay Day, Comparison Comparison, (int Lines, string HeadHash) Journal, int Segment)
 {
     /// <summary>The plan.</summary>
-    public Plan Plan => Study.Plan!;
+    public Plan Plan => Study.Asked!;
 
     /// <summary>The class that the plan's main question is asked of; null: all segments together.</summary>
     public MeasureClass? MainClass => Plan.MainMeasure switch

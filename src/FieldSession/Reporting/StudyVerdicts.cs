@@ -1,0 +1,75 @@
+using FieldSession.Comparing;
+using FieldSession.Revealing;
+using FieldSession.Reviewing;
+using FieldSession.State;
+
+namespace FieldSession.Reporting;
+
+/// <summary>The verdicts of a study as data: a line each for meter, ear and worth, for every code against the reference.</summary>
+public static class StudyVerdicts
+{
+    /// <summary>The lines of a study.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="comparison">The comparison of its readings.</param>
+    /// <param name="ear">What the ear says.</param>
+    /// <param name="key">The opened key; null: not open.</param>
+    public static IReadOnlyList<VerdictLine> Of(Study study, Comparison comparison, EarFindings ear, OpenedKey? key)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(ear);
+        return study.Asked is not { } plan
+            ? []
+            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)))];
+    }
+
+    /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>
+    public static IReadOnlyList<VerdictLine> OfReadings(Comparison comparison)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        return [.. comparison.Comparisons.Select(pair => OfMeter(
+            pair,
+            pair.Classes.Steady ?? pair.Classes.Impact,
+            pair.Classes.Steady is null ? comparison.ImpactMarginDb : comparison.MarginDb))];
+    }
+
+    private static IEnumerable<VerdictLine> OfPair(CodeComparison pair, Plan plan, Comparison comparison, EarFindings ear, bool isAgainstControl)
+    {
+        ClassComparison? main = VerdictSection.Main(comparison, pair, plan.MainMeasure);
+        VerdictLine meter = OfMeter(pair, main, plan.MainMeasure == MainMeasure.Impact ? comparison.ImpactMarginDb : comparison.MarginDb);
+        ChoiceFinding? choice = ear.MainChoice(pair.Code, pair.Reference);
+        EarVerdict heard = choice?.Verdict ?? EarVerdict.NotTestedEnough;
+        (WorthVerdict worth, string why) = WorthWord.Verdict(main, MeterWord.Of(main), heard, plan, isAgainstControl);
+        return
+        [
+            meter,
+            meter.As(VerdictLineKind.Ear, ChoiceWords.Word(heard), choice is null ? ReportingWords.NoForcedChoicesPlanned : ChoiceWords.Sentence(choice)),
+            meter.As(VerdictLineKind.Worth, Word(worth), why),
+        ];
+    }
+
+    private static VerdictLine OfMeter(CodeComparison pair, ClassComparison? main, double marginDb) => new(
+        pair.Code,
+        pair.Reference,
+        VerdictLineKind.Meter,
+        MeterWord.Word(MeterWord.Of(main), marginDb),
+        MeterWord.Reason(main),
+        HangsOn(main),
+        main?.Basis?.Lengthened ?? 0,
+        main?.Overall,
+        main?.Basis);
+
+    private static string? HangsOn(ClassComparison? main) => main?.Sensitivity is { } sensitivity
+        ? string.Join("; ", sensitivity.Lines.Where(line => line.HasVerdict && line.Verdict != main.Verdict).Select(ExtraWords.Name))
+        : null;
+
+    private static string Word(WorthVerdict verdict) => verdict switch
+    {
+        WorthVerdict.WorthIt => "WORTH IT",
+        WorthVerdict.WorthItForSome => ReportingWords.WorthItForSomeWord,
+        WorthVerdict.NotWorthIt => ReportingWords.NotWorthItWord,
+        _ => "CAN'T SAY",
+    };
+
+    private static bool IsControl(string code, OpenedKey? key) => key is { NamesAllowed: true } && key.IsControl(new SpecCode(code)) == true;
+}
