@@ -182,7 +182,7 @@ internal static class SealCommand
         return new FittingPlan(
             study.Fittings.Count + 1, PlanDigest.Of(plan), [.. steps.Select(step => plan.Order[step])], plan.CarOrder is { } cars ? [.. steps.Select(step => cars[step])] : null)
         {
-            FirstRun = study.Runs.Count + 1,
+            FirstRun = study.NextTurn() + 1,
             EarlierCodes = [.. study.Codes],
             OnCars = [.. onCars],
         };

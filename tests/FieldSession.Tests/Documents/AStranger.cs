@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Commands;
 using FieldSession.Terminal.Demonstration;
 using FieldSession.Terminal.Look;
@@ -14,13 +15,19 @@ internal sealed partial class AStranger : IDisposable
     private readonly AtThePrompt _prompt = new(11);
     private OpenedStudy? _opened;
     private Tui? _tui;
+    private FittingTui? _list;
     private DemoFolder? _demo;
 
     /// <summary>What the last command said, paths as they were typed.</summary>
     public string Said { get; private set; } = "";
 
     /// <summary>What stands on the screen.</summary>
-    public string Screen => _tui!.Screen;
+    public string Screen => Front!.Screen;
+
+    private HeadlessTerminal? Front => _list is null ? _tui : _list;
+
+    /// <summary>Writes a file as the page shows it.</summary>
+    public void Writes(string file, IEnumerable<string> lines) => _prompt.Write(file, string.Join('\n', lines) + "\n");
 
     /// <summary>Types a line at the prompt; it must be done.</summary>
     public void Types(string line)
@@ -32,6 +39,9 @@ internal sealed partial class AStranger : IDisposable
         {
             case ["demo", "--out", string folder]:
                 OpensTheDemo(folder);
+                break;
+            case ["fitting", string key]:
+                _list = new FittingTui(new KeyFile(_prompt.Outside().Lot).Open(_prompt.Here(key), DemoStudy.All[0].Passphrase).Key!);
                 break;
             case ["drive", string study]:
                 Opens(study);
@@ -49,8 +59,8 @@ internal sealed partial class AStranger : IDisposable
         bool isNamed = Named.Contains(line[cut..]) || FunctionKey().IsMatch(line[cut..]);
         string typed = isNamed ? line[..Math.Max(0, cut - 1)] : line;
         string named = isNamed ? $"<{line[cut..].Replace("PgDn", "PageDown").Replace("PgUp", "PageUp").Replace("Left", "CursorLeft").Replace("Right", "CursorRight")}>" : "";
-        _tui!.Keys(typed + named);
-        if (_tui.HasEnded)
+        Front!.Press(typed + named);
+        if (Front.HasEnded)
         {
             Leaves();
         }
@@ -87,6 +97,8 @@ internal sealed partial class AStranger : IDisposable
     private void Leaves()
     {
         Said = _tui is not null && _demo is not null ? Bare(_demo.Farewell) : "";
+        _list?.Dispose();
+        _list = null;
         _tui?.Dispose();
         _opened?.Dispose();
         (_tui, _opened, _demo) = (null, null, null);
