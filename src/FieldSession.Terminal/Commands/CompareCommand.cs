@@ -164,7 +164,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
 
         string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
-        foreach (string line in source.Remarks.Concat(unasked).Concat(Text(comparison, energy, source)))
+        foreach (string line in source.Remarks.Concat(OtherTerms(source, words)).Concat(unasked).Concat(Text(comparison, energy, source)))
         {
             output.WriteLine(line);
         }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using FieldSession.Revealing;
 using FieldSession.State;
 using FieldSession.Store.Sealing;
-using FieldSession.Terminal.Look;
 using FieldSession.Terminal.Starting;
 
 namespace FieldSession.Terminal.Commands;

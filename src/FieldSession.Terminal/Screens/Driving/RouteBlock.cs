@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
