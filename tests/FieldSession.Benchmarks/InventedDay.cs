@@ -84,7 +84,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
         double trafficDb = lot.Share() < TrafficShare ? lot.Exponential(TrafficMeanDb) : 0;
         bool flagged = trafficDb > ClearTrafficDb && lot.Share() < FlaggedShare;
         (double low, double high) = Read(levelDb + trafficDb);
-        if (lot.Share() < (LostOfOthersShare > 0 && Order[run] != 'A' ? LostOfOthersShare : MissingShare))
+        if (lot.Share() < LostShare(run))
         {
             return;
         }
@@ -105,6 +105,8 @@ internal sealed record InventedDay(string Order, int Segments = 10)
             Of(Shared.Slots, run),
             Of(Shared.Sessions, run)));
     }
+
+    private double LostShare(int run) => LostOfOthersShare > 0 && Order[run] != 'A' ? LostOfOthersShare : MissingShare;
 
     private static string? Of(string? letters, int run) => letters?[run].ToString();
 

@@ -77,9 +77,9 @@ internal static class ReportingWords
 
     public static string CharacterThatMeterMisses(string test) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.";
 
-    public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.CouldShow?.Db)} dB.";
+    public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.CouldShow?.Db ?? main?.Mdd80Db)} dB.";
 
-    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter shows no difference of the size that matters, and could have seen {Figures.Db(main?.CouldShow?.Db)} dB; whether the ear can was not tested enough.";
+    public static string MeterCouldNotTellApart(ClassComparison? main) => $"The meter shows no difference of the size that matters, and could have seen {Figures.Db(main?.CouldShow?.Db ?? main?.Mdd80Db)} dB; whether the ear can was not tested enough.";
 
     // Verdict: the worth
     public const string CantSayWithoutPrice = "CAN'T SAY: the price was not written down before the reveal.";

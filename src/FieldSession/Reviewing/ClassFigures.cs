@@ -12,24 +12,23 @@ public static class ClassFigures
         Interval95,
         Interval90,
         new(ReviewingWords.StandardErrorAndFreedom, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
-        new(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.Overall?.P)),
-        new(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)),
+        new(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.Overall?.P)) { NeedsPlanEnd = true },
+        new(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)) { NeedsPlanEnd = true },
         new(ReviewingWords.CouldHaveShown, one => Figures.CouldShow(one.CouldShow)),
         new("runs, segments", one => $"{one.RunsCounted}, {one.SegmentsCompared}"),
         new(ReviewingWords.RunAndReadingSpread, one => $"{Figures.FineDb(one.SRunUsedDb)}, {Figures.FineDb(one.SEDb)}"),
         new(ReviewingWords.DriftPerHour, Drift),
-        new(ReviewingWords.MoreRunsPerCode, MoreRuns),
+        new(ReviewingWords.MoreRunsPerCode, MoreRuns) { NeedsPlanEnd = true },
     ];
 
-    private static ClassFigure Interval95 => new("95 % interval", one => Figures.Interval95(one.Overall));
+    private static ClassFigure Interval95 => new("95 % interval", one => Figures.Interval95(one.Overall)) { UnfinishedLabel = "95 % unfinished" };
 
-    private static ClassFigure Interval90 => new("90 % interval", one => Figures.Interval90(one.Overall));
+    private static ClassFigure Interval90 => new("90 % interval", one => Figures.Interval90(one.Overall)) { UnfinishedLabel = "90 % unfinished" };
 
     // before the plan's end nothing is said that a p stands behind
     private static ImmutableArray<ClassFigure> Unfinished { get; } =
     [
-        .. Always.Where(figure => figure.Label is not (ReviewingWords.ProbabilityIfNoDifference or ReviewingWords.ProbabilityIfBeyondMargin or ReviewingWords.MoreRunsPerCode))
-            .Select(figure => figure.Label.EndsWith(" interval", StringComparison.Ordinal) ? figure with { Label = figure.Label.Replace("interval", "unfinished", StringComparison.Ordinal) } : figure),
+        .. Always.Where(figure => !figure.NeedsPlanEnd).Select(figure => figure with { Label = figure.UnfinishedLabel ?? figure.Label }),
     ];
 
     /// <summary>The lines for a class, the difference first; some days have some more.</summary>
@@ -61,4 +60,11 @@ public static class ClassFigures
 /// <summary>One line of a class.</summary>
 /// <param name="Label">What it tells.</param>
 /// <param name="Cell">The figure in words; unknown is said.</param>
-public sealed record ClassFigure(string Label, Func<ClassComparison, string> Cell);
+public sealed record ClassFigure(string Label, Func<ClassComparison, string> Cell)
+{
+    /// <summary>Whether a p stands behind it, so that nothing is said before the plan's end.</summary>
+    public bool NeedsPlanEnd { get; init; }
+
+    /// <summary>What it is called before the plan's end; null: the same.</summary>
+    public string? UnfinishedLabel { get; init; }
+}

@@ -54,7 +54,11 @@ public static class ManyToOneT
             return high;
         }
 
-        double wanted = Math.Log(tail);
+        return Between(low, high, Math.Log(tail), loadings, df);
+    }
+
+    private static double Between(double low, double high, double wanted, ReadOnlySpan<double> loadings, double df)
+    {
         (double atLow, double atHigh) = (Math.Log(Tail(low, loadings, df)) - wanted, Math.Log(Tail(high, loadings, df)) - wanted);
         for (int i = 0; i < MostSteps && atLow > 0 && atHigh < 0; i++)
         {

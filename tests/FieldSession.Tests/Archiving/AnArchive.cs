@@ -35,7 +35,7 @@ internal sealed class AnArchive : IDisposable
         Dictionary<FieldSession.State.SpecCode, string> specs = new Store.Sealing.KeyFile(new Sealing.SeededLot(3))
             .Open(Prompt.Here($"{study}/a.key"), study, null, AtThePrompt.Passphrase).Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
         FieldSession.State.SpecCode candidate = specs.First(one => one.Value != "STANDARD").Key;
-        Prompt.Must(ExitCode.Done, ["enter", path], $"predict Ro feature={candidate} sure=4\npredict Tam feature={candidate} sure=3\n");
+        Prompt.Must(ExitCode.Done, ["enter", path], $"override doubts read as typed\npredict Ro feature={candidate} sure=4\npredict Tam feature={candidate} sure=3\n");
         Prompt.Must(ExitCode.Done, ["reveal", path, "--key", Prompt.Here($"{study}/a.key"), .. specs.SelectMany(one => new[] { "--mark", $"{one.Key}={one.Value}" }), "--reader", "Ro", "--reader", "Ilse"]);
         return this;
     }

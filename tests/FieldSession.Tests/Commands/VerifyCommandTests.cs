@@ -62,7 +62,7 @@ public sealed class VerifyCommandTests : IDisposable
         _prompt.Enter("; tyres went back to the shop\n");
         Verify(0);
         Forge(lines => lines.Append(EntryText.Parse("predict Ada feature=417 sure=5", _prompt.Now()).Entry!));
-        Assert.Contains("something other than a note follows the reveal", Verify(1));
+        Assert.Contains("something other than a note, or marks read again, follows the reveal", Verify(1));
     }
 
     [Fact]

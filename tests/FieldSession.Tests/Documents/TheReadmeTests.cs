@@ -24,7 +24,7 @@ public sealed class TheReadmeTests
     {
         using AtThePrompt prompt = new();
         string[] calls = [.. new Page(Readme).Calls.Where(call => call.Contains(" # ", StringComparison.Ordinal)).Select(call => call.Split('#')[0].TrimEnd())];
-        Assert.Equal(["start", "seal", "drive", "review", "predict", "reveal", "report"], calls.Select(call => call.Split(' ')[1]));
+        Assert.Equal(["start", "seal", "fitting", "codes", "drive", "review", "predict", "reveal", "report"], calls.Select(call => call.Split(' ')[1]));
         prompt.Write("PLAN_DIR/plan.toml", AWholeDay.Plan);
         prompt.Write("PLAN_DIR/route.csv", AWholeDay.Route);
         prompt.Write("specs.txt", "ALPHA\nBETA\n");

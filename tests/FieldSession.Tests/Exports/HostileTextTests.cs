@@ -32,7 +32,7 @@ public sealed class HostileTextTests
             "=cmd|' /C calc'!A0",
             "+41, \"quoted\", and 'more'",
             "@SUM(1+1)*cmd",
-            "-2+3",
+            "-2+3 dB",
             "\u202Eright to left\u202C \u200F\u05D0",
             "\U0001F697 over the joint; a\u0301",
             ",,,;\"\"\"",

@@ -68,7 +68,7 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
         OpenedKey key = OpenedKey.In(Entries())!;
         Assert.False(key.NamesAllowed);
         Report report = DayReport.Of(_prompt.Now(), key, new Provenance(1, "", ""));
-        Assert.Equal(3, report.Sections.Single(section => section.Title == "Result").Blocks.OfType<Subheading>().Count());
+        Assert.Equal(4, report.Sections.Single(section => section.Title == "Result").Blocks.OfType<Subheading>().Count());
         Assert.DoesNotContain("BETA", string.Join('\n', report.Sections.Single(section => section.Title == "Verdict").Blocks));
     }
 

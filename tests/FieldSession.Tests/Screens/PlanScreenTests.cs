@@ -208,7 +208,7 @@ public sealed class PlanScreenTests : IDisposable
         CopyDemo();
         EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(120, 40, table);
-        tui.Keys(Down(40)).Keys("<Ctrl+K>");
+        tui.Keys(Down(41)).Keys("<Ctrl+K>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[2][0]);
         tui.Keys("<Ctrl+L>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[3][0]);
