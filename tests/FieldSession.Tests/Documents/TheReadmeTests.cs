@@ -54,6 +54,9 @@ public sealed class TheReadmeTests
                 string[] read = [.. prompt.Now().DrivenCodes.Select(code => marks[code]), "Ro", "Ilse"];
                 prompt.Must(0, words, string.Join('\n', read) + "\n");
                 break;
+            case "fitting":
+                prompt.Must(0, [.. words, "--csv"]);
+                break;
             default:
                 prompt.Must(0, words);
                 break;
