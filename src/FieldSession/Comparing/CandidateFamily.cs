@@ -110,8 +110,9 @@ internal sealed class CandidateFamily
             return levels;
         }
 
+        // the family's p is never above Bonferroni's, so neither is the level below that of Bonferroni
         double difference = Rule == FamilyRule.Dunnett
-            ? Math.Min(levels.Difference, StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value))
+            ? Math.Clamp(StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value), levels.Difference / Size, levels.Difference)
             : levels.Difference / StepOf(place);
         double equivalence = levels.Equivalence / Step([.. _members.Select(line => line.Overall.PTost!.Value)], place, levels.Equivalence);
         return new WordLevels(difference, equivalence);

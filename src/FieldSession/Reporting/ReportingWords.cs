@@ -55,7 +55,7 @@ internal static class ReportingWords
     public static string DifferenceWithInterval(Estimate overall, bool isUnfinished) => $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB{(isUnfinished ? ", unfinished" : "")}";
 
     public static string WordsLevel(string interval, int candidates, int lengthened) =>
-        $" (the word rests on the {interval} dB{(candidates > 1 ? $", which allows for {candidates} comparisons" : "")}{(lengthened > 0 ? $", extended {lengthened} time{(lengthened == 1 ? "" : "s")}" : "")})";
+        $" (the word rests on the {(candidates > 1 ? "joint " : "")}{interval} dB{(candidates > 1 ? $", which allows for {candidates} comparisons" : "")}{(lengthened > 0 ? $", extended {lengthened} time{(lengthened == 1 ? "" : "s")}" : "")})";
 
     public static string RunsWhenCautious(int runs) => $", {runs} to be cautious";
 

@@ -6,9 +6,9 @@ namespace FieldSession.Tests.Verdicts;
 /// <summary>What the meter's word may say, and what must then be true of the numbers. Rules: docs/method.md, docs/report.md.</summary>
 public sealed class EveryWordOfTheMeterTests
 {
-    private const string Provisos = @"(?:, with repeatability from \d+ earlier days?)?(?:, extended \d+ times)?";
+    private const string Provisos = @"(?:, with repeatability from \d+ earlier days?)?(?:, extended \d+ times?)?";
     private const string Margin = @"[\d.]+ dB";
-    private const string Interval = @"[+-]?[\d.]+ dB, 95 % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?: \(the order was lengthened after a verdict: the word is given at 2.5 % in place of 5 %\))?";
+    private const string Interval = @"[+-]?[\d.]+ dB, 95 % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?: \(the word rests on the (?:joint )?[\d.]+ % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?:, which allows for [2-9] comparisons)?(?:, extended \d+ times?)?\))?";
 
     private static WordTable<MeterNumbers> OfClasses => new(
         new("difference shown" + Provisos, "0 lies outside the interval; neither within the margin nor beyond it",

@@ -26,7 +26,10 @@ internal static class VerdictDays
             yield return new VerdictDay(
                 $"random {day}",
                 typed.Spoilt(level => lot.Next(12) == 0),
-                new ComparisonTerms("A", MarginDb: day % 2 == 0 ? 1 : 1.5, PlanComplete: day % 9 != 8, Archive: day % 5 == 4 ? Archive : null));
+                new ComparisonTerms("A", MarginDb: day % 2 == 0 ? 1 : 1.5, PlanComplete: day % 9 != 8, Archive: day % 5 == 4 ? Archive : null)
+                {
+                    Looks = new Looks([.. Enumerable.Range(0, 1 + day % 4).Select(lengthened => runs.Length + 2 * lengthened)]),
+                });
         }
     }
 
