@@ -22,6 +22,7 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
             string[] acts = [.. Enumerable.Range(1, 10).Select(act => $"; round {round}, act {act}")];
             typed.AddRange(acts);
             first.Type(acts);
+            first.WaitForAnswers(typed.Count);
             ProgramRun second = ProgramRun.In(laid.Path, ["enter", "day.study"], "; from the second window\n");
             ProgramRun merging = ProgramRun.In(laid.Path, ["merge", "day.study", "day.study"]);
             ProgramRun looking = ProgramRun.In(laid.Path, ["verify", "day.study"]);

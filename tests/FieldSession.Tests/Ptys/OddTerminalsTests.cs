@@ -72,8 +72,8 @@ public sealed class OddTerminalsTests
     public void A_long_pasted_note_arrives_whole()
     {
         using ProgramInATerminal program = new();
-        string words = string.Join(' ', Enumerable.Range(100, 400).Select(n => $"w{n}"));
-        program.Driving().Terminal.Type(";").Type(Pasted(words)).Until("w499").Type("\r").Until("note: w100");
+        string words = string.Join(' ', Enumerable.Range(100, 400).Select(n => $"w{n}x"));
+        program.Driving().Terminal.Type(";").Type(Pasted(words)).Until("w499x").Type("\r").Until("note: w100");
         Assert.Equal(words, Note(program));
     }
 
@@ -89,8 +89,8 @@ public sealed class OddTerminalsTests
     public void Unbracketed_pasting_is_slow_but_whole()
     {
         using ProgramInATerminal program = new();
-        string words = string.Join(' ', Enumerable.Range(100, 60).Select(n => $"w{n}"));
-        program.Driving().Terminal.Type(";").Type(words).Until("w159").Type("\r").Until("note: w100");
+        string words = string.Join(' ', Enumerable.Range(100, 60).Select(n => $"w{n}x"));
+        program.Driving().Terminal.Type(";").Type(words).Until("w159x").Type("\r").Until("note: w100");
         Assert.Equal(words, Note(program));
     }
 
