@@ -27,4 +27,12 @@ internal static class FormatWords
         VerdictLineKind.Ear => "ear",
         _ => "worth",
     };
+
+    /// <summary>What the checks of the key found.</summary>
+    public static string KeyCheck(KeyCheckResult result) => result switch
+    {
+        KeyCheckResult.Holds => "holds",
+        KeyCheckResult.Failed => "failed",
+        _ => "not open",
+    };
 }

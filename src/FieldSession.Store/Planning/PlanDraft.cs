@@ -29,7 +29,7 @@ internal static class PlanDraft
             Limits = PlanLimits.Of(words, troubles),
         };
         plan = PlanTyres.With(PlanOrder.With(PlanMain.With(plan, words, troubles), words, troubles), words, troubles);
-        return PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles);
+        return PlanFacts.With(PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles), words, troubles);
     }
 
     private static Plan WithMargins(Plan plan, PlanWords words, Troubles troubles) => plan with

@@ -38,6 +38,7 @@ internal static class PlanFolderWords
     // what is asked and compared
     public static string StudyNameIsRefused(string fault) => $"'study' can't be a study's name: {fault}";
 
+    public const string UtcOffsetForm = "write what your clocks are ahead of UTC, such as +02:00";
     public const string MainMeasureForm = "'main_measure' is \"steady\", \"impact\" or \"all\"";
     public const string SpecsIsMissing = "'specs' is missing";
 

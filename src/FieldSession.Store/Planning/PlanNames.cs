@@ -15,7 +15,7 @@ internal static class PlanNames
     /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>
     public static void Check(PlanWords words, Troubles troubles)
     {
-        string[] known = [.. Known, .. PlanEnergy.Names, .. PlanLimits.Names];
+        string[] known = [.. Known, .. PlanFacts.Names, .. PlanEnergy.Names, .. PlanLimits.Names];
         IEnumerable<(string Name, int Line)> written = words.Words.Select(word => (word.Name, word.Line))
             .Concat(words.Repeated.Where(table => table.Name != "crew").Select(table => (table.Name, table.Line)))
             .Concat(words.Words.Where(word => word.Name == "crew").SelectMany(word => word.Items ?? []).SelectMany(InCrew))

@@ -79,6 +79,7 @@ internal static class CommandLine
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),
         TyreCommand.Make(outside),
+        PaperCommand.Make(outside),
         StartCommand.Make(outside),
         SealCommand.Make(outside),
         CodesCommand.Make(outside),

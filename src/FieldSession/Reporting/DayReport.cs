@@ -23,22 +23,45 @@ public static class DayReport
         };
         return new Report(Title(study, key),
         [
-            QuestionSection.Of(study),
+            AnswerSection.Of(reported),
             VerdictSection.Of(reported),
+            HowToReadSection.Of(),
+            QuestionSection.Of(study),
             CodesSection.Of(study, key),
             ResultSection.Of(reported),
+            MapSection.Of(reported),
+            ReadingsSection.Of(reported),
+            LimitsSection.Of(study),
             ExploredSection.Of(reported),
             EarSection.Of(reported),
             .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
-            ReadingsSection.Of(reported),
+            FactsSection.Of(study),
             ConditionsSection.Of(study),
             ChecksSection.Of(study),
             PredictionsSection.Of(study, key),
             NotesSection.Of(study),
-            LimitsSection.Of(study),
             ProvenanceSection.Of(study, provenance),
         ]);
     }
+
+    /// <summary>The report on one page, to hand over: the answer, how to read it, what was left out and what the day can't say.</summary>
+    public static Report OnePage(Report report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return report with { Sections = [.. report.Sections.Select(Short).OfType<ReportSection>()] };
+    }
+
+    // the counts of what was left out without the list of every reading
+    private static ReportSection? Short(ReportSection section) => section.Part switch
+    {
+        ReportPart.Answer or ReportPart.HowToRead or ReportPart.Limits => section,
+        ReportPart.Provenance => section with { Blocks = [new Points([.. section.Blocks.OfType<Points>().SelectMany(points => points.Items).Take(MostLinesOfProvenance)])] },
+        ReportPart.LeftOut => section with { Blocks = [.. section.Blocks.OfType<ReportTable>().Take(1)] },
+        _ => null,
+    };
+
+    // the journal with its hash, and the program
+    private const int MostLinesOfProvenance = 2;
 
     private static string Title(Study study, OpenedKey? key)
     {

@@ -20,7 +20,11 @@ public static class StudyVerdicts
         ArgumentNullException.ThrowIfNull(ear);
         return study.Asked is not { } plan
             ? []
-            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)))];
+            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)).Select(line => line with
+            {
+                LeftOut = study.Runs.Where(run => run.Code.Digits == pair.Code || run.Code.Digits == pair.Reference).Sum(run => run.Readings.Count(reading => reading.LeftOut)),
+                Key = key is null ? KeyCheckResult.NotOpen : key.NamesAllowed ? KeyCheckResult.Holds : KeyCheckResult.Failed,
+            }))];
     }
 
     /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>
@@ -44,7 +48,7 @@ public static class StudyVerdicts
         [
             meter,
             meter.As(VerdictLineKind.Ear, ChoiceWords.Word(heard), choice is null ? ReportingWords.NoForcedChoicesPlanned : ChoiceWords.Sentence(choice)),
-            meter.As(VerdictLineKind.Worth, Word(worth), why),
+            meter.As(VerdictLineKind.Worth, WorthWord.Word(worth), why),
         ];
     }
 
@@ -58,14 +62,6 @@ public static class StudyVerdicts
         main?.Basis?.Lengthened ?? 0,
         main?.Overall,
         main?.Basis);
-
-    private static string Word(WorthVerdict verdict) => verdict switch
-    {
-        WorthVerdict.WorthIt => "WORTH IT",
-        WorthVerdict.WorthItForSome => ReportingWords.WorthItForSomeWord,
-        WorthVerdict.NotWorthIt => ReportingWords.NotWorthItWord,
-        _ => "CAN'T SAY",
-    };
 
     private static bool IsControl(string code, OpenedKey? key) => key is { NamesAllowed: true } && key.IsControl(new SpecCode(code)) == true;
 }

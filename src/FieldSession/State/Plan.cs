@@ -93,6 +93,12 @@ public sealed record Plan
     /// <summary>Size of the tyres, such as "225/45R18"; null: not told.</summary>
     public string? TyreSize { get; init; }
 
+    /// <summary>What was written down of car, tyres and meter; null: nothing.</summary>
+    public DayFacts? FactsTold { get; init; }
+
+    /// <summary>What was written down of car, tyres and meter.</summary>
+    public DayFacts Facts => FactsTold ?? new DayFacts();
+
     /// <summary>Names of the checks without which no run of a session starts; null: none beyond those that always hold.</summary>
     public ImmutableList<string>? RequiredChecks { get; init; }
 
