@@ -1,4 +1,3 @@
-using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;

@@ -59,7 +59,7 @@ public static class PlainSentence
         double db = Math.Abs(overall.DifferenceDb);
         double? half = basis is { } known ? (known.HighDb - known.LowDb) / 2 : (overall.Hi95Db - overall.Lo95Db) / 2;
         double? width = overall.HasNoUsableInterval ? null : half;
-        int decimals = width is { } wide ? EnoughDigits.For(LeastDecimals, [wide], [db]) : LeastDecimals;
+        int decimals = width is { } wide ? EnoughDigits.ToTellApart(LeastDecimals, db, wide) : LeastDecimals;
         bool isNothing = db < Math.Pow(10, -decimals) / 2;
         string difference = isNothing
             ? AnswerWords.AsLoudAs(pair)
