@@ -115,7 +115,7 @@ internal static class ReportingWords
 
     // Pairs
     public const string PairsOfMainMeasure = "Several candidates: each pair on the main measure, clean readings";
-    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on: against the control Dunnett's test from the one model, pairs that the plan did not ask for are explored, with Holm over all pairs.";
+    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on, by the rule in the last column. Pairs that the plan did not ask for are explored, with Holm over all pairs.";
 
     public const string HolmExplored = "Holm, explored";
 

@@ -20,7 +20,7 @@ public static class StudyVerdicts
         ArgumentNullException.ThrowIfNull(ear);
         return study.Asked is not { } plan
             ? []
-            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)))];
+            : [.. comparison.Comparisons.Concat(comparison.AskedPairs).SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)))];
     }
 
     /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>

@@ -15,6 +15,8 @@ internal static class ReviewingWords
     public const string RunAndReadingSpread = "run to run, reading SD";
     public const string DriftPerHour = "drift per hour";
     public const string MoreRunsPerCode = "more runs a code";
+    public const string NoMoreRunsNeeded = "none, it is settled";
+    public const string NoMoreDaysNeeded = "none, it is settled";
     public const string ProbabilityOfDrivenOrder = "p over all orders";
     public const string LevelOfExposure = "level of exposure, d";
     public const string NotKnownYet = "not known yet";
