@@ -77,7 +77,7 @@ public sealed class EveningPagesTests
         using ADemoDay day = new();
         day.Typed("quillmere/day.txt");
         Assert.Equal(ExitCode.Done, EnterCommand.Run(day.Book, day.Outside("amend margin_db=3 because it looks better")));
-        using Tui tui = day.Screens(120, 60, "review");
+        using Tui tui = day.Screens(120, 160, "review");
         string screen = tui.Keys("parked<Enter>").Screen;
         Assert.Contains("CHOSEN AFTER THE DATA", screen);
         Assert.Contains("margin 1.0 dB", screen);
