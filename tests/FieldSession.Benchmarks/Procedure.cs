@@ -88,7 +88,7 @@ internal static class Procedure
         (double headline, double amended) = errors.OfAmended(day, AmendedQuestions.Measures, row++);
         (double headlineApart, double amendedApart) = errors.OfAmended(Apart(day), AmendedQuestions.Margins, row);
         to.WriteLine();
-        to.WriteLine("| a question amended after the last run until it says what the crew likes, ABBAABBA | headline wrong % | the amended one wrong % |");
+        to.WriteLine("| a question amended after the last run until it says what the crew likes, ABBAABBA | headline wrong % | the amended one would say it % |");
         to.WriteLine("| --- | --- | --- |");
         to.WriteLine($"| no difference: measure or main segments, until a difference is shown | {headline:0.0} | {amended:0.0} |");
         to.WriteLine($"| 1 dB apart: margin, until 'same within' is shown | {headlineApart:0.0} | {amendedApart:0.0} |");

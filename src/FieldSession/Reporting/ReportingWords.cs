@@ -109,7 +109,7 @@ internal static class ReportingWords
 
     // Chosen after the data
     public const string ChosenAfterHead = "Chosen after the data";
-    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say stands here, chosen after the data and no verdict:";
+    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say follows; it is chosen after the data and no verdict:";
 
     public static string ChosenAfterLine(string pair, string on, string margin, string words) => $"{pair}, on {on}, margin {margin} dB: {words}";
 

@@ -55,7 +55,7 @@ public static class ClassFigures
     private static string MoreRuns(ClassComparison one) => one.Overall?.StandardErrorDb is null
         ? Figures.Unknown
         : one.Conclusion is { ShowsDifference: true } or { ShowsEquivalence: true } ? ReviewingWords.NoMoreRunsNeeded
-        : $"{Figures.Count(one.MoreRuns?.AsSeen, "over 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "over 10")}";
+        : $"{Figures.Count(one.MoreRuns?.AsSeen, "> 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "> 10")}";
 }
 
 /// <summary>One line of a class.</summary>

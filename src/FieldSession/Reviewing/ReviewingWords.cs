@@ -23,7 +23,7 @@ internal static class ReviewingWords
     public const string NoUsableInterval = "no usable interval";
 
     // Lines beyond the plan's question
-    public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so no verdict stands here";
+    public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so this has no verdict";
 
     public const string LouderThanTheRest = "Louder than the rest of their run and segment suggests (look at the note; by itself no reason to leave a reading out)";
 
