@@ -52,6 +52,11 @@ public static class ComparisonJson
             json.Texts("main_segments", main);
         }
 
+        if (comparison.AskedPairs.Count > 0)
+        {
+            json.Parts("asked_pairs", comparison.AskedPairs, pair => Pair(json, pair));
+        }
+
         json.WriteNumber("format", Format);
         json.WriteNumber("looks", comparison.Lengthened);
         json.WriteBoolean("unfinished", comparison.IsUnfinished);

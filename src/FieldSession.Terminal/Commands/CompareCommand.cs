@@ -159,7 +159,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         EnergyComparison? energy = source.Energy?.Invoke(words.Reference);
         if (words.Json)
         {
-            output.WriteLine(ComparisonJson.Of(comparison, energy, (source.Verdicts ?? StudyVerdicts.OfReadings)(comparison)));
+            output.WriteLine(Json(comparison, energy, source, words));
             return;
         }
 
@@ -170,12 +170,21 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
     }
 
+    // other terms than the plan's are to look at: no line of the study's verdict comes from them
+    private static string Json(Comparison comparison, EnergyComparison? energy, DayOfStudy source, CompareWords words)
+    {
+        string[] other = [.. OtherTerms(source, words)];
+        return other.Length > 0
+            ? ComparisonJson.Of(comparison with { Remarks = [.. other, .. comparison.Remarks] }, energy, [])
+            : ComparisonJson.Of(comparison, energy, (source.Verdicts ?? StudyVerdicts.OfReadings)(comparison));
+    }
+
     // where only energy legs are driven there is nothing to say of levels
     private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) => energy is null
-        ? ComparisonWords.Of(comparison, source.Day)
+        ? [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter]
         : source.Day.Levels.Count == 0
             ? EnergyWords.Of(energy, source.Units)
-            : [.. ComparisonWords.Of(comparison, source.Day), "", .. EnergyWords.Of(energy, source.Units)];
+            : [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter, "", .. EnergyWords.Of(energy, source.Units)];
 
     private static IEnumerable<string> OtherTerms(DayOfStudy source, CompareWords words) =>
         source.Verdicts is not null && (words.Margin ?? words.ImpactMargin ?? words.Reference) is not null ? [OtherThanPlanned] : [];

@@ -94,6 +94,7 @@ internal static class ComparingWords
     public const string NoDifferenceShown = "no difference shown";
 
     // Energy days
+    public const string EnergyWordsAllowForAllCodes = "several codes are asked at once: the words allow for all of them (Holm), each interval is for its code alone";
     public const string EachCodeHadItsOwnDriver = "each code had its own driver: the difference may be the driver's";
     public const string DaysAgreeBetterThanDisplayStep = "the days agree better than the step of the display allows: the error is raised to what the step allows";
     public const string NoCarsSideBySide = "days not comparable: no two cars drove side by side; air, wind and traffic of the days are in the difference";

@@ -50,7 +50,7 @@ public static class EnergySection
         string[] points =
         [
             .. finding.Range is { } range ? [ReportingWords.RangeOnUsable(Number(range.Usable), days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l", range, units)] : Array.Empty<string>(),
-            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { ReportingWords.MorePairedDays(finding) },
+            .. finding.Estimate?.Lo95Percent is null || finding.IsUnfinished ? [] : new[] { ReportingWords.MorePairedDays(finding) },
             .. finding.Remarks,
         ];
         yield return new Points(points);

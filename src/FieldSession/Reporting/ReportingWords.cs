@@ -111,13 +111,13 @@ internal static class ReportingWords
 
     // Chosen after the data
     public const string ChosenAfterHead = "Chosen after the data";
-    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say stands here, chosen after the data and no verdict:";
+    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say follows; it is chosen after the data and no verdict:";
 
     public static string ChosenAfterLine(string pair, string on, string margin, string words) => $"{pair}, on {on}, margin {margin} dB: {words}";
 
     // Pairs
     public const string PairsOfMainMeasure = "Several candidates: each pair on the main measure, clean readings";
-    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on: against the control Dunnett's test from the one model, pairs that the plan did not ask for are explored, with Holm over all pairs.";
+    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on, by the rule in the last column. Pairs that the plan did not ask for are explored, with Holm over all pairs.";
 
     public const string HolmExplored = "Holm, explored";
 

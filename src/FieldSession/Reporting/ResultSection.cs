@@ -23,7 +23,7 @@ public static class ResultSection
                 ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownInDb, "Verdict"],
                 [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
-            blocks.AddRange(HangsOn(VerdictSection.Main(day.Comparison, pair, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady)));
+            blocks.AddRange(HangsOn(VerdictSection.Main(day.Comparison, pair, day.Study.Asked?.MainMeasure ?? MainMeasure.Steady)));
         }
 
         blocks.AddRange(PairBlocks.Of(day));

@@ -20,11 +20,8 @@ public static class StudyVerdicts
         ArgumentNullException.ThrowIfNull(ear);
         return study.Asked is not { } plan
             ? []
-            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)).Select(line => line with
-            {
-                LeftOut = study.Runs.Where(run => run.Code.Digits == pair.Code || run.Code.Digits == pair.Reference).Sum(run => run.Readings.Count(reading => reading.LeftOut)),
-                Key = key is null ? KeyCheckResult.NotOpen : key.NamesAllowed ? KeyCheckResult.Holds : KeyCheckResult.Failed,
-            }))];
+            : [.. comparison.Comparisons.Concat(comparison.AskedPairs)
+                .SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)).Select(line => WithChecks(line, study, pair, key)))];
     }
 
     /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>
@@ -62,6 +59,12 @@ public static class StudyVerdicts
         main?.Basis?.Lengthened ?? 0,
         main?.Overall,
         main?.Basis);
+
+    private static VerdictLine WithChecks(VerdictLine line, Study study, CodeComparison pair, OpenedKey? key) => line with
+    {
+        LeftOut = study.Runs.Where(run => run.Code.Digits == pair.Code || run.Code.Digits == pair.Reference).Sum(run => run.Readings.Count(reading => reading.LeftOut)),
+        Key = key is null ? KeyCheckResult.NotOpen : key.NamesAllowed ? KeyCheckResult.Holds : KeyCheckResult.Failed,
+    };
 
     private static bool IsControl(string code, OpenedKey? key) => key is { NamesAllowed: true } && key.IsControl(new SpecCode(code)) == true;
 }

@@ -22,7 +22,7 @@ public static class VerdictSection
             blocks.Add(new Paragraph(ReportingWords.FewerThanTwoCodes));
         }
 
-        blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
+        blocks.AddRange(day.Comparison.Comparisons.Concat(day.Comparison.AskedPairs).SelectMany(pair => One(pair, day)));
         blocks.AddRange(ChosenAfter(day));
         return new ReportSection(ReportPart.Verdict, ReportingWords.VerdictInFull, blocks);
     }
@@ -75,7 +75,7 @@ public static class VerdictSection
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(pair);
-        ClassComparisons? classes = comparison.Main.FirstOrDefault(one => one.Code == pair.Code)?.Classes;
+        ClassComparisons? classes = comparison.Asked.FirstOrDefault(one => one.Code == pair.Code && one.Reference == pair.Reference)?.Classes;
         return classes is null ? null : Of(classes, measure);
     }
 

@@ -107,6 +107,8 @@ public static class WorthWord
             return ReportingWords.PricePerDbNotDefined;
         }
 
+        // the interval that agrees with the word leaves out 0
+        (lo, hi) = main.Basis is { } basis ? (basis.LowDb, basis.HighDb) : (lo, hi);
         double[] ends = [price / Math.Abs(lo), price / Math.Abs(hi)];
         return $"{price / Math.Abs(overall.DifferenceDb):0} {currency} ({ends.Min():0} to {ends.Max():0})";
     }

@@ -47,9 +47,16 @@ internal static class ReviewPage
     [
         PageRow.Blank,
         .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
-        .. sight.Comparison.Main.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
+        .. sight.Comparison.Asked.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
         .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingToCompare, columns) : [],
+        .. ChosenAfter(sight, columns),
     ];
+
+    private static IEnumerable<PageRow> ChosenAfter(ReviewSight sight, int columns)
+    {
+        string[] sentences = [.. ChosenAfterWords.Sentences(sight.Study, sight.Day)];
+        return sentences.Length == 0 ? [] : [PageRow.Blank, .. sentences.SelectMany(words => Text(words, columns))];
+    }
 
     private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
     {
