@@ -88,6 +88,7 @@ internal static class CommandLine
         EnterCommand.Make(outside),
         LegsCommand.Make(outside),
         SlipCommand.Make(outside),
+        ListenCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         MergeCommand.Make(outside),
         ReviewCommand.Make(outside),

@@ -1,0 +1,20 @@
+namespace FieldSession.State;
+
+/// <summary>
+/// Nothing of ring, bands, spectrum or decay by code is shown before the last prediction is locked: the crew know which way the feature pushes the ring, so a
+/// ring level by code would tell them what is behind it.
+/// </summary>
+public static class RingCover
+{
+    /// <summary>Whether what recordings hold may be shown by code.</summary>
+    public static bool IsOpen(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Opening is not null || study.RingOpening is not null || (study.DataFrozen && !study.StillToPredict.Any());
+    }
+}
+
+/// <summary>That somebody uncovered the ring before the last prediction was locked.</summary>
+/// <param name="Why">The reason.</param>
+/// <param name="Mark">Where it stands in the journal.</param>
+public sealed record RingOpening(string Why, LineMark Mark);
