@@ -114,9 +114,12 @@ internal static class CommandLine
         Study study = opened.Logbook.Study;
         MeasuredDay day = StudyReadings.Of(study);
         OpenedKey? key = OpenedKey.In(opened.Logbook.Entries);
+        RingFinding? ring = RingFinding.Of(study);
         return new DayOfStudy(day, StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
         {
-            Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key),
+            Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key, ring),
+            Ring = ring,
+            RingInWords = [.. RingWords.Of(study, ring)],
             ChosenAfter = [.. ChosenAfterWords.Of(study, day)],
             Energy = reference => StudyLegs.ComparisonOf(study, reference),
             Units = study.Plan?.Units ?? UnitSystem.Metric,

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Aligning;
 using FieldSession.Journal;
-using FieldSession.State;
 
 namespace FieldSession.Listening;
 
@@ -86,7 +85,7 @@ public sealed record RecordingClock(ClockOffset? Offset, Objection? Objection)
             .. pairs.Select(pair => Agreeing(pairs, pair)).OrderByDescending(group => group.Length).ThenBy(group => DistanceOf(group, fileOffset)),
         ];
         ClockMark[]? near = Array.Find(groups, group => fileOffset is not null && DistanceOf(group, fileOffset) <= AgreeS);
-        bool isClear = groups.Length > 0 && groups.Count(group => group.Length == groups[0].Length && OffsetOf(group) != OffsetOf(groups[0])) == 0;
+        bool isClear = groups.Length > 0 && !Array.Exists(groups, group => group.Length == groups[0].Length && OffsetOf(group) != OffsetOf(groups[0]));
         return ClockOffset.OfMarks(near ?? (isClear ? groups[0] : []));
     }
 

@@ -40,11 +40,12 @@ public static class VerdictSection
         yield return new Points(
         [
             $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
+            .. RingWord.InReport(day, pair) is { } ring ? [ring] : Array.Empty<string>(),
             $"Ear: {(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}.",
             .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [$"Hangs on: {sentence}."] : Array.Empty<string>(),
             $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
         ]);
-        yield return new Paragraph(CombinedSentence.Of(meter, choice, main));
+        yield return new Paragraph(CombinedSentence.Of(meter, choice, main, RingWord.Answer(day.Ring, pair.Code)));
     }
 
     private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen

@@ -12,6 +12,13 @@ public static class RingCover
         ArgumentNullException.ThrowIfNull(study);
         return study.Opening is not null || study.RingOpening is not null || (study.DataFrozen && !study.StillToPredict.Any());
     }
+
+    /// <summary>Whether somebody typed levels of the bands that hold the ring.</summary>
+    public static bool HasTypedBands(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.Runs.Exists(run => run.Readings.Any(reading => reading.Extras is { Band200Db: not null } or { Band250Db: not null }));
+    }
 }
 
 /// <summary>That somebody uncovered the ring before the last prediction was locked.</summary>

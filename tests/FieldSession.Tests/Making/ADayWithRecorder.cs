@@ -33,10 +33,10 @@ internal sealed class ADayWithRecorder : IDisposable
     public List<string> Files { get; } = [];
 
     /// <summary>Level of the ring, dB, of a code on a segment; 60 where nothing is said.</summary>
-    public Func<SpecCode, int, double> RingDb { get; init; } = (_, _) => 60;
+    public Func<SpecCode, int, double> RingDb { get; set; } = (_, _) => 60;
 
     /// <summary>How long the ring lasts after the impact, s.</summary>
-    public Func<SpecCode, double> RingLastsS { get; init; } = _ => 0.25;
+    public Func<SpecCode, double> RingLastsS { get; set; } = _ => 0.25;
 
     /// <summary>By how much runs scatter, dB.</summary>
     public double RunScatterDb { get; init; } = 0.2;
