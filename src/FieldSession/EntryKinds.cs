@@ -55,6 +55,7 @@ public static class EntryKinds
         EntryKind.Of("chain", EntryShapes.Default.ChainNamed),
         EntryKind.Of("gain", EntryShapes.Default.ChainCalibrated),
         EntryKind.Of("recording", EntryShapes.Default.RecordingTaken),
+        EntryKind.Of("log", EntryShapes.Default.LogCompared),
         EntryKind.Of("ring-opened", EntryShapes.Default.RingOpened),
         EntryKind.Of("prediction", EntryShapes.Default.PredictionLocked),
         EntryKind.Of("opened", EntryShapes.Default.KeyOpened),

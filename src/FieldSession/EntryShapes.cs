@@ -58,6 +58,7 @@ namespace FieldSession;
 [JsonSerializable(typeof(ChainNamed))]
 [JsonSerializable(typeof(ChainCalibrated))]
 [JsonSerializable(typeof(RecordingTaken))]
+[JsonSerializable(typeof(LogCompared))]
 [JsonSerializable(typeof(RingOpened))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using FieldSession.Aligning;
 using FieldSession.Journal;
 using FieldSession.Listening;
@@ -40,9 +39,9 @@ internal sealed record AskedListening(string Study, ImmutableArray<string> Files
     public static AskedListening? Read(TypedListening typed, TimeZoneInfo zone, List<string> objections)
     {
         ListeningTerms terms = new(
-            ZoneOf(typed.Clock.Zone, objections),
+            TypedTimes.Zone(typed.Clock.Zone, objections),
             Number("--offset", typed.Clock.Offset, -1e6, 1e6, objections),
-            BegunOf(typed.Clock.Begun, zone, objections),
+            TypedTimes.Local("--begun", typed.Clock.Begun, zone, objections),
             (int?)Number("--run", typed.Clock.Run, 1, 1000, objections),
             TrustOf(typed.Clock.Clock, objections));
         AskedListening asked = new(typed.Study, [.. typed.Files])
@@ -66,7 +65,7 @@ internal sealed record AskedListening(string Study, ImmutableArray<string> Files
             objections.Add(ListenWords.GridIs);
         }
 
-        if (asked.Files.Length > 1 && terms is { BegunAt: not null } or { Run: not null } && asked.Files.Length > 1)
+        if (asked.Files.Length > 1 && (terms.BegunAt is not null || terms.Run is not null))
         {
             objections.Add(ListenWords.OneFileOnly);
         }
@@ -84,45 +83,6 @@ internal sealed record AskedListening(string Study, ImmutableArray<string> Files
         }
 
         return number;
-    }
-
-    private static TimeSpan? ZoneOf(string? text, List<string> objections)
-    {
-        if (text is null)
-        {
-            return null;
-        }
-
-        if (text is "Z" or "z")
-        {
-            return TimeSpan.Zero;
-        }
-
-        bool isRead = TimeSpan.TryParseExact(text.TrimStart('+', '-'), ["hh\\:mm", "hh"], CultureInfo.InvariantCulture, out TimeSpan zone);
-        if (!isRead || zone.TotalHours > 14 || text[0] is not ('+' or '-'))
-        {
-            objections.Add(ListenWords.ZoneIs(text));
-            return null;
-        }
-
-        return text[0] == '-' ? -zone : zone;
-    }
-
-    private static DateTimeOffset? BegunOf(string? text, TimeZoneInfo zone, List<string> objections)
-    {
-        string[] forms = ["yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.f", "yyyy-MM-dd HH:mm"];
-        if (text is null)
-        {
-            return null;
-        }
-
-        if (DateTime.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local) && !zone.IsInvalidTime(local))
-        {
-            return new DateTimeOffset(local, zone.GetUtcOffset(local));
-        }
-
-        objections.Add(ListenWords.BegunIs(text));
-        return null;
     }
 
     private static ClockSource? TrustOf(string? text, List<string> objections)

@@ -89,6 +89,7 @@ internal static class CommandLine
         LegsCommand.Make(outside),
         SlipCommand.Make(outside),
         ListenCommand.Make(outside),
+        LogCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         MergeCommand.Make(outside),
         ReviewCommand.Make(outside),

@@ -1,5 +1,4 @@
 using System.Globalization;
-using FieldSession.Aligning;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Commands;
@@ -17,7 +16,7 @@ internal static class ListenWords
 
     public static string ZoneIs(string text) => $"--zone {Shown(text)}: give the distance from UTC, such as +01:00";
 
-    public static string BegunIs(string text) => $"--begun {Shown(text)}: give it as \"2026-02-03 09:12:03\"";
+    public static string TimeIs(string option, string text) => $"{option} {Shown(text)}: give it as \"2026-02-03 09:12:03\"";
 
     public static string ClockIs(string text) => $"--clock {Shown(text)}: give marks or file";
 

@@ -86,7 +86,7 @@ public sealed record ArchivedScatter(string Group, bool IsKind, double NuRun, do
         IEnumerable<ArchivedScatter?> byClass = [One(All, false, classes?.All), One("steady", false, classes?.Steady), One("impact", false, classes?.Impact)];
         IEnumerable<ArchivedScatter?> byKind = (day.Planned ?? []).Select(segment => segment.Kind).Distinct()
             .Select(kind => One(kind, true, FirstPairOf(OfKind(day, kind), terms)?.All));
-        ArchivedScatter? ring = One(EarlierScatter.Ring, false, RingFinding.Of(study)?.Pairs.FirstOrDefault()?.Main);
+        ArchivedScatter? ring = One(EarlierScatter.Ring, false, RingFinding.Of(study)?.Pairs is [{ } first, ..] ? first.Main : null);
         return byClass.Append(ring).Concat(byKind).OfType<ArchivedScatter>();
     }
 

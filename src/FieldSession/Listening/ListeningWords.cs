@@ -33,6 +33,8 @@ internal static class ListeningWords
     public const string StopRecorder = "stop the recorder and listen again";
     public const string SilenceAlone = "there is only silence in it";
     public const string Pistonphone = "its tone is 250 Hz and not used; a calibrator of 1 kHz gives the gain";
+    public const string LogHoldsNoReading = "the log holds no seconds in which something was read";
+    public const string GiveOffset = "give --offset, by how much the meter's clock was ahead";
     public const string GainOff = "turn automatic gain and limiter off";
 
     public static string ChannelIsDead(int channel) => $"channel {channel} is dead";
@@ -54,6 +56,10 @@ internal static class ListeningWords
     public static string RecordingIsTaken(RunRecording recording) => string.Create(
         CultureInfo.InvariantCulture,
         $"recording {recording.Ordinal} of run {recording.Run}: {recording.Segments.Count} readings heard, {Clock(recording)}");
+
+    public static string LogIsCompared(LogComparison log, int doubts) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"log beside {log.Readings.Count(one => one.Fit != EntryFit.NotHeard)} readings: {doubts} in doubt, traffic proposed in {log.Readings.Count(one => one.HasTraffic)}");
 
     public static string MarksContradictFile(double seconds) => string.Create(
         CultureInfo.InvariantCulture, $"its marks and its file time are {Math.Abs(seconds):0} s apart");

@@ -90,6 +90,9 @@ public sealed record Study
     /// <summary>The marks for the recorder's clock, in order.</summary>
     public ImmutableList<LineMark> ClockMarks { get; init; } = [];
 
+    /// <summary>What meters' own logs said about the typed readings, in order.</summary>
+    public ImmutableList<LogComparison> LogComparisons { get; init; } = [];
+
     /// <summary>That the ring was uncovered early; null: it was not.</summary>
     public RingOpening? RingOpening { get; init; }
 

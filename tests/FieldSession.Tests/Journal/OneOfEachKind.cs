@@ -145,6 +145,10 @@ internal static class OneOfEachKind
         new ChainNamed("recorder", "at=headrest gain=3"),
         new ChainCalibrated(new ChainGain("recorder", 112.35, new DateTimeOffset(2026, 2, 3, 8, 40, 0, TimeSpan.Zero), new string('d', 64))),
         new RecordingTaken(FullRecording),
+        new LogCompared(new LogComparison(new string('f', 64), [new LoggedReading(2, 7, EntryFit.TenOff, -9.8, true)])
+        {
+            OffsetS = 3.2, HalfRangeS = 1.2, ClockBy = ClockSource.TypedLevels, MedianDb = 0.4, LimitDb = 3, IsLikeSlow = true,
+        }),
         new RingOpened("the owner asks"),
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),
         new KeyOpened(
