@@ -1,5 +1,6 @@
 using FieldSession.Aligning;
 using FieldSession.State;
+using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Listening;
@@ -146,6 +147,24 @@ public sealed class RecordingsOfRunsTests
 
         Assert.Contains("over 0.5 dB of drift its levels don't count", day.Listen(), StringComparison.Ordinal);
         Assert.Equal(-0.7, ChainCalibration.Of(day.Study, "recorder").DriftDb!.Value, 0.01);
+    }
+
+    [Fact]
+    public void The_stop_shows_how_the_recording_of_the_last_run_is_and_no_level_of_it()
+    {
+        using ADayWithRecorder day = new();
+        day.Tone();
+        day.Drive((_, samples) => Louder(samples, 12 * 16_000, 18 * 16_000));
+        day.Listen();
+        using OpenedStudy opened = OpenedStudy.ToRead(day.Prompt.Study, day.Prompt.Outside());
+        using Tui tui = new(opened.Logbook, day.Prompt.Clock, desk => desk, 120, 40, "stop");
+
+        tui.Keys("parked<Enter>");
+
+        Assert.Contains("recordings of 1 of 1 runs", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("run 1: 4 of 4 readings heard, clock by file time within 2.0 s", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1 overloaded; these don't count, record with less gain", tui.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("178", tui.Screen, StringComparison.Ordinal);
     }
 
     private static void Louder(float[] samples, int from, int to)
