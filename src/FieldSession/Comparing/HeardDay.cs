@@ -11,8 +11,8 @@ internal static class HeardDay
     /// <summary>The cells of a class.</summary>
     /// <param name="study">The study.</param>
     /// <param name="measureClass">Steady segments, or impacts.</param>
-    /// <param name="level">What is compared, dB; null: not known of the window.</param>
-    public static MeasuredDay Of(Study study, MeasureClass measureClass, Func<HeardSegment, double?> level)
+    /// <param name="level">What is compared of a window whose chain has a gain, dB; null: not known.</param>
+    public static MeasuredDay Of(Study study, MeasureClass measureClass, Func<HeardSegment, double, double?> level)
     {
         MeasuredDay day = StudyReadings.Of(study);
         Dictionary<int, RunRecording> recordings = study.Recordings.ToDictionary(recording => recording.Run);
@@ -26,7 +26,7 @@ internal static class HeardDay
             let recording = recordings.GetValueOrDefault(pair.First.Run)
             let heard = recording?.During(pair.Second)
             where heard is { IsOverloaded: false }
-            let db = level(heard) + gains[recording.Chain]
+            let db = level(heard, gains[recording.Chain])
             where db is not null
             select pair.First with { LowDb = db.Value, HighDb = db.Value };
         return day with { Levels = [.. levels], Missed = 0, Planned = day.Planned is { } planned ? [.. planned.Where(segment => segment.Class == measureClass)] : null };

@@ -9,7 +9,6 @@ namespace FieldSession.Comparing;
 /// <summary>The recordings of a day, compared part by part.</summary>
 internal sealed class RingDay
 {
-    private const double MedianBlockS = 1.28;
     private static readonly ImmutableArray<(string Name, int Band)> ThirdOctaves = [("160", -8), ("200", -7), ("250", -6), ("315", -5)];
 
     private readonly Study _study;
@@ -44,10 +43,10 @@ internal sealed class RingDay
     /// <summary>The pairs.</summary>
     public IEnumerable<RingPair> Pairs()
     {
-        Comparison main = Comparison.InFull(Steady(heard => heard.RingDb), _terms);
-        Comparison median = Comparison.Of(Steady(heard => heard.Seconds >= MedianBlockS ? heard.RingMedianDb : null), _terms);
+        Comparison main = Comparison.InFull(Steady((heard, gain) => heard.RingDb + gain), _terms);
+        Comparison median = Comparison.Of(Steady((heard, gain) => heard.RingMedianDb + gain), _terms);
         (string Name, Comparison Compared)[] explored = [.. Explored().Select(one => (one.Name, Comparison.Of(Steady(one.Level), _terms)))];
-        Comparison lasting = Comparison.Of(_merged(HeardDay.Of(_study, MeasureClass.Impact, heard => heard.RingLastsS is { } time ? Math.Log(time) : null)), _terms);
+        Comparison lasting = Comparison.Of(_merged(HeardDay.Of(_study, MeasureClass.Impact, (heard, _) => heard.RingLastsS is { } time ? Math.Log(time) : null)), _terms);
         foreach (CodeComparison pair in main.Comparisons.Where(pair => pair.Classes.Steady is not null))
         {
             yield return new(pair.Code, pair.Reference, pair.Classes.Steady!)
@@ -64,21 +63,21 @@ internal sealed class RingDay
 
     private static ClassComparisons? Of(Comparison comparison, string code) => comparison.Comparisons.FirstOrDefault(pair => pair.Code == code)?.Classes;
 
-    private MeasuredDay Steady(Func<HeardSegment, double?> level) => _merged(HeardDay.Of(_study, MeasureClass.Steady, level));
+    private MeasuredDay Steady(Func<HeardSegment, double, double?> level) => _merged(HeardDay.Of(_study, MeasureClass.Steady, level));
 
-    private IEnumerable<(string Name, Func<HeardSegment, double?> Level)> Explored()
+    private IEnumerable<(string Name, Func<HeardSegment, double, double?> Level)> Explored()
     {
         foreach ((string name, int band) in ThirdOctaves)
         {
-            yield return (name, heard => heard.BandDb(band));
+            yield return (name, (heard, gain) => heard.BandDb(band) + gain);
         }
 
         if (Found is { } found)
         {
-            yield return ("searched", heard => InBand(heard, found.Band));
+            yield return ("searched", (heard, gain) => InBand(heard, found.Band) + gain);
         }
 
-        yield return ("prominence", heard => heard.ProminenceDb);
+        yield return ("prominence", (heard, _) => heard.ProminenceDb);
     }
 
     private static double? InBand(HeardSegment heard, FrequencyBand band) => heard.SpectrumDb is { } levels
@@ -112,7 +111,7 @@ internal sealed class RingDay
     // mean of the runs' means in dB: each run of a code weighs the same
     private IEnumerable<RingSpectrum> SpectraOf()
     {
-        MeasuredDay cells = Steady(heard => heard.SpectrumDb is null ? null : 0);
+        MeasuredDay cells = Steady((heard, _) => heard.SpectrumDb is null ? null : 0);
         Dictionary<int, string> codes = cells.Levels.Where(level => !level.Spoilt).Select(level => (level.Run, level.Code)).Distinct().ToDictionary(pair => pair.Run, pair => pair.Code);
         return from recording in _study.Recordings
                where codes.ContainsKey(recording.Run)

@@ -7,7 +7,7 @@ namespace FieldSession.State;
 /// <param name="Sha256">SHA-256 of the file with the calibrator's tone; null: the gain was given.</param>
 public sealed record ChainGain(string Chain, double GainDb, DateTimeOffset At, string? Sha256);
 
-/// <summary>How a chain is calibrated: by the first of its gains, and how far it drifted until the last.</summary>
+/// <summary>How a chain is calibrated: by the gain that was given or the first tone that was heard, and how far it drifted until the last tone.</summary>
 /// <param name="Chain">The chain.</param>
 /// <param name="GainDb">The gain that holds, dB; null: not calibrated.</param>
 /// <param name="DriftDb">By how much the tone's level changed from the first time to the last, dB; null: heard once at most.</param>
@@ -17,10 +17,9 @@ public sealed record ChainCalibration(string Chain, double? GainDb, double? Drif
     public static ChainCalibration Of(Study study, string chain)
     {
         ArgumentNullException.ThrowIfNull(study);
-        ChainGain[] gains = [.. study.ChainGains.Where(gain => gain.Chain == chain).OrderBy(gain => gain.At)];
-        return gains.Length == 0
-            ? new(chain, null, null)
-            : new(chain, gains[0].GainDb, gains.Length > 1 ? gains[0].GainDb - gains[^1].GainDb : null);
+        ChainGain? given = study.ChainGains.FindLast(gain => gain.Chain == chain && gain.Sha256 is null);
+        ChainGain[] heard = [.. study.ChainGains.Where(gain => gain.Chain == chain && gain.Sha256 is not null).OrderBy(gain => gain.At)];
+        return new(chain, (given ?? heard.FirstOrDefault())?.GainDb, heard.Length > 1 ? heard[0].GainDb - heard[^1].GainDb : null);
     }
 }
 
