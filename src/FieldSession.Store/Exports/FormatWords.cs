@@ -24,6 +24,7 @@ internal static class FormatWords
     public static string Line(VerdictLineKind line) => line switch
     {
         VerdictLineKind.Meter => "meter",
+        VerdictLineKind.Ring => "ring",
         VerdictLineKind.Ear => "ear",
         _ => "worth",
     };

@@ -36,6 +36,8 @@ internal static class PlanDraft
     {
         MarginDb = words.Positive("margin_db", 20, troubles) ?? plan.MarginDb,
         ImpactMarginDb = words.Positive("impact_margin_db", 20, troubles) ?? plan.ImpactMarginDb,
+        RingMarginToldDb = words.Positive("ring_margin_db", 20, troubles),
+        RingBandTold = PlanRing.BandOf(words, troubles),
         CalibratorDb = words.Number("calibrator_db", 60, 130, troubles) ?? plan.CalibratorDb,
     };
 

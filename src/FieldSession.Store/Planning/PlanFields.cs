@@ -20,6 +20,7 @@ public static class PlanFields
         new("main_segments", "main segments", PlanFieldSort.List, "names of the route, cut by ;  everything else is then explored; empty: all that the main measure takes"),
         new("margin_db", "margin, steady, dB", PlanFieldSort.Number, "largest difference on steady segments that does not matter, dB; empty: 1.0"),
         new("impact_margin_db", "margin, impacts, dB", PlanFieldSort.Number, "largest difference of peaks that does not matter, dB; empty: 2.0"),
+        new("ring_margin_db", "margin, ring, dB", PlanFieldSort.Number, "largest difference of the ring in recordings that does not matter, dB; empty: 2.0"),
         new("specs", "specs, how many", PlanFieldSort.Whole, "2 to 9; their names stay with the custodian"),
         new("order", "order of runs", PlanFieldSort.Text, "by place, R the reference, 1, 2, ... the others: R 1 R 1 R"),
         new("units", "units", PlanFieldSort.Text, "metric or imperial; empty: what the columns of route.csv say"),

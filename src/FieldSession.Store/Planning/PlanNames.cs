@@ -7,7 +7,7 @@ internal static class PlanNames
 {
     private static IEnumerable<string> Known =>
     [
-        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
+        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "ring_margin_db", "ring_band_hz", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
         "pressure_front_kpa", "pressure_rear_kpa", "pressure_front_psi", "pressure_rear_psi", "phrases", "attributes",
         "protocol", "calibrator_db", "covered_until_evening", "covered", "all_pairs", "main_measure", "main_segments", "price_premium", "price_worth", "currency", "set_life_km",
     ];

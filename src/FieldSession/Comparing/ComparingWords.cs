@@ -37,6 +37,13 @@ internal static class ComparingWords
 
     public static string EveryReadingIsSpoilt(SpecCode code, string segment) => $"every reading of {code} on {segment} is spoilt: the segment leaves the headline";
 
+    // Recordings
+    public const string ChainsNotCalibrated = "two chains are compared only if both are calibrated";
+
+    public static string ChainDrifted(double driftDb) => $"the chain drifted by {driftDb:+0.0;-0.0} dB";
+
+    public static string AutomaticGainSuspected(double slope) => $"automatic gain suspected: {slope:0.00} dB of the recorder for each typed dB";
+
     // Brackets
     public const string LookForWhatChanged = "look for what changed";
 

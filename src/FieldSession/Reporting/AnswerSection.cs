@@ -20,7 +20,7 @@ public static class AnswerSection
             blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld(withheld)));
         }
 
-        IReadOnlyList<CodeComparison> pairs = day.Comparison.Comparisons;
+        IReadOnlyList<CodeComparison> pairs = [.. day.Comparison.Comparisons, .. day.Comparison.AskedPairs];
         if (pairs.Count == 0)
         {
             blocks.Add(new Headline(ReportingWords.FewerThanTwoCodes));
@@ -31,7 +31,7 @@ public static class AnswerSection
         blocks.Add(new LabelledLines([.. Lines(answers)]));
         if (pairs.Count > 0)
         {
-            blocks.Add(Chart(day));
+            blocks.Add(Chart(pairs, day));
         }
 
         return new ReportSection(ReportPart.Answer, AnswerWords.Title, blocks);
@@ -53,6 +53,7 @@ public static class AnswerSection
             PlainSentence.OfEar(asked),
             [
                 AnswerWords.Meter(MeterWord.Word(meter, marginDb), main),
+                .. RingWord.Line(day.Study, day.Ring, pair) is { } ring ? [AnswerWords.Ring(ring)] : Array.Empty<LabelledLine>(),
                 AnswerWords.Ear(ChoiceWords.Word(ear), choice),
                 AnswerWords.Worth(WorthWord.Word(worth), WorthWord.Price(plan)),
                 .. main?.CouldShow is { } could ? [AnswerWords.CouldHaveShown(could)] : Array.Empty<LabelledLine>(),
@@ -73,15 +74,15 @@ public static class AnswerSection
     /// <summary>The answer for one code against the reference.</summary>
     private sealed record Answered(string Asked, string OfMeter, string OfEar, IReadOnlyList<LabelledLine> Lines);
 
-    private static IntervalChart Chart(ReportDay day)
+    private static IntervalChart Chart(IReadOnlyList<CodeComparison> pairs, ReportDay day)
     {
         Plan plan = day.Study.Asked!;
         double marginDb = plan.MainMeasure == MainMeasure.Impact ? day.Comparison.ImpactMarginDb : day.Comparison.MarginDb;
         return new IntervalChart(
-            AnswerWords.ChartTitle(day.Names.Plainly(day.Comparison.Comparisons[0].Reference), MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)),
+            AnswerWords.ChartTitle(day.Names.Plainly(pairs[0].Reference), MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)),
             "dB",
-            [.. day.Comparison.Comparisons.SelectMany(pair => DifferenceRow.Of(
-                day.Names.Plainly(pair.Code),
+            [.. pairs.SelectMany(pair => DifferenceRow.Of(
+                pair.Reference == pairs[0].Reference ? day.Names.Plainly(pair.Code) : AnswerWords.Pair(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference)),
                 VerdictSection.Main(day.Comparison, pair, plan.MainMeasure)?.Overall,
                 marginDb,
                 marked: true))])

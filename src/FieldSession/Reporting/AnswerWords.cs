@@ -12,6 +12,8 @@ internal static class AnswerWords
     // the ends of a plot
     public const string Louder = "louder";
     public const string Quieter = "quieter";
+    public const string Weaker = "weaker";
+    public const string Stronger = "stronger";
     public const string Better = "better";
     public const string Worse = "worse";
     public const string More = "more";
@@ -79,6 +81,8 @@ internal static class AnswerWords
         ? $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)}{(main.IsUnfinished ? ", unfinished" : "")}{AtItsLevel(main)}."
         : "nothing could be compared.");
 
+    public static LabelledLine Ring(VerdictLine ring) => new("Ring", ring.Word, $"{ring.Reason}.");
+
     public static LabelledLine Ear(string word, ChoiceFinding? choice) =>
         new("Ear", word, choice is null ? "no forced choices were planned." : $"{ChoiceWords.Tally(choice)}.");
 
@@ -95,6 +99,8 @@ internal static class AnswerWords
     public static string ChartTitle(string against, string measure) => $"Difference from {against} on {measure}, clean readings";
 
     // pooled over the crew: no word of each person alone
+    public static string Pair(string asked, string against) => $"{asked} - {against}";
+
     private static string Who(ChoiceFinding choice) => choice.Counts?.Persons is [{ Person: var alone }] ? alone : "The crew";
 
     // said where the 95 % interval alone would mislead

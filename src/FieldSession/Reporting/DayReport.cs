@@ -19,6 +19,7 @@ public static class DayReport
         ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
         ReportDay reported = new(study, names, day, Comparison.InFull(day, terms), EarFindings.Of(study, terms))
         {
+            Ring = RingFinding.Of(study, terms.Reference, merged => SpecsMerged.Of(merged, key)),
             ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? Comparison.Of(day, chosen with { Reference = terms.Reference }) : null,
         };
         return new Report(Title(study, key),
@@ -33,6 +34,7 @@ public static class DayReport
             ReadingsSection.Of(reported),
             LimitsSection.Of(study),
             ExploredSection.Of(reported),
+            .. RingSection.Of(reported) is { } ring ? [ring] : Array.Empty<ReportSection>(),
             EarSection.Of(reported),
             .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
             FactsSection.Of(study),
@@ -78,6 +80,9 @@ public static class DayReport
 /// <param name="Ear">What the ear says.</param>
 public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear)
 {
+    /// <summary>What the recordings say; null: there are none, or the ring is still covered.</summary>
+    public RingFinding? Ring { get; init; }
+
     /// <summary>The readings by a question that was amended after a comparison could be seen; null: it was not.</summary>
     public Comparison? ChosenAfter { get; init; }
 }

@@ -71,6 +71,9 @@ public sealed record ChartEnds(string Below, string Above)
     /// <summary>Of levels.</summary>
     public static ChartEnds OfLevels { get; } = new(AnswerWords.Quieter, AnswerWords.Louder);
 
+    /// <summary>Of a ring.</summary>
+    public static ChartEnds OfRing { get; } = new(AnswerWords.Weaker, AnswerWords.Stronger);
+
     /// <summary>Of ratings.</summary>
     public static ChartEnds OfRatings { get; } = new(AnswerWords.Worse, AnswerWords.Better);
 

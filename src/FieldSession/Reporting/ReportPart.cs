@@ -33,6 +33,9 @@ public enum ReportPart
     /// <summary>Kinds and segments.</summary>
     Explored,
 
+    /// <summary>What the recordings hear.</summary>
+    Ring,
+
     /// <summary>Ratings and forced choices.</summary>
     Ear,
 

@@ -74,9 +74,11 @@ internal static class ReportingWords
 
     public static string HearingNotTestedEnough(string meterShows) => $"{char.ToUpperInvariant(meterShows[0])}{meterShows[1..]}; whether it is heard was not tested enough.";
 
-    public static string HeardButNotResolved(string test) => $"The crew heard a difference blind in this test ({test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.";
+    public const string LookAtTheRing = "look at 200 and 250 Hz";
 
-    public static string CharacterThatMeterMisses(string test) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.";
+    public static string HeardButNotResolved(string test, string? ring) => $"The crew heard a difference blind in this test ({test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; {ring ?? LookAtTheRing}.";
+
+    public static string CharacterThatMeterMisses(string test, string? ring) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; {ring ?? LookAtTheRing}.";
 
     public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.CouldShow?.Db ?? main?.Mdd80Db)} dB.";
 

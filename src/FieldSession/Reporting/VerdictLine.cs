@@ -8,6 +8,9 @@ public enum VerdictLineKind
     /// <summary>The meter.</summary>
     Meter,
 
+    /// <summary>The ring in recordings.</summary>
+    Ring,
+
     /// <summary>The ear.</summary>
     Ear,
 
@@ -31,7 +34,7 @@ public enum KeyCheckResult
 /// <summary>One line of a verdict as data: a row of verdict.csv, an entry of the JSON's 'verdicts'. Codes, never names.</summary>
 /// <param name="Question">The code that is asked about.</param>
 /// <param name="Against">The code it is held against.</param>
-/// <param name="Line">Meter, ear or worth.</param>
+/// <param name="Line">Meter, ring, ear or worth.</param>
 /// <param name="Word">The word: MEASURED, HEARD BLIND, CAN'T SAY, ...</param>
 /// <param name="Reason">What it rests on.</param>
 /// <param name="HangsOn">Single changes that give another word; empty: none of those tried; null: not worked out, or not asked of this line.</param>

@@ -40,10 +40,11 @@ public static class VerdictSection
         yield return new LabelledLines(
         [
             new LabelledLine("Meter", "", $"{MeterWord.InWords(main, marginDb)}.{shown}"),
+            .. RingWord.InReport(day, pair) is { } ring ? [ring] : Array.Empty<LabelledLine>(),
             new LabelledLine("Ear", "", $"{(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}."),
             new LabelledLine("Worth", "", WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))),
         ]);
-        yield return new Paragraph(CombinedSentence.Of(meter, choice, main));
+        yield return new Paragraph(CombinedSentence.Of(meter, choice, main, RingWord.Answer(day.Ring, pair.Code)));
     }
 
     private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Measures;
+using FieldSession.Signals;
 
 namespace FieldSession.State;
 
@@ -38,6 +39,18 @@ public sealed record Plan
 
     /// <summary>Largest difference of impact peaks that does not matter, dB; 2.0 by default (common practice, no source).</summary>
     public double ImpactMarginDb { get; init; } = 2.0;
+
+    /// <summary>Largest difference of the ring band that does not matter, dB, as it was told; null: not told.</summary>
+    public double? RingMarginToldDb { get; init; }
+
+    /// <summary>Largest difference of the ring band that does not matter, dB; 2.0 by default (own choice, no source).</summary>
+    public double RingMarginDb => RingMarginToldDb ?? 2.0;
+
+    /// <summary>Edges of the ring band, Hz, as they were told; null: not told.</summary>
+    public FrequencyBand? RingBandTold { get; init; }
+
+    /// <summary>The ring band: as told, or 178 to 282 Hz.</summary>
+    public FrequencyBand RingBand => RingBandTold ?? Acoustics.RingBand.Planned;
 
     /// <summary>The people in the car; the first drives, the second types.</summary>
     public ImmutableList<CrewMember> Crew { get; init; } = [];

@@ -85,6 +85,7 @@ internal static class SectionValues
     {
         IntervalChart intervals => IntervalDrawing.Of(intervals, width),
         RunLevelChart levels => RunLevelDrawing.Of(levels, width),
+        SpectrumChart spectra => SpectrumDrawing.Of(spectra, width),
         _ => throw new ArgumentException($"{chart.GetType().Name}: nobody knows how to draw it", nameof(chart)),
     };
 
@@ -94,6 +95,7 @@ internal static class SectionValues
             + (intervals.HasIntervals ? PageWords.KeyToIntervals : "")
             + (intervals.HasMargins ? PageWords.KeyToMargins : "")
             + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
+        SpectrumChart => PageWords.KeyToSpectra,
         RunLevelChart { Drifts.Count: > 0 } => PageWords.KeyToRunLevelsWithDrift,
         _ => PageWords.KeyToRunLevels,
     };
