@@ -156,6 +156,10 @@ internal static class DrivingWords
 
     public static string IsNeitherDriverNorCar(string word) => $"'{word}' says neither who drives nor which car";
 
+    public static string SegmentIsNextAlready(int segment) => $"segment {segment} is the next one already";
+
+    public const string TypeItsReading = "type its reading";
+
     public static string NextReadingIs(Segment? segment) => $"the next reading is {segment?.Number} {segment?.Name}";
 
 }
