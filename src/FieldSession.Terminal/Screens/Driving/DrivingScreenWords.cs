@@ -78,7 +78,7 @@ internal static class DrivingScreenWords
     public const string NotRead = "not read";
     public const string FilledAtStop = "filled in at the stop";
 
-    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, segments {shift.Stretch.From} to {shift.Stretch.To}, all {(Math.Abs(shift.By) == 1 ? "one" : Math.Abs(shift.By))} {(shift.By > 0 ? "further on" : "back")}:";
+    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, {(shift.Stretch.From == shift.Stretch.To ? $"segment {shift.Stretch.From}," : $"segments {shift.Stretch.From} to {shift.Stretch.To}, all")} {(Math.Abs(shift.By) == 1 ? "one" : Math.Abs(shift.By))} {(shift.By > 0 ? "further on" : "back")}:";
 
     public const string HowToTakeShift = "Enter takes the shift as one act, > and < move it by one more or less, Esc leaves it";
 
