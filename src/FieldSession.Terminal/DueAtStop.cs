@@ -29,7 +29,11 @@ internal enum DueKind
 /// <param name="Label">Its word in the footer.</param>
 /// <param name="Words">It in words.</param>
 /// <param name="Line">What is typed for it, as far as it is known; empty: it is not typed in the box.</param>
-internal sealed record Due(DueKind Kind, string Label, string Words, string Line = "");
+internal sealed record Due(DueKind Kind, string Label, string Words, string Line = "")
+{
+    /// <summary>Whether it is answered on the rating screen, by each person alone.</summary>
+    public bool IsOnRateScreen => Kind is DueKind.Ratings or DueKind.Choices;
+}
 
 /// <summary>
 /// What is due at a stop, in the order in which a crew does it: first what is still in the ear and in the mind, then the instruments.
@@ -67,7 +71,7 @@ internal static class DueAtStop
     }
 
     private static IEnumerable<Due> Choices(Study study) => study.ChoiceSets.Find(set => !set.IsComplete && IsDriven(study, set)) is { } open
-        ? [new Due(DueKind.Choices, "choose", DueWords.ChoicesOf(open), "choose ")]
+        ? [new Due(DueKind.Choices, "choose", DueWords.ChoicesOf(open))]
         : [];
 
     private static bool IsDriven(Study study, ChoiceSet set) =>

@@ -40,13 +40,10 @@ internal static class KeysPage
     private static IEnumerable<string> DueKeys(KeyTable table, Study study)
     {
         Due[] due = [.. DueAtStop.In(study)];
-        string[] begun = [.. due.Where(one => one.Kind != DueKind.Ratings).Select(one => one.Label)];
-        return
-        [
-            .. begun.Length == 0 ? Array.Empty<string>() : [$"Tab {string.Join(", ", begun)}"],
-            .. due.Where(one => one.Kind == DueKind.Ratings).Select(one => $"{table.KeyTo(KeyTable.Rate)} {one.Label}"),
-        ];
+        return [.. Labelled("Tab", due.Where(one => !one.IsOnRateScreen)), .. Labelled(table.KeyTo(KeyTable.Rate), due.Where(one => one.IsOnRateScreen))];
     }
+
+    private static string[] Labelled(string key, IEnumerable<Due> due) => due.Any() ? [$"{key} {string.Join(", ", due.Select(one => one.Label))}"] : [];
 
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>
     public static ImmutableArray<PageRow> Help(KeyTable table, string screen, Study study, int columns) =>

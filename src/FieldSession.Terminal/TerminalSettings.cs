@@ -17,6 +17,9 @@ internal sealed partial class TerminalSettings
     // Lines that have scrolled away (ECMA-48 names no such code; terminals agree on it).
     private static ReadOnlySpan<byte> WipingCodes => "\x1b[3J"u8;
 
+    // Cursor to the first place, the screen erased (ECMA-48, 8.3.21 and 8.3.39), then what has scrolled away.
+    private static ReadOnlySpan<byte> WipingOfAllCodes => "\x1b[H\x1b[2J\x1b[3J"u8;
+
     private static ReadOnlySpan<byte> KeypadCodes => "\x1b[?1l\x1b>"u8;
 
     // Larger than any struct termios.
@@ -42,6 +45,9 @@ internal sealed partial class TerminalSettings
 
     /// <summary>Writes what wipes the lines that have scrolled away, where the terminal can.</summary>
     public static void WriteWipingCodes() => Write(WipingCodes);
+
+    /// <summary>Writes what wipes the screen and the lines that have scrolled away, where the terminal can.</summary>
+    public static void WriteWipingOfAllCodes() => Write(WipingOfAllCodes);
 
     /// <summary>Puts the settings back.</summary>
     public void Restore()

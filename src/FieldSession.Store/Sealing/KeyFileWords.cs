@@ -12,7 +12,7 @@ internal static class KeyFileWords
 
     public const string MakeFolderFirst = "make it first, or name another one";
 
-    public static string NameIsTaken(string path) => $"{path} is already there, and a key file is never written over";
+    public static string NameIsTaken(string path) => $"{path} is already there, and is never written over";
 
     public const string NameAnotherFile = "name another file, or move that one away";
 

@@ -40,7 +40,9 @@ internal static class CommandWords
 
     public static string AskForReader(string which) => $"{which} reader of the marks: ";
 
-    public static string ReadAgain(string failed) => $"{failed}; read it again on the tyres";
+    public static string ReadAgain(string failed) => $"{failed}; read the tyres again";
+
+    public static string NameTwoReaders(string failed) => $"{failed}; name two, with '--reader' or when asked";
 
     public static string NoSpecList(string path) => $"{path}: there is no such file; give a text file with one spec name a line";
 

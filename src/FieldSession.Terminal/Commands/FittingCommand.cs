@@ -98,7 +98,7 @@ internal static class FittingCommand
         {
             int code = TerminalProgram.Run(() => new FittingShell(key, earlier, Palette.For(Environment.GetEnvironmentVariable("NO_COLOR"))));
             TerminalSettings.WriteWipingCodes();
-            return code;
+            return code == ExitCode.Done ? Said(CustodianWords.AfterList, code, outside) : code;
         }
 
         IEnumerable<string> lines = words.IsCsv ? FittingSheet.Table(key) : words.Out is null ? FittingSheet.List(key, earlier) : FittingSheet.Of(key, earlier);

@@ -91,9 +91,14 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
 
     private static void Say(MarkCheck check, Surroundings outside)
     {
-        foreach (string failed in WithheldWords.Of(check, null))
+        foreach (string failed in WithheldWords.Of(check with { ReadByTwo = true }, null))
         {
             outside.Error.WriteLine(CommandWords.ReadAgain(failed));
+        }
+
+        foreach (string failed in check.ReadByTwo ? [] : WithheldWords.Of(new MarkCheck([], [], ReadByTwo: false), null))
+        {
+            outside.Error.WriteLine(CommandWords.NameTwoReaders(failed));
         }
     }
 }

@@ -15,9 +15,25 @@ internal static class NewPassphrase
             return null;
         }
 
-        return !isOfTwo ? first
-            : One(CustodianWords.AskForSecondPassphrase, outside.SecondPassphrase, outside) is { } second ? TwoPassphrases.Joined(first, second)
-            : null;
+        if (!isOfTwo)
+        {
+            return first;
+        }
+
+        WipeWordsOf(outside.Passphrase, CustodianWords.SecondPersonsTurn, outside);
+        string? second = One(CustodianWords.AskForSecondPassphrase, outside.SecondPassphrase, outside);
+        WipeWordsOf(outside.SecondPassphrase, CustodianWords.PassphrasesAreWiped, outside);
+        return second is null ? null : TwoPassphrases.Joined(first, second);
+    }
+
+    // Words that were offered to one of two people still stand on the screen, and the other one must not read them.
+    private static void WipeWordsOf(string? given, string what, Surroundings outside)
+    {
+        if (given is null && outside.ReadKeyUnseen is not null)
+        {
+            outside.WipeScreen();
+            outside.Error.WriteLine(what);
+        }
     }
 
     private static string? One(string question, string? given, Surroundings outside)
@@ -38,8 +54,9 @@ internal static class NewPassphrase
         OfferedWords offer = OfferedWords.Drawn(outside.Lot);
         outside.Error.WriteLine(CustodianWords.OfferWords(offer));
         string typed = outside.AskSecret(question) ?? "";
-        string passphrase = typed.Length == 0 ? offer.ToString() : typed;
-        if (outside.AskSecret(CustodianWords.AskAgain) != passphrase)
+        bool isOffered = typed.Length == 0;
+        string passphrase = isOffered ? offer.ToString() : typed;
+        if (outside.AskSecret(isOffered ? CustodianWords.AskForOfferedWords : CustodianWords.AskAgain) != passphrase)
         {
             return null;
         }

@@ -62,6 +62,11 @@ internal static class SealAway
 
         outside.Output.WriteLine($"sealed: codes {string.Join(", ", codes.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal))}");
         outside.Output.WriteLine($"commitment {codes.Commitment}");
+        if (SecretPlace.ObjectionTo(words.Key!, key.StudyName) is { } near)
+        {
+            outside.Error.WriteLine(CustodianWords.KeyIsNearStudy(words.Key!, near.Why));
+        }
+
         SealCommand.SayNext(words, outside);
         return ExitCode.Done;
     }

@@ -39,6 +39,9 @@ internal sealed record Surroundings
     /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
     public Func<ConsoleKeyInfo>? ReadKeyUnseen { get; init; }
 
+    /// <summary>Wipes what stands on the terminal, also what has scrolled away, where the terminal can.</summary>
+    public Action WipeScreen { get; init; } = () => { };
+
     /// <summary>Whether a person sits at a terminal that can show the screens.</summary>
     public bool HasTerminal { get; init; }
 
@@ -69,6 +72,7 @@ internal sealed record Surroundings
         Clock = TimeProvider.System,
         Lot = new SystemLot(),
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
+        WipeScreen = TerminalSettings.WriteWipingOfAllCodes,
         Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
         SecondPassphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE_2"),
         OutputFile = RedirectedOutput.File(),

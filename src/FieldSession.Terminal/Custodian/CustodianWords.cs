@@ -10,7 +10,10 @@ internal static class CustodianWords
     public const string PassphrasesDiffer = "the two passphrases are not the same; nothing was sealed, begin again";
     public const string AskForPassphrase = "passphrase of the key file: ";
     public const string AskForSecondPassphrase = "second person, passphrase of your own: ";
+    public const string SecondPersonsTurn = "the screen was wiped; now the second person, alone";
+    public const string PassphrasesAreWiped = "the screen was wiped; both passphrases are taken";
     public const string AskAgain = "the same passphrase again: ";
+    public const string AskForOfferedWords = "the four words are taken; type them once, with blanks between, to show that you have them: ";
     public const string PublicIsForPlanFolder = "'--public' is for sealing away from the study; give the plan folder instead of the study";
     public const string PlanFolderNeedsPublic = "PLAN_DIR seals away from the study; add '--public FILE', the file that the crew takes into it";
     public const string GiveListOrEarlierKey = "give '--specs FILE --key KEYFILE', or '--paper' alone";
@@ -24,7 +27,7 @@ internal static class CustodianWords
     public static string FromRunIsOutOfOrder(int runs) => $"'--from-run' is a run of the order, 1 to {runs}";
 
     public static string OfferWords(OfferedWords offer) =>
-        $"four words by lot, {Bits(offer.Bits)}: {offer}\n  Enter alone takes them; write them down first, where the crew never looks";
+        $"four words by lot, {Bits(offer.Bits)}: {offer}\n  write them down where the crew never looks, then Enter alone takes them; or type a passphrase of your own";
 
     public static string Strength(double bits) => bits < PassphraseStrength.WeakBits
         ? $"look out: this passphrase is weak, at most {Bits(bits)}; four words by lot have 52"
@@ -50,6 +53,7 @@ internal static class CustodianWords
             $"alone: fieldsession fitting {key}",
             "write each mark under the tape of its four tyres, then fit as the list says",
             "before each run tell the crew the code on the car, nothing else",
+            $"in the evening, after all predictions are locked, bring {key}; two people read the marks",
         ];
         return steps.Select((step, place) => $"  {place + 1}. {step}").Prepend("next, by the custodian:");
     }
@@ -93,6 +97,7 @@ internal static class CustodianWords
     public const string TellTheCrew = "tell the crew this code, nothing else";
     public const string MarkFirst = "Write the mark under the tape of all four tyres of each set, before any is fitted.";
     public const string KeepSheetAway = "Names the specs: never where the crew can find it. Cut off one slip for each run.";
+    public const string AfterList = "the list is wiped from the screen\nnext: fit as it says; before each run tell the crew the code on the car, nothing else";
     public const string ListIsWritten = "the list names the specs: keep it where the crew never looks";
 
     public static string Title(KeySheet key) => key.Plan is { } plan ? $"{key.StudyName}  fitting {plan.Number}" : key.StudyName;
@@ -112,6 +117,8 @@ internal static class CustodianWords
     };
 
     public static string Slip(FittingRow row, int runs) => $"run {row.Run} of {runs}{Car(row.Car)}:  code {row.Line.Code}";
+
+    public static string KeyIsNearStudy(string key, string why) => $"look out: {why}; move {key} to a place that the crew never opens";
 
     public static string Written(string path) => $"{path}: {ListIsWritten}";
 

@@ -43,7 +43,8 @@ internal abstract class ParkedScreen : TypingScreen
     /// <summary>The study as it is now.</summary>
     protected Study Study => Desk.Logbook.Study;
 
-    private bool IsOpen => Desk.Parking.IsParked && Study.RunOn is null;
+    /// <summary>Whether the page is open: somebody has said that the car is parked, and no run is on.</summary>
+    protected bool IsOpen => Desk.Parking.IsParked && Study.RunOn is null;
 
     /// <inheritdoc/>
     public override void Enter()
@@ -72,7 +73,14 @@ internal abstract class ParkedScreen : TypingScreen
     /// <summary>Scrolls, when drawn next, as far as the marked row is in sight.</summary>
     protected void KeepMarkInSight() => _markMoved = true;
 
-    /// <summary>Begins a line in the empty box.</summary>
+    /// <summary>What stands in the box.</summary>
+    protected string BoxText => _box.Text;
+
+    /// <summary>Takes a key before anything else does.</summary>
+    /// <returns>Whether it is used up.</returns>
+    protected virtual bool Takes(Key key) => false;
+
+    /// <summary>Puts a line into the box, the cursor behind it.</summary>
     protected void BeginLine(string line) => _box.Put(line);
 
     /// <summary>Begins the page at its first row.</summary>
@@ -156,9 +164,15 @@ internal abstract class ParkedScreen : TypingScreen
 
     private bool OnPressed(Key key)
     {
+        if (Takes(key))
+        {
+            Draw();
+            return true;
+        }
+
         bool isEmpty = _box.Text.Length == 0;
         KeyRow? row = Desk.Keys.On(_name).FirstOrDefault(known => known.Has(key));
-        if (row is null || (!isEmpty && TypingBox.Wants(key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
+        if (row is null || (!isEmpty && (TypingBox.Wants(key) || row.Deed == KeyDeed.Recall)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
         {
             return false;
         }
@@ -215,6 +229,7 @@ internal abstract class ParkedScreen : TypingScreen
         bool wasOpen = IsOpen;
         if (_enter.IsBounce() && typed.Length == 0)
         {
+            Say(_message is null ? ParkedWords.EnterBounced : $"{_message}; {ParkedWords.EnterBounced}");
             return;
         }
 

@@ -5,6 +5,7 @@ namespace FieldSession.Terminal.Parked;
 /// <summary>What screens say that are used when parked.</summary>
 internal static class ParkedWords
 {
+    public const string EnterBounced = "a second Enter within 0.3 s was left out";
     public const string OpensWhenRunIsOver = "This screen opens when the run is over and the car is parked.";
     public const string ShutUntilParked = "Shut until the car is parked.";
     public const string DriverNeverTypes = "The driver never reads or types; the screen does not face the driver.";

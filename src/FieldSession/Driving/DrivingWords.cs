@@ -134,7 +134,12 @@ internal static class DrivingWords
 
     public static string IsNoReading(string typed) => $"'{typed}' is no reading";
 
-    public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) => toSegment is { } last ? $"run {run}, segments {fromSegment} to {last} shifted by {by:+0;-0}: now {places}" : $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}";
+    public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) => toSegment switch
+    {
+        { } last when last == fromSegment => $"run {run}, segment {last} shifted by {by:+0;-0}: now {places}",
+        { } last => $"run {run}, segments {fromSegment} to {last} shifted by {by:+0;-0}: now {places}",
+        _ => $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}",
+    };
 
     public static string ThereIsNoRun(int run) => $"there is no run {run}";
 
@@ -155,6 +160,10 @@ internal static class DrivingWords
     public static string CarsAre(string cars) => $"the cars are {cars}";
 
     public static string IsNeitherDriverNorCar(string word) => $"'{word}' says neither who drives nor which car";
+
+    public static string SegmentIsNextAlready(int segment) => $"segment {segment} is the next one already";
+
+    public const string TypeItsReading = "type its reading";
 
     public static string NextReadingIs(Segment? segment) => $"the next reading is {segment?.Number} {segment?.Name}";
 

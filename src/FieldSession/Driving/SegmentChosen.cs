@@ -11,9 +11,13 @@ public sealed record SegmentChosen(int Segment) : Entry
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileARunIsOn(study) ?? (Segment >= 1 && Segment <= study.Plan!.Route.Count
-            ? null
-            : new Objection(JournalWords.ThereIsNoSegment(Segment), JournalWords.RouteHasSegmentsTo(study)));
+        return Gate.WhileARunIsOn(study) ?? (Segment switch
+        {
+            < 1 => NoSuch(study),
+            _ when Segment > study.Plan!.Route.Count => NoSuch(study),
+            _ when Segment == study.RunOn?.NextSegment => new Objection(DrivingWords.SegmentIsNextAlready(Segment), DrivingWords.TypeItsReading),
+            _ => null,
+        });
     }
 
     /// <inheritdoc/>
@@ -31,4 +35,6 @@ public sealed record SegmentChosen(int Segment) : Entry
         ArgumentNullException.ThrowIfNull(after);
         return new Echo(DrivingWords.NextReadingIs(after.NextSegment));
     }
+
+    private Objection NoSuch(Study study) => new(JournalWords.ThereIsNoSegment(Segment), JournalWords.RouteHasSegmentsTo(study));
 }

@@ -11,19 +11,20 @@ public readonly record struct Stretch(int From, int To)
     /// <param name="run">The run.</param>
     /// <param name="segments">How many segments the route has.</param>
     /// <param name="marked">The marked segment.</param>
-    /// <param name="by">1: further on; -1: back.</param>
-    /// <returns>The stretch; null: the marked segment was not read, or there is no gap in that direction.</returns>
+    /// <param name="by">How many segments further on (above 0) or back (below 0).</param>
+    /// <returns>The stretch; null: the marked segment was not read, or there is no gap so long in that direction.</returns>
     public static Stretch? Into(Run run, int segments, int marked, int by)
     {
         ArgumentNullException.ThrowIfNull(run);
         HashSet<int> read = [.. run.Readings.Select(reading => reading.Segment)];
+        int step = Math.Sign(by);
         int end = marked;
-        while (read.Contains(end + by))
+        while (read.Contains(end + step))
         {
-            end += by;
+            end += step;
         }
 
-        bool hasGap = end + by >= 1 && end + by <= segments;
+        bool hasGap = end + by >= 1 && end + by <= segments && Enumerable.Range(1, Math.Abs(by)).All(far => !read.Contains(end + (far * step)));
         return read.Contains(marked) && hasGap ? new Stretch(Math.Min(marked, end), Math.Max(marked, end)) : null;
     }
 

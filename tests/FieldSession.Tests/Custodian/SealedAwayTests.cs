@@ -1,4 +1,5 @@
 using FieldSession.State;
+using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Custodian;
@@ -42,6 +43,29 @@ public sealed class SealedAwayTests : IDisposable
         string crew = Start();
         Assert.Contains("--public", crew);
         Assert.Contains($"fieldsession codes {_prompt.Study}", crew);
+    }
+
+    [Fact]
+    public void The_steps_are_messages_so_that_a_script_that_takes_the_output_gets_codes_and_commitment_alone()
+    {
+        StringWriter output = new();
+        StringWriter error = new();
+        string[] seal = ["seal", _prompt.Here("plan"), "--specs", _prompt.Here("specs.txt"), "--key", _prompt.Here("a.key"), "--public", _prompt.Here("a.codes")];
+        Assert.Equal(0, CommandLine.Run(seal, _prompt.Outside() with { Output = output, Error = error, Passphrase = AtThePrompt.Passphrase }));
+        Assert.Matches(@"^sealed: codes \d{3}, \d{3}\r?\ncommitment [0-9a-f]{64}\r?\n$", output.ToString());
+        Assert.Contains("next, by the custodian:", error.ToString(), StringComparison.Ordinal);
+        output.GetStringBuilder().Clear();
+        error.GetStringBuilder().Clear();
+        Assert.Equal(0, CommandLine.Run(["start", _prompt.Here("plan"), _prompt.Study], _prompt.Outside() with { Output = output, Error = error }));
+        Assert.DoesNotContain("next", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains($"fieldsession drive {_prompt.Study}", error.ToString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_key_file_that_was_sealed_beside_a_study_of_the_crew_is_pointed_out()
+    {
+        Start();
+        Assert.Contains($"look out: the study {_prompt.Study} is in that folder; move", Seal(0), StringComparison.Ordinal);
     }
 
     [Fact]

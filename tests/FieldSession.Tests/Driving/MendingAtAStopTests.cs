@@ -12,7 +12,7 @@ public sealed class MendingAtAStopTests
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "714", "end");
         Echo echo = day.Answer("shift 1.2 +1");
-        Assert.Equal("run 1, segments 2 to 2 shifted by +1: now 3", echo.Words);
+        Assert.Equal("run 1, segment 2 shifted by +1: now 3", echo.Words);
         Assert.Equal([1, 3], day.Study.Runs[0].Readings.Select(r => r.Segment));
         Assert.Null(day.Study.Runs[0].LastReading?.Doubt);
         day.Typed("u");

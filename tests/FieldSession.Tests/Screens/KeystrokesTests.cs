@@ -49,7 +49,25 @@ public sealed partial class KeystrokesTests
         new("words without a sign, kept as a note", "<Enter>", 1, study => study.Notes.Count == 1 && Last(study)!.Spoilt is null) { Burst = "truck" },
         new("the Enter of a reading forgotten, seen", "<Enter>", 1, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "5860" },
         new("a phrase that the plan does not have", "", 0, study => study.Notes.Count == 0 && study.NextSegment!.Number == 2) { Slip = ";9" },
+        new("a note too many, or on the wrong segment", "u", 1, study => study.Notes.Count == 0) { Slip = ";1" },
+        new("a jump to the wrong segment", "u", 1, study => study.NextSegment!.Number == 2) { Slip = ":seg 3<Enter>" },
+        new("a run ended by mistake", "u", 1, study => study.RunOn is not null) { Slip = ":end<Enter>" },
     ];
+
+    private static readonly Counted[] MendsAtStop =
+    [
+        new("a segment that was skipped: the readings behind it move by one", "><Enter>", 2, study => HasOnly(study, 1, 2, 4, 6, 7), InStop: true) { Slip = ToThird },
+        new("two segments that were skipped", ">><Enter>", 3, study => HasOnly(study, 1, 2, 5, 6, 7), InStop: true) { Slip = ToThird },
+        new("a shift taken by mistake", "u", 1, study => HasOnly(study, 1, 2, 3, 6, 7), InStop: true) { Slip = ToThird + "><Enter>" },
+        new("a doubtful reading kept by mistake", "u", 1, study => !First(study).Confirmed, InStop: true) { Slip = "<Tab>y" },
+        new("a correction that was wrong", "u", 1, study => $"{First(study).Levels}" == "84-86", InStop: true) { Slip = "<Tab>5860<Enter>" },
+        new("a flag on the wrong reading", "u", 1, study => study.Runs[0].Readings.All(reading => reading.Spoilt is null), InStop: true) { Slip = "t<Enter>" },
+        new("a refused line is put right", "<Backspace><Backspace><Enter>", 3, study => $"{First(study).Levels}" == "58-60", InStop: true) { Slip = "<Tab>58601<Enter>" },
+        new("a word that begins with an act, dropped", "<Esc>", 1, study => !First(study).Confirmed, InStop: true) { Slip = "<Tab>", Burst = "yes" },
+        new("a run started by mistake", "u", 1, study => study.RunOn is null, InStop: true) { Slip = "<Enter>" },
+    ];
+
+    private const string ToThird = "<CursorUp><CursorUp><CursorUp><CursorUp>";
 
     [Fact]
     public void The_table_of_keystrokes_is_what_the_acts_take()
@@ -58,6 +76,7 @@ public sealed partial class KeystrokesTests
             + "four seconds in a quiet chair and five to seven in a car (keystroke-level model of Card, Moran and Newell), and a segment lasts five to ten.\n");
         Print(text, "While a run is on", Road, () => new ADay().Ready().Typed("run 417", "6163"));
         Print(text, "What a slip costs", Mends, () => new ADay().Ready().Typed("run 417", "6163"));
+        Print(text, "What a slip costs at a stop", MendsAtStop, () => new ADay(ARoute.Plan with { Route = ARoute.Plan.Route.SetItem(0, ARoute.Plan.Route[0] with { NominalDb = 55 }) }).Ready().Typed("run 417", "8486", "6062", "6265", "seg 6", "6166", "732", "end"));
         Print(text, "At a stop", Stop, () => new ADay().Ready().Typed("run 417", "8486", "6365", "end"));
         Golden.Approve("docs/keystrokes.md", text.ToString());
     }
@@ -85,6 +104,10 @@ public sealed partial class KeystrokesTests
 
     private static string Shown(string keys) =>
         string.Join(' ', Named().Matches(keys).Select(key => $"`{key.Value.Trim('<', '>').Replace("CursorDown", "Down", StringComparison.Ordinal)}`".Replace("``", "`>`", StringComparison.Ordinal)));
+
+    private static Reading First(Study study) => study.Runs[0].Readings.First();
+
+    private static bool HasOnly(Study study, params int[] segments) => study.Runs[0].Readings.Select(reading => reading.Segment).SequenceEqual(segments);
 
     private static Reading? Last(Study study) => study.RunOn!.LastReading;
 

@@ -126,11 +126,15 @@ internal sealed partial class SlippingRun
         return here.Length == 1 && _meant[segment - 1].IsAsMeant(here[0]);
     }
 
-    // The stop asks about what is doubtful, lists what was missed, and shows each flag with its cause.
-    private static bool IsPointedOut(Run run, int segment) => run.Passages.Where(passage => passage.Segment == segment)
-        .Any(passage => passage is Missed or Reading { IsToBeAsked: true } or Reading { Spoilt: not null } or Reading { FlagTakenBack: not null });
+    // The stop asks about what is doubtful, lists what was missed or never read, and shows each flag with its cause.
+    private static bool IsPointedOut(Run run, int segment)
+    {
+        Passage[] here = [.. run.Passages.Where(passage => passage.Segment == segment)];
+        return here.Length == 0
+            || Array.Exists(here, passage => passage is Missed or Reading { IsToBeAsked: true } or Reading { Spoilt: not null } or Reading { FlagTakenBack: not null });
+    }
 
-    private string Told(Run run, int segment) => $"{segment}: meant {_meant[segment - 1].Keys.Replace("\n", "~", StringComparison.Ordinal)}, "
+    private string Told(Run run, int segment) => $"segment {segment}: meant `{_meant[segment - 1].Keys.Replace("\n", "~", StringComparison.Ordinal)}`, "
         + $"got {string.Join(" and ", run.Passages.Where(passage => passage.Segment == segment).Select(passage => passage is Reading reading ? $"{reading.Levels}{(reading.Spoilt is null ? "" : "!")}" : "missed"))}";
 
     [GeneratedRegex(@"NEXT (\d+) of")]

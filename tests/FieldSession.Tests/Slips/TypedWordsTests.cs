@@ -3,6 +3,7 @@ using FieldSession.State;
 using FieldSession.Terminal;
 using FieldSession.Terminal.Screens.Driving;
 using FieldSession.Tests.Making;
+using Terminal.Gui.Input;
 
 namespace FieldSession.Tests.Slips;
 
@@ -29,6 +30,36 @@ public sealed class TypedWordsTests
             Type(day, hand, box, word, gapMs: 50 + (words++ * 37 % 451));
             Assert.True(Told(day.Study) == before, $"after '{word}':\n{Told(day.Study)}");
             hand.Drop();
+            day.Clock.Advance(TimeSpan.FromSeconds(2));
+        }
+
+        Assert.True(words > FewestWords, $"only {words} words");
+    }
+
+    [Fact]
+    public void No_word_of_the_list_typed_at_the_stop_changes_a_reading_or_a_flag()
+    {
+        ADay day = new ADay().Ready().Typed("run 417", "8486", "6365", "714 t");
+        Desk desk = new() { Logbook = day.Book, Clock = day.Clock };
+        Assert.True(desk.Parking.Take(Parking.Word));
+        using StopScreen stop = new(desk, new Pen(day.Book));
+        TypingBox box = Assert.Single(stop.SubViews.OfType<TypingBox>());
+        stop.Enter();
+        string before = Told(day.Study);
+        int words = 0;
+        string[] more = ["yes, run it", "you there?", "/usr/bin/env", "u turn ahead", "yay > out.txt", "unzip -l a.zip | less"];
+        foreach (string word in Words().Concat(more))
+        {
+            int gapMs = 50 + (words++ * 37 % 451);
+            foreach (char key in word.Length == 1 ? $"{word} " : word)
+            {
+                day.Clock.Advance(TimeSpan.FromMilliseconds(gapMs));
+                box.NewKeyDownEvent(new Key(key));
+            }
+
+            Assert.True(Told(day.Study) == before, $"after '{word}':\n{Told(day.Study)}");
+            Assert.EndsWith(word.Trim()[^1..], box.Text.TrimEnd(), StringComparison.Ordinal);
+            box.Put("");
             day.Clock.Advance(TimeSpan.FromSeconds(2));
         }
 

@@ -12,6 +12,7 @@ internal static class ChecksTable
         [
             Column.Count<CheckedValue>("line", "journal line of the check", c => c.Check.Mark.Place).Always,
             Column.Time<CheckedValue>("at", "when it was made", c => c.Check.Mark.At).Always,
+            Column.YesNo<CheckedValue>("typed_later", "whether it was logged on paper and typed in afterwards", c => c.Check.Mark.IsTypedLater).Always,
             Column.Text<CheckedValue>("check", "name of the check", c => c.Check.Name).Always,
             Column.Text<CheckedValue>("value", "name of the value, as in the entry line", c => c.Name).Always,
             Column.Text<CheckedValue>("typed", "what was typed, in the plan's units", c => c.Typed).Always,

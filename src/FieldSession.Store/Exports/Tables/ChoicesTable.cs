@@ -25,6 +25,7 @@ internal static class ChoicesTable
             Column.Text<(ChoiceSet Set, Choice Choice)>("sight", "what the person could know of the answer; only unseen choices carry the ear's word", c => Sight(c.Choice.Sight)).Always.OneOf("unseen", "meter seen", "order seen"),
             Column.Count<(ChoiceSet Set, Choice Choice)>("line", "journal line", c => c.Choice.Mark.Place).Always,
             Column.Time<(ChoiceSet Set, Choice Choice)>("at", "when it was stored", c => c.Choice.Mark.At).Always,
+            Column.YesNo<(ChoiceSet Set, Choice Choice)>("typed_later", "whether it was logged on paper and typed in afterwards", c => c.Choice.Mark.IsTypedLater).Always,
         ],
         source => source.Study.ChoiceSets.Where(set => set.IsShown(source.Study)).SelectMany(set => set.Choices.Select(choice => (set, choice))))
     {

@@ -63,6 +63,7 @@ internal static class LegsTable
         Column.Text<EnergyLeg>("typed", "the line or row as it was typed", leg => leg.Figures.Typed),
         Column.Count<EnergyLeg>("line", "journal line", leg => leg.Mark.Place).Always,
         Column.Time<EnergyLeg>("at", "when it was typed", leg => leg.Mark.At).Always,
+        Column.YesNo<EnergyLeg>("typed_later", "whether it was logged on paper and typed in afterwards", leg => leg.Mark.IsTypedLater).Always,
     ];
 
     private static double? Typed(EnergyLeg leg, EnergyUnit unit) =>

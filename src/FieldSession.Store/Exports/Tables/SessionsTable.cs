@@ -22,8 +22,10 @@ internal static class SessionsTable
             Column.YesNo<CalibratedSession>("void", "whether the meter drifted too far, so that no reading of the session counts", s => s.IsVoid),
             Column.Count<CalibratedSession>("before_line", "journal line of the check before", s => s.Session.Before?.Mark.Place),
             Column.Time<CalibratedSession>("before_at", "when the check before was made", s => s.Session.Before?.Mark.At),
+            Column.YesNo<CalibratedSession>("before_typed_later", "whether the check before was logged on paper and typed in afterwards", s => s.Session.Before?.Mark.IsTypedLater),
             Column.Count<CalibratedSession>("after_line", "journal line of the check after", s => s.Session.After?.Mark.Place),
             Column.Time<CalibratedSession>("after_at", "when the check after was made", s => s.Session.After?.Mark.At),
+            Column.YesNo<CalibratedSession>("after_typed_later", "whether the check after was logged on paper and typed in afterwards", s => s.Session.After?.Mark.IsTypedLater),
         ],
         Rows)
     {

@@ -17,6 +17,7 @@ internal static class WeatherTable
             Column.Number<Weather>("wind_m_s", "m/s", "mean wind", w => w.Wind?.MetresPerSecond),
             Column.Number<Weather>("gust_m_s", "m/s", "gusts", w => w.Gust?.MetresPerSecond),
             Column.Text<Weather>("surface", "state of the surface: dry, damp, wet, or the crew's word", w => w.Surface),
+            Column.YesNo<Weather>("typed_later", "whether it was logged on paper and typed in afterwards", w => w.Mark.IsTypedLater).Always,
         ],
         source => source.Study.Weather)
     {

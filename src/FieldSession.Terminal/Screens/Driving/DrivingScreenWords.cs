@@ -87,13 +87,15 @@ internal static class DrivingScreenWords
     public const string NotRead = "not read";
     public const string FilledAtStop = "filled in at the stop";
 
-    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, segments {shift.Stretch.From} to {shift.Stretch.To}, all one {(shift.By > 0 ? "further on" : "back")}:";
+    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, {(shift.Stretch.From == shift.Stretch.To ? $"segment {shift.Stretch.From}," : $"segments {shift.Stretch.From} to {shift.Stretch.To}, all")} {(Math.Abs(shift.By) == 1 ? "one" : Math.Abs(shift.By))} {(shift.By > 0 ? "further on" : "back")}:";
 
-    public const string HowToTakeShift = "Enter takes the shift as one act, Esc leaves it";
+    public const string HowToTakeShift = "Enter takes the shift as one act, > and < move it by one more or less, Esc leaves it";
 
     public static string NoGapToShiftInto(StopRow? row, int by) => row?.Reading is null
         ? "mark a reading to shift; nothing was read here"
-        : $"no gap {(by > 0 ? "after" : "before")} segment {row.Segment.Number} to shift into; correct with figures";
+        : $"no gap{(Math.Abs(by) == 1 ? "" : $" of {Math.Abs(by)}")} {(by > 0 ? "after" : "before")} segment {row.Segment.Number} to shift into; correct with figures";
+
+    public const string BackspaceBringsLineBack = "Backspace brings the line back";
 
     public static string EarlierDoubts(int run) => $"Run {run}, still doubtful";
 

@@ -91,7 +91,7 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
                 MakeWord(typed.Text);
                 break;
             case TypedKind.IsHeld:
-                _ = TakeBack(1);
+                _ = _rhythm.TakeBack(1, pen);
                 Say(typed.Text);
                 break;
             case TypedKind.StoresFirst:
@@ -122,24 +122,11 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
 
     private void MakeWord(string letters)
     {
-        bool wasTakenBack = TakeBack(0);
+        bool wasTakenBack = _rhythm.TakeBack(0, pen);
         _rhythm.End();
         _isDraft = Study.RunOn is not null;
         box.Put(_isDraft ? $"; {letters}" : letters);
         Say(_isDraft ? DrivingScreenWords.DraftOffered : wasTakenBack ? DrivingScreenWords.WordTakenBack : null);
-    }
-
-    // Takes back what the keys right before wrote, from one of their lines on.
-    private bool TakeBack(int from)
-    {
-        if (_rhythm.Before.Lines.Length <= from)
-        {
-            return false;
-        }
-
-        Outcome outcome = pen.Write(new LettersTakenBack(_rhythm.Before.Lines[from]));
-        _rhythm.Unwrite(from);
-        return outcome.IsWritten;
     }
 
     private void StoreFirst(string next)

@@ -1,3 +1,6 @@
+using FieldSession.Driving;
+using FieldSession.Journal;
+
 namespace FieldSession.Terminal.Screens.Driving;
 
 /// <summary>Remembers the keys pressed right before, when they came, and what they wrote.</summary>
@@ -27,8 +30,19 @@ internal sealed class Rhythm(TimeProvider clock)
     /// <summary>Takes notice that the last character wrote a line.</summary>
     public void Wrote(int line) => Before = Before with { Lines = Before.Lines.Add(line) };
 
-    /// <summary>Forgets what the keys wrote from one of their lines on.</summary>
-    public void Unwrite(int from) => Before = Before with { Lines = Before.Lines[..from] };
+    /// <summary>Takes back, as one act, what the keys right before wrote from one of their lines on.</summary>
+    /// <returns>Whether there was something, and it is taken back.</returns>
+    public bool TakeBack(int from, Pen pen)
+    {
+        if (Before.Lines.Length <= from)
+        {
+            return false;
+        }
+
+        Outcome outcome = pen.Write(new LettersTakenBack(Before.Lines[from]));
+        Before = Before with { Lines = Before.Lines[..from] };
+        return outcome.IsWritten;
+    }
 
     /// <summary>Ends the row of keys: another key than a character was pressed, or a word was made of them.</summary>
     public void End()

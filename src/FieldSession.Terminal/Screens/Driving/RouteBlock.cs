@@ -35,7 +35,7 @@ internal static class RouteBlock
 
     private static PageRow Row(Run run, Segment segment, bool isNext, int columns) => PageRow
         .Of($"{(isNext ? ">" : " ")}{segment.Number,3} ", Ink.Strong)
-        .And(Columns.Left(segment.Name, columns - MarkColumns - LevelColumns), isNext ? Ink.Strong : Ink.Plain)
+        .And(Columns.Left(segment.Name, columns - MarkColumns - LevelColumns - 1) + " ", isNext ? Ink.Strong : Ink.Plain)
         .And(Levels(run, segment.Number));
 
     private static string Levels(Run run, int segment) => run.ReadingsOn(segment) switch

@@ -8,7 +8,7 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>A shift that is looked at before it is taken: which readings would stand where.</summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Stretch">The segments that move.</param>
-/// <param name="By">1: one further on; -1: one back.</param>
+/// <param name="By">How many segments further on (above 0) or back (below 0).</param>
 internal sealed record ShiftPreview(int Run, Stretch Stretch, int By)
 {
     private const int NameColumns = 28;
@@ -16,6 +16,12 @@ internal sealed record ShiftPreview(int Run, Stretch Stretch, int By)
 
     /// <summary>The entry line that takes it.</summary>
     public string Line => $"shift {Run}.{Stretch.From}-{Stretch.To} {By:+0;-0}";
+
+    /// <summary>The shift that a typed line means; null: the line means something else, or the shift is refused.</summary>
+    public static ShiftPreview? Of(string line, Study study) =>
+        EntryText.Parse(line, study).Entry is RunShifted { ToSegment: { } last } shift && shift.ObjectionIn(study) is null
+            ? new ShiftPreview(shift.Run, new Stretch(shift.FromSegment, last), shift.By)
+            : null;
 
     /// <summary>The table: each segment that changes, what stands there now and what would stand there.</summary>
     public ImmutableArray<PageRow> Rows(Study study)

@@ -12,6 +12,7 @@ internal sealed class StopPage
     private const int LevelColumns = 12;
     private const int KindColumns = 9;
     private const int RoomForKind = 76;
+    private const int RoomForLongNames = 110;
 
     private readonly Study _study;
     private readonly ImmutableArray<StopRow> _stops;
@@ -58,7 +59,12 @@ internal sealed class StopPage
     /// <summary>The row of the page on which the marked one begins; null: there is none.</summary>
     public int? MarkedRow { get; }
 
-    private int NameColumns => _columns >= RoomForKind ? 22 : 18;
+    private int NameColumns => _columns switch
+    {
+        >= RoomForLongNames => 34,
+        >= RoomForKind => 22,
+        _ => 18,
+    };
 
     private int WordsFrom => MarkColumns + NameColumns + LevelColumns + (_columns >= RoomForKind ? KindColumns : 0);
 

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using FieldSession.Driving;
+using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using FieldSession.Terminal.Parked;
+using Terminal.Gui.Input;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
@@ -12,9 +14,12 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     private const int MostHintRows = 6;
     private const int MostDueRows = 4;
 
+    private readonly StopLetters _letters = new(desk, pen);
     private int _run;
     private int _place;
+    private int _placeBefore;
     private ShiftPreview? _shift;
+    private string? _unstored;
 
     private ImmutableArray<StopRow> Rows => StopRow.Of(Study);
 
@@ -46,34 +51,83 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     /// <inheritdoc/>
     protected override void Take(string answer)
     {
-        if (_shift is { } shift)
+        ShiftPreview? shown = _shift;
+        _shift = null;
+        if (answer.Length == 0 && shown is not null)
         {
-            _shift = null;
-            TakeShift(shift, answer);
+            TakeShift(shown);
         }
         else if (answer.Length == 0)
         {
             Start();
         }
+        else if (ShiftPreview.Of(StopLine.Of(answer, Marked), Study) is { } asked)
+        {
+            Show(asked);
+        }
         else
         {
-            WriteAndFollow(StopLine.Of(answer, Marked));
+            WriteAndFollow(StopLine.Of(answer, Marked), answer);
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override bool Takes(Key key)
+    {
+        if (BoxText.Length > 0 || !(IsOpen || _letters.IsOfWord) || !StopLetters.IsTyped(key, out char typed))
+        {
+            _letters.End();
+            return false;
+        }
+
+        if (!_letters.IsOfWord)
+        {
+            _placeBefore = _place;
+        }
+
+        (StopLetter kind, string text) = _letters.Press(typed);
+        switch (kind)
+        {
+            case StopLetter.Word:
+                MakeWord(text);
+                return true;
+            case StopLetter.Bounce:
+                Say(text);
+                return true;
+            default:
+                return false;
         }
     }
 
     /// <inheritdoc/>
     protected override void Do(KeyDeed deed)
     {
-        bool wasShifting = _shift is not null;
+        ShiftPreview? shown = _shift;
+        int lines = Desk.Logbook.Lines.Count;
         _shift = null;
-        if (!Look(deed))
+        if (!Look(deed, shown))
         {
-            Act(deed, wasShifting);
+            Act(deed, shown is not null);
         }
+
+        _letters.Wrote(lines);
+    }
+
+    // An undo may have begun a run again; what a letter did is gone, so the car is as parked as before.
+    private void MakeWord(string letters)
+    {
+        Say(_letters.TakeBack() ? DrivingScreenWords.WordTakenBack : null);
+        if (Study.RunOn is null)
+        {
+            Desk.Parking.Take(Parking.Word);
+        }
+
+        (_place, _shift) = (_placeBefore, null);
+        BeginLine(letters);
     }
 
     // what only looks, or begins something
-    private bool Look(KeyDeed deed)
+    private bool Look(KeyDeed deed, ShiftPreview? shown)
     {
         switch (deed)
         {
@@ -84,13 +138,20 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
                 Move(1);
                 return true;
             case KeyDeed.ShiftOn:
-                Preview(1);
+                Preview(shown, 1);
                 return true;
             case KeyDeed.ShiftBack:
-                Preview(-1);
+                Preview(shown, -1);
+                return true;
+            case KeyDeed.Due when BoxText.Length > 0:
+                BeginLine(WordsBegun.Completed(BoxText, Study));
                 return true;
             case KeyDeed.Due:
                 OfferDue();
+                return true;
+            case KeyDeed.Recall:
+                BeginLine(_unstored ?? "");
+                _unstored = null;
                 return true;
             default:
                 return false;
@@ -116,31 +177,33 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     private void Move(int by) => _place = Math.Clamp(_place + by, 0, Math.Max(0, Rows.Length - 1));
 
     // the mark goes along with the reading it stood on
-    private void TakeShift(ShiftPreview shift, string answer)
+    private void TakeShift(ShiftPreview shift)
     {
-        if (answer.Length > 0)
-        {
-            WriteAndFollow(StopLine.Of(answer, Marked));
-            return;
-        }
-
         int segment = (Marked?.Segment.Number ?? 0) + shift.By;
         Write(shift.Line);
         int place = Rows.ToList().FindIndex(row => row.Run.Number == shift.Run && row.Segment.Number == segment);
         _place = place < 0 ? _place : place;
     }
 
-    private void Preview(int by)
+    // once more in the same direction is one segment more, in the other one less
+    private void Preview(ShiftPreview? shown, int step)
     {
-        if (Marked is { } row && Stretch.Into(row.Run, Study.Plan!.Route.Count, row.Segment.Number, by) is { } stretch)
+        int by = (shown?.By ?? 0) + step;
+        if (by != 0 && Marked is { } row && Stretch.Into(row.Run, Study.Plan!.Route.Count, row.Segment.Number, by) is { } stretch)
         {
-            _shift = new ShiftPreview(row.Run.Number, stretch, by);
-            ToTop();
+            Show(new ShiftPreview(row.Run.Number, stretch, by));
         }
-        else
+        else if (by != 0)
         {
+            _shift = shown;
             Say(DrivingScreenWords.NoGapToShiftInto(Marked, by));
         }
+    }
+
+    private void Show(ShiftPreview shift)
+    {
+        _shift = shift;
+        ToTop();
     }
 
     // Doubts are marked one after the other; what is typed is begun in the box.
@@ -166,11 +229,11 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
     }
 
     // Once a run is on, everything belongs to the drive screen; after a mended reading the next doubtful one is marked.
-    private void WriteAndFollow(string line)
+    private void WriteAndFollow(string line, string typed = "")
     {
         bool wasOpen = Marked?.IsOpenDoubt == true;
         (int run, int segment) = (Marked?.Run.Number ?? 0, Marked?.Segment.Number ?? 0);
-        Write(line);
+        Keep(Pen.Write(line), typed);
         if (Study.RunOn is not null)
         {
             Ask(KeyDeed.Screen, KeyTable.Drive);
@@ -181,6 +244,17 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         bool isAnswered = wasOpen && same?.IsOpenDoubt != true;
         _place = isAnswered ? NextDoubt() ?? _place : _place;
         KeepMarkInSight();
+    }
+
+    // What was refused, or what the disk would not take, is kept for one key that brings it back.
+    private void Keep(Outcome outcome, string typed)
+    {
+        bool isLost = !Told(outcome) && typed.Length > 0;
+        _unstored = isLost ? typed : outcome.IsWritten ? null : _unstored;
+        if (isLost)
+        {
+            Say($"{ShellWords.NotWritten(outcome)}; {DrivingScreenWords.BackspaceBringsLineBack}");
+        }
     }
 
     // Another run is read back from its newest reading: that one is still in the ear.

@@ -72,9 +72,11 @@ internal static class Typing
         return speaker ?? moment.Keys.ActOf(KeyTable.Drive, typed);
     }
 
-    // At a stop words are typed as on standard input. Right after a reading or a note some of their first letters are acts, so the
-    // second letter takes the act back. Nobody means road and then undo, or wind and then entry doubt, in any other way.
-    private static bool BeginsVerb(char typed, TypingMoment moment) => moment.Study.RunOn is null && moment.JustWritten.Length > 0
+    /// <summary>
+    /// Whether a letter that acted begins a word with the next. At a stop words are typed as on standard input, and some of their first
+    /// letters are acts. Nobody means road and then undo, or wind and then entry doubt, in any other way.
+    /// </summary>
+    public static bool BeginsVerb(char typed, TypingMoment moment) => moment.Study.RunOn is null && moment.JustWritten.Length > 0
         && VerbTable.All.Any(verb => verb.Word.StartsWith(moment.JustWritten + typed, StringComparison.OrdinalIgnoreCase));
 
     private static TypedKey OnEmptyWithoutAct(char typed, TypingMoment moment)

@@ -130,10 +130,10 @@ internal static class WhatNext
     // the calibrator is told with what stands against the next step
     private static IEnumerable<(string Key, string Words)> DueNow(Study study, KeyTable keys, string doubtsKey) => DueAtStop.In(study)
         .Where(due => due.Kind != DueKind.Calibration)
-        .Select(due => (due.Kind switch
+        .Select(due => (due switch
         {
-            DueKind.Doubts => doubtsKey,
-            DueKind.Ratings => keys.KeyTo(KeyTable.Rate),
+            { Kind: DueKind.Doubts } => doubtsKey,
+            { IsOnRateScreen: true } => keys.KeyTo(KeyTable.Rate),
             _ => BeginKey,
         }, due.Words));
 }

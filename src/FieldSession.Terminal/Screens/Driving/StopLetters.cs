@@ -1,0 +1,80 @@
+using System.Text;
+using Terminal.Gui.Input;
+
+namespace FieldSession.Terminal.Screens.Driving;
+
+/// <summary>What a character on the empty box of the stop is.</summary>
+internal enum StopLetter
+{
+    /// <summary>A key like any other: it acts, or goes into the box.</summary>
+    Key,
+
+    /// <summary>It shows that the keys before were letters of a word, which now stands in the box.</summary>
+    Word,
+
+    /// <summary>It came again too soon: it bounced, or is held down.</summary>
+    Bounce,
+}
+
+/// <summary>Tells letters of a word from the stop's one-key acts, as the drive screen does: letters that come as fast as those of a word are one.</summary>
+/// <param name="desk">The keys, the clock and the study.</param>
+/// <param name="pen">The hand that writes.</param>
+internal sealed class StopLetters(Desk desk, Pen pen)
+{
+    private readonly Rhythm _rhythm = new(desk.Clock);
+
+    /// <summary>Whether a letter now may belong to a word that was begun.</summary>
+    public bool IsOfWord => _rhythm.Before.Keys.Length > 0 && (_rhythm.Since < Burst.Gap || Moment.JustWritten.Length > 0);
+
+    private TypingMoment Moment => new(desk.Logbook.Study, desk.Keys) { Before = _rhythm.Before, Since = _rhythm.Since };
+
+    /// <summary>Whether a key types a character.</summary>
+    public static bool IsTyped(Key key, out char typed)
+    {
+        bool isTyped = !key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out Rune rune) && rune.IsBmp;
+        typed = isTyped ? (char)key.AsRune.Value : default;
+        return isTyped;
+    }
+
+    /// <summary>What a character is, and the word or words about it.</summary>
+    public (StopLetter Kind, string Text) Press(char typed)
+    {
+        TypingMoment moment = Moment;
+        if (moment.Burst.MakesWordWith(typed) || Typing.BeginsVerb(typed, moment))
+        {
+            return (StopLetter.Word, moment.Before.Keys + typed);
+        }
+
+        bool acts = desk.Keys.On(KeyTable.Stop).Any(row => row.Where == KeyTable.Stop && row.Has(typed));
+        bool isBounce = acts && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce;
+        if (isBounce)
+        {
+            // where it had already been taken twice, it is held down
+            _ = _rhythm.TakeBack(1, pen);
+        }
+
+        _rhythm.Take(typed, new TypedKey(acts ? TypedKind.Writes : TypedKind.Goes, "", acts ? $"{typed}" : ""));
+        return isBounce ? (StopLetter.Bounce, DrivingScreenWords.KeyBounced(typed)) : (StopLetter.Key, "");
+    }
+
+    /// <summary>Takes notice of what the last key wrote: the lines since there were so many.</summary>
+    public void Wrote(int linesBefore)
+    {
+        if (desk.Logbook.Lines.Count > linesBefore && _rhythm.Before.Keys.Length > 0)
+        {
+            _rhythm.Wrote(desk.Logbook.LastFacts[^1].Line.Number);
+        }
+    }
+
+    /// <summary>Takes back what the letters of the word wrote.</summary>
+    /// <returns>Whether there was something.</returns>
+    public bool TakeBack()
+    {
+        bool wasWritten = _rhythm.TakeBack(0, pen);
+        _rhythm.End();
+        return wasWritten;
+    }
+
+    /// <summary>Ends the row of keys that may be a word.</summary>
+    public void End() => _rhythm.End();
+}
