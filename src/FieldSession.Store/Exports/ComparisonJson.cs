@@ -56,7 +56,7 @@ public static class ComparisonJson
 
         if (comparison.AskedPairs.Count > 0)
         {
-            json.Parts("asked_pairs", comparison.AskedPairs, pair => Pair(json, pair));
+            json.Parts("asked_pairs", comparison.AskedPairs, pair => Pair(json, pair, ring: null));
         }
 
         json.WriteNumber("format", Format);

@@ -12,7 +12,7 @@ public static class RingWord
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(pair);
-        if (study.Recordings.IsEmpty)
+        if (study.Recordings.IsEmpty || !IsAsked(ring, pair))
         {
             return null;
         }
@@ -43,6 +43,7 @@ public static class RingWord
         return day switch
         {
             { Study.Recordings.IsEmpty: true } => null,
+            _ when !IsAsked(day.Ring, pair) => null,
             { Ring: null } => new LabelledLine("Ring", "", $"{RingReportWords.RingCoveredWord}: {RingReportWords.RingIsCovered}."),
             { Ring: { } ring } => new LabelledLine("Ring", "", $"{InWords(ring, pair.Code)}."),
         };
@@ -64,6 +65,10 @@ public static class RingWord
         ArgumentNullException.ThrowIfNull(ring);
         return ring.WhyNone is null ? MeterWord.Of(ring.Of(code)?.Main) : MeterVerdict.NotResolved;
     }
+
+    // the recordings are asked of every code against the reference; of candidates against each other only the meter is
+    private static bool IsAsked(RingFinding? ring, CodeComparison pair) =>
+        ring?.Of(pair.Code) is not { } found || found.Reference == pair.Reference;
 
     private static string InWords(RingFinding ring, string code)
     {
