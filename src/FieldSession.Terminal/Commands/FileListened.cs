@@ -44,7 +44,7 @@ internal sealed record FileListened(string Path, ImmutableArray<Entry> Facts, Im
         return new Placed(path, survey, clock, runs, gain, gain is null ? none?.ToString() : null);
     });
 
-    private static Entry? GainOf(Study study, AskedListening asked, Survey survey, RecordingClock clock) => (survey, asked) switch
+    private static ChainCalibrated? GainOf(Study study, AskedListening asked, Survey survey, RecordingClock clock) => (survey, asked) switch
     {
         ({ Tone: { } tone }, _) => new ChainCalibrated(new ChainGain(
             asked.Chain,

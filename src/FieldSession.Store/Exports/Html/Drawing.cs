@@ -6,6 +6,9 @@ namespace FieldSession.Store.Exports.Html;
 /// <summary>What all plots of a report share: ink, letters, axes, and how they become a piece of SVG.</summary>
 internal static class Drawing
 {
+    /// <summary>The letters of every plot.</summary>
+    public const string Letters = "Helvetica, Arial, sans-serif";
+
     /// <summary>Size of letters, CSS pixels.</summary>
     public const double LetterSize = 13;
 
@@ -30,7 +33,7 @@ internal static class Drawing
     /// <summary>An empty plot.</summary>
     public static PlotModel Plot() => new()
     {
-        DefaultFont = "Helvetica, Arial, sans-serif",
+        DefaultFont = Letters,
         DefaultFontSize = LetterSize,
         TextColor = Ink,
         PlotAreaBorderColor = OxyColors.Transparent,

@@ -21,6 +21,7 @@ internal static class PageWords
 
     public static string NameIsNotHere(string name, string known) => $"there is no '{name}' here, but {known}";
 
+    public const string EveryReading = "every reading, a row a segment and a column a run";
     public const string LogoForm = "an SVG drawing without scripts, without styles and without anything from outside";
 
     public static string IsExcerpt(string missing) => $"This is an excerpt of the report. It leaves out words of: {missing}. Ask for the whole report before you rely on it.";

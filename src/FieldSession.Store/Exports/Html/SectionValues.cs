@@ -34,8 +34,8 @@ internal static class SectionValues
         Paragraph paragraph => Block("paragraph", ("words", Values.Text(paragraph.Words))),
         Points { Items.Count: > 0 } points => Block("points", ("items", Values.List(points.Items.Select(Values.Text)))),
         LabelledLines { Items.Count: > 0 } lines => Block("lines", ("lines", Values.List(lines.Items.Select(Line)))),
-        ReadingsMap { Rows.Count: > 0 } map => MapValues.Of(map, section.Title),
-        ReportTable { Rows.Count: > 0 } table => Table(table, section),
+        ReadingsMap { Rows.Count: > 0 } map => MapValues.Of(map, PageWords.EveryReading),
+        ReportTable { Rows.Count: > 0 } table => Table(table, id, section),
         ReportChart { IsEmpty: false } chart => Chart(chart, id),
         _ => null,
     };
@@ -47,12 +47,12 @@ internal static class SectionValues
 
     private static FluidValue Block(string kind, params (string Name, FluidValue Value)[] parts) => Values.Parts([("kind", Values.Text(kind)), .. parts]);
 
-    private static FluidValue Table(ReportTable table, ReportSection section)
+    private static FluidValue Table(ReportTable table, string id, ReportSection section)
     {
         bool[] areNumbers = [.. Enumerable.Range(0, table.Columns.Count).Select(column => column > 0 && table.Rows.All(row => IsNumber(row[column])))];
         return Block(
             "table",
-            ("about", Values.Text($"{section.Title}: {string.Join(", ", table.Columns)}")),
+            ("about", Values.Text($"{section.Title}, {id.Split('-')[^1]}: {string.Join(", ", table.Columns)}")),
             ("columns", Values.List(table.Columns.Select((name, column) => Cell(name, areNumbers[column])))),
             ("rows", Values.List(table.Rows.Select(row => Values.List(row.Select((cell, column) => Cell(cell, areNumbers[column])))))));
     }

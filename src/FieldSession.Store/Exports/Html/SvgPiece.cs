@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using System.Xml;
 
 namespace FieldSession.Store.Exports.Html;
@@ -7,8 +8,11 @@ namespace FieldSession.Store.Exports.Html;
 /// <summary>
 /// A drawn plot as a piece of a page: it scales with the page, and says its title and its words to whoever does not see it.
 /// </summary>
-internal static class SvgPiece
+internal static partial class SvgPiece
 {
+    // said once for the whole drawing
+    private static readonly string[] Shared = ["font-family", "font-weight"];
+
     private const string Svg = "http://www.w3.org/2000/svg";
 
     /// <summary>The piece.</summary>
@@ -21,7 +25,7 @@ internal static class SvgPiece
         using StringReader text = new(drawn);
         using XmlReader reader = XmlReader.Create(text, new XmlReaderSettings { IgnoreWhitespace = true, DtdProcessing = DtdProcessing.Prohibit });
         StringBuilder piece = new();
-        using (XmlWriter writer = XmlWriter.Create(piece, new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" }))
+        using (XmlWriter writer = XmlWriter.Create(piece, new XmlWriterSettings { OmitXmlDeclaration = true, NewLineChars = "\n" }))
         {
             reader.Read();
             while (!reader.EOF)
@@ -79,6 +83,7 @@ internal static class SvgPiece
         writer.WriteAttributeString("viewBox", $"0 0 {width} {height}");
         writer.WriteAttributeString("width", width);
         writer.WriteAttributeString("height", height);
+        writer.WriteAttributeString("font-family", Drawing.Letters);
         writer.WriteElementString("title", Svg, VisibleText.Of(title));
         writer.WriteStartElement("desc", Svg);
         writer.WriteAttributeString("id", $"{id}-words");
@@ -92,9 +97,9 @@ internal static class SvgPiece
         writer.WriteStartElement(reader.LocalName, Svg);
         while (reader.MoveToNextAttribute())
         {
-            if (reader.Name is not ("xmlns" or "clip-path"))
+            if (reader.Name is not ("xmlns" or "clip-path") && !Shared.Contains(reader.Name))
             {
-                writer.WriteAttributeString(reader.LocalName, reader.Value);
+                writer.WriteAttributeString(reader.LocalName, LongNumber().Replace(reader.Value, number => Short(number.Value)));
             }
         }
 
@@ -103,6 +108,12 @@ internal static class SvgPiece
             writer.WriteEndElement();
         }
     }
+
+    // tenths of a CSS pixel are finer than any screen
+    private static string Short(string number) => double.Parse(number, CultureInfo.InvariantCulture).ToString("0.#", CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"\d+\.\d{2,}")]
+    private static partial Regex LongNumber();
 
     private static string Number(string? attribute) =>
         double.Parse(attribute!.Replace("px", "", StringComparison.Ordinal), CultureInfo.InvariantCulture).ToString("0", CultureInfo.InvariantCulture);
