@@ -30,28 +30,8 @@ public static class ReportMarkdown
     {
         switch (block)
         {
-            case Subheading heading:
-                text.Append("\n### ").Append(Escaped(heading.Words)).Append('\n');
-                break;
             case ReportChart { IsEmpty: false } chart:
                 Append(text, chart);
-                break;
-            case Headline headline:
-                text.Append("\n**").Append(Escaped(headline.Words)).Append("**\n");
-                break;
-            case Paragraph paragraph:
-                text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
-                break;
-            case Points { Items.Count: > 0 } points:
-                text.Append('\n');
-                foreach (string item in points.Items)
-                {
-                    text.Append("- ").Append(Escaped(item)).Append('\n');
-                }
-
-                break;
-            case LabelledLines { Items.Count: > 0 } lines:
-                text.Append('\n').AppendJoin('\n', lines.Items.Select(line => $"- {Escaped(line.ToString())}")).Append('\n');
                 break;
             case ReadingsMap { Rows.Count: > 0 } map:
                 Append(text, map);
@@ -60,9 +40,23 @@ public static class ReportMarkdown
                 Append(text, table);
                 break;
             default:
+                text.Append(Words(block));
                 break;
         }
     }
+
+    private static string Words(ReportBlock block) => block switch
+    {
+        Subheading heading => $"\n### {Escaped(heading.Words)}\n",
+        Headline headline => $"\n**{Escaped(headline.Words)}**\n",
+        Paragraph paragraph => $"\n{Escaped(paragraph.Words)}\n",
+        Points points => Listed(points.Items),
+        LabelledLines lines => Listed(lines.Items.Select(line => line.ToString())),
+        _ => "",
+    };
+
+    private static string Listed(IEnumerable<string> items) =>
+        string.Concat(items.Select((item, place) => $"{(place == 0 ? "\n" : "")}- {Escaped(item)}\n"));
 
     private static void Append(StringBuilder text, ReportChart chart)
     {

@@ -77,6 +77,8 @@ internal static class AnswerWords
     public static string EarDidNotHear(ChoiceFinding choice) => $"{Who(choice)} did not tell them apart by ear, in a test long enough to show it.";
 
     // the lines
+    public const string CouldHaveShownLabel = "Could have shown";
+
     public static LabelledLine Meter(string word, ClassComparison? main) => new("Meter", word, main?.Overall is { } overall
         ? $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)}{(main.IsUnfinished ? ", unfinished" : "")}{AtItsLevel(main)}."
         : "nothing could be compared.");
@@ -89,7 +91,7 @@ internal static class AnswerWords
     public static LabelledLine Worth(string word, string price) => new("Worth", word, $"{price}.");
 
     public static LabelledLine CouldHaveShown(CouldShow could) => new(
-        "Could have shown", "", $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure lies between {Figures.Db(could.LowDb)} and {Figures.Db(could.HighDb)}.");
+        CouldHaveShownLabel, "", $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure lies between {Figures.Db(could.LowDb)} and {Figures.Db(could.HighDb)}.");
 
     public static LabelledLine HangsOn(string sentence) => new("Hangs on", "", $"{sentence}.");
 

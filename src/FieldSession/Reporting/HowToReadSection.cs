@@ -12,7 +12,7 @@ public static class HowToReadSection
             new LabelledLine("Interval", "", HowToReadWords.Interval),
             new LabelledLine("Margin", "", HowToReadWords.Margin),
             new LabelledLine("NOT RESOLVED", "", HowToReadWords.NotResolved),
-            new LabelledLine("Could have shown", "", HowToReadWords.CouldHaveShown),
+            new LabelledLine(AnswerWords.CouldHaveShownLabel, "", HowToReadWords.CouldHaveShown),
             new LabelledLine("Segments", "", HowToReadWords.Segments),
             new LabelledLine("Flags", "", HowToReadWords.Flags),
             new LabelledLine("Explored", "", HowToReadWords.Explored),

@@ -26,34 +26,34 @@ public static class MapSection
     private static MapRow Row(Segment segment, Run[] runs)
     {
         Reading?[] readings = [.. runs.Select(run => run.Readings.LastOrDefault(reading => reading.Segment == segment.Number))];
-        double[] counted = [.. readings.Where(reading => reading is { LeftOut: false }).Select(reading => LevelOf(reading!, segment))];
+        double[] counted = [.. readings.Where(reading => reading is { LeftOut: false }).Select(reading => LevelOf(reading!))];
         double? meanDb = counted.Length == 0 ? null : counted.Average();
-        return new MapRow(segment.Name, [.. readings.Select(reading => Cell(reading, segment, meanDb))]);
+        return new MapRow(segment.Name, [.. readings.Select(reading => Cell(reading, meanDb))]);
     }
 
-    private static MapCell Cell(Reading? reading, Segment segment, double? meanDb)
+    private static MapCell Cell(Reading? reading, double? meanDb)
     {
         if (reading is null)
         {
             return new MapCell("", null, "", false, MapHeat.Near);
         }
 
-        double levelDb = LevelOf(reading, segment);
+        double levelDb = LevelOf(reading);
         MapHeat heat = reading.LeftOut || meanDb is not { } mean ? MapHeat.Near : Heat(levelDb - mean);
-        string?[] marks =
-        [
-            reading.Spoilt is { } spoilt ? $"{spoilt.Cause.Word()}{(spoilt.Late ? MapWords.Late : "")}" : null,
-            reading.FilledAtStop ? MapWords.Filled : null,
-            reading.CorrectedFrom is null ? null : MapWords.Corrected,
-            reading.Mark.IsTypedLater ? MapWords.TypedLater : null,
-            reading.IsToBeAsked ? "?" : null,
-            Sign(heat),
-        ];
-        return new MapCell($"{reading.Levels}", reading.LeftOut ? null : levelDb, string.Join(' ', marks.OfType<string>()), reading.LeftOut, heat);
+        return new MapCell($"{reading.Levels}", reading.LeftOut ? null : levelDb, string.Join(' ', Marks(reading).Append(Sign(heat)).OfType<string>()), reading.LeftOut, heat);
     }
 
+    private static IEnumerable<string?> Marks(Reading reading) =>
+    [
+        reading.Spoilt is { } spoilt ? $"{spoilt.Cause.Word()}{(spoilt.Late ? MapWords.Late : "")}" : null,
+        reading.FilledAtStop ? MapWords.Filled : null,
+        reading.CorrectedFrom is null ? null : MapWords.Corrected,
+        reading.Mark.IsTypedLater ? MapWords.TypedLater : null,
+        reading.IsToBeAsked ? "?" : null,
+    ];
+
     // the middle of what was typed, a peak as it is
-    private static double LevelOf(Reading reading, Segment segment) => (reading.Levels.LowDb + reading.Levels.HighDb) / 2;
+    private static double LevelOf(Reading reading) => reading.Levels.MidpointDb;
 
     private static MapHeat Heat(double overDb) => overDb switch
     {

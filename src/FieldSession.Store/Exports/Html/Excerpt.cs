@@ -34,7 +34,7 @@ internal static class Excerpt
     // behind the tag that opens the body, or before all else where there is none
     private static string WithNote(string page, string words)
     {
-        string note = $"<p role=\"note\" style=\"margin:0;padding:.6em 1em;border:3px solid;background:#fff;color:#1f262c;font-weight:bold\">{words}</p>";
+        string note = PageWords.ExcerptNote(words);
         int tag = page.IndexOf("<body", StringComparison.OrdinalIgnoreCase);
         int end = tag < 0 ? -1 : page.IndexOf('>', tag);
         return end < 0 ? note + page : page.Insert(end + 1, "\n" + note);

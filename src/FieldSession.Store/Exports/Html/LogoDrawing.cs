@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Xml;
 using System.Xml.Linq;
 
@@ -6,7 +7,7 @@ namespace FieldSession.Store.Exports.Html;
 /// <summary>A team's logo, as it may stand in a page that runs nothing and fetches nothing.</summary>
 internal static class LogoDrawing
 {
-    private static readonly string[] Elements =
+    private static ImmutableArray<string> Elements { get; } =
         ["svg", "g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan", "title", "desc"];
 
     /// <summary>The drawing without what only its editor needs.</summary>

@@ -55,9 +55,9 @@ internal static class MapValues
         string Up(double levelDb) => Number(LineHeight / 2 - (levelDb - middle) / span * (LineHeight - 2 * Air));
         IEnumerable<string> dots = cells.Index()
             .Where(cell => cell.Item.LevelDb is not null)
-            .Select(cell => $"<circle cx=\"{Across(cell.Index)}\" cy=\"{Up(cell.Item.LevelDb!.Value)}\" r=\"1.7\"/>");
+            .Select(cell => PageWords.Dot(Across(cell.Index), Up(cell.Item.LevelDb!.Value)));
         string points = string.Join(' ', cells.Index().Where(cell => cell.Item.LevelDb is not null).Select(cell => $"{Across(cell.Index)},{Up(cell.Item.LevelDb!.Value)}"));
-        return $"<svg class=\"line\" aria-hidden=\"true\" viewBox=\"0 0 {LineWidth:0} {LineHeight:0}\"><polyline points=\"{points}\"/>{string.Concat(dots)}</svg>";
+        return PageWords.SmallLine(LineWidth, LineHeight, points, string.Concat(dots));
     }
 
     private static string Number(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);

@@ -21,6 +21,13 @@ internal static class PageWords
 
     public static string NameIsNotHere(string name, string known) => $"there is no '{name}' here, but {known}";
 
+    // pieces of the page
+    public static string ExcerptNote(string words) => $"<p role=\"note\" style=\"margin:0;padding:.6em 1em;border:3px solid;background:#fff;color:#1f262c;font-weight:bold\">{words}</p>";
+
+    public static string Dot(string across, string up) => $"<circle cx=\"{across}\" cy=\"{up}\" r=\"1.7\"/>";
+
+    public static string SmallLine(double width, double height, string points, string dots) => $"<svg class=\"line\" aria-hidden=\"true\" viewBox=\"0 0 {width:0} {height:0}\"><polyline points=\"{points}\"/>{dots}</svg>";
+
     public const string EveryReading = "every reading, a row a segment and a column a run";
     public const string LogoForm = "an SVG drawing without scripts, without styles and without anything from outside";
 

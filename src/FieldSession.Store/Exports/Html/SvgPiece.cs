@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -11,7 +12,7 @@ namespace FieldSession.Store.Exports.Html;
 internal static partial class SvgPiece
 {
     // said once for the whole drawing
-    private static readonly string[] Shared = ["font-family", "font-weight"];
+    private static ImmutableArray<string> Shared { get; } = ["font-family", "font-weight"];
 
     private const string Svg = "http://www.w3.org/2000/svg";
 

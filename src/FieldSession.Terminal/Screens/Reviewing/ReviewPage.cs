@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using FieldSession.Comparing;
-using FieldSession.Reporting;
 using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
@@ -15,7 +14,7 @@ internal static class ReviewPage
     /// <summary>The rows.</summary>
     public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
     [
-        .. Card(sight, columns),
+        .. BlindCard.Rows(sight.Study, sight.Day, sight.Comparison, sight.Ear, columns),
         PageRow.Blank,
         .. Text(ReviewScreenWords.HowToReadSummary(sight.Comparison.Reference ?? "no code"), columns),
         .. Cautions(sight, columns),
@@ -26,10 +25,6 @@ internal static class ReviewPage
         PageRow.Blank,
         .. Text(ReviewScreenWords.JournalHead(sight.Journal.Lines, sight.Journal.HeadHash[..HashColumns]), columns),
     ];
-
-    private static IEnumerable<PageRow> Card(ReviewSight sight, int columns) => AnswerSection
-        .Of(new ReportDay(sight.Study, new SpecNames(null), sight.Day, sight.Comparison, sight.Ear))
-        .Blocks.SelectMany(block => CardRows.Of(block, columns));
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
 
