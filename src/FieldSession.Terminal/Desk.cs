@@ -1,3 +1,4 @@
+using FieldSession.Aligning;
 using FieldSession.Comparing;
 using FieldSession.Revealing;
 using FieldSession.Terminal.Look;
@@ -48,6 +49,9 @@ internal sealed record Desk
 
     /// <summary>What went wrong beside the entry, such as a copy that could not be made, in words and only once; null: nothing new.</summary>
     public Func<string?> Trouble { get; init; } = () => null;
+
+    /// <summary>A stream of levels from a program of the user's; null: there is none.</summary>
+    public StreamedLevels? Levels { get; init; }
 
     /// <summary>How a day is compared.</summary>
     public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = Comparison.Of;

@@ -66,8 +66,9 @@ internal static class OrderJudgement
             return [];
         }
 
-        SizeTerms assumed = new(AssumedRunSdDb, AssumedReadingSdDb, segments, plan.MarginDb, plan.MarginDb);
+        double level = new Looks([proposal.Order.Count]).Now.Difference;
+        SizeTerms assumed = new(AssumedRunSdDb, AssumedReadingSdDb, segments, plan.MarginDb, plan.MarginDb, Alpha: level);
         KnownRepeatability? known = KnownRepeatability.In(archive, measureClass, segments);
-        return OrderSize.Of(proposal.Order, proposal.Cars, known is null ? assumed : assumed with { RunSdDb = known.RunMeanSdDb, ReadingSdDb = 0 });
+        return OrderSize.Of(proposal.Order, proposal.Cars, known is null ? assumed : assumed with { RunSdDb = known.RunMeanSdDb, ReadingSdDb = 0 }, plan.AllPairs == true);
     }
 }

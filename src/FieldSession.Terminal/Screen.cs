@@ -32,6 +32,11 @@ internal abstract class Screen : View
     {
     }
 
+    /// <summary>A second has gone by, for a screen that shows what goes on by itself.</summary>
+    public virtual void Tick()
+    {
+    }
+
     /// <summary>Asks the shell.</summary>
     /// <param name="deed">What for.</param>
     /// <param name="line">The name of a screen, where one is asked for.</param>

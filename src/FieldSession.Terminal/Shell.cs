@@ -199,6 +199,8 @@ internal sealed class Shell : Runnable, IToldOfFaults
             RefreshBars();
         }
 
+        _current.Screen.Tick();
+
         return true;
     }
 

@@ -3,6 +3,7 @@ using FieldSession.Checking;
 using FieldSession.Driving;
 using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
+using FieldSession.Listening;
 using FieldSession.Merging;
 using FieldSession.Planning;
 using FieldSession.Predicting;
@@ -53,6 +54,12 @@ namespace FieldSession;
 [JsonSerializable(typeof(ChoiceMade))]
 [JsonSerializable(typeof(EnergyLegDriven))]
 [JsonSerializable(typeof(LegSpoilt))]
+[JsonSerializable(typeof(MarkGiven))]
+[JsonSerializable(typeof(ChainNamed))]
+[JsonSerializable(typeof(ChainCalibrated))]
+[JsonSerializable(typeof(RecordingTaken))]
+[JsonSerializable(typeof(LogCompared))]
+[JsonSerializable(typeof(RingOpened))]
 [JsonSerializable(typeof(PredictionLocked))]
 [JsonSerializable(typeof(KeyOpened))]
 [JsonSerializable(typeof(MarksReadAgain))]

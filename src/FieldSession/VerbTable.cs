@@ -4,6 +4,7 @@ using FieldSession.Driving;
 using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
+using FieldSession.Listening;
 using FieldSession.Measures;
 using FieldSession.Merging;
 using FieldSession.Planning;
@@ -69,6 +70,9 @@ public static class VerbTable
         new("slip", "slip Ilse", "who runs the trials and alone is shown their order", VerbTimes.Stop, SlipText.Parse),
         new("choose", "choose Tam first unseen", "the place that one person chose in the next trial", VerbTimes.Stop, ChoiceText.Parse),
         new("choice", "choice Tam second", "the same as choose", VerbTimes.Stop, ChoiceText.Parse),
+        new("mark", "mark", "three knocks for the recorder, and this line at the third", VerbTimes.Road | VerbTimes.Stop, (text, _) => ListeningText.Parse(text)) { Begun = "mark" },
+        new("chain", "chain recorder at=headrest gain=3", "what recordings are made with: recorder, microphone, place, gain", VerbTimes.Stop, (text, _) => ListeningText.Parse(text)),
+        new("ring", "ring open because the owner asks", "uncovers the ring before the predictions, and why", VerbTimes.Stop, (text, _) => ListeningText.Parse(text)) { Begun = "ring open because " },
         new("rerun", "rerun bracket 2 rain set in", "drives a whole bracket again, and why", VerbTimes.Stop, (text, _) => RerunText.Parse(text)),
         new("leg", "leg 3 w gusts", "flags a leg of an energy day; 'leg day=1 ...' types one", VerbTimes.Stop, LegText.Parse),
         new("amend", "amend margin_db=1.5 because the owner asks", "changes a part of the plan, and why", VerbTimes.Stop, AmendText.Parse),

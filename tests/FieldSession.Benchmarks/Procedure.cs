@@ -1,130 +1,103 @@
-using FieldSession.Comparing;
-
 namespace FieldSession.Benchmarks;
 
 /// <summary>
-/// How often the headline of a whole study is wrong, per study and not per line: a difference that is not there, or the same within the margin where the
-/// difference is as large as it. Several candidates; an order that is lengthened at will by a crew that stops where it likes what it sees; a question
-/// that is chosen after the result; readings that are lost unevenly.
+/// How often the headline of a whole study is wrong (<see cref="HeadlineErrors"/>): several candidates; an order that is lengthened at will by a crew that
+/// stops where it likes what it sees; a question that is amended after the result; readings that are lost unevenly.
 /// </summary>
 internal static class Procedure
 {
-    private const int MostLengthened = 4;
+    private const int FirstRow = 20_000;
 
-    private static (string Name, string[] Orders, Func<InventedDay, InventedDay> Change)[] Cells =>
+    /// <summary>Studies of a fixed order.</summary>
+    public static IReadOnlyList<(string Name, InventedDay Day)> Plans =>
     [
-        ("two codes", ["ABABAB", "ABBAABBA"], day => day),
-        ("three codes", ["ABACABAC", "ABCCBAABCCBA"], day => day),
-        ("four codes", ["ABACADABACAD", "ABCDDCBAABCDDCBA"], day => day),
-        ("two codes, 30 % of B's readings lost, 5 % of A's", ["ABABAB", "ABBAABBA"], day => day with { LostOfOthersShare = 0.30, MissingShare = 0.05 }),
-        ("three codes, 30 % of the candidates' readings lost, 5 % of A's", ["ABACABAC", "ABCCBAABCCBA"], day => day with { LostOfOthersShare = 0.30, MissingShare = 0.05 }),
+        .. Named("two codes", day => day, "ABABAB", "ABBAABBA"),
+        .. Named("three codes", day => day, "ABACABAC", "ABCCBAABCCBA"),
+        .. Named("four codes", day => day, "ABACADABACAD", "ABCDDCBAABCDDCBA"),
+        .. Named("two codes, 30 % of B's readings lost, 5 % of A's", Uneven, "ABABAB", "ABBAABBA"),
+        .. Named("three codes, 30 % of the candidates' readings lost, 5 % of A's", Uneven, "ABACABAC", "ABCCBAABCCBA"),
+        .. Named("two codes, run SD 0.2, reading SD 0.4 dB", Precise, "ABBAABBA"),
+        .. Named("three codes, run SD 0.2, reading SD 0.4 dB", Precise, "ABCCBAABCCBA"),
+        .. Named("four codes, run SD 0.2, reading SD 0.4 dB", Precise, "ABCDDCBAABCDDCBA"),
     ];
 
-    /// <summary>Prints the table. Same seed and studies, same table.</summary>
+    /// <summary>Crews that lengthen at will.</summary>
+    public static IReadOnlyList<LengtheningCrew> Crews =>
+    [
+        LengtheningCrew.Of("one run of each at the plan's end", "ABBA", "AB"),
+        LengtheningCrew.Of("one run of each at the plan's end", "ABABAB", "AB"),
+        LengtheningCrew.Of("four runs at the plan's end", "ABBA", "ABBA"),
+        LengtheningCrew.Of("four runs at the plan's end", "ABBAABBA", "ABBA"),
+        LengtheningCrew.Of("one run of each, before the plan's end too", "ABABAB", "AB", isEarly: true),
+        LengtheningCrew.Of("three codes, one run of each at the plan's end", "ABCCBA", "ABC"),
+        LengtheningCrew.Of("three codes, one run of each, before the plan's end too", "ABCCBAABCCBA", "ABC", isEarly: true),
+        LengtheningCrew.Of("true difference 1 dB, four runs until 'same within'", "ABBAABBA", "ABBA", differenceDb: HeadlineErrors.MarginDb),
+        LengtheningCrew.Of("three codes, both 1 dB, one run of each until 'same within'", "ABCCBAABCCBA", "ABC", differenceDb: HeadlineErrors.MarginDb),
+    ];
+
+    /// <summary>A plan with its candidates as far from the control as the margin.</summary>
+    public static InventedDay Apart(InventedDay day) => day with { DifferenceDb = HeadlineErrors.MarginDb, LaterDifferenceDb = HeadlineErrors.MarginDb };
+
+    /// <summary>The first candidate the same as the control, the others as far from it as the margin; null: there is one candidate only.</summary>
+    public static InventedDay? Mixed(InventedDay day) => day.Order.Contains('C') ? day with { LaterDifferenceDb = HeadlineErrors.MarginDb } : null;
+
+    /// <summary>Prints the tables. Same seed and studies, same tables.</summary>
     public static void Print(TextWriter to, int studies, int seed)
     {
-        to.WriteLine($"10 segments, reading SD 0.75 dB, run SD 0.4 dB, margin 1 dB, {studies} studies a cell, seed {seed}; standard error of 5 %: {100 * Math.Sqrt(0.05 * 0.95 / studies):0.00}");
-        to.WriteLine("| study | order | a false difference % | false 'same within', all 1 dB apart % | either, first the same, the others 1 dB apart % | so by each pair's own p % |");
-        to.WriteLine("| --- | --- | --- | --- | --- | --- |");
-        int row = 20_000;
-        foreach ((string name, string[] orders, Func<InventedDay, InventedDay> change) in Cells)
-        {
-            foreach (string order in orders)
-            {
-                Rates none = Wrong(change(new InventedDay(order)), studies, seed, row++);
-                Rates apart = Wrong(change(new InventedDay(order) { DifferenceDb = 1, LaterDifferenceDb = 1 }), studies, seed, row++);
-                Rates mixed = Wrong(change(new InventedDay(order) { LaterDifferenceDb = 1 }), studies, seed, row++);
-                to.WriteLine($"| {name} | {order} | {none.Word:0.0} | {apart.Word:0.0} | {(order.Contains('C') ? $"{mixed.Word:0.0}" : "-")} | {none.Alone:0.0} |");
-                to.Flush();
-            }
-        }
+        HeadlineErrors errors = new(studies, seed);
+        to.WriteLine($"10 segments, reading SD 0.75 dB and run SD 0.4 dB where no other stands, margin 1 dB, {studies} studies a cell, seed {seed}; standard error of 5 %: {errors.StandardErrorPercent:0.00}");
+        int row = PrintPlans(to, errors, FirstRow);
+        row = PrintCrews(to, errors, row);
+        PrintAmended(to, errors, row);
+    }
 
-        to.WriteLine();
-        to.WriteLine("| a crew that lengthens at will and stops where it likes | start | a false difference % | words at 5 % each time % |");
-        to.WriteLine("| --- | --- | --- | --- |");
-        foreach ((string name, string start, string more, bool early) in Crews)
+    private static int PrintPlans(TextWriter to, HeadlineErrors errors, int row)
+    {
+        to.WriteLine("| study | order | all the same: a difference % | all 1 dB apart: 'same within' % | all 1 dB apart: 'larger than 1 dB' % | first the same, others 1 dB apart: either % | all the same, by each pair's own p at 5 % |");
+        to.WriteLine("| --- | --- | --- | --- | --- | --- | --- |");
+        foreach ((string name, InventedDay day) in Plans)
         {
-            (double spent, double plain) = AtWill(start, more, early, studies, seed, row++);
-            to.WriteLine($"| {name} | {start} | {spent:0.0} | {plain:0.0} |");
+            ErrorShares none = errors.OfPlan(day, row++);
+            ErrorShares apart = errors.OfPlan(Apart(day), row++);
+            ErrorShares? mixed = Mixed(day) is { } later ? errors.OfPlan(later, row++) : null;
+            to.WriteLine($"| {name} | {day.Order} | {none.Wrong:0.0} | {apart.Wrong:0.0} | {apart.Larger:0.0} | {mixed?.Wrong.ToString("0.0") ?? "-"} | {none.Alone:0.0} |");
             to.Flush();
         }
 
-        double chosen = ChosenAfter(studies, seed, row);
+        return row;
+    }
+
+    private static int PrintCrews(TextWriter to, HeadlineErrors errors, int row)
+    {
         to.WriteLine();
-        to.WriteLine($"measure chosen after the result (steady, impact, all, whichever shows a difference), ABBAABBA: headline {chosen:0.0} %");
-    }
-
-    private static (string Name, string Start, string More, bool Early)[] Crews =>
-    [
-        ("one run of each at the plan's end, up to four times", "ABBA", "AB", false),
-        ("one run of each at the plan's end, up to four times", "ABABAB", "AB", false),
-        ("four runs at the plan's end, up to four times", "ABBA", "ABBA", false),
-        ("one run of each, decided after every run, before the plan's end too", "ABABAB", "AB", true),
-    ];
-
-    private static Rates Wrong(InventedDay day, int studies, int seed, int row)
-    {
-        ComparisonTerms terms = new("A") { Looks = new Looks([day.Order.Length]) };
-        int[] wrong = new int[studies];
-        int[] alone = new int[studies];
-        Each(studies, study =>
+        to.WriteLine("| a crew that lengthens up to four times and stops where it likes | planned | each time | a wrong word % | words at 5 % each time % |");
+        to.WriteLine("| --- | --- | --- | --- | --- |");
+        foreach (LengtheningCrew crew in Crews)
         {
-            SeededLot lot = SeededLot.For(seed, row, study);
-            Comparison comparison = Comparison.Of(day.Draw(lot).Day, terms);
-            foreach (CodeComparison pair in comparison.Comparisons)
-            {
-                bool isSame = day.DifferenceOfDb(pair.Code[0]) == 0;
-                ClassComparison? steady = pair.Classes.Steady;
-                wrong[study] |= steady?.Conclusion is { } found && (isSame ? found.ShowsDifference : found.ShowsEquivalence) ? 1 : 0;
-                alone[study] |= steady?.Conclusion is not null && isSame && steady.Overall?.P < 0.05 ? 1 : 0;
-            }
-        });
-        return new Rates(100 * wrong.Average(), 100 * alone.Average());
+            (double spent, double plain) = errors.OfCrew(crew, row++);
+            to.WriteLine($"| {crew.Name} | {crew.Start} | {crew.More} | {spent:0.0} | {plain:0.0} |");
+            to.Flush();
+        }
+
+        return row;
     }
 
-    /// <summary>The crew lengthens as long as nothing is shown; early: also in the middle, whenever the interval so far still holds 0.</summary>
-    private static (double Spent, double Plain) AtWill(string start, string more, bool early, int studies, int seed, int row)
+    private static void PrintAmended(TextWriter to, HeadlineErrors errors, int row)
     {
-        string longest = start + string.Concat(Enumerable.Repeat(more, MostLengthened));
-        int[] ends = [.. Enumerable.Range(0, MostLengthened + 1).Select(times => start.Length + times * more.Length)];
-        ComparisonTerms[] terms = [.. ends.Select((_, times) => new ComparisonTerms("A") { Looks = new Looks(ends[..(times + 1)]) })];
-        int[] spent = new int[studies];
-        int[] plain = new int[studies];
-        Each(studies, study =>
-        {
-            MeasuredDay whole = new InventedDay(longest).Draw(SeededLot.For(seed, row, study)).Day;
-            ClassComparison?[] at = [.. ends.Select((end, times) => Steady(whole, end, terms[times]))];
-            int first = 0;
-            while (early && first < MostLengthened && !LooksGood(Steady(whole, ends[first] - 1, terms[first])))
-            {
-                first++;
-            }
-
-            spent[study] = at.Skip(first).Any(one => one?.Conclusion is { ShowsDifference: true }) ? 1 : 0;
-            plain[study] = at.Skip(first).Any(one => one?.Conclusion is not null && one.Overall?.P < 0.05) ? 1 : 0;
-        });
-        return (100 * spent.Average(), 100 * plain.Average());
+        InventedDay day = new(AmendedQuestions.Order, 14) { Impacts = 4 };
+        (double headline, double amended) = errors.OfAmended(day, AmendedQuestions.Measures, row++);
+        (double headlineApart, double amendedApart) = errors.OfAmended(Apart(day), AmendedQuestions.Margins, row);
+        to.WriteLine();
+        to.WriteLine("| a question amended after the last run until it says what the crew likes, ABBAABBA | headline wrong % | the amended one would say it % |");
+        to.WriteLine("| --- | --- | --- |");
+        to.WriteLine($"| no difference: measure or main segments, until a difference is shown | {headline:0.0} | {amended:0.0} |");
+        to.WriteLine($"| 1 dB apart: margin, until 'same within' is shown | {headlineApart:0.0} | {amendedApart:0.0} |");
     }
 
-    // one run before the end: the interval so far leaves out 0
-    private static bool LooksGood(ClassComparison? soFar) => soFar?.Overall is { Lo95Db: > 0 } or { Hi95Db: < 0 };
+    private static IEnumerable<(string Name, InventedDay Day)> Named(string name, Func<InventedDay, InventedDay> change, params string[] orders) =>
+        orders.Select(order => (name, change(new InventedDay(order))));
 
-    private static ClassComparison? Steady(MeasuredDay whole, int runs, ComparisonTerms terms) =>
-        Comparison.Of(new MeasuredDay([.. whole.Levels.Where(level => level.Run <= runs)]), terms).Comparisons is [{ } pair, ..] ? pair.Classes.Steady : null;
+    private static InventedDay Uneven(InventedDay day) => day with { LostOfOthersShare = 0.30, MissingShare = 0.05 };
 
-    // the frozen measure stays the headline, whatever is amended: the rate of the headline is that of the steady segments alone
-    private static double ChosenAfter(int studies, int seed, int row)
-    {
-        InventedDay day = new("ABBAABBA", 14) { Impacts = 4 };
-        ComparisonTerms terms = new("A") { Looks = new Looks([8]), MainMeasure = State.MainMeasure.Steady };
-        int[] wrong = new int[studies];
-        Each(studies, study => wrong[study] =
-            Comparison.Of(day.Draw(SeededLot.For(seed, row, study)).Day, terms).Comparisons[0].Classes.Steady?.Conclusion is { ShowsDifference: true } ? 1 : 0);
-        return 100 * wrong.Average();
-    }
-
-    private static void Each(int studies, Action<int> run) =>
-        Parallel.For(0, studies, new ParallelOptions { MaxDegreeOfParallelism = 2 }, run);
-
-    private readonly record struct Rates(double Word, double Alone);
+    private static InventedDay Precise(InventedDay day) => day with { RunSdDb = 0.2, ReadingSdDb = 0.4 };
 }

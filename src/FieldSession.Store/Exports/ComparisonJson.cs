@@ -12,28 +12,30 @@ namespace FieldSession.Store.Exports;
 public static class ComparisonJson
 {
     /// <summary>Number of the format: grows when a member is added.</summary>
-    private const int Format = 2;
+    private const int Format = 3;
 
     /// <summary>The file of an export.</summary>
     internal static ExportFile File { get; } = new WrittenFile(
         "comparison.json",
         "application/json",
         ExportWords.ComparisonDescription,
-        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study), source.Verdicts) + "\n"));
+        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study), source.Verdicts, source.Ring) + "\n"));
 
     /// <summary>The comparison as one JSON object, indented.</summary>
     /// <param name="comparison">The comparison of the readings.</param>
     /// <param name="energy">The comparison of the energy days, which adds the member 'energy'; null: none were driven.</param>
     /// <param name="verdicts">The lines of the verdicts, which add the member 'verdicts'; null: they were not asked for.</param>
-    public static string Of(Comparison comparison, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null)
+    /// <param name="ring">What the recordings say, which adds the member 'ring' to every comparison; null: there are none, or the ring is covered.</param>
+    public static string Of(Comparison comparison, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null, RingFinding? ring = null)
     {
         using MemoryStream stream = new();
-        Write(comparison, stream, energy, verdicts);
+        Write(comparison, stream, energy, verdicts, ring);
         return Encoding.UTF8.GetString(stream.GetBuffer(), 0, (int)stream.Length);
     }
 
     /// <summary>Writes the comparison to a stream as UTF-8, which stays open.</summary>
-    public static void Write(Comparison comparison, Stream stream, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null)
+    public static void Write(
+        Comparison comparison, Stream stream, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null, RingFinding? ring = null)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         using Utf8JsonWriter json = new(stream, JsonNumbers.Layout);
@@ -42,7 +44,7 @@ public static class ComparisonJson
         json.Figure("margin_db", comparison.MarginDb);
         json.Figure("impact_margin_db", comparison.ImpactMarginDb);
         json.Part("readings", comparison.Readings, counts => Counts(json, counts));
-        json.Parts("comparisons", comparison.Comparisons, pair => Pair(json, pair));
+        json.Parts("comparisons", comparison.Comparisons, pair => Pair(json, pair, ring));
         json.Parts("codes", comparison.Codes, code => Code(json, code));
         json.Parts("pairs", comparison.Pairs, pair => AnyPair(json, pair));
         json.Parts("suspicious", comparison.Suspicious, reading => Suspicious(json, reading));
@@ -50,6 +52,11 @@ public static class ComparisonJson
         if (comparison.MainSegments is { } main)
         {
             json.Texts("main_segments", main);
+        }
+
+        if (comparison.AskedPairs.Count > 0)
+        {
+            json.Parts("asked_pairs", comparison.AskedPairs, pair => Pair(json, pair, ring: null));
         }
 
         json.WriteNumber("format", Format);
@@ -102,12 +109,16 @@ public static class ComparisonJson
         json.WriteNumber("replaced", counts.Replaced);
     }
 
-    private static void Pair(Utf8JsonWriter json, CodeComparison pair)
+    private static void Pair(Utf8JsonWriter json, CodeComparison pair, RingFinding? ring)
     {
         json.WriteString("code", pair.Code);
         json.WriteString("reference", pair.Reference);
         json.Part("classes", pair.Classes, classes => Classes(json, classes));
         json.Part("with_spoilt", pair.WithSpoilt, classes => Classes(json, classes));
+        if (ring?.Of(pair.Code) is { } heard)
+        {
+            json.Part("ring", heard, one => RingJson.Write(json, one, ring));
+        }
     }
 
     private static void Classes(Utf8JsonWriter json, ClassComparisons classes)

@@ -48,6 +48,7 @@ internal static class EnergyJson
         json.Count("more_days_cautious", finding.MoreDaysCautious);
         json.Part("range_km", finding.Range, range => Range(json, range));
         json.WriteString("verdict", finding.Verdict);
+        json.Figure("verdict_adjusted_p", finding.PAmongAll);
         json.Texts("remarks", finding.Remarks);
     }
 

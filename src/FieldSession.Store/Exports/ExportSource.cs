@@ -28,7 +28,13 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     public Comparison Comparison => field ??= Comparison.InFull(Day, StudyTerms.Of(Study));
 
     /// <summary>The lines of the verdicts, by code.</summary>
-    public IReadOnlyList<VerdictLine> Verdicts => field ??= StudyVerdicts.Of(Study, Comparison, EarFindings.Of(Study, StudyTerms.Of(Study)), Key);
+    public IReadOnlyList<VerdictLine> Verdicts => field ??= StudyVerdicts.Of(Study, Comparison, EarFindings.Of(Study, StudyTerms.Of(Study)), Key, Ring);
+
+    /// <summary>What the recordings say; null: there are none, or the ring is still covered.</summary>
+    public RingFinding? Ring { get; } = RingFinding.Of(study);
+
+    /// <summary>Why nobody may read what the journal holds of recordings yet; null: nothing is covered.</summary>
+    public string? RingHiddenBecause => RingCover.IsOpen(Study) || (Study.Recordings.IsEmpty && !RingCover.HasTypedBands(Study)) ? null : ExportWords.RingStaysCovered;
 
     /// <summary>Why nobody may read predictions yet; null: nobody's is hidden.</summary>
     public string? PredictionsHiddenBecause => Study is { Opening: null, Predictions.Count: > 0 } && Study.StillToPredict.Any()

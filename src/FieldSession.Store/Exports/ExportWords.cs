@@ -23,6 +23,7 @@ internal static class ExportWords
     // why a file is hidden
     public static string PredictionsStayHidden(string namesStillToPredict) => $"predictions stay hidden until all are locked; still open: {namesStillToPredict}";
 
+    public const string RingStaysCovered = "what recordings hold stays covered until the last prediction is locked";
     public const string RatingsStayCovered = "ratings stay covered until all have stored theirs, or 'ratings closed'";
     public const string ChoicesStayCovered = "choices and the order of their trials stay covered until their set is at its planned end";
 

@@ -24,6 +24,7 @@ public static class Exports
         ReadingsTable.Table,
         NotesTable.Table,
         ExtraTable.Table,
+        BandsTable.Table,
         RatingsTable.Table,
         ChoicesTable.Table,
         LegsTable.Table,

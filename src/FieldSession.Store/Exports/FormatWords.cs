@@ -24,7 +24,16 @@ internal static class FormatWords
     public static string Line(VerdictLineKind line) => line switch
     {
         VerdictLineKind.Meter => "meter",
+        VerdictLineKind.Ring => "ring",
         VerdictLineKind.Ear => "ear",
         _ => "worth",
+    };
+
+    /// <summary>What the checks of the key found.</summary>
+    public static string KeyCheck(KeyCheckResult result) => result switch
+    {
+        KeyCheckResult.Holds => "holds",
+        KeyCheckResult.Failed => "failed",
+        _ => "not open",
     };
 }

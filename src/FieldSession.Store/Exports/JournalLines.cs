@@ -17,7 +17,7 @@ public static class JournalLines
         ExportWords.JournalDescription,
         source => BytesOf(source.Lines))
     {
-        Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause,
+        Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause ?? source.RingHiddenBecause,
     };
 
     /// <summary>The lines as UTF-8, each ended by a line feed.</summary>

@@ -51,6 +51,11 @@ internal static class PlanJson
         json.WriteString("units", plan.Units == UnitSystem.Imperial ? "imperial" : "metric");
         json.Figure("margin_db", plan.MarginDb);
         json.Figure("impact_margin_db", plan.ImpactMarginDb);
+        json.Figure("ring_margin_db", plan.RingMarginDb);
+        json.WriteStartArray("ring_band_hz");
+        json.WriteNumberValue(plan.RingBand.LowerHz);
+        json.WriteNumberValue(plan.RingBand.UpperHz);
+        json.WriteEndArray();
         json.Figure("calibrator_db", plan.CalibratorDb);
         json.WriteString("protocol", plan.Protocol);
         json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);

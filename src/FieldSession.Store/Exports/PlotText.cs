@@ -20,6 +20,7 @@ internal static class PlotText
         [
             .. chart.Rows.Select(row => Name(row.Label) + Line(row, Column)),
             $"{Name("")}{scale} {chart.Unit}",
+            $"{Name("")}{$"< {chart.Ends.Below}".PadRight(HalfWidth)}{$"{chart.Ends.Above} >".PadLeft(HalfWidth + 1)}",
             $"{Name("")}o difference{(chart.HasIntervals ? ", --- 95 % interval" : "")}{(chart.HasMargins ? ", [ ] the margin that does not matter" : "")}",
         ];
     }

@@ -36,6 +36,9 @@ public static class ReportMarkdown
             case ReportChart { IsEmpty: false } chart:
                 Append(text, chart);
                 break;
+            case Headline headline:
+                text.Append("\n**").Append(Escaped(headline.Words)).Append("**\n");
+                break;
             case Paragraph paragraph:
                 text.Append('\n').Append(Escaped(paragraph.Words)).Append('\n');
                 break;
@@ -46,6 +49,12 @@ public static class ReportMarkdown
                     text.Append("- ").Append(Escaped(item)).Append('\n');
                 }
 
+                break;
+            case LabelledLines { Items.Count: > 0 } lines:
+                text.Append('\n').AppendJoin('\n', lines.Items.Select(line => $"- {Escaped(line.ToString())}")).Append('\n');
+                break;
+            case ReadingsMap { Rows.Count: > 0 } map:
+                Append(text, map);
                 break;
             case ReportTable { Rows.Count: > 0 } table:
                 Append(text, table);
@@ -75,6 +84,20 @@ public static class ReportMarkdown
             Row(text, row.Select(Escaped));
         }
     }
+
+    private static void Append(StringBuilder text, ReadingsMap map)
+    {
+        text.Append('\n');
+        Row(text, map.Columns.Select(Escaped));
+        Row(text, map.Columns.Select(_ => "---"));
+        foreach (MapRow row in map.Rows)
+        {
+            Row(text, row.Cells.Select(Cell).Prepend(Escaped(row.Name)));
+        }
+    }
+
+    private static string Cell(MapCell cell) =>
+        string.Join(' ', new[] { cell.IsOut ? $"~~{Escaped(cell.Levels)}~~" : Escaped(cell.Levels), Escaped(cell.Mark) }.Where(part => part.Length > 0));
 
     private static void Row(StringBuilder text, IEnumerable<string> cells) =>
         text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");

@@ -20,6 +20,7 @@ internal static class SummaryText
         .. ComparisonWords.Of(source.Comparison, source.Day),
         .. ChosenAfterWords.Of(source.Study, source.Day),
         .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
+        .. RingWords.Of(source.Study, source.Ring),
         .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
         "",
         ExportWords.JournalHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),

@@ -13,7 +13,7 @@ internal sealed class DiskFault
     /// <summary>Whether one happened.</summary>
     public bool Happened => _first is not null;
 
-    /// <summary>Runs a step on the disk unless a fault happened before, and notes one that happens now.</summary>
+    /// <summary>Runs a step on the disk unless a fault happened before, and notes one that happens now, also that LiteDB went astray.</summary>
     public void Watch(Action step)
     {
         try
@@ -23,7 +23,7 @@ internal sealed class DiskFault
                 step();
             }
         }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or InvalidDataException)
         {
             _first = fault;
         }

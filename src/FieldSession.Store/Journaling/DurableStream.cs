@@ -11,6 +11,9 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
 {
     private const int BlockSize = 4096;
 
+    // between two checkpoints LiteDB adds a few hundred pages; a damaged page number leads gigabytes away
+    private const long MostGrowthBytes = 64 << 20;
+
     private readonly Dictionary<long, byte[]> _notOnDisk = [];
     // asked of the file once: on a drive that is gone even the question fails
     private long _length = file.Length;
@@ -54,7 +57,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     public override void SetLength(long value)
     {
         _dirty = true;
-        fault.Watch(() => file.Length = value);
+        fault.Watch(() => file.Length = WithinReach(value));
         _length = value;
     }
 
@@ -71,7 +74,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     protected virtual void Put(ReadOnlyMemory<byte> bytes, long at)
     {
         _dirty = true;
-        fault.Watch(() => file.Write(bytes.Span, at));
+        fault.Watch(() => file.Write(bytes.Span, WithinReach(at)));
         _length = Math.Max(_length, at + bytes.Length);
         if (fault.Happened)
         {
@@ -88,6 +91,8 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
 
         base.Dispose(disposing);
     }
+
+    private long WithinReach(long at) => at <= _length + MostGrowthBytes ? at : throw new InvalidDataException(StudyFileWords.StoreLeadsFarBeyond);
 
     // LiteDB writes whole pages at page borders, so whole blocks
     private void Keep(ReadOnlySpan<byte> bytes, long at)

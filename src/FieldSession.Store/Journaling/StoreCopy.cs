@@ -11,6 +11,8 @@ namespace FieldSession.Store.Journaling;
 /// <param name="HighestPlace">The highest place that held a line, as far as can be seen; 0: none.</param>
 internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int FaultAt, int HighestPlace)
 {
+    private const long GrowthWhileReadBytes = 1 << 20;
+
     /// <summary>There is no file.</summary>
     public static StoreCopy Missing { get; } = new([], null, 0, 0);
 
@@ -20,6 +22,11 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
     /// <param name="known">The text's line for each place, null where it has none: what is equal needs no second hashing.</param>
     public static StoreCopy Read(IDisk disk, StudyPaths paths, IReadOnlyList<Line?> known)
     {
+        if (new[] { paths.Study, paths.Log }.Any(path => IsTooLong(disk, path)))
+        {
+            return Missing with { Fault = StudyFileWords.StoreLeadsFarBeyond };
+        }
+
         byte[] log = disk.Exists(paths.Log) ? disk.ReadAll(paths.Log) : [];
         byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
         if (pages.Length == 0)
@@ -83,16 +90,20 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
 
     private static void ReadInOrder(byte[] pages, byte[] log, Query query, Func<BsonDocument, bool> take)
     {
-        using MemoryStream pagesInMemory = InMemory(pages);
-        using MemoryStream logInMemory = InMemory(log);
+        // a page is in the file or in the log, so no sound file grows by more than its log while it is read
+        long mostBytes = pages.LongLength + log.LongLength + GrowthWhileReadBytes;
+        using CopyInMemory pagesInMemory = new(pages, mostBytes);
+        using CopyInMemory logInMemory = new(log, mostBytes);
         ReadInOrder(pagesInMemory, logInMemory, query, take);
+        if (pagesInMemory.WasToGrowTooFar || logInMemory.WasToGrowTooFar)
+        {
+            throw new InvalidDataException(StudyFileWords.StoreLeadsFarBeyond);
+        }
     }
 
-    private static MemoryStream InMemory(byte[] bytes)
+    private static bool IsTooLong(IDisk disk, string path)
     {
-        MemoryStream copy = new(bytes.Length);
-        copy.Write(bytes);
-        copy.Position = 0;
-        return copy;
+        using IDiskFile? file = disk.Exists(path) ? disk.Look(path) : null;
+        return file?.Length > StudyLimits.LongestFileBytes;
     }
 }

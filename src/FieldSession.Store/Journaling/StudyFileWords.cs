@@ -76,6 +76,8 @@ internal static class StudyFileWords
 
     public static string StoreCantBeRead(string why) => $"LiteDB can't read it ({why})";
 
+    public const string StoreLeadsFarBeyond = "its pages lead far beyond the end of the file";
+
     public const string StoreIsGoneOrEmpty = "the file is gone or empty; only LiteDB's log of it is left";
     public const string PlaceIsTakenOrNone = "a document claims a place that is taken or none";
 

@@ -29,13 +29,15 @@ internal static class PlanDraft
             Limits = PlanLimits.Of(words, troubles),
         };
         plan = PlanTyres.With(PlanOrder.With(PlanMain.With(plan, words, troubles), words, troubles), words, troubles);
-        return PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles);
+        return PlanFacts.With(PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles), words, troubles);
     }
 
     private static Plan WithMargins(Plan plan, PlanWords words, Troubles troubles) => plan with
     {
         MarginDb = words.Positive("margin_db", 20, troubles) ?? plan.MarginDb,
         ImpactMarginDb = words.Positive("impact_margin_db", 20, troubles) ?? plan.ImpactMarginDb,
+        RingMarginToldDb = words.Positive("ring_margin_db", 20, troubles),
+        RingBandTold = PlanRing.BandOf(words, troubles),
         CalibratorDb = words.Number("calibrator_db", 60, 130, troubles) ?? plan.CalibratorDb,
     };
 

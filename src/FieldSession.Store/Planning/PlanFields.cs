@@ -10,7 +10,7 @@ namespace FieldSession.Store.Planning;
 public static class PlanFields
 {
     /// <summary>Every word; the limits have a page of their own (<see cref="AllLimits"/>).</summary>
-    public static ImmutableArray<PlanField> All { get; } = [.. Question, .. People, .. Tyres, .. Worth, .. Energy];
+    public static ImmutableArray<PlanField> All { get; } = [.. Question, .. People, .. Tyres, .. Facts, .. Worth, .. Energy];
 
     private static IEnumerable<PlanField> Question =>
     [
@@ -20,6 +20,7 @@ public static class PlanFields
         new("main_segments", "main segments", PlanFieldSort.List, "names of the route, cut by ;  everything else is then explored; empty: all that the main measure takes"),
         new("margin_db", "margin, steady, dB", PlanFieldSort.Number, "largest difference on steady segments that does not matter, dB; empty: 1.0"),
         new("impact_margin_db", "margin, impacts, dB", PlanFieldSort.Number, "largest difference of peaks that does not matter, dB; empty: 2.0"),
+        new("ring_margin_db", "margin, ring, dB", PlanFieldSort.Number, "largest difference of the ring in recordings that does not matter, dB; empty: 2.0"),
         new("specs", "specs, how many", PlanFieldSort.Whole, "2 to 9; their names stay with the custodian"),
         new("order", "order of runs", PlanFieldSort.Text, "by place, R the reference, 1, 2, ... the others: R 1 R 1 R"),
         new("units", "units", PlanFieldSort.Text, "metric or imperial; empty: what the columns of route.csv say"),
@@ -52,6 +53,17 @@ public static class PlanFields
         new("pressure_rear_kpa", "cold rear, kPa", PlanFieldSort.Number, "pressure at 20 degC, 230 is 2.3 bar; empty: no target") { Units = UnitSystem.Metric },
         new("pressure_front_psi", "cold front, psi", PlanFieldSort.Number, "pressure at 68 degF, psi; empty: no target") { Units = UnitSystem.Imperial },
         new("pressure_rear_psi", "cold rear, psi", PlanFieldSort.Number, "pressure at 68 degF, psi; empty: no target") { Units = UnitSystem.Imperial },
+    ];
+
+    private static IEnumerable<PlanField> Facts =>
+    [
+        new("car", "car", PlanFieldSort.Text, "for the report: body, year, mass; empty: not written down"),
+        new("tyres_made", "tyres made", PlanFieldSort.Text, "for the report: week and year of all sets, never by code; empty: not written down"),
+        new("tread", "tread", PlanFieldSort.Text, "for the report: depth on all sets, mm, never by code; empty: not written down"),
+        new("hardness", "hardness", PlanFieldSort.Text, "for the report: Shore A of all sets, never by code; empty: not written down"),
+        new("meter", "meter and class", PlanFieldSort.Text, "for the report: class and last calibration; empty: not written down"),
+        new("meter_position", "meter's position", PlanFieldSort.Text, "for the report: where it is clamped; empty: not written down"),
+        new("utc_offset", "local time", PlanFieldSort.Text, "what your clocks are ahead of UTC, +02:00; the report then shows both; empty: UTC alone"),
     ];
 
     private static IEnumerable<PlanField> Worth =>

@@ -38,6 +38,9 @@ internal static class PlanFolderWords
     // what is asked and compared
     public static string StudyNameIsRefused(string fault) => $"'study' can't be a study's name: {fault}";
 
+    public const string UtcOffsetForm = "write what your clocks are ahead of UTC, such as +02:00";
+    public const string RingBandIsNone = "'ring_band_hz' is no band";
+    public const string RingBandForm = "'ring_band_hz' is two numbers from 100 to 400, 20 apart and more: [178, 282]";
     public const string MainMeasureForm = "'main_measure' is \"steady\", \"impact\" or \"all\"";
     public const string SpecsIsMissing = "'specs' is missing";
 

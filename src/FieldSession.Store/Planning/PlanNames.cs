@@ -7,7 +7,7 @@ internal static class PlanNames
 {
     private static IEnumerable<string> Known =>
     [
-        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
+        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "ring_margin_db", "ring_band_hz", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
         "pressure_front_kpa", "pressure_rear_kpa", "pressure_front_psi", "pressure_rear_psi", "phrases", "attributes",
         "protocol", "calibrator_db", "covered_until_evening", "covered", "all_pairs", "main_measure", "main_segments", "price_premium", "price_worth", "currency", "set_life_km",
     ];
@@ -15,7 +15,7 @@ internal static class PlanNames
     /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>
     public static void Check(PlanWords words, Troubles troubles)
     {
-        string[] known = [.. Known, .. PlanEnergy.Names, .. PlanLimits.Names];
+        string[] known = [.. Known, .. PlanFacts.Names, .. PlanEnergy.Names, .. PlanLimits.Names];
         IEnumerable<(string Name, int Line)> written = words.Words.Select(word => (word.Name, word.Line))
             .Concat(words.Repeated.Where(table => table.Name != "crew").Select(table => (table.Name, table.Line)))
             .Concat(words.Words.Where(word => word.Name == "crew").SelectMany(word => word.Items ?? []).SelectMany(InCrew))

@@ -18,6 +18,8 @@ internal static class RecordingWords
 
     public static string NotRead(string name) => $"{name} is not read here; convert it to WAV or FLAC without loss";
 
+    public static string NoSuchChannel(int channel, int channels) => $"there is no channel {channel}; it has {channels}";
+
     public static string Bits(int bits) => $"{bits} bits a sample; levels need 16 or more";
 
     public static string Layout(int bits, int channels, int frameBytes) =>

@@ -22,8 +22,11 @@ public sealed class SoundFile : IDisposable
     /// <summary>When the file was last written to, UTC; once copied, when it was copied.</summary>
     public DateTime WrittenUtc => File.GetLastWriteTimeUtc(_file.SafeFileHandle);
 
+    /// <summary>Whether the file has grown since it was opened.</summary>
+    public bool HasGrown => _length is { } length && _file.Length > length;
+
     /// <summary>What is odd about the file; complete once the end is reached.</summary>
-    public IReadOnlyList<string> Remarks => _length is { } length && _file.Length > length ? [.. Reader.Remarks, RecordingWords.Grew] : Reader.Remarks;
+    public IReadOnlyList<string> Remarks => HasGrown ? [.. Reader.Remarks, RecordingWords.Grew] : Reader.Remarks;
 
     /// <summary>Opens a file.</summary>
     /// <exception cref="RecordingRefusedException">No level can be taken from it.</exception>

@@ -2,6 +2,7 @@ using System.Text.Json;
 using FieldSession.Journal;
 using FieldSession.Sealing;
 using FieldSession.State;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Sealing;
 
@@ -49,10 +50,17 @@ public static class PublicCodesFile
     }
 
     /// <summary>Reads a file that may be anything.</summary>
+    /// <exception cref="NotAFileException">It is a pipe or a device.</exception>
     /// <exception cref="IOException">It can't be read.</exception>
     public static PublicCodesRead Read(string path)
     {
-        string text = SmallText.Read(path);
+        FileKind.RefuseSpecial(path);
+        return Of(SmallText.Read(path));
+    }
+
+    /// <summary>Reads the text of such a file.</summary>
+    internal static PublicCodesRead Of(string text)
+    {
         try
         {
             using JsonDocument document = JsonDocument.Parse(text, new JsonDocumentOptions { MaxDepth = 2 });

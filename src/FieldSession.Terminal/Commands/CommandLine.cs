@@ -79,6 +79,7 @@ internal static class CommandLine
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),
         TyreCommand.Make(outside),
+        PaperCommand.Make(outside),
         StartCommand.Make(outside),
         SealCommand.Make(outside),
         CodesCommand.Make(outside),
@@ -88,6 +89,8 @@ internal static class CommandLine
         EnterCommand.Make(outside),
         LegsCommand.Make(outside),
         SlipCommand.Make(outside),
+        ListenCommand.Make(outside),
+        LogCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         MergeCommand.Make(outside),
         ReviewCommand.Make(outside),
@@ -113,9 +116,12 @@ internal static class CommandLine
         Study study = opened.Logbook.Study;
         MeasuredDay day = StudyReadings.Of(study);
         OpenedKey? key = OpenedKey.In(opened.Logbook.Entries);
+        RingFinding? ring = RingFinding.Of(study);
         return new DayOfStudy(day, StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
         {
-            Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key),
+            Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key, ring),
+            Ring = ring,
+            RingInWords = [.. RingWords.Of(study, ring)],
             ChosenAfter = [.. ChosenAfterWords.Of(study, day)],
             Energy = reference => StudyLegs.ComparisonOf(study, reference),
             Units = study.Plan?.Units ?? UnitSystem.Metric,

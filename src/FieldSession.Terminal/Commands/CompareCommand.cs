@@ -38,6 +38,12 @@ internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadO
     /// <summary>The lines of the verdicts; null: a file of readings alone, of which only the meter speaks.</summary>
     public Func<Comparison, IReadOnlyList<VerdictLine>>? Verdicts { get; init; }
 
+    /// <summary>What the recordings say; null: there are none, or the ring is covered.</summary>
+    public RingFinding? Ring { get; init; }
+
+    /// <summary>The same in words, or that it is covered; empty: there are no recordings.</summary>
+    public IReadOnlyList<string> RingInWords { get; init; } = [];
+
     /// <summary>What a question would say that was amended after a comparison could be seen; empty: none was.</summary>
     public IReadOnlyList<string> ChosenAfter { get; init; } = [];
 
@@ -159,23 +165,32 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         EnergyComparison? energy = source.Energy?.Invoke(words.Reference);
         if (words.Json)
         {
-            output.WriteLine(ComparisonJson.Of(comparison, energy, (source.Verdicts ?? StudyVerdicts.OfReadings)(comparison)));
+            output.WriteLine(Json(comparison, energy, source, words));
             return;
         }
 
         string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
-        foreach (string line in source.Remarks.Concat(OtherTerms(source, words)).Concat(unasked).Concat(Text(comparison, energy, source)))
+        foreach (string line in source.Remarks.Concat(OtherTerms(source, words)).Concat(unasked).Concat(Text(comparison, energy, source)).Concat(source.RingInWords))
         {
             output.WriteLine(line);
         }
     }
 
+    // other terms than the plan's are to look at: no line of the study's verdict comes from them
+    private static string Json(Comparison comparison, EnergyComparison? energy, DayOfStudy source, CompareWords words)
+    {
+        string[] other = [.. OtherTerms(source, words)];
+        return other.Length > 0
+            ? ComparisonJson.Of(comparison with { Remarks = [.. other, .. comparison.Remarks] }, energy, [])
+            : ComparisonJson.Of(comparison, energy, (source.Verdicts ?? StudyVerdicts.OfReadings)(comparison), source.Ring);
+    }
+
     // where only energy legs are driven there is nothing to say of levels
     private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) => energy is null
-        ? ComparisonWords.Of(comparison, source.Day)
+        ? [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter]
         : source.Day.Levels.Count == 0
             ? EnergyWords.Of(energy, source.Units)
-            : [.. ComparisonWords.Of(comparison, source.Day), "", .. EnergyWords.Of(energy, source.Units)];
+            : [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter, "", .. EnergyWords.Of(energy, source.Units)];
 
     private static IEnumerable<string> OtherTerms(DayOfStudy source, CompareWords words) =>
         source.Verdicts is not null && (words.Margin ?? words.ImpactMargin ?? words.Reference) is not null ? [OtherThanPlanned] : [];

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FieldSession.Aligning;
 using FieldSession.Revealing;
 using FieldSession.State;
 using FieldSession.Store.Sealing;
@@ -14,12 +15,14 @@ internal static class DriveCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string> backup = EnterCommand.Backup();
-        Command command = new("drive", "opens the drive screen") { study, backup };
+        Option<string?> levels = new("--levels") { Description = "a command that prints one level a line, or a named pipe: the range is then held ready", HelpName = "COMMAND" };
+        Command command = new("drive", "opens the drive screen") { study, backup, levels };
         command.SetAction(typed => UsersOwn.Show(outside, own =>
         {
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
             new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
-            return OpenScreens(opened, own.Keys, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!);
+            using LevelSource? source = typed.GetValue(levels) is { } command ? LevelSource.Of(command, outside.Clock) : null;
+            return OpenScreens(opened, own.Keys, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!, levels: source?.Levels);
         }));
         return command;
     }
@@ -30,9 +33,11 @@ internal static class DriveCommand
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
+    /// <param name="levels">A stream of levels; null: there is none.</param>
     /// <returns>An exit code.</returns>
-    public static int OpenScreens(OpenedStudy opened, KeyTable keys, Surroundings outside, string folder, string screen = KeyTable.Drive) =>
-        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys }, screen);
+    public static int OpenScreens(
+        OpenedStudy opened, KeyTable keys, Surroundings outside, string folder, string screen = KeyTable.Drive, StreamedLevels? levels = null) =>
+        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys, Levels = levels }, screen);
 
     /// <summary>What the screens may use, with the keys as delivered.</summary>
     /// <param name="opened">The study.</param>

@@ -16,13 +16,14 @@ internal static class ReportCommand
     {
         Argument<string?> study = new("STUDY") { Description = "the study file", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> folder = new("--out") { Description = "the folder to write into", HelpName = "DIR" };
-        Option<string?> template = new("--template") { Description = "a template of your own for the page", HelpName = "FILE" };
+        Option<bool> onePage = new("--one-page") { Description = "the answer on one page, to hand over" };
+        Option<string?> template = new("--template") { Description = "a template of your own for the page, or a folder with a logo", HelpName = "FILE" };
         Option<string?> templateOut = new("--template-out") { Description = "writes the program's template to start from", HelpName = "FILE" };
-        Command command = new("report", "writes the report, as Markdown and as one page of HTML") { study, folder, template, templateOut };
+        Command command = new("report", "writes the report, as Markdown and as one page of HTML") { study, folder, onePage, template, templateOut };
 
         // on a thread of its own, so that Ctrl-C is heard while it writes
         command.SetAction((typed, stop) => Task.Run(
-            () => Run(new ReportWords(typed.GetValue(study), typed.GetValue(folder), typed.GetValue(template), typed.GetValue(templateOut)), outside, stop),
+            () => Run(new ReportWords(typed.GetValue(study), typed.GetValue(folder), typed.GetValue(template), typed.GetValue(templateOut), typed.GetValue(onePage)), outside, stop),
             CancellationToken.None));
         return command;
     }
@@ -35,9 +36,9 @@ internal static class ReportCommand
         {
             return words switch
             {
-                { TemplateOut: { } file, Study: null } => WriteTemplate(file, outside),
+                { TemplateOut: { } file, Study: null, IsOnePage: false } => WriteTemplate(file, outside),
                 { TemplateOut: null, Study: not null, Folder: { } folder } when File.Exists(folder) => IsFile(folder, outside),
-                { TemplateOut: null, Study: { } study, Folder: { } folder } => Write(study, folder, words.Template, outside, stop),
+                { TemplateOut: null, Study: { } study, Folder: { } folder } => Write(study, folder, words, outside, stop),
                 _ => Wrong(outside),
             };
         }
@@ -69,11 +70,12 @@ internal static class ReportCommand
     private static Report Of(Logbook logbook, Study study) => DayReport.Of(
         study, OpenedKey.In(logbook.Entries), new Provenance(logbook.Lines.Count, logbook.HeadHash, ProgramVersion));
 
-    private static int Write(string study, string folder, string? templatePath, Surroundings outside, CancellationToken stop)
+    private static int Write(string study, string folder, ReportWords words, Surroundings outside, CancellationToken stop)
     {
-        ReportTemplate template = templatePath is null ? ReportTemplate.Default : ReportTemplate.At(templatePath);
+        ReportTemplate template = words.Template is null ? ReportTemplate.Default : ReportTemplate.At(words.Template);
         using OpenedStudy opened = OpenedStudy.ToRead(study, outside);
-        foreach (string written in ReportFolder.Write(folder, Of(opened.Logbook), template, stop))
+        Report report = Of(opened.Logbook);
+        foreach (string written in words.IsOnePage ? ReportFolder.WriteOnePage(folder, report, template, stop) : ReportFolder.Write(folder, report, template, stop))
         {
             outside.Output.WriteLine(written);
         }
@@ -106,4 +108,5 @@ internal static class ReportCommand
 /// <param name="Folder">The folder to write into; null: none.</param>
 /// <param name="Template">A template of the team's own; null: the program's.</param>
 /// <param name="TemplateOut">Where the program's template is to go; null: nowhere.</param>
-internal sealed record ReportWords(string? Study, string? Folder, string? Template, string? TemplateOut);
+/// <param name="IsOnePage">Whether only the sheet to hand over is wanted.</param>
+internal sealed record ReportWords(string? Study, string? Folder, string? Template, string? TemplateOut, bool IsOnePage);

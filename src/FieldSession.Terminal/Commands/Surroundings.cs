@@ -64,7 +64,7 @@ internal sealed record Surroundings
     /// <summary>The world of the running process.</summary>
     public static Surroundings OfThisProcess() => new()
     {
-        Input = Console.In,
+        Input = Console.IsInputRedirected ? Console.In : new KeyboardLines(Console.In),
         InputBytes = Console.OpenStandardInput,
         Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
         // a fault of the message stream can be told nowhere

@@ -65,7 +65,7 @@ public sealed record ArchivedStudy(
 }
 
 /// <summary>How well one study repeated over a class of segments or a kind of surface (docs/method.md, "Archive"): its own outputs, no prior, no floor.</summary>
-/// <param name="Group">"all", "steady", "impact", or a kind of surface.</param>
+/// <param name="Group">"all", "steady", "impact", "ring" for the ring band of recordings, or a kind of surface.</param>
 /// <param name="IsKind">Whether it is a kind of surface.</param>
 /// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
 /// <param name="SRunDb">Run-to-run standard deviation of the run means, dB; null without degrees of freedom.</param>
@@ -86,7 +86,8 @@ public sealed record ArchivedScatter(string Group, bool IsKind, double NuRun, do
         IEnumerable<ArchivedScatter?> byClass = [One(All, false, classes?.All), One("steady", false, classes?.Steady), One("impact", false, classes?.Impact)];
         IEnumerable<ArchivedScatter?> byKind = (day.Planned ?? []).Select(segment => segment.Kind).Distinct()
             .Select(kind => One(kind, true, FirstPairOf(OfKind(day, kind), terms)?.All));
-        return byClass.Concat(byKind).OfType<ArchivedScatter>();
+        ArchivedScatter? ring = One(EarlierScatter.Ring, false, RingFinding.Of(study)?.Pairs is [{ } first, ..] ? first.Main : null);
+        return byClass.Append(ring).Concat(byKind).OfType<ArchivedScatter>();
     }
 
     // all pairs share one model, so the first one tells the scatter of all

@@ -11,7 +11,7 @@ public enum FamilyRule
     /// <summary>Each candidate against the control, by the largest |t| of all (<see cref="ManyToOneT"/>).</summary>
     Dunnett,
 
-    /// <summary>Step by step from the smallest p (<see cref="Statistics.Holm"/>): where the plan asks for all pairs, or the correlations have no such form.</summary>
+    /// <summary>Step by step from the smallest p (<see cref="HolmOfTwos"/>): where the plan asks for all pairs, or the correlations have no such form.</summary>
     Holm,
 }
 
@@ -22,14 +22,14 @@ public enum FamilyRule
 internal sealed record FamilyP(double? Difference, double? Larger, double? Equivalence);
 
 /// <summary>
-/// The comparisons that the plan's question asks at once: every candidate against the control, or every pair of codes. Differences are held together
-/// by Dunnett's test from the one model, else by Holm; equivalence always by Holm, because its two sides turn the correlations' signs
-/// (docs/method.md, "Several candidates").
+/// The comparisons that the plan's question asks at once: every candidate against the control, or every pair of codes. Of each, "no difference" and "as
+/// large as the margin" can't both be true, so a study has as many chances of a wrong word as comparisons, whichever word is wrong. Dunnett's test from
+/// the one model holds differences, its share of each comparison an equivalence; else Holm's steps hold both (docs/method.md, "Several candidates").
 /// </summary>
 internal sealed class CandidateFamily
 {
     private readonly List<PairLine> _members;
-    private readonly double[]? _loadings;
+    private readonly Lazy<double[]?> _loadings;
     private readonly double _df;
     private readonly ComparisonTerms _terms;
     private readonly Lazy<double> _limit;
@@ -39,12 +39,12 @@ internal sealed class CandidateFamily
         _members = members;
         _terms = terms;
         _df = members.Count == 0 ? 0 : members.Min(line => line.Overall.Df!.Value);
-        _loadings = members.Count > 1 && !terms.AsksAllPairs ? LoadingsOf(members) : null;
-        _limit = new Lazy<double>(() => ManyToOneT.Limit(terms.Levels.Difference, _loadings!, _df));
+        _loadings = new Lazy<double[]?>(() => members.Count > 1 && !terms.AsksAllPairs ? LoadingsOf(members) : null);
+        _limit = new Lazy<double>(() => ManyToOneT.Limit(terms.Levels.Difference, _loadings.Value!, _df));
     }
 
     /// <summary>The rule that holds them together.</summary>
-    public FamilyRule Rule => _members.Count < 2 ? FamilyRule.Alone : _loadings is null ? FamilyRule.Holm : FamilyRule.Dunnett;
+    public FamilyRule Rule => _members.Count < 2 ? FamilyRule.Alone : _loadings.Value is null ? FamilyRule.Holm : FamilyRule.Dunnett;
 
     /// <summary>How many comparisons are held together.</summary>
     public int Size => _members.Count;
@@ -91,10 +91,42 @@ internal sealed class CandidateFamily
             return new FamilyP(p, larger, overall.PTost);
         }
 
-        double equivalence = Holm.Adjust([.. _members.Select(line => line.Overall.PTost!.Value)])[place];
-        return Rule == FamilyRule.Dunnett
-            ? new FamilyP(Dunnett(p, Math.Abs(overall.DifferenceDb) / error), beyond > 0 ? Dunnett(larger, beyond) : 1, equivalence)
-            : new FamilyP(HolmOfAll[place], beyond > 0 ? Math.Min(1, StepOf(place) * larger) : 1, equivalence);
+        if (Rule == FamilyRule.Dunnett)
+        {
+            double equivalence = Math.Min(1, Size * overall.PTost!.Value);
+            return new FamilyP(Dunnett(p, Math.Abs(overall.DifferenceDb) / error), beyond > 0 ? Dunnett(larger, beyond) : 1, equivalence);
+        }
+
+        ((double[] differences, double[] equivalences), WordLevels levels) = (Steps.Adjusted, _terms.Levels);
+        return new FamilyP(
+            Math.Min(1, differences[place] * levels.Difference),
+            beyond > 0 ? Math.Min(1, Steps.Divisors.Difference[place] * larger) : 1,
+            Math.Min(1, equivalences[place] * levels.Equivalence));
+    }
+
+    /// <summary>Whether a pair shows a difference: what <see cref="POf"/> says, without the integral where it is not needed.</summary>
+    public bool ShowsDifference(PairLine pair)
+    {
+        double level = _terms.Levels.Difference;
+        if (pair.Overall.P is not double alone || alone >= level)
+        {
+            return false;
+        }
+
+        // the family's p is never above Bonferroni's
+        return Size * alone < level || POf(pair).Difference < level;
+    }
+
+    /// <summary>Whether a pair shows equivalence, likewise.</summary>
+    public bool ShowsEquivalence(PairLine pair)
+    {
+        double level = _terms.Levels.Equivalence;
+        if (pair.Overall.PTost is not double alone || alone >= level)
+        {
+            return false;
+        }
+
+        return Size * alone < level || (Rule != FamilyRule.Dunnett && POf(pair).Equivalence < level);
     }
 
     /// <summary>
@@ -110,38 +142,23 @@ internal sealed class CandidateFamily
             return levels;
         }
 
+        if (Rule == FamilyRule.Holm)
+        {
+            return new WordLevels(levels.Difference / Steps.Divisors.Difference[place], levels.Equivalence / Steps.Divisors.Equivalence[place]);
+        }
+
         // the family's p is never above Bonferroni's, so neither is the level below that of Bonferroni
-        double difference = Rule == FamilyRule.Dunnett
-            ? Math.Clamp(StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value), levels.Difference / Size, levels.Difference)
-            : levels.Difference / StepOf(place);
-        double equivalence = levels.Equivalence / Step([.. _members.Select(line => line.Overall.PTost!.Value)], place, levels.Equivalence);
-        return new WordLevels(difference, equivalence);
+        double difference = Math.Clamp(StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value), levels.Difference / Size, levels.Difference);
+        return new WordLevels(difference, levels.Equivalence / Size);
     }
 
-    private double[] HolmOfAll => field ??= Holm.Adjust([.. _members.Select(line => line.Overall.P!.Value)]);
+    private HolmSteps Steps => field ??= HolmSteps.Of(_members, _terms.Levels);
 
     // never below the comparison's own p nor above Bonferroni's, whatever the integral's last digits are
     private double Dunnett(double alone, double t) =>
-        Math.Clamp(ManyToOneT.Tail(t, _loadings, _df), alone, Math.Min(1, Math.Max(alone, Size * alone)));
+        Math.Clamp(ManyToOneT.Tail(t, _loadings.Value, _df), alone, Math.Min(1, Math.Max(alone, Size * alone)));
 
     private int PlaceOf(PairLine pair) => _members.FindIndex(line => line.First == pair.First && line.Second == pair.Second);
-
-    private double StepOf(int place) => Step([.. _members.Select(line => line.Overall.P!.Value)], place, _terms.Levels.Difference);
-
-    /// <summary>By how much the level is divided at the step where Holm asks a p, or where it stopped before.</summary>
-    private static double Step(double[] p, int place, double level)
-    {
-        int[] order = [.. Enumerable.Range(0, p.Length).OrderBy(i => p[i])];
-        for (int step = 0; step < order.Length; step++)
-        {
-            if (order[step] == place || p[order[step]] * (order.Length - step) >= level)
-            {
-                return order.Length - step;
-            }
-        }
-
-        return 1;
-    }
 
     // the variance of a difference of differences is that of the candidates' own difference, from the same model
     private static double[]? LoadingsOf(List<PairLine> members)
@@ -161,5 +178,16 @@ internal sealed class CandidateFamily
         }
 
         return members.Count < 2 ? null : OneFactor.Loadings(correlations);
+    }
+
+    /// <summary>Both questions on every comparison, step by step, p in units of the levels.</summary>
+    private sealed record HolmSteps((double[] Difference, double[] Equivalence) Adjusted, (int[] Difference, int[] Equivalence) Divisors)
+    {
+        public static HolmSteps Of(List<PairLine> members, WordLevels levels)
+        {
+            double[] differences = [.. members.Select(line => line.Overall.P!.Value / levels.Difference)];
+            double[] equivalences = [.. members.Select(line => line.Overall.PTost!.Value / levels.Equivalence)];
+            return new HolmSteps(HolmOfTwos.Adjust(differences, equivalences), HolmOfTwos.Divisors(differences, equivalences));
+        }
     }
 }

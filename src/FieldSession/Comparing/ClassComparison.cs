@@ -57,7 +57,7 @@ public sealed record ClassComparison
     /// <summary>Smallest true difference that this day would have shown with 80 % chance at 5 %, with its scatter, dB.</summary>
     public double? Mdd80Db { get; init; }
 
-    /// <summary>How many more runs per code the verdict needs, from the error of this very difference; null: unknown.</summary>
+    /// <summary>How many more runs per code an open verdict needs, from the error of this very difference; null: it is settled, or unknown.</summary>
     public MoreRuns? MoreRuns { get; init; }
 
     /// <summary>The same as if the day were complete and no drift were taken out: 0 where the verdict is settled, else 1..10; null: not within 10 or unknown.</summary>

@@ -37,6 +37,13 @@ internal static class ComparingWords
 
     public static string EveryReadingIsSpoilt(SpecCode code, string segment) => $"every reading of {code} on {segment} is spoilt: the segment leaves the headline";
 
+    // Recordings
+    public const string ChainsNotCalibrated = "two chains are compared only if both are calibrated";
+
+    public static string ChainDrifted(double driftDb) => $"the chain drifted by {driftDb:+0.0;-0.0} dB";
+
+    public static string AutomaticGainSuspected(double slope) => $"automatic gain suspected: {slope:0.00} dB of the recorder for each typed dB";
+
     // Brackets
     public const string LookForWhatChanged = "look for what changed";
 
@@ -94,6 +101,7 @@ internal static class ComparingWords
     public const string NoDifferenceShown = "no difference shown";
 
     // Energy days
+    public const string EnergyWordsAllowForAllCodes = "several codes are asked at once: the words allow for all of them (Holm), each interval is for its code alone";
     public const string EachCodeHadItsOwnDriver = "each code had its own driver: the difference may be the driver's";
     public const string DaysAgreeBetterThanDisplayStep = "the days agree better than the step of the display allows: the error is raised to what the step allows";
     public const string NoCarsSideBySide = "days not comparable: no two cars drove side by side; air, wind and traffic of the days are in the difference";

@@ -21,6 +21,12 @@ public sealed record Comparison
     /// <summary>One entry for every code that is not the reference, in the order of first driving.</summary>
     public IReadOnlyList<CodeComparison> Comparisons { get; init; } = [];
 
+    /// <summary>Candidates against each other, where the plan asks for every pair; empty elsewhere.</summary>
+    public IReadOnlyList<CodeComparison> AskedPairs { get; init; } = [];
+
+    /// <summary>The same from the main segments alone; empty where the plan names none.</summary>
+    public IReadOnlyList<CodeComparison> AskedPairsOnMainSegments { get; init; } = [];
+
     /// <summary>The segments that the main question is answered on, where the plan names them; null: all that the main measure takes.</summary>
     public IReadOnlyList<string>? MainSegments { get; init; }
 
@@ -38,6 +44,9 @@ public sealed record Comparison
 
     /// <summary>The comparisons that the main question is answered by: those of the main segments where the plan names them, else all.</summary>
     public IReadOnlyList<CodeComparison> Main => MainSegments is null ? Comparisons : OnMainSegments;
+
+    /// <summary>Every comparison that the plan asks for: those of <see cref="Main"/>, and candidates against each other where it asks for every pair.</summary>
+    public IReadOnlyList<CodeComparison> Asked => [.. Main, .. MainSegments is null ? AskedPairs : AskedPairsOnMainSegments];
 
     /// <summary>With three codes and more: every pair of them, by class.</summary>
     public IReadOnlyList<PairEstimate> Pairs { get; init; } = [];

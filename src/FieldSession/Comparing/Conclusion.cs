@@ -7,9 +7,6 @@ namespace FieldSession.Comparing;
 public sealed record Conclusion(bool ShowsDifference, bool ShowsEquivalence, double Alpha)
 {
     /// <summary>What a pair shows among all that are asked at once; an unknown p shows nothing.</summary>
-    internal static Conclusion Of(PairLine pair, CandidateFamily family, ComparisonTerms terms)
-    {
-        FamilyP p = family.POf(pair);
-        return new Conclusion(p.Difference < terms.Levels.Difference, p.Equivalence < terms.Levels.Equivalence, terms.Levels.Difference);
-    }
+    internal static Conclusion Of(PairLine pair, CandidateFamily family, ComparisonTerms terms) =>
+        new(family.ShowsDifference(pair), family.ShowsEquivalence(pair), terms.Levels.Difference);
 }

@@ -25,6 +25,8 @@ internal static class DayComparing
             Comparisons = reference < 0 ? [] : [.. Enumerable.Range(0, table.Codes.Length)
                 .Where(code => code != reference)
                 .Select(code => Compare(table, (valid, families), (all, ofAll), code, reference, terms))],
+            AskedPairs = !terms.AsksAllPairs ? [] : [.. CandidatePairs(table.Codes.Length, reference)
+                .Select(pair => Compare(table, (valid, families), (all, ofAll), pair.First, pair.Second, terms))],
             Pairs = [.. valid.Each.SelectMany(view => CodePairs.Of(view, table, terms))],
             Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table, day)
                 .Concat(SuspiciousReadings.Listed(valid.Impact, table, day))
@@ -32,6 +34,12 @@ internal static class DayComparing
             Remarks = [.. reference < 0 ? [ComparingWords.NoRunOnReferenceYet(terms)] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
         };
     }
+
+    private static IEnumerable<(int First, int Second)> CandidatePairs(int codes, int reference) =>
+        from first in Enumerable.Range(0, codes)
+        from second in Enumerable.Range(0, codes)
+        where first < second && first != reference && second != reference
+        select (first, second);
 
     private static CodeComparison Compare(
         DayTable table,

@@ -58,11 +58,11 @@ public sealed record EnergyComparison
             Spoilt = legs.Count(leg => leg.Spoilt),
             Codes = codes,
             Cars = CarDifference.Of(model, reference),
-            Findings = [.. driven.Where(code => code != reference)
-                .Select(code => EnergyFinding.Of(code, reference, model, all, terms, codes[0].PerHundredKm))],
+            Findings = EnergyFinding.Of([.. driven.Where(code => code != reference)], reference, model, all, terms, codes[0].PerHundredKm),
             Remarks =
             [
                 .. terms.Reference is { } asked && asked != reference ? [ComparingWords.NoLegOnReferenceYet(asked, reference)] : Array.Empty<string>(),
+                .. driven.Length > 2 ? [ComparingWords.EnergyWordsAllowForAllCodes] : Array.Empty<string>(),
                 .. EnergyRemarks.OfDays(clean, model, terms),
             ],
         };

@@ -8,11 +8,20 @@ namespace FieldSession.Comparing;
 /// <param name="Verdict">The verdict in fixed words.</param>
 public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate? Estimate, EnergyEstimate? WithSpoilt, string Verdict)
 {
-    /// <summary>More paired days that would settle it with the scatter as seen, 0..30; null: not within 30, or not known.</summary>
+    /// <summary>More paired days that would settle it with the scatter as seen, 1..30; null: it is settled, not within 30, or not known.</summary>
     public int? MoreDaysAsSeen { get; init; }
 
     /// <summary>The same with the scatter at its upper 80 % limit.</summary>
     public int? MoreDaysCautious { get; init; }
+
+    /// <summary>p of a difference, allowing for all codes that are asked at once; null: there is one only, or no p is known.</summary>
+    public double? PAmongAll { get; init; }
+
+    /// <summary>Whether the words are settled, so that no more days are asked for.</summary>
+    public bool IsSettled { get; init; }
+
+    /// <summary>Whether planned energy days are still to be driven: intervals are unfinished then, and no p is known.</summary>
+    public bool IsUnfinished { get; init; }
 
     /// <summary>What it means for the range; null: no usable capacity was told, or nothing can be said.</summary>
     public EnergyRange? Range { get; init; }
@@ -20,24 +29,43 @@ public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate
     /// <summary>What a reader has to know beside the numbers.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
-    /// <summary>The finding from two models, without and with the spoilt legs.</summary>
-    internal static EnergyFinding Of(string code, string reference, EnergyModel clean, EnergyModel all, EnergyTerms terms, double? referencePerHundredKm)
+    /// <summary>The findings of all codes from two models, without and with the spoilt legs.</summary>
+    internal static IReadOnlyList<EnergyFinding> Of(
+        IReadOnlyList<string> codes, string reference, EnergyModel clean, EnergyModel all, EnergyTerms terms, double? referencePerHundredKm)
     {
-        EnergyLine line = clean.Line(code, reference);
-        EnergyEstimate? estimate = EnergyEstimate.Of(line, terms.MarginPercent);
-        return new EnergyFinding(
-            code,
-            reference,
-            estimate,
-            EnergyEstimate.Of(all.Line(code, reference), terms.MarginPercent),
-            EnergyVerdict.Of(line, estimate, clean, terms))
+        EnergyLine[] lines = [.. codes.Select(code => clean.Line(code, reference))];
+        EnergyEstimate?[] estimates = [.. lines.Select(line => EnergyEstimate.Of(line, terms.MarginPercent))];
+        IReadOnlyList<EnergyShare?> shares = EnergyShare.Of(estimates);
+        return [.. codes.Select((code, i) => Of((code, reference), (lines[i], estimates[i], shares[i]), clean, all, terms) with
         {
-            MoreDaysAsSeen = clean.IsPaired ? MoreDays.Of(line, terms.MarginPercent, cautious: false) : null,
-            MoreDaysCautious = clean.IsPaired ? MoreDays.Of(line, terms.MarginPercent, cautious: true) : null,
-            Range = EnergyRange.Of(estimate, terms.Usable, referencePerHundredKm),
-            Remarks = EnergyRemarks.OfPair(line),
+            Range = EnergyRange.Of(estimates[i], terms.Usable, referencePerHundredKm),
+        })];
+    }
+
+    private static EnergyFinding Of(
+        (string Code, string Reference) pair, (EnergyLine Line, EnergyEstimate? Estimate, EnergyShare? Share) own, EnergyModel clean, EnergyModel all, EnergyTerms terms)
+    {
+        bool isCounted = clean.IsPaired && terms.PlanComplete;
+        int? More(bool cautious) => isCounted && own.Share is { } share ? MoreDays.Of(own.Line, terms.MarginPercent, share, cautious) : null;
+        return new EnergyFinding(
+            pair.Code,
+            pair.Reference,
+            AsFarAsKnown(own.Estimate, terms),
+            AsFarAsKnown(EnergyEstimate.Of(all.Line(pair.Code, pair.Reference), terms.MarginPercent), terms),
+            EnergyVerdict.Of(own.Line, own.Estimate, own.Share, clean, terms))
+        {
+            MoreDaysAsSeen = More(cautious: false),
+            MoreDaysCautious = More(cautious: true),
+            PAmongAll = terms.PlanComplete && own.Share is { Codes: > 1 } shared ? shared.PDifference : null,
+            IsSettled = isCounted && own.Share is { } word && (word.ShowsDifference || word.ShowsEquivalence),
+            IsUnfinished = !terms.PlanComplete,
+            Remarks = EnergyRemarks.OfPair(own.Line),
         };
     }
+
+    // before the last planned day no p is known to anybody
+    private static EnergyEstimate? AsFarAsKnown(EnergyEstimate? estimate, EnergyTerms terms) =>
+        terms.PlanComplete || estimate is null ? estimate : estimate with { P = null, PTost = null };
 }
 
 /// <summary>

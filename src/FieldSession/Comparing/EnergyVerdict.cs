@@ -1,13 +1,13 @@
+using FieldSession.Statistics;
+
 namespace FieldSession.Comparing;
 
 /// <summary>The verdict of the energy days in fixed words (docs/method.md, "Energy days"). "No difference" is never said; being within the noise is a result.</summary>
 internal static class EnergyVerdict
 {
-    private const double Alpha = 0.05;
-
     /// <summary>The words.</summary>
-    public static string Of(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) =>
-        WhyNone(line, estimate, model, terms) is { } reason ? $"no verdict: {reason}" : Words(estimate!, terms.MarginPercent);
+    public static string Of(EnergyLine line, EnergyEstimate? estimate, EnergyShare? share, EnergyModel model, EnergyTerms terms) =>
+        WhyNone(line, estimate, model, terms) is { } reason ? $"no verdict: {reason}" : Words(estimate!, share!, terms.MarginPercent);
 
     private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) => line switch
     {
@@ -22,18 +22,23 @@ internal static class EnergyVerdict
         _ => terms.PlanComplete ? null : ComparingWords.EnergyDaysNotFinished,
     };
 
-    private static string Words(EnergyEstimate estimate, double marginPercent)
+    private static string Words(EnergyEstimate estimate, EnergyShare share, double marginPercent)
     {
-        bool different = estimate.P < Alpha;
-        bool equivalent = estimate.PTost < Alpha;
         string margin = FormattableString.Invariant($"{marginPercent:0.####} %");
-        return (different, equivalent) switch
+        return (share.ShowsDifference, share.ShowsEquivalence) switch
         {
             (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
-            (true, false) when estimate.Lo95Percent > marginPercent || estimate.Hi95Percent < -marginPercent => ComparingWords.DifferenceShownAndLargerThan(margin),
+            (true, false) when LiesBeyond(estimate, share, marginPercent) => ComparingWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => ComparingWords.WithinNoiseOfMethod,
         };
+    }
+
+    // the interval at the level that the word of a difference needs
+    private static bool LiesBeyond(EnergyEstimate estimate, EnergyShare share, double marginPercent)
+    {
+        double half = StudentT.Quantile(1 - share.DifferenceLevel / 2, estimate.Df) * estimate.StandardError!.Value;
+        return EnergyEstimate.PercentOf(estimate.LogRatio - half) > marginPercent || EnergyEstimate.PercentOf(estimate.LogRatio + half) < -marginPercent;
     }
 }

@@ -8,14 +8,17 @@ namespace FieldSession.Comparing;
 /// <param name="Comparison">What they say.</param>
 public sealed record ExtraFinding(string Name, int Readings, Comparison Comparison)
 {
-    private static (string Name, Func<Extras, double?> Part)[] Parts =>
+    private static (string Name, bool IsOfRing, Func<Extras, double?> Part)[] Parts =>
     [
-        ("dB(C)", extras => extras.CDb),
-        (ComparingWords.LevelAt200Hz, extras => extras.Band200Db),
-        (ComparingWords.LevelAt250Hz, extras => extras.Band250Db),
+        ("dB(C)", false, extras => extras.CDb),
+        (ComparingWords.LevelAt200Hz, true, extras => extras.Band200Db),
+        (ComparingWords.LevelAt250Hz, true, extras => extras.Band250Db),
     ];
 
-    /// <summary>The kinds of which anything was noted. A spoilt reading's extras are spoilt with it.</summary>
+    /// <summary>
+    /// The kinds of which anything was noted. A spoilt reading's extras are spoilt with it. Bands that hold the ring are told once it is uncovered: by code
+    /// they would tell what is behind one (<see cref="RingCover"/>).
+    /// </summary>
     /// <param name="study">The study.</param>
     /// <param name="terms">How the day is compared.</param>
     public static IEnumerable<ExtraFinding> Of(Study study, ComparisonTerms terms)
@@ -23,7 +26,7 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
         ArgumentNullException.ThrowIfNull(study);
         MeasuredDay day = StudyReadings.Of(study);
         Reading[] readings = [.. study.Runs.SelectMany(StudyReadings.InRouteOrder)];
-        foreach ((string name, Func<Extras, double?> part) in Parts)
+        foreach ((string name, _, Func<Extras, double?> part) in Parts.Where(part => !part.IsOfRing || RingCover.IsOpen(study)))
         {
             // The day's levels stand in the order of the runs and their readings.
             MeasuredLevel[] levels =

@@ -16,11 +16,11 @@ internal static class MainSegmentsCompared
         }
 
         Comparison main = compare(OnlyOn(day, [.. names]), terms with { Reference = whole.Reference, MainSegments = null });
-        return whole with { MainSegments = names, OnMainSegments = main.Comparisons, PairsOnMainSegments = main.Pairs };
+        return whole with { MainSegments = names, OnMainSegments = main.Comparisons, AskedPairsOnMainSegments = main.AskedPairs, PairsOnMainSegments = main.Pairs };
     }
 
-    // what was missed is counted for the whole day only, and told there
-    private static MeasuredDay OnlyOn(MeasuredDay day, HashSet<string> names) => new(
+    /// <summary>The day as if nothing else had been read; what was missed is counted for the whole day only, and told there.</summary>
+    public static MeasuredDay OnlyOn(MeasuredDay day, HashSet<string> names) => new(
         [.. day.Levels.Where(level => names.Contains(level.Segment))],
         Planned: day.Planned is { } planned ? [.. planned.Where(segment => names.Contains(segment.Segment))] : null);
 }

@@ -12,13 +12,12 @@ internal static class MoreDays
     public const int Most = 30;
 
     private const double CautiousShare = 0.20;
-    private const double Alpha = 0.05;
-
-    /// <summary>The smallest number, 0..30; null: not within 30, or no scatter to judge by.</summary>
+    /// <summary>The smallest number, 1..30; null: it is settled, not within 30, or there is no scatter to judge by.</summary>
     /// <param name="line">The line of the pair.</param>
     /// <param name="marginPercent">The margin, percent.</param>
+    /// <param name="share">The levels that the words need among all codes.</param>
     /// <param name="cautious">True: with the scatter at its upper 80 % limit.</param>
-    public static int? Of(EnergyLine line, double marginPercent, bool cautious)
+    public static int? Of(EnergyLine line, double marginPercent, EnergyShare share, bool cautious)
     {
         if (line is not { LogRatio: { } d, Obstacle: EnergyObstacle.None, Df: >= EnergyModel.LeastDf, StandardError: > 0 and { } seen })
         {
@@ -26,11 +25,17 @@ internal static class MoreDays
         }
 
         double factor = cautious ? line.Df / ChiSquare.Quantile(CautiousShare, line.Df) : 1;
+        if (share.ShowsDifference || share.ShowsEquivalence)
+        {
+            return null;
+        }
+
+        // the standard error of this very difference, the displays' steps in it
         double unitVariance = seen * seen / line.Leverage * factor;
-        for (int more = 0; more <= Most; more++)
+        for (int more = 1; more <= Most; more++)
         {
             double standardError = Math.Sqrt(unitVariance / ((1 / line.Leverage) + (more / 2.0)));
-            if (IsSettled(d, standardError, line.Df + more, marginPercent))
+            if (IsSettled(d, standardError, line.Df + more, marginPercent, share))
             {
                 return more;
             }
@@ -39,6 +44,6 @@ internal static class MoreDays
         return null;
     }
 
-    private static bool IsSettled(double d, double standardError, double df, double marginPercent) =>
-        StudentT.TwoSidedP(d / standardError, df) <= Alpha || EnergyEstimate.PTostOf(d, standardError, df, marginPercent) <= Alpha;
+    private static bool IsSettled(double d, double standardError, double df, double marginPercent, EnergyShare share) =>
+        StudentT.TwoSidedP(d / standardError, df) < share.DifferenceLevel || EnergyEstimate.PTostOf(d, standardError, df, marginPercent) < share.EquivalenceLevel;
 }

@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>How many more runs per code an open verdict needs.</summary>
-/// <param name="AsSeen">If difference and scatter stay as seen: 0 where the verdict is settled, else 1..10; null: not within 10, or unknown.</param>
+/// <param name="AsSeen">If difference and scatter stay as seen: 1..10; null: not within 10. 0 in a plain design only, where the verdict is settled.</param>
 /// <param name="Cautious">The same with the scatter at its upper 80 % limit.</param>
 /// <param name="Chance">The chance, 0..1, that so many more runs settle an open verdict; null: it is settled, or not within 10.</param>
 public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
@@ -23,9 +23,8 @@ public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
     /// </summary>
     /// <param name="pair">The pair.</param>
     /// <param name="levels">The levels that the words after so many more runs a code will need.</param>
-    /// <param name="isSettled">Whether the verdict's words are settled now.</param>
-    internal static MoreRuns? Of(PairLine pair, Func<int, WordLevels> levels, bool isSettled) =>
-        pair.Overall is { StandardErrorDb: > 0 and double error, Df: double df } ? Of(pair, levels, isSettled, error, df) : null;
+    internal static MoreRuns? Of(PairLine pair, Func<int, WordLevels> levels) =>
+        pair.Overall is { StandardErrorDb: > 0 and double error, Df: double df } ? Of(pair, levels, isSettled: false, error, df) : null;
 
     /// <summary>The same as if the day were complete and had no drift column: standard error s sqrt(1/(nA + j) + 1/(nB + j)), degrees of freedom of the runs.</summary>
     internal static MoreRuns? OfPlainDesign(PairLine pair, Func<int, WordLevels> levels, bool isSettled) =>

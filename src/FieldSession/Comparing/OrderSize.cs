@@ -12,7 +12,10 @@ namespace FieldSession.Comparing;
 /// What a steady drift of 1 dB over the whole order shifts the difference by, dB, with the weights that the comparison will use; 0: it cancels or is taken out.
 /// </param>
 /// <param name="BentShift">The same for a drift of 1 dB that runs as the square of time, slow at first; dB.</param>
-/// <param name="SmallestDb">The smallest true difference that is shown with the wanted chance, dB; null: no spread is left to judge by.</param>
+/// <param name="SmallestDb">
+/// The smallest true difference that is shown with the wanted chance at the level that the word needs among all that is asked at once, dB; null: no
+/// spread is left to judge by.
+/// </param>
 /// <param name="Df">Degrees of freedom left.</param>
 /// <param name="DriftInModel">Whether the comparison takes a steady drift out besides (docs/method.md, "Run model").</param>
 /// <param name="ConfoundedWith">What cannot be told apart from the code, such as "car"; null: nothing of what the order holds.</param>
@@ -30,14 +33,18 @@ public sealed record OrderSize(
 {
     private const double Nothing = 1e-9;
 
+    /// <summary>How many comparisons are asked at once, from 1.</summary>
+    public int Comparisons { get; init; } = 1;
+
     /// <summary>Whether a steady drift over the order leaves the difference as it is.</summary>
     public bool DriftCancels => Math.Abs(DriftShift) < Nothing;
 
     /// <summary>Every place of an order against R, in the design that the comparison will use; empty where the order lacks R.</summary>
     /// <param name="order">The runs by place.</param>
     /// <param name="cars">The car of each run; null: one car.</param>
-    /// <param name="terms">How well runs and readings repeat.</param>
-    public static IReadOnlyList<OrderSize> Of(IReadOnlyList<Place> order, IReadOnlyList<string>? cars, SizeTerms terms)
+    /// <param name="terms">How well runs and readings repeat, and the level of all that is asked at once.</param>
+    /// <param name="asksAllPairs">Whether the plan asks for every pair of codes, and not only for each candidate against R.</param>
+    public static IReadOnlyList<OrderSize> Of(IReadOnlyList<Place> order, IReadOnlyList<string>? cars, SizeTerms terms, bool asksAllPairs = false)
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(terms);
@@ -49,12 +56,41 @@ public sealed record OrderSize(
         DrivenRun[] runs = [.. order.Select((place, run) => new DrivenRun(run + 1, place.Index, run, cars?[run], null, null)).OrderBy(run => run.Code)];
         int[] codes = [.. runs.Select(run => run.Code).Distinct()];
         RunDesign design = RunDesign.Of(runs, codes.Length, false, null);
-        return [.. codes.Skip(1).Select((code, i) => Of(code, Contrast(codes.Length, i + 1), runs, design, terms))];
+        double[][] weights = [.. codes.Skip(1).Select((_, i) => design.Columns.Weights(Contrast(codes.Length, i + 1)))];
+        int asked = asksAllPairs ? codes.Length * (codes.Length - 1) / 2 : weights.Length;
+        double alone = design.Df < 1 ? terms.Alpha : LevelAlone(weights, asked, design.Df, terms.Alpha);
+        return [.. codes.Skip(1).Select((code, i) => Of(code, weights[i], runs, design, terms with { Alpha = alone }) with { Comparisons = asked })];
     }
 
-    private static OrderSize Of(int code, double[] contrast, DrivenRun[] runs, RunDesign design, SizeTerms terms)
+    /// <summary>The level that each comparison's own p has to stay below: Dunnett's for candidates against R, else the level's share of each.</summary>
+    private static double LevelAlone(double[][] weights, int asked, int df, double level)
     {
-        double[] weights = design.Columns.Weights(contrast);
+        if (asked < 2)
+        {
+            return level;
+        }
+
+        double[]? loadings = asked == weights.Length ? OneFactor.Loadings(Correlations(weights)) : null;
+        return loadings is null ? level / asked : StudentT.TwoSidedP(ManyToOneT.Limit(level, loadings, df), df);
+    }
+
+    private static double[,] Correlations(double[][] weights)
+    {
+        double[,] correlations = new double[weights.Length, weights.Length];
+        for (int i = 0; i < weights.Length; i++)
+        {
+            for (int j = 0; j < weights.Length; j++)
+            {
+                double sizes = Math.Sqrt(Dot(weights[i], weights[i]) * Dot(weights[j], weights[j]));
+                correlations[i, j] = Math.Clamp(Dot(weights[i], weights[j]) / sizes, -1, 1);
+            }
+        }
+
+        return correlations;
+    }
+
+    private static OrderSize Of(int code, double[] weights, DrivenRun[] runs, RunDesign design, SizeTerms terms)
+    {
         double standardError = terms.RunMeanSdDb * Math.Sqrt(Dot(weights, weights));
         double[] time = [.. runs.Select(run => run.Hours / Math.Max(1, runs.Length - 1))];
         return new OrderSize(

@@ -50,7 +50,7 @@ internal static class PairFinding
         {
             Basis = WordBasis.Of(pair, family, terms),
             CouldShow = CouldShow.Of(pair.Overall, alone.Difference),
-            MoreRuns = MoreRuns.Of(pair, Levels, isSettled),
+            MoreRuns = isSettled ? null : MoreRuns.Of(pair, Levels),
             MoreRunsAsSeen = plain?.AsSeen,
             MoreRunsCautious = plain?.Cautious,
         };

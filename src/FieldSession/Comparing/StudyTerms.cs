@@ -54,7 +54,14 @@ public static class StudyTerms
     public static IReadOnlyList<ArchiveLine> LinesOf(IEnumerable<EarlierScatter> earlier)
     {
         ArgumentNullException.ThrowIfNull(earlier);
-        return [.. earlier.Select(LineOf)];
+        return [.. earlier.Where(line => line.Group != EarlierScatter.Ring).Select(LineOf)];
+    }
+
+    /// <summary>What earlier days lend to the ring; its segments are steady ones.</summary>
+    public static IReadOnlyList<ArchiveLine> RingLinesOf(IEnumerable<EarlierScatter> earlier)
+    {
+        ArgumentNullException.ThrowIfNull(earlier);
+        return [.. earlier.Where(line => line.Group == EarlierScatter.Ring).Select(line => LineOf(line) with { Class = MeasureClass.Steady })];
     }
 
     private static ArchiveLine LineOf(EarlierScatter earlier) => new(

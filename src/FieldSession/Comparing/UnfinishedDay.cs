@@ -11,6 +11,7 @@ internal static class UnfinishedDay
     {
         IsUnfinished = true,
         Comparisons = [.. comparison.Comparisons.Select(Of)],
+        AskedPairs = [.. comparison.AskedPairs.Select(Of)],
         Pairs = [.. comparison.Pairs.Select(pair => pair with { Overall = Of(pair.Overall), PHolm = null })],
     };
 

@@ -20,6 +20,11 @@ internal static class VerdictWords
     public static Conclusion? ConclusionOf(PairLine pair, CandidateFamily family, ComparisonTerms terms) =>
         HasVerdict(pair, terms) ? Conclusion.Of(pair, family, terms) : null;
 
+    /// <summary>Whether the words are that the difference is larger than the margin.</summary>
+    public static bool IsLarger(PairLine pair, CandidateFamily family, ComparisonTerms terms) =>
+        Math.Abs(pair.Overall.DifferenceDb) > pair.MarginDb && ConclusionOf(pair, family, terms) is { ShowsDifference: true, ShowsEquivalence: false }
+        && family.POf(pair).Larger < terms.Levels.Difference;
+
     /// <summary>Whether the words are a verdict, and not the reason for there being none.</summary>
     public static bool HasVerdict(PairLine pair, ComparisonTerms terms) => WhyNone(pair, terms) is null;
 
@@ -46,7 +51,7 @@ internal static class VerdictWords
         return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
             (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
-            (true, false) when family.POf(pair).Larger < terms.Levels.Difference => ComparingWords.DifferenceShownAndLargerThan(margin),
+            (true, false) when IsLarger(pair, family, terms) => ComparingWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => "undecided",

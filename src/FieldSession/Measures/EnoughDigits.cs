@@ -26,6 +26,21 @@ public static class EnoughDigits
         return decimals;
     }
 
+    /// <summary>Decimals at which the larger of two numbers is printed as the larger, at most <see cref="Most"/>.</summary>
+    /// <param name="least">Decimals where they lie far apart, 0 or more.</param>
+    /// <param name="one">A number.</param>
+    /// <param name="other">Another.</param>
+    public static int ToTellApart(int least, double one, double other)
+    {
+        int decimals = least;
+        while (decimals < Most && Math.Sign(Printed(decimals, one) - Printed(decimals, other)) != Math.Sign(one - other))
+        {
+            decimals++;
+        }
+
+        return decimals;
+    }
+
     /// <summary>The number with its sign and so many decimals; 0 has none.</summary>
     public static string WithSign(double number, int decimals)
     {
@@ -36,13 +51,16 @@ public static class EnoughDigits
     /// <summary>The number with so many decimals.</summary>
     public static string Plain(double number, int decimals) => number.ToString(Places(decimals), CultureInfo.CurrentCulture);
 
+    private static double Printed(int decimals, double number) =>
+        double.Parse(number.ToString(Places(decimals), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+
     private static string Places(int decimals) => decimals == 0 ? "0" : "0." + new string('0', decimals);
 
     private static bool Contradicts(int decimals, ReadOnlySpan<double> numbers, ReadOnlySpan<double> bounds)
     {
         foreach (double number in numbers)
         {
-            double printed = double.Parse(number.ToString(Places(decimals), CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+            double printed = Printed(decimals, number);
             foreach (double bound in bounds)
             {
                 if (Math.Sign(printed - bound) != Math.Sign(number - bound))

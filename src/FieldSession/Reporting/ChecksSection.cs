@@ -25,7 +25,7 @@ public static class ChecksSection
         ReportBlock checks = study.Checks.Count == 0
             ? new Paragraph(ReportingWords.NoCheckWithTypedValues)
             : new ReportTable(["When, UTC", "Before run", "Check", "Answer", "Found"], [.. study.Checks.Select(Row)]);
-        return new ReportSection("Checks", [checks, new Points(rest.Length == 0 ? [ReportingWords.NothingWarnedOrOverridden] : rest)]);
+        return new ReportSection(ReportPart.Checks, "Checks", [checks, new Points(rest.Length == 0 ? [ReportingWords.NothingWarnedOrOverridden] : rest)]);
     }
 
     private static IEnumerable<string> Archive(Study study) => study.Archive is { } archive

@@ -19,7 +19,7 @@ public static class CodesSection
         ];
         if (study.Opening is not { } opening || key is null)
         {
-            return new ReportSection(ReportingWords.CodesAndKey, [new Points([.. points, ReportingWords.KeyIsNotOpen])]);
+            return new ReportSection(ReportPart.Codes, ReportingWords.CodesAndKey, [new Points([.. points, ReportingWords.KeyIsNotOpen])]);
         }
 
         points.AddRange(Opened(study, opening));
@@ -32,7 +32,7 @@ public static class CodesSection
             : new(
                 ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
                 [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), ControlWord(key, k.Code)])]);
-        return new ReportSection(ReportingWords.CodesAndKey, [new Points(points), table]);
+        return new ReportSection(ReportPart.Codes, ReportingWords.CodesAndKey, [new Points(points), table]);
     }
 
     // After the reveal the keys tell which codes belong together.

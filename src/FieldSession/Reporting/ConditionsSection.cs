@@ -11,7 +11,7 @@ public static class ConditionsSection
     {
         ArgumentNullException.ThrowIfNull(study);
         UnitSystem units = study.Plan?.Units ?? UnitSystem.Metric;
-        return new ReportSection(ReportingWords.MeterWeatherAndRoute,
+        return new ReportSection(ReportPart.Conditions, ReportingWords.MeterWeatherAndRoute,
         [
             new Points([.. study.Sessions.Select(Session)]),
             new ReportTable(["When, UTC", "Air", "Road", "Wind", "Gusts", "Surface"], [.. study.Weather.Select(w => Weather(w, units))]),

@@ -19,26 +19,51 @@ public static class DayReport
         ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
         ReportDay reported = new(study, names, day, Comparison.InFull(day, terms), EarFindings.Of(study, terms))
         {
+            Ring = RingFinding.Of(study, terms.Reference, merged => SpecsMerged.Of(merged, key)),
             ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? Comparison.Of(day, chosen with { Reference = terms.Reference }) : null,
         };
         return new Report(Title(study, key),
         [
-            QuestionSection.Of(study),
+            AnswerSection.Of(reported),
             VerdictSection.Of(reported),
+            HowToReadSection.Of(),
+            QuestionSection.Of(study),
             CodesSection.Of(study, key),
             ResultSection.Of(reported),
+            MapSection.Of(reported),
+            ReadingsSection.Of(reported),
+            LimitsSection.Of(study),
             ExploredSection.Of(reported),
+            .. RingSection.Of(reported) is { } ring ? [ring] : Array.Empty<ReportSection>(),
             EarSection.Of(reported),
             .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
-            ReadingsSection.Of(reported),
+            FactsSection.Of(study),
             ConditionsSection.Of(study),
             ChecksSection.Of(study),
             PredictionsSection.Of(study, key),
             NotesSection.Of(study),
-            LimitsSection.Of(study),
             ProvenanceSection.Of(study, provenance),
         ]);
     }
+
+    /// <summary>The report on one page, to hand over: the answer, how to read it, what was left out and what the day can't say.</summary>
+    public static Report OnePage(Report report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        return report with { Sections = [.. report.Sections.Select(Short).OfType<ReportSection>()] };
+    }
+
+    // the counts of what was left out without the list of every reading
+    private static ReportSection? Short(ReportSection section) => section.Part switch
+    {
+        ReportPart.Answer or ReportPart.HowToRead or ReportPart.Limits => section,
+        ReportPart.Provenance => section with { Blocks = [new Points([.. section.Blocks.OfType<Points>().SelectMany(points => points.Items).Take(MostLinesOfProvenance)])] },
+        ReportPart.LeftOut => section with { Blocks = [.. section.Blocks.OfType<ReportTable>().Take(1)] },
+        _ => null,
+    };
+
+    // the journal with its hash, and the program
+    private const int MostLinesOfProvenance = 2;
 
     private static string Title(Study study, OpenedKey? key)
     {
@@ -55,6 +80,9 @@ public static class DayReport
 /// <param name="Ear">What the ear says.</param>
 public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear)
 {
+    /// <summary>What the recordings say; null: there are none, or the ring is still covered.</summary>
+    public RingFinding? Ring { get; init; }
+
     /// <summary>The readings by a question that was amended after a comparison could be seen; null: it was not.</summary>
     public Comparison? ChosenAfter { get; init; }
 }

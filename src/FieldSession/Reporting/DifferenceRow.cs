@@ -13,7 +13,11 @@ public static class DifferenceRow
     /// <param name="marked">Whether the row is set apart.</param>
     public static IEnumerable<IntervalRow> Of(string label, Estimate? estimate, double marginDb, bool marked) => estimate is null
         ? []
-        : [new IntervalRow(label, estimate.DifferenceDb, $"{Figures.Difference(estimate)} dB", Usable(estimate, estimate.Lo95Db), Usable(estimate, estimate.Hi95Db), marginDb) { Marked = marked }];
+        : [new IntervalRow(label, estimate.DifferenceDb, $"{Figures.Difference(estimate)} dB", Usable(estimate, estimate.Lo95Db), Usable(estimate, estimate.Hi95Db), marginDb)
+        {
+            Marked = marked,
+            ShownInterval = Usable(estimate, estimate.Lo95Db) is null ? "" : Figures.Interval95(estimate),
+        }];
 
     private static double? Usable(Estimate estimate, double? limitDb) => estimate.HasNoUsableInterval ? null : limitDb;
 }

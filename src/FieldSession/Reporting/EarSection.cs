@@ -20,7 +20,7 @@ public static class EarSection
         }
 
         blocks.AddRange(UnblindingWords.Of(day.Study, day.Names.Key).Select(words => new Paragraph(words)));
-        return new ReportSection("The ear", blocks);
+        return new ReportSection(ReportPart.Ear, "The ear", blocks);
     }
 
     private static IEnumerable<ReportBlock> Choices(EarFindings ear)
@@ -74,7 +74,10 @@ public static class EarSection
         ReportingWords.ExploredRatings,
         "points",
         [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => new IntervalRow(
-            $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))]);
+            $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))])
+    {
+        Ends = ChartEnds.OfRatings,
+    };
 
     private static IEnumerable<string> Scale =>
         [ReportingWords.RatingScale(string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}")))];

@@ -22,7 +22,7 @@ public static class EnergySection
         EnergyComparison days = EnergyComparison.Of(
             SpecsMerged.Of(StudyLegs.Of(day.Study), day.Names.Key), terms with { Reference = day.Names.ReferenceIn(day.Study)?.Digits ?? terms.Reference });
         UnitSystem units = day.Study.Plan?.Units ?? UnitSystem.Metric;
-        return new ReportSection("Energy days",
+        return new ReportSection(ReportPart.Energy, "Energy days",
         [
             new Paragraph(ReportingWords.HowEnergyDaysAreCompared),
             new ReportTable(["Spec", "Stretches", "Distance", "Consumption"], [.. days.Codes.Select(code => Code(code, days, day, units))]),
@@ -43,11 +43,14 @@ public static class EnergySection
         yield return new IntervalChart(
             ReportingWords.ExploredConsumption(pair),
             "%",
-            [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []]);
+            [.. Line("clean legs", finding.Estimate, days), .. days.Spoilt > 0 ? Line("all legs", finding.WithSpoilt, days) : []])
+        {
+            Ends = ChartEnds.OfEnergy,
+        };
         string[] points =
         [
             .. finding.Range is { } range ? [ReportingWords.RangeOnUsable(Number(range.Usable), days.Carrier == EnergyCarrier.Electricity ? "kWh" : "l", range, units)] : Array.Empty<string>(),
-            .. finding.Estimate?.Lo95Percent is null ? [] : new[] { ReportingWords.MorePairedDays(finding) },
+            .. finding.Estimate?.Lo95Percent is null || finding.IsUnfinished ? [] : new[] { ReportingWords.MorePairedDays(finding) },
             .. finding.Remarks,
         ];
         yield return new Points(points);
@@ -55,7 +58,10 @@ public static class EnergySection
 
     private static IEnumerable<IntervalRow> Line(string legs, EnergyEstimate? estimate, EnergyComparison days) => estimate is null
         ? []
-        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)];
+        : [new IntervalRow(legs, estimate.Percent, EnergyWords.Percent(estimate), estimate.Lo95Percent, estimate.Hi95Percent, days.MarginPercent)
+        {
+            ShownInterval = estimate.Lo95Percent is null ? "" : EnergyWords.Interval95(estimate),
+        }];
 
     private static IEnumerable<IReadOnlyList<string>> Row(string legs, EnergyEstimate? estimate) => estimate is null ? [] :
     [

@@ -25,7 +25,7 @@ public static class ExploredSection
             blocks.Add(new ReportTable(["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm", ReportingWords.WithAllReadings], [.. Segments(pair)]));
         }
 
-        return new ReportSection(ReportingWords.ExploredKindsAndSegments, blocks);
+        return new ReportSection(ReportPart.Explored, ReportingWords.ExploredKindsAndSegments, blocks);
     }
 
     private static IntervalChart Chart(CodeComparison pair, ReportDay day)
@@ -38,6 +38,7 @@ public static class ExploredSection
             "dB",
             [.. Lines(pair.Classes.Steady, day.Comparison.MarginDb), .. Lines(pair.Classes.Impact, day.Comparison.ImpactMarginDb)])
         {
+            Ends = ChartEnds.OfLevels,
             MarkedMeans = ReportingWords.DifferenceAllowingForSegments,
         };
     }

@@ -12,6 +12,9 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
     /// <summary>What a marked row means, such as "the main measure"; null: no row is marked.</summary>
     public string? MarkedMeans { get; init; }
 
+    /// <summary>What it means to lie below 0 and above it.</summary>
+    public required ChartEnds Ends { get; init; }
+
     /// <inheritdoc/>
     public override bool IsEmpty => Rows.Count == 0;
 
@@ -60,6 +63,24 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
     private static string Counted(int count, string what) => $"{count} {what}{(count == 1 ? "" : "s")}";
 }
 
+/// <summary>The two directions of a plot, in words.</summary>
+/// <param name="Below">Below 0, such as "quieter".</param>
+/// <param name="Above">Above 0, such as "louder".</param>
+public sealed record ChartEnds(string Below, string Above)
+{
+    /// <summary>Of levels.</summary>
+    public static ChartEnds OfLevels { get; } = new(AnswerWords.Quieter, AnswerWords.Louder);
+
+    /// <summary>Of a ring.</summary>
+    public static ChartEnds OfRing { get; } = new(AnswerWords.Weaker, AnswerWords.Stronger);
+
+    /// <summary>Of ratings.</summary>
+    public static ChartEnds OfRatings { get; } = new(AnswerWords.Worse, AnswerWords.Better);
+
+    /// <summary>Of energy.</summary>
+    public static ChartEnds OfEnergy { get; } = new(AnswerWords.Less, AnswerWords.More);
+}
+
 /// <summary>A row of an <see cref="IntervalChart"/>.</summary>
 /// <param name="Label">What the row is about.</param>
 /// <param name="Estimate">The difference, in the chart's unit.</param>
@@ -69,6 +90,9 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
 /// <param name="Margin">Differences within plus or minus this do not matter, above 0; null: no margin was agreed.</param>
 public sealed record IntervalRow(string Label, double Estimate, string Shown, double? Low95, double? High95, double? Margin)
 {
+    /// <summary>Its 95 % interval as people read it; empty: not known.</summary>
+    public string ShownInterval { get; init; } = "";
+
     /// <summary>Whether the row is set apart, as <see cref="IntervalChart.MarkedMeans"/> says.</summary>
     public bool Marked { get; init; }
 }

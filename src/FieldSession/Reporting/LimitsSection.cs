@@ -10,7 +10,7 @@ public static class LimitsSection
     {
         ArgumentNullException.ThrowIfNull(study);
         int days = study.Runs.Select(r => r.Started.At.UtcDateTime.Date).Distinct().Count();
-        return new ReportSection("Limits",
+        return new ReportSection(ReportPart.Limits, "Limits",
         [
             new Points(
             [

@@ -61,22 +61,29 @@ public static class MeterWord
     }
 
     private static string Numbers(ClassComparison? comparison) => comparison?.Overall is { } overall
-        ? ReportingWords.DifferenceWithInterval(overall, comparison.IsUnfinished) + AtItsLevel(comparison, overall)
+        ? ReportingWords.DifferenceWithInterval(overall, comparison.IsUnfinished) + AtItsLevel(comparison)
         : ReportingWords.NothingCouldBeCompared;
 
-    // said where the usual interval alone would mislead: several asked at once, a lengthened order, or a p between the word's level and 5 %
-    private static string AtItsLevel(ClassComparison comparison, Estimate overall)
+    private static string AtItsLevel(ClassComparison comparison) => IntervalOfWord(comparison) is { } interval
+        ? ReportingWords.WordsLevel(interval, comparison.Basis!.Comparisons, comparison.Basis.Lengthened)
+        : "";
+
+    /// <summary>
+    /// The interval that agrees with the word, where the usual one alone would mislead: several asked at once, a lengthened order, or a p between the
+    /// word's level and 5 %; null: the usual one does.
+    /// </summary>
+    public static string? IntervalOfWord(ClassComparison comparison)
     {
-        if (comparison is not { Conclusion: { } conclusion, Basis: { } basis })
+        if (comparison is not { Conclusion: { } conclusion, Basis: { } basis, Overall: { } overall })
         {
-            return "";
+            return null;
         }
 
         bool usualDiffers = overall.P < UsualAlpha != conclusion.ShowsDifference || overall.PTost < UsualAlpha != conclusion.ShowsEquivalence;
         bool isEquivalence = conclusion is { ShowsDifference: false, ShowsEquivalence: true };
         return basis is { Comparisons: 1, Lengthened: 0 } && !usualDiffers
-            ? ""
-            : ReportingWords.WordsLevel(Figures.IntervalOfWord(basis, overall, isEquivalence), basis.Comparisons, basis.Lengthened);
+            ? null
+            : Figures.IntervalOfWord(basis, overall, isEquivalence);
     }
 
     private static string MoreRuns(ClassComparison? comparison) => comparison switch

@@ -9,7 +9,7 @@ public static class NotesSection
     public static ReportSection Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return new ReportSection("Notes", study.Notes.Count == 0
+        return new ReportSection(ReportPart.Notes, "Notes", study.Notes.Count == 0
             ? [new Paragraph("None.")]
             : [new Points([.. study.Notes.Select(n => Line(n, study))])]);
     }

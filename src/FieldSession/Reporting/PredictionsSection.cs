@@ -14,10 +14,10 @@ public static class PredictionsSection
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
         if (open.Length > 0)
         {
-            return new ReportSection("Predictions", [new Paragraph(ReportingWords.PredictionsHidden(string.Join(", ", open)))]);
+            return new ReportSection(ReportPart.Predictions, "Predictions", [new Paragraph(ReportingWords.PredictionsHidden(string.Join(", ", open)))]);
         }
 
-        return new ReportSection("Predictions",
+        return new ReportSection(ReportPart.Predictions, "Predictions",
         [
             new ReportTable(
                 ["Who", ReportingWords.HasFeature, "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],

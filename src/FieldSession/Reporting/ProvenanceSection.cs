@@ -10,7 +10,7 @@ public static class ProvenanceSection
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(provenance);
-        return new ReportSection(ReportingWords.WhereThisComesFrom,
+        return new ReportSection(ReportPart.Provenance, ReportingWords.WhereThisComesFrom,
         [
             new Points(
             [

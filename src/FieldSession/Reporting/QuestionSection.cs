@@ -12,11 +12,11 @@ public static class QuestionSection
         ArgumentNullException.ThrowIfNull(study);
         if (study.Plan is not { } plan)
         {
-            return new ReportSection("The question", [new Paragraph(ReportingWords.ThereWasNoPlan)]);
+            return new ReportSection(ReportPart.Question, "The question", [new Paragraph(ReportingWords.ThereWasNoPlan)]);
         }
 
         string frozen = study.Runs.Count > 0 ? ReportingWords.FrozenBeforeFirstRun(study) : ReportingWords.NoRunYet;
-        return new ReportSection("The question",
+        return new ReportSection(ReportPart.Question, "The question",
         [
             new Paragraph(plan.Question.Length > 0 ? plan.Question : ReportingWords.NoQuestionWasWrittenDown),
             new Points(

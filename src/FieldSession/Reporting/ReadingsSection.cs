@@ -11,7 +11,7 @@ public static class ReadingsSection
     {
         ArgumentNullException.ThrowIfNull(day);
         Study study = day.Study;
-        return new ReportSection(ReportingWords.ReadingsTakenAndLeftOut,
+        return new ReportSection(ReportPart.LeftOut, ReportingWords.ReadingsTakenAndLeftOut,
         [
             new ReportTable(
                 ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],

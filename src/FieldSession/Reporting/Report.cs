@@ -6,9 +6,17 @@ namespace FieldSession.Reporting;
 public sealed record Report(string Title, IReadOnlyList<ReportSection> Sections);
 
 /// <summary>A section of the report.</summary>
+/// <param name="Part">Which part of the report it is.</param>
 /// <param name="Title">Its heading.</param>
-/// <param name="Blocks">What stands in it.</param>
-public sealed record ReportSection(string Title, IReadOnlyList<ReportBlock> Blocks);
+/// <param name="Blocks">What it holds.</param>
+public sealed record ReportSection(ReportPart Part, string Title, IReadOnlyList<ReportBlock> Blocks)
+{
+    /// <summary>Whether a report without it, or with its words left out, is an excerpt.</summary>
+    public bool IsHonest => Part is ReportPart.Answer or ReportPart.Verdict or ReportPart.Codes or ReportPart.LeftOut or ReportPart.Limits;
+
+    /// <summary>Whether it is there to be looked up, so that a page may fold it.</summary>
+    public bool IsDetail => !IsHonest && Part is not (ReportPart.Question or ReportPart.Result or ReportPart.Readings or ReportPart.Provenance);
+}
 
 /// <summary>A piece of a section.</summary>
 public abstract record ReportBlock;
@@ -28,6 +36,10 @@ public abstract record ReportChart(string Title) : ReportBlock
     public abstract string Words { get; }
 }
 
+/// <summary>The sentence that answers, larger than the rest.</summary>
+/// <param name="Words">The words, not marked up.</param>
+public sealed record Headline(string Words) : ReportBlock;
+
 /// <summary>A paragraph of plain words.</summary>
 /// <param name="Words">The words, not marked up.</param>
 public sealed record Paragraph(string Words) : ReportBlock;
@@ -35,6 +47,20 @@ public sealed record Paragraph(string Words) : ReportBlock;
 /// <summary>A list of short lines.</summary>
 /// <param name="Items">The lines, not marked up.</param>
 public sealed record Points(IReadOnlyList<string> Items) : ReportBlock;
+
+/// <summary>Lines that each begin with what they are about.</summary>
+/// <param name="Items">The lines.</param>
+public sealed record LabelledLines(IReadOnlyList<LabelledLine> Items) : ReportBlock;
+
+/// <summary>A line of a verdict or of the answer card.</summary>
+/// <param name="Label">What it is about, such as "Meter".</param>
+/// <param name="Word">The word, such as "NOT RESOLVED"; empty: it stands in the words.</param>
+/// <param name="Words">What it rests on, without a full stop.</param>
+public sealed record LabelledLine(string Label, string Word, string Words)
+{
+    /// <summary>The whole line.</summary>
+    public override string ToString() => Word.Length == 0 ? $"{Label}: {Words}" : $"{Label}: {Word}: {Words}";
+}
 
 /// <summary>A table.</summary>
 /// <param name="Columns">The heads of its columns.</param>

@@ -39,6 +39,7 @@ internal static class ReportingWords
     public static string AmendmentWithReason(string whenAmended, Amendment amendment) => $"{whenAmended}: {amendment.What} from {amendment.From} to {amendment.To}, because {amendment.Reason}.";
 
     // Verdict: the meter
+    public const string VerdictInFull = "The verdict in full";
     public static string NamesAreWithheld(OpenedKey key) => $"The names of the specs are withheld here: {string.Join("; ", key.WhyWithheld)}. See 'Codes and key'.";
     public const string FewerThanTwoCodes = "Nothing can be compared: fewer than two codes were driven.";
     public const string NothingCouldBeCompared = "nothing could be compared";
@@ -73,9 +74,11 @@ internal static class ReportingWords
 
     public static string HearingNotTestedEnough(string meterShows) => $"{char.ToUpperInvariant(meterShows[0])}{meterShows[1..]}; whether it is heard was not tested enough.";
 
-    public static string HeardButNotResolved(string test) => $"The crew heard a difference blind in this test ({test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; look at 200 and 250 Hz.";
+    public const string LookAtTheRing = "look at 200 and 250 Hz";
 
-    public static string CharacterThatMeterMisses(string test) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; look at 200 and 250 Hz.";
+    public static string HeardButNotResolved(string test, string? ring) => $"The crew heard a difference blind in this test ({test}), which the meter did not resolve: a change of character that dB(A) misses, or too few runs; {ring ?? LookAtTheRing}.";
+
+    public static string CharacterThatMeterMisses(string test, string? ring) => $"The crew heard a difference blind in this test ({test}), and the meter shows none of the size that matters: a change of character that dB(A) misses; {ring ?? LookAtTheRing}.";
 
     public static string NotToldApart(ClassComparison? main, string test, string wouldHaveFound) => $"The crew could not tell them apart in this test ({test}), which {wouldHaveFound}; the meter could have seen {Figures.Db(main?.CouldShow?.Db ?? main?.Mdd80Db)} dB.";
 
@@ -83,6 +86,7 @@ internal static class ReportingWords
 
     // Verdict: the worth
     public const string CantSayWithoutPrice = "CAN'T SAY: the price was not written down before the reveal.";
+    public const string PriceNotWrittenDown = "the price was not written down before the reveal";
     public const string MorePerSet = " more per set";
     public const string NotWorthItBecauseUnheard = "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard in this test";
     public const string CantSayWithoutEar = "CAN'T SAY without the ear";
@@ -109,13 +113,13 @@ internal static class ReportingWords
 
     // Chosen after the data
     public const string ChosenAfterHead = "Chosen after the data";
-    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say stands here, chosen after the data and no verdict:";
+    public const string ChosenAfterExplained = "The plan's question was amended after a comparison could be seen. The verdict above stays with the question as it was before. What the amended one would say follows; it is chosen after the data and no verdict:";
 
     public static string ChosenAfterLine(string pair, string on, string margin, string words) => $"{pair}, on {on}, margin {margin} dB: {words}";
 
     // Pairs
     public const string PairsOfMainMeasure = "Several candidates: each pair on the main measure, clean readings";
-    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on: against the control Dunnett's test from the one model, pairs that the plan did not ask for are explored, with Holm over all pairs.";
+    public const string HowPairsRead = "One question is asked of several candidates at once, so the words allow for all of them. 'Alone' is the comparison by itself; 'together' is what the word rests on, by the rule in the last column. Pairs that the plan did not ask for are explored, with Holm over all pairs.";
 
     public const string HolmExplored = "Holm, explored";
 
@@ -147,7 +151,7 @@ internal static class ReportingWords
     public static string CodesSealed(string codes, Fitting fitting, string commitment) => $"Codes {codes}, sealed {fitting.Mark.At:yyyy-MM-dd} {fitting.Mark.At:t} UTC; {commitment}.";
 
     // Result
-    public const string HowDifferencesRead = "Differences are the first spec minus the second in dB(A); positive means louder. 'Clean' leaves out the readings flagged on the spot; 'all' puts them back. Runs are the unit of the statistics, segments are not counted as repeats (docs/method.md).";
+    public const string HowDifferencesRead = "Differences are the first spec minus the second in dB(A); positive means louder. 'Clean' leaves out the readings flagged on the spot; 'all' puts them back. Runs are counted, segments are no repeats.";
     public const string CouldHaveShownInDb = "Could have shown, dB";
     public const string MainSegmentsClean = "main segments, clean";
     public const string TheMainMeasure = "the main measure";
@@ -184,7 +188,7 @@ internal static class ReportingWords
     public static string RatingScale(string steps) => $"The scale: {steps} (what disturbs / what the car does).";
 
     // Energy days
-    public const string HowEnergyDaysAreCompared = "Explored beside the main question: consumption on days with cars side by side, compared within each day and separated from the cars by swapping the tyres. The unit of the statistics is what one car drove on one code on one day, total energy over total distance; legs are not counted as repeats (docs/method.md). Positive means more energy.";
+    public const string HowEnergyDaysAreCompared = "Explored beside the main question: consumption on days with cars side by side, compared within each day and separated from the cars by swapping the tyres. The unit of the statistics is what one car drove on one code on one day, total energy over total distance; legs are no repeats. Positive means more energy.";
     public const string WhatEachCarDrove = "What each car drove, in order:";
     public const string CouldHaveShown = "Could have shown";
     public const string DegreesOfFreedom = "Degrees of freedom";
@@ -203,6 +207,7 @@ internal static class ReportingWords
     public const string ReadingsTakenAndLeftOut = "Readings taken and left out";
     public const string FlaggedLate = ", flagged late, kept in the clean result";
     public const string SteadySegmentsInDb = "Steady segments, dB(A)";
+    public const string StartedUtcAndLocal = "Started, UTC (local)";
     public const string HowRunLevelIsTaken = "The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code let expect.";
 
     public static string ReadingCorrectedAtStop(int run, string segment, LevelRange? correctedFrom, LevelRange levels) => $"Run {run}, {segment}: corrected at a stop from {correctedFrom} to {levels} dB";

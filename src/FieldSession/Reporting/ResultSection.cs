@@ -23,11 +23,11 @@ public static class ResultSection
                 ["Segments", "Readings", "Difference, dB", "95 % interval", "90 % interval", ReportingWords.CouldHaveShownInDb, "Verdict"],
                 [.. MainRows(pair, day), .. Rows(pair)]));
             blocks.Add(new Points([.. Remarks(pair)]));
-            blocks.AddRange(HangsOn(VerdictSection.Main(day.Comparison, pair, day.Study.Plan?.MainMeasure ?? MainMeasure.Steady)));
+            blocks.AddRange(HangsOn(VerdictSection.Main(day.Comparison, pair, day.Study.Asked?.MainMeasure ?? MainMeasure.Steady)));
         }
 
         blocks.AddRange(PairBlocks.Of(day));
-        return new ReportSection("Result", blocks);
+        return new ReportSection(ReportPart.Result, "Result", blocks);
     }
 
     private static IEnumerable<ReportBlock> HangsOn(ClassComparison? main) => main?.Sensitivity is not { Lines.Count: > 0 } sensitivity
@@ -89,6 +89,7 @@ public static class ResultSection
                 .. Line($"{part.Name}, clean", part.Part(pair.Classes)),
                 .. Line($"{part.Name}, all", ReferenceEquals(pair.Classes, pair.WithSpoilt) ? null : part.Part(pair.WithSpoilt))])])
         {
+            Ends = ChartEnds.OfLevels,
             MarkedMeans = ReportingWords.TheMainMeasure,
         };
     }

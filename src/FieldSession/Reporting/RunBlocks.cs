@@ -22,7 +22,7 @@ public static class RunBlocks
         }
 
         yield return new ReportTable(
-            ["Run", "Spec", "Driver", "Started, UTC", "Clean readings", ReportingWords.SteadySegmentsInDb, "Impacts, dB(A)"],
+            ["Run", "Spec", "Driver", day.Study.Plan?.Facts.UtcOffsetMinutes is null ? "Started, UTC" : ReportingWords.StartedUtcAndLocal, "Clean readings", ReportingWords.SteadySegmentsInDb, "Impacts, dB(A)"],
             [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]);
         yield return new Paragraph(ReportingWords.HowRunLevelIsTaken);
     }
@@ -39,11 +39,14 @@ public static class RunBlocks
         $"{run.Number}",
         day.Names.Of(run.Code.Digits),
         run.Driver ?? "",
-        $"{run.Started.At.UtcDateTime:yyyy-MM-dd} {run.Started.At.UtcDateTime:t}",
+        $"{run.Started.At.UtcDateTime:yyyy-MM-dd} {run.Started.At.UtcDateTime:t}{LocalTime(run, day.Study.Plan)}",
         $"{run.Readings.Count(reading => !reading.LeftOut)}",
         LevelIn(steady, run),
         LevelIn(impact, run),
     ];
+
+    private static string LocalTime(Run run, Plan? plan) =>
+        plan?.Facts.UtcOffsetMinutes is { } minutes ? $" ({Local.TimeOfDay(run.Started.At, minutes)})" : "";
 
     private static string LevelIn(RunLevels? levels, Run run) =>
         levels?.Runs.FirstOrDefault(level => level.Run == run.Number) is { } found ? Figures.Db(found.LevelDb) : "not counted";

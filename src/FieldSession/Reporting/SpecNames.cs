@@ -12,6 +12,9 @@ public sealed record SpecNames(OpenedKey? Key)
         ? $"{spec} ({string.Join(", ", key.CodesLike(new SpecCode(code)))})"
         : code;
 
+    /// <summary>"STIFFENED", or "code 862" while the name is withheld.</summary>
+    public string Plainly(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec ? spec : $"code {code}";
+
     /// <summary>
     /// The code that the report compares with: the control where it may be named, else the reference of the order; where a spec has
     /// several codes, the one that <see cref="SpecsMerged"/> calls it by.

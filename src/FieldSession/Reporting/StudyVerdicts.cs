@@ -5,7 +5,7 @@ using FieldSession.State;
 
 namespace FieldSession.Reporting;
 
-/// <summary>The verdicts of a study as data: a line each for meter, ear and worth, for every code against the reference.</summary>
+/// <summary>The verdicts of a study as data: a line each for meter, ring where there are recordings, ear and worth, for every code against the reference.</summary>
 public static class StudyVerdicts
 {
     /// <summary>The lines of a study.</summary>
@@ -13,14 +13,16 @@ public static class StudyVerdicts
     /// <param name="comparison">The comparison of its readings.</param>
     /// <param name="ear">What the ear says.</param>
     /// <param name="key">The opened key; null: not open.</param>
-    public static IReadOnlyList<VerdictLine> Of(Study study, Comparison comparison, EarFindings ear, OpenedKey? key)
+    /// <param name="ring">What the recordings say; null: nothing yet.</param>
+    public static IReadOnlyList<VerdictLine> Of(Study study, Comparison comparison, EarFindings ear, OpenedKey? key, RingFinding? ring = null)
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(ear);
         return study.Asked is not { } plan
             ? []
-            : [.. comparison.Comparisons.SelectMany(pair => OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key)))];
+            : [.. comparison.Comparisons.Concat(comparison.AskedPairs).SelectMany(pair =>
+                OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key), RingWord.Line(study, ring, pair)).Select(line => WithChecks(line, study, pair, key)))];
     }
 
     /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>
@@ -33,7 +35,8 @@ public static class StudyVerdicts
             pair.Classes.Steady is null ? comparison.ImpactMarginDb : comparison.MarginDb))];
     }
 
-    private static IEnumerable<VerdictLine> OfPair(CodeComparison pair, Plan plan, Comparison comparison, EarFindings ear, bool isAgainstControl)
+    private static IEnumerable<VerdictLine> OfPair(
+        CodeComparison pair, Plan plan, Comparison comparison, EarFindings ear, bool isAgainstControl, VerdictLine? ring)
     {
         ClassComparison? main = VerdictSection.Main(comparison, pair, plan.MainMeasure);
         VerdictLine meter = OfMeter(pair, main, plan.MainMeasure == MainMeasure.Impact ? comparison.ImpactMarginDb : comparison.MarginDb);
@@ -43,8 +46,9 @@ public static class StudyVerdicts
         return
         [
             meter,
+            .. ring is null ? [] : new[] { ring },
             meter.As(VerdictLineKind.Ear, ChoiceWords.Word(heard), choice is null ? ReportingWords.NoForcedChoicesPlanned : ChoiceWords.Sentence(choice)),
-            meter.As(VerdictLineKind.Worth, Word(worth), why),
+            meter.As(VerdictLineKind.Worth, WorthWord.Word(worth), why),
         ];
     }
 
@@ -59,12 +63,10 @@ public static class StudyVerdicts
         main?.Overall,
         main?.Basis);
 
-    private static string Word(WorthVerdict verdict) => verdict switch
+    private static VerdictLine WithChecks(VerdictLine line, Study study, CodeComparison pair, OpenedKey? key) => line with
     {
-        WorthVerdict.WorthIt => "WORTH IT",
-        WorthVerdict.WorthItForSome => ReportingWords.WorthItForSomeWord,
-        WorthVerdict.NotWorthIt => ReportingWords.NotWorthItWord,
-        _ => "CAN'T SAY",
+        LeftOut = study.Runs.Where(run => run.Code.Digits == pair.Code || run.Code.Digits == pair.Reference).Sum(run => run.Readings.Count(reading => reading.LeftOut)),
+        Key = key is null ? KeyCheckResult.NotOpen : key.NamesAllowed ? KeyCheckResult.Holds : KeyCheckResult.Failed,
     };
 
     private static bool IsControl(string code, OpenedKey? key) => key is { NamesAllowed: true } && key.IsControl(new SpecCode(code)) == true;

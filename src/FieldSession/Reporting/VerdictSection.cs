@@ -22,9 +22,9 @@ public static class VerdictSection
             blocks.Add(new Paragraph(ReportingWords.FewerThanTwoCodes));
         }
 
-        blocks.AddRange(day.Comparison.Comparisons.SelectMany(pair => One(pair, day)));
+        blocks.AddRange(day.Comparison.Comparisons.Concat(day.Comparison.AskedPairs).SelectMany(pair => One(pair, day)));
         blocks.AddRange(ChosenAfter(day));
-        return new ReportSection("Verdict", blocks);
+        return new ReportSection(ReportPart.Verdict, ReportingWords.VerdictInFull, blocks);
     }
 
     private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
@@ -37,14 +37,14 @@ public static class VerdictSection
         EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
         string shown = main?.CouldShow is { } could ? ReportingWords.DayWouldHaveShown(could) : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
-        yield return new Points(
+        yield return new LabelledLines(
         [
-            $"Meter: {MeterWord.InWords(main, marginDb)}.{shown}",
-            $"Ear: {(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}.",
-            .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [$"Hangs on: {sentence}."] : Array.Empty<string>(),
-            $"Worth: {WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))}",
+            new LabelledLine("Meter", "", $"{MeterWord.InWords(main, marginDb)}.{shown}"),
+            .. RingWord.InReport(day, pair) is { } ring ? [ring] : Array.Empty<LabelledLine>(),
+            new LabelledLine("Ear", "", $"{(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}."),
+            new LabelledLine("Worth", "", WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))),
         ]);
-        yield return new Paragraph(CombinedSentence.Of(meter, choice, main));
+        yield return new Paragraph(CombinedSentence.Of(meter, choice, main, RingWord.Answer(day.Ring, pair.Code)));
     }
 
     private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen
@@ -67,7 +67,8 @@ public static class VerdictSection
             $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), marginDb)}.");
     }
 
-    private static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>
+    /// <summary>Whether it is known that the difference of a pair is candidate minus control.</summary>
+    internal static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>
         day.Names.Key is { NamesAllowed: true } key && key.IsControl(new SpecCode(pair.Reference)) == true;
 
     /// <summary>The comparison that the plan's main question is answered on, clean readings; null: nothing can be compared there.</summary>
@@ -75,7 +76,7 @@ public static class VerdictSection
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(pair);
-        ClassComparisons? classes = comparison.Main.FirstOrDefault(one => one.Code == pair.Code)?.Classes;
+        ClassComparisons? classes = comparison.Asked.FirstOrDefault(one => one.Code == pair.Code && one.Reference == pair.Reference)?.Classes;
         return classes is null ? null : Of(classes, measure);
     }
 

@@ -36,11 +36,31 @@ public static class WorthWord
             return ReportingWords.CantSayWithoutPrice;
         }
 
-        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
-        string perDistance = plan.SetLifeKm is { } life ? $", {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : "";
         string perDb = PerDb(main, meter, price, plan.Currency);
-        return $"{Verdict(main, meter, ear, plan, isAgainstControl).Words}: {perSet}{perDistance}; per dB {perDb}.";
+        return $"{Verdict(main, meter, ear, plan, isAgainstControl).Words}: {Price(plan)}; per dB {perDb}.";
     }
+
+    /// <summary>What it costs: "96 crowns more per set, 2 crowns per 1000 km".</summary>
+    public static string Price(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        if (plan.PricePremium is not { } price)
+        {
+            return ReportingWords.PriceNotWrittenDown;
+        }
+
+        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
+        return plan.SetLifeKm is { } life ? $"{perSet}, {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : perSet;
+    }
+
+    /// <summary>The word alone: "NOT WORTH IT".</summary>
+    public static string Word(WorthVerdict verdict) => verdict switch
+    {
+        WorthVerdict.WorthIt => "WORTH IT",
+        WorthVerdict.WorthItForSome => ReportingWords.WorthItForSomeWord,
+        WorthVerdict.NotWorthIt => ReportingWords.NotWorthItWord,
+        _ => "CAN'T SAY",
+    };
 
     /// <summary>The word on worth with its reason.</summary>
     public static (WorthVerdict Verdict, string Words) Verdict(ClassComparison? main, MeterVerdict meter, EarVerdict ear, Plan plan, bool isAgainstControl)
@@ -87,6 +107,8 @@ public static class WorthWord
             return ReportingWords.PricePerDbNotDefined;
         }
 
+        // the interval that agrees with the word leaves out 0
+        (lo, hi) = main.Basis is { } basis ? (basis.LowDb, basis.HighDb) : (lo, hi);
         double[] ends = [price / Math.Abs(lo), price / Math.Abs(hi)];
         return $"{price / Math.Abs(overall.DifferenceDb):0} {currency} ({ends.Min():0} to {ends.Max():0})";
     }

@@ -58,6 +58,18 @@ public static class ChoiceWords
         return unseen + stopped + Apart(choice.MeterSeen, ReviewingWords.WithMeterSeen) + Apart(choice.OrderSeen, ReviewingWords.WithOrderSeen);
     }
 
+    /// <summary>The count alone: "862 chosen 27 of 36 unseen".</summary>
+    public static string Tally(ChoiceFinding choice)
+    {
+        ArgumentNullException.ThrowIfNull(choice);
+        return choice switch
+        {
+            { Made: 0 } or { IsCovered: true } => Counts(choice),
+            { Counts: { } counts } => $"{Chosen(counts)} unseen",
+            _ => ReviewingWords.NobodyChoseUnseen,
+        };
+    }
+
     private static string Unseen(ChoiceCounts counts, ChoiceFinding choice) =>
         $"{Chosen(counts)} unseen, {(choice.Terms.IsTwoSided ? "two-sided" : "one-sided")} p {Figures.Probability(counts.P)} ({Interval(counts, choice)})";
 

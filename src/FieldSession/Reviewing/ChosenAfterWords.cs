@@ -9,22 +9,27 @@ public static class ChosenAfterWords
     /// <summary>The lines for a study; empty where nothing was amended after a comparison could be seen.</summary>
     public static IEnumerable<string> Of(Study study, MeasuredDay day)
     {
-        ArgumentNullException.ThrowIfNull(study);
-        return StudyTerms.ChosenAfter(study) is { } terms ? Of(Comparison.Of(day, terms), terms) : [];
+        string[] sentences = [.. Sentences(study, day)];
+        return sentences.Length == 0 ? [] : ["", .. PlainLines.Wrapped("", sentences[0]), .. sentences[1..].SelectMany(line => PlainLines.Wrapped("  ", line))];
     }
 
-    private static IEnumerable<string> Of(Comparison chosen, ComparisonTerms terms)
+    /// <summary>The same, not yet wrapped: what it is, then a sentence for every candidate; empty where nothing was amended so.</summary>
+    public static IEnumerable<string> Sentences(Study study, MeasuredDay day)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return StudyTerms.ChosenAfter(study) is { } terms ? Sentences(Comparison.Of(day, terms), terms) : [];
+    }
+
+    private static IEnumerable<string> Sentences(Comparison chosen, ComparisonTerms terms)
     {
         MainMeasure measure = terms.MainMeasure ?? MainMeasure.Steady;
         MeasureClass? main = ComparisonTerms.MainClassOf(measure);
         string on = $"{MainMeasureWords.Of(measure, terms.MainSegments)}, margin {Figures.MarginDb(terms.MarginOfDb(main))} dB";
         return
         [
-            "",
-            .. PlainLines.Wrapped("", ReviewingWords.ChosenAfterTheData),
-            .. chosen.Main.SelectMany(pair => PlainLines.Wrapped(
-                "  ",
-                $"{pair.Code} against {pair.Reference}, on {on}: {Figures.Difference(pair.Classes.Of(main)?.Overall)} dB, {pair.Classes.Of(main)?.Verdict ?? Figures.Unknown}")),
+            ReviewingWords.ChosenAfterTheData,
+            .. chosen.Main.Select(pair =>
+                $"{pair.Code} against {pair.Reference}, on {on}: {Figures.Difference(pair.Classes.Of(main)?.Overall)} dB, {pair.Classes.Of(main)?.Verdict ?? Figures.Unknown}"),
         ];
     }
 }

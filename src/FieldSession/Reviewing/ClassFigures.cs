@@ -54,7 +54,8 @@ public static class ClassFigures
     /// <summary>Unknown and 'not within 10' differ: without an interval nothing can be said at all.</summary>
     private static string MoreRuns(ClassComparison one) => one.Overall?.StandardErrorDb is null
         ? Figures.Unknown
-        : $"{Figures.Count(one.MoreRuns?.AsSeen, "over 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "over 10")}";
+        : one.Conclusion is { ShowsDifference: true } or { ShowsEquivalence: true } ? ReviewingWords.NoMoreRunsNeeded
+        : $"{Figures.Count(one.MoreRuns?.AsSeen, "> 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "> 10")}";
 }
 
 /// <summary>One line of a class.</summary>

@@ -18,7 +18,7 @@ public static class ComparisonWords
             .. Head(comparison),
             .. Codes(comparison),
             .. Main(comparison),
-            .. comparison.Comparisons.SelectMany(pair => PairWords.Of(pair, comparison.Readings.LeftOut > 0, counts)),
+            .. comparison.Comparisons.Concat(comparison.AskedPairs).SelectMany(pair => PairWords.Of(pair, comparison.Readings.LeftOut > 0, counts)),
             .. Pairs(comparison),
             .. Suspicious(comparison),
             .. Remarks(comparison),
@@ -54,7 +54,7 @@ public static class ComparisonWords
         [
             "",
             .. PlainLines.Wrapped("MAIN MEASURE: ", MainMeasureWords.Named(names)),
-            .. comparison.OnMainSegments.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.LeftOut > 0)),
+            .. comparison.Asked.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.LeftOut > 0)),
             .. comparison.OnMainSegments.Count == 0 ? ["  nothing can be compared on them yet"] : Array.Empty<string>(),
             "",
             "Everything below is explored.",

@@ -65,6 +65,7 @@ public static class EnergyWords
         ArgumentNullException.ThrowIfNull(finding);
         return finding.Estimate?.Lo95Percent is null
             ? Figures.Unknown
+            : finding.IsSettled ? ReviewingWords.NoMoreDaysNeeded
             : $"{Figures.Count(finding.MoreDaysAsSeen, "over 30")}, cautious {Figures.Count(finding.MoreDaysCautious, "over 30")}";
     }
 
@@ -92,18 +93,26 @@ public static class EnergyWords
             $"{finding.Code} against {finding.Reference}, energy",
             .. anySpoilt ? [PlainLines.Left("", 30) + PlainLines.Right("clean legs", 24) + PlainLines.Right("all legs", 24)] : Array.Empty<string>(),
             Line("difference", Percent),
-            Line("95 % interval", Interval95),
-            Line("90 % interval", Interval90),
+            Line(finding.IsUnfinished ? "95 % unfinished" : "95 % interval", Interval95),
+            Line(finding.IsUnfinished ? "90 % unfinished" : "90 % interval", Interval90),
             Line("df, scatter of a stretch", one => one.StretchScatterPercent is { } scatter ? $"{one.Df}, {Plain(scatter)} %" : Figures.Unknown),
-            Line(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.P)),
-            Line(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.PTost)),
+            .. finding.IsUnfinished ? [] : Probabilities(finding, Line),
             Line("could have shown (80 %)", CouldHaveShown),
-            (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd(),
+            .. finding.IsUnfinished ? [] : new[] { (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd() },
             .. finding.Range is { } range ? PlainLines.Wrapped("    range: ", Range(range, units)) : [],
             .. PlainLines.Wrapped("    verdict: ", finding.Verdict),
             .. finding.Remarks.SelectMany(remark => PlainLines.Wrapped("    - ", remark)),
         ];
     }
+
+    private static IEnumerable<string> Probabilities(EnergyFinding finding, Func<string, Func<EnergyEstimate, string>, string> line) =>
+    [
+        line(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.P)),
+        line(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.PTost)),
+        .. finding.PAmongAll is { } all
+            ? new[] { (PlainLines.Left($"    {ReviewingWords.ProbabilityAmongAll}", 30) + PlainLines.Right(Figures.Probability(all), 24)).TrimEnd() }
+            : [],
+    ];
 
     /// <summary>The smallest difference that such days show with a chance of 80 %, to what the interval carries.</summary>
     public static string CouldHaveShown(EnergyEstimate estimate)

@@ -109,7 +109,7 @@ public static class OrderWords
 
         OrderSize worst = places.MaxBy(place => place.SmallestDb ?? double.MaxValue)!;
         return worst.SmallestDb is { } db
-            ? $"{what} {Figures.FineDb(db)} dB ({worst.Df} degree{(worst.Df == 1 ? "" : "s")} of freedom{(worst.DriftInModel ? ", drift taken out" : "")})"
+            ? $"{what} {Figures.FineDb(db)} dB ({worst.Df} degree{(worst.Df == 1 ? "" : "s")} of freedom{(worst.DriftInModel ? ", drift taken out" : "")}{(worst.Comparisons > 1 ? $", {worst.Comparisons} asked at once" : "")})"
             : $"{what}: nothing alone, no run is left to judge the spread by";
     }
 

@@ -15,13 +15,15 @@ internal static class ReviewingWords
     public const string RunAndReadingSpread = "run to run, reading SD";
     public const string DriftPerHour = "drift per hour";
     public const string MoreRunsPerCode = "more runs a code";
+    public const string NoMoreRunsNeeded = "none, it is settled";
+    public const string NoMoreDaysNeeded = "none, it is settled";
     public const string ProbabilityOfDrivenOrder = "p over all orders";
     public const string LevelOfExposure = "level of exposure, d";
     public const string NotKnownYet = "not known yet";
     public const string NoUsableInterval = "no usable interval";
 
     // Lines beyond the plan's question
-    public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so no verdict stands here";
+    public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so this has no verdict";
 
     public const string LouderThanTheRest = "Louder than the rest of their run and segment suggests (look at the note; by itself no reason to leave a reading out)";
 

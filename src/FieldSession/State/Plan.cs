@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Measures;
+using FieldSession.Signals;
 
 namespace FieldSession.State;
 
@@ -38,6 +39,18 @@ public sealed record Plan
 
     /// <summary>Largest difference of impact peaks that does not matter, dB; 2.0 by default (common practice, no source).</summary>
     public double ImpactMarginDb { get; init; } = 2.0;
+
+    /// <summary>Largest difference of the ring band that does not matter, dB, as it was told; null: not told.</summary>
+    public double? RingMarginToldDb { get; init; }
+
+    /// <summary>Largest difference of the ring band that does not matter, dB; 2.0 by default (own choice, no source).</summary>
+    public double RingMarginDb => RingMarginToldDb ?? 2.0;
+
+    /// <summary>Edges of the ring band, Hz, as they were told; null: not told.</summary>
+    public FrequencyBand? RingBandTold { get; init; }
+
+    /// <summary>The ring band: as told, or 178 to 282 Hz.</summary>
+    public FrequencyBand RingBand => RingBandTold ?? Acoustics.RingBand.Planned;
 
     /// <summary>The people in the car; the first drives, the second types.</summary>
     public ImmutableList<CrewMember> Crew { get; init; } = [];
@@ -92,6 +105,12 @@ public sealed record Plan
 
     /// <summary>Size of the tyres, such as "225/45R18"; null: not told.</summary>
     public string? TyreSize { get; init; }
+
+    /// <summary>What was written down of car, tyres and meter; null: nothing.</summary>
+    public DayFacts? FactsTold { get; init; }
+
+    /// <summary>What was written down of car, tyres and meter.</summary>
+    public DayFacts Facts => FactsTold ?? new DayFacts();
 
     /// <summary>Names of the checks without which no run of a session starts; null: none beyond those that always hold.</summary>
     public ImmutableList<string>? RequiredChecks { get; init; }

@@ -78,6 +78,24 @@ public sealed record Study
     /// <summary>The sets of forced-choice trials, in the order they were planned.</summary>
     public ImmutableList<ChoiceSet> ChoiceSets { get; init; } = [];
 
+    /// <summary>The recordings, one for each run that has one, in the order they were taken.</summary>
+    public ImmutableList<RunRecording> Recordings { get; init; } = [];
+
+    /// <summary>The gains of the chains, in the order they were found.</summary>
+    public ImmutableList<ChainGain> ChainGains { get; init; } = [];
+
+    /// <summary>The chains that were described, in order.</summary>
+    public ImmutableList<NamedChain> Chains { get; init; } = [];
+
+    /// <summary>The marks for the recorder's clock, in order.</summary>
+    public ImmutableList<LineMark> ClockMarks { get; init; } = [];
+
+    /// <summary>What meters' own logs said about the typed readings, in order.</summary>
+    public ImmutableList<LogComparison> LogComparisons { get; init; } = [];
+
+    /// <summary>That the ring was uncovered early; null: it was not.</summary>
+    public RingOpening? RingOpening { get; init; }
+
     /// <summary>The legs of the energy days, in the order they were typed.</summary>
     public ImmutableList<EnergyLeg> Legs { get; init; } = [];
 

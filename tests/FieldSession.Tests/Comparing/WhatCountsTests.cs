@@ -133,8 +133,9 @@ public class WhatCountsTests
             foreach (ClassComparison steady in new[] { Steady(Day("A B B A", seed)), Steady(Day("A B A B A B", seed)) })
             {
                 bool isOpen = steady.Verdict == "undecided";
-                Assert.Equal(isOpen, steady.MoreRuns is not { AsSeen: 0 });
-                Assert.Equal(isOpen && steady.MoreRuns!.AsSeen is not null, steady.MoreRuns!.Chance is > 0 and <= 1);
+                Assert.Equal(isOpen, steady.MoreRuns is not null);
+                Assert.Equal(steady.MoreRuns?.AsSeen is not null, steady.MoreRuns?.Chance is > 0 and <= 1);
+                Assert.NotEqual(0, steady.MoreRuns?.AsSeen);
                 Assert.False(isOpen && steady.MoreRunsAsSeen == 0);
             }
         }

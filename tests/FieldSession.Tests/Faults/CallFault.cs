@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FieldSession.Tests.Faults;
 
 /// <summary>A system call that fails.</summary>
-/// <param name="Call">Its kind: write, fsync, ftruncate, open, close, rename, link, unlink, mkdir, or say for what goes to the shell.</param>
+/// <param name="Call">Its kind: write, fsync, ftruncate, open, close, rename, link, unlink, mkdir, say or tell for what goes to the shell.</param>
 /// <param name="Nth">The first one of its kind that fails, from 1.</param>
 /// <param name="Count">How many of them fail from there on; 0: all.</param>
 /// <param name="What">An error number, 'short', 'kill' (before the call) or 'killed' (after it).</param>
@@ -33,7 +33,7 @@ internal sealed record CallFault(string Call, int Nth, int Count, string What, s
         from kind in calls.GroupBy(call => call.Kind)
         from nth in Enumerable.Range(1, kind.Count())
         from way in Ways.Concat(kind.Key is "write" ? [("short", 1), ("short", 0)] : [])
-        where kind.Key is not ("say" or "close") || way.What != "killed"
+        where kind.Key is not ("say" or "tell" or "close") || way.What != "killed"
         select new CallFault(kind.Key, nth, way.Count, way.What);
 
     public override string ToString() => $"{Call} {Nth}{(Count == 0 ? " and all after" : "")} {What}{(Ending.Length == 0 ? "" : $" on *{Ending}")}";

@@ -63,12 +63,27 @@ internal sealed class FailingStick : IDisposable
         _ = Run("dd", "if=/dev/zero", $"of={Filler}", "bs=4096");
     }
 
-    /// <summary>The stick is pulled: nothing can be read or written any more.</summary>
+    /// <summary>The stick is pulled: nothing can be read or written any more, since the device has no room left at all.</summary>
     public void Pull()
     {
-        using FileStream image = new(Image, FileMode.Open);
-        image.SetLength(0);
+        (int code, string device) = Run("losetup", "-n", "-O", "NAME", "-j", Image);
+        Assert.Equal(0, code);
+        using (FileStream image = new(Image, FileMode.Open))
+        {
+            image.SetLength(0);
+        }
+
+        Must("losetup", "-c", device.Trim());
     }
+
+    /// <summary>The stick is taken out as the system sees it: unmounted though somebody works on it; its loop device goes with its last file.</summary>
+    public void Detach()
+    {
+        Must("umount", "-l", Path);
+    }
+
+    /// <summary>From now on it can only be read.</summary>
+    public void MakeReadOnly() => Must("mount", "-o", "remount,ro", Path);
 
     /// <summary>The disk is well again and is mounted anew: what the system still held in memory is gone, what counts is what the disk has.</summary>
     public void Remount()

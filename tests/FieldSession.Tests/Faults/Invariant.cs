@@ -23,12 +23,12 @@ internal sealed class Invariant(IReadOnlyList<Line> before)
         File.Exists(study) || File.Exists(Path.ChangeExtension(study, ".journal")) ? JournalCheck.Of(study).LinesToFirstFailing : [];
 
     /// <summary>What a run that met a fault did not keep of this, a line each.</summary>
-    public static IEnumerable<string> BrokenInWords(ProgramRun run, bool wasKilled, bool mayName) =>
+    public static IEnumerable<string> BrokenInWords(ProgramRun run, bool wasKilled, bool mayName, bool canSpeak = true) =>
     [
         .. run.Code is null ? ["it does not end"] : Array.Empty<string>(),
         .. run.Code > MostCodes && !wasKilled ? [$"it crashed with {run.Code}"] : Array.Empty<string>(),
         .. WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)).Select(word => $"it said '{word}'"),
-        .. run.Code is > 0 and <= MostCodes && string.IsNullOrWhiteSpace(run.Said) ? [$"it ended with {run.Code} without a word"] : Array.Empty<string>(),
+        .. canSpeak && run.Code is > 0 and <= MostCodes && string.IsNullOrWhiteSpace(run.Said) ? [$"it ended with {run.Code} without a word"] : Array.Empty<string>(),
         .. !mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["it named a spec"] : Array.Empty<string>(),
     ];
 

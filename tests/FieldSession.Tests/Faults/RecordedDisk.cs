@@ -8,24 +8,12 @@ namespace FieldSession.Tests.Faults;
 /// </summary>
 internal sealed class RecordedDisk
 {
-    private readonly Dictionary<string, RecordedFile> _now = [];
-    private readonly Dictionary<string, List<(CallMade Call, RecordedFile? File)>> _names = [];
-    private readonly Dictionary<string, int> _namesSafe = [];
-    private readonly Dictionary<string, RecordedFile> _first;
+    private readonly RecordedFolder _root;
     private int _place;
 
     /// <param name="files">The files at the beginning: path and bytes.</param>
-    public RecordedDisk(IEnumerable<(string Path, byte[] Bytes)> files)
-    {
-        _first = files.ToDictionary(file => file.Path, file => new RecordedFile(file.Bytes));
-        foreach ((string path, RecordedFile file) in _first)
-        {
-            _now[path] = file;
-        }
-    }
-
-    /// <summary>How many changes of files and names are not safe now.</summary>
-    public int Unsure => _now.Values.Sum(file => file.Unsure) + _names.Sum(folder => folder.Value.Count - _namesSafe.GetValueOrDefault(folder.Key));
+    public RecordedDisk(IEnumerable<(string Path, byte[] Bytes)> files) =>
+        _root = Laid([.. files.Select(file => (Parts(file.Path), file.Bytes))]);
 
     /// <summary>Takes the next call.</summary>
     public void Take(CallMade call)
@@ -41,41 +29,40 @@ internal sealed class RecordedDisk
         }
     }
 
-    private void Change(CallMade call)
-    {
-        switch (call.Name)
-        {
-            case "create" or "trunc":
-                Open(call);
-                break;
-            case "write" or "ftruncate":
-                _now.GetValueOrDefault(call.Path)?.Change(call, _place);
-                break;
-            default:
-                Rename(call);
-                break;
-        }
-    }
-
     /// <summary>The files that a power cut leaves now, drawn by lot.</summary>
     public Dictionary<string, byte[]> After(Random chance)
     {
         int kind = chance.Next(4);
         int upTo = chance.Next(_place + 1);
         int seed = chance.Next();
-        Dictionary<string, RecordedFile> left = new(_first);
-        foreach ((string folder, List<(CallMade, RecordedFile?)> changes) in _names)
-        {
-            int safe = _namesSafe.GetValueOrDefault(folder);
-            int stand = kind switch { 0 => safe, 1 => changes.Count, _ => chance.Next(safe, changes.Count + 1) };
-            changes.Take(stand).ToList().ForEach(change => Name(left, change.Item1, change.Item2));
-        }
+        return Files(_root, "", NamesOf, place => Fate(kind, upTo, place, seed)).ToDictionary();
 
-        return left.ToDictionary(file => file.Key, file => file.Value.After(place => Fate(kind, upTo, place, seed)));
+        Dictionary<string, object> NamesOf(RecordedFolder folder) => folder.After(kind switch
+        {
+            0 => folder.Safe,
+            1 => folder.Changes,
+            _ => chance.Next(folder.Safe, folder.Changes + 1),
+        });
     }
 
     /// <summary>The files with every change.</summary>
-    public Dictionary<string, byte[]> Whole() => _now.ToDictionary(file => file.Key, file => file.Value.After(_ => 1));
+    public Dictionary<string, byte[]> Whole() => Files(_root, "", folder => folder.Now, _ => 1).ToDictionary();
+
+    private static IEnumerable<KeyValuePair<string, byte[]>> Files(
+        RecordedFolder folder, string path, Func<RecordedFolder, Dictionary<string, object>> namesOf, Func<int, int> fate)
+    {
+        foreach ((string name, object node) in namesOf(folder))
+        {
+            string at = $"{path}/{name}";
+            IEnumerable<KeyValuePair<string, byte[]>> below = node is RecordedFolder inner
+                ? Files(inner, at, namesOf, fate)
+                : [new(at, ((RecordedFile)node).After(fate))];
+            foreach (KeyValuePair<string, byte[]> file in below)
+            {
+                yield return file;
+            }
+        }
+    }
 
     // nothing, all, a beginning of which the last change is torn, or each change for itself
     private static int Fate(int kind, int upTo, int place, int seed) => kind switch
@@ -86,61 +73,93 @@ internal sealed class RecordedDisk
         _ => new Random(seed ^ place).Next(4) is var fate && fate < 2 ? fate : 2 + (seed ^ place) % 1000 & int.MaxValue,
     };
 
-    private void Open(CallMade call)
+    private static string[] Parts(string path) => path.Split('/', StringSplitOptions.RemoveEmptyEntries);
+
+    private static RecordedFolder Laid((string[] Parts, byte[] Bytes)[] files) => new(files.GroupBy(file => file.Parts[0]).ToDictionary(
+        named => named.Key,
+        named => named.First().Parts.Length == 1
+            ? new RecordedFile(named.First().Bytes)
+            : (object)Laid([.. named.Select(file => (file.Parts[1..], file.Bytes))])));
+
+    private object? NodeAt(string path)
     {
-        if (_now.TryGetValue(call.Path, out RecordedFile? file))
+        object? node = _root;
+        foreach (string part in Parts(path))
         {
-            if (call.Name == "trunc")
+            node = (node as RecordedFolder)?.Now.GetValueOrDefault(part);
+        }
+
+        return node;
+    }
+
+    // a folder that nothing is known of was empty
+    private RecordedFolder FolderOf(string path)
+    {
+        RecordedFolder folder = _root;
+        foreach (string part in Parts(path)[..^1])
+        {
+            if (folder.Now.GetValueOrDefault(part) is not RecordedFolder inner)
             {
-                file.Change(call, _place);
+                folder.Change((part, inner = new RecordedFolder()));
+                folder.Flush();
             }
+
+            folder = inner;
         }
-        else
-        {
-            Note(call, _now[call.Path] = new RecordedFile([]));
-        }
+
+        return folder;
     }
 
     private void Flush(CallMade call)
     {
-        if (_now.TryGetValue(call.Path, out RecordedFile? file))
+        if (NodeAt(call.Path) is RecordedFile file)
         {
             file.Flush(call.Result >= 0);
         }
-        else if (call.Result >= 0)
+        else if (call.Result >= 0 && NodeAt(call.Path) is RecordedFolder folder)
         {
-            _namesSafe[call.Path] = _names.GetValueOrDefault(call.Path)?.Count ?? 0;
+            folder.Flush();
         }
     }
 
-    private void Rename(CallMade call)
+    private void Change(CallMade call)
     {
-        RecordedFile? file = _now.GetValueOrDefault(call.Path);
-        Note(call, file);
-        Name(_now, call, file);
+        RecordedFolder folder = FolderOf(call.Path);
+        string name = Parts(call.Path)[^1];
+        switch (call.Name)
+        {
+            case "create" or "trunc" when !folder.Now.ContainsKey(name):
+                folder.Change((name, new RecordedFile([])));
+                break;
+            case "write" or "ftruncate" or "trunc":
+                (folder.Now.GetValueOrDefault(name) as RecordedFile)?.Change(call, _place);
+                break;
+            case "mkdir":
+                folder.Change((name, new RecordedFolder()));
+                break;
+            case "unlink":
+                folder.Change((name, null));
+                break;
+            case "rename" or "exchange" or "link":
+                Rename(call, folder, name);
+                break;
+        }
     }
 
-    private void Note(CallMade call, RecordedFile? file)
+    private void Rename(CallMade call, RecordedFolder folder, string name)
     {
-        string folder = Path.GetDirectoryName(call.To.Length > 0 ? call.To : call.Path)!;
-        if (!_names.TryGetValue(folder, out List<(CallMade, RecordedFile?)>? changes))
+        RecordedFolder toFolder = FolderOf(call.To);
+        string to = Parts(call.To)[^1];
+        object? node = folder.Now.GetValueOrDefault(name);
+        object? other = call.Name == "exchange" ? toFolder.Now.GetValueOrDefault(to) : call.Name == "link" ? node : null;
+        if (folder == toFolder)
         {
-            _names[folder] = changes = [];
+            folder.Change((name, other), (to, node));
         }
-
-        changes.Add((call, file));
-    }
-
-    private static void Name(Dictionary<string, RecordedFile> names, CallMade call, RecordedFile? file)
-    {
-        if (call.Name is "unlink" or "rename")
+        else
         {
-            _ = names.Remove(call.Path);
-        }
-
-        if (call.Name is not ("unlink" or "mkdir") && file is not null)
-        {
-            names[call.To.Length > 0 ? call.To : call.Path] = file;
+            toFolder.Change((to, node));
+            folder.Change((name, other));
         }
     }
 }

@@ -13,6 +13,7 @@ internal enum Stage
     Ready,
     Driven,
     Predicted,
+    PredictedOnPaper,
     Revealed,
 }
 
@@ -30,12 +31,15 @@ public sealed class Stages : IDisposable
         day.Write("specs.txt", $"{HiddenName}\nDARKGREY\n");
         day.Write("plan/plan.toml", AWholeDay.Plan);
         day.Write("plan/route.csv", AWholeDay.Route);
+        Directory.CreateDirectory(day.Here("secret"));
+        day.Must(0, ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]);
         Keep(day, Stage.Planned);
         day.Must(0, ["start", day.Here("plan"), day.Study]);
         Keep(day, Stage.Started);
-        day.Must(0, ["seal", day.Study, "--specs", day.Here("specs.txt"), "--key", day.Here("a.key")]);
-        day.Enter(AWholeDay.Ready);
+        day.Must(0, ["codes", day.Study, day.Here("away.codes")]);
         Codes = [.. day.Now().Codes];
+        day.Enter($"{AWholeDay.Ready}trials {Codes[0]} {Codes[1]} n=6 seg=1 side=two which is louder\n");
+        day.Write("legs.csv", $"day,car,code,distance_km,energy_kwh\n1,X,{Codes[0]},200,35.8\n1,Y,{Codes[1]},200,37.0\n");
         Keep(day, Stage.Ready);
         day.Drive(1).Must(0, ["export", day.Study, "--out", day.Here("tables")]);
         day.Drive(5).Enter("calibration after 94.0\n");
@@ -45,11 +49,19 @@ public sealed class Stages : IDisposable
         day.Enter($"predict Ro feature={Codes[0]} sure=4\npredict Tam feature={Codes[0]} sure=80%\n");
         Keep(day, Stage.Predicted);
         RevealWords = [.. day.RevealWords("a.key").Select(word => word == day.Study ? "day.study" : word == day.Here("a.key") ? "a.key" : word)];
+        MarkWords = [.. RevealWords.Where((word, i) => word is "--mark" or "--reader" || (i > 0 && RevealWords[i - 1] is "--mark" or "--reader"))];
         day.Must(0, day.RevealWords("a.key"));
         day.Must(0, ["report", day.Study, "--out", day.Here("report")]);
         day.Enter("; after the report\n");
         Keep(day, Stage.Revealed);
+        PaperRevealWords = KeepOnPaper();
     }
+
+    /// <summary>The words of the marks, as two people read them.</summary>
+    internal ImmutableArray<string> MarkWords { get; }
+
+    /// <summary>The words of a reveal whose key is on paper.</summary>
+    internal ImmutableArray<string> PaperRevealWords { get; }
 
     /// <summary>The codes that the lot gave.</summary>
     internal ImmutableArray<SpecCode> Codes { get; }
@@ -65,6 +77,25 @@ public sealed class Stages : IDisposable
     private string At(Stage stage) => Path.Combine(_path, $"{stage}");
 
     private void Keep(AtThePrompt day, Stage stage) => ALaidStage.Copy(day.Here("."), At(stage));
+
+    private ImmutableArray<string> KeepOnPaper()
+    {
+        using AtThePrompt day = AWholeDay.OnPaper(AWholeDay.Plan.Replace("T-7", "T-6", StringComparison.Ordinal)).Enter(AWholeDay.Ready).Drive(6);
+        (SpecCode Code, string Name)[] key = [.. day.Now().Codes.Zip([HiddenName, "DARKGREY"])];
+        day.Predict(key[0].Code);
+        Keep(day, Stage.PredictedOnPaper);
+        string[] words =
+        [
+            "reveal", "day.study", .. key.SelectMany(line => new[] { "--paper", $"{line.Code}={line.Name}", "--mark", $"{line.Code}={line.Name}" }),
+            "--control", HiddenName, "--reader", "Ro", "--reader", "Ilse",
+        ];
+        // a finished day of the same crew and loop, for the archive of the day that is ready
+        day.Must(0, [.. words.Select(word => word == "day.study" ? day.Study : word)]);
+        Directory.CreateDirectory(Path.Combine(At(Stage.Ready), "past"));
+        File.Copy(day.Study, Path.Combine(At(Stage.Ready), "past", "day.study"));
+        File.Copy(day.Here("day.journal"), Path.Combine(At(Stage.Ready), "past", "day.journal"));
+        return [.. words];
+    }
 
     private static void LayTheOtherLaptop(AtThePrompt day)
     {

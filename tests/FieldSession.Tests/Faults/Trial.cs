@@ -1,4 +1,6 @@
 using FieldSession.Journal;
+using FieldSession.Store.Sealing;
+using FieldSession.Terminal.Commands;
 
 namespace FieldSession.Tests.Faults;
 
@@ -41,7 +43,7 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
         ProgramRun run = job.Run(laid, fault);
         List<CallMade> calls = CallMade.ReadAll(laid.Record);
         int failed = calls.Count(call => call.IsFailed);
-        List<string> broken = [.. Invariant.BrokenInWords(run, fault.Kills, job.Reveals), .. Together(well, before, laid), .. NamedBeforeReveal(job, laid)];
+        List<string> broken = [.. Invariant.BrokenInWords(run, fault.Kills, job.Reveals, canSpeak: fault.Call != "tell"), .. Together(well, before, laid), .. NamedBeforeReveal(job, laid)];
         broken.AddRange(OpenedAgain(job, laid));
         IReadOnlyList<Line> lines = Invariant.LinesOf(laid.Here(job.Study));
         broken.AddRange(invariant.BrokenInStudy(lines, job.TypedLines, run.Answers, run.Said, line => others.Contains(line.Hash) || MayAdd(job, line)));
@@ -64,6 +66,8 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
     public static bool MayAdd(Job job, Line line) =>
         line.Kind == EntryKinds.Joined || job.Adds.Contains(line.Kind) || line.Json.Contains(AllIsWell, StringComparison.Ordinal);
 
+    private static readonly Lazy<string> Laptop = new(() => Surroundings.OfThisProcess().Laptop);
+
     private const string AllIsWell = "all is well again";
 
     private static IEnumerable<string> Together(WellRun well, Dictionary<string, string> before, ALaidStage laid)
@@ -79,7 +83,7 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
     private static IEnumerable<string> NamedBeforeReveal(Job job, ALaidStage laid) => job.Reveals
         ? []
         : from file in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories)
-          where Path.GetFileName(file) != "specs.txt" && !file.Contains("/demo/", StringComparison.Ordinal)
+          where Path.GetFileName(file) != "specs.txt" && !file.Contains("/secret/", StringComparison.Ordinal) && !file.Contains("/past/", StringComparison.Ordinal)
           where File.ReadAllText(file).Contains(Stages.HiddenName, StringComparison.Ordinal)
           select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
 
@@ -97,18 +101,36 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
     private static IEnumerable<string> Left(ALaidStage laid) =>
         Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories).Where(IsLeftOver).Select(left => $"LEFT: {Path.GetFileName(left)}");
 
-    private static IEnumerable<string> EnteredAgain(Job job, ALaidStage laid)
+    /// <summary>What is not well when an act is entered and the study is verified.</summary>
+    public static IEnumerable<string> EnteredAgain(Job job, ALaidStage laid)
     {
         if (!File.Exists(Path.ChangeExtension(laid.Here(job.Study), ".journal")) && !File.Exists(laid.Here(job.Study)))
         {
             return [];
         }
 
-        ProgramRun entered = ProgramRun.In(laid.Path, ["enter", job.Study], $"; {AllIsWell}\n");
-        ProgramRun verified = ProgramRun.In(laid.Path, ["verify", job.Study]);
-        return entered.Code == 0 && verified.Code == 0
+        // what was tried with the real program and a failing disk is looked at here in this process, on a disk that is well
+        (int entered, string answer) = InThisProcess(laid, $"; {AllIsWell}\n", "enter", laid.Here(job.Study));
+        (int verified, string verdict) = InThisProcess(laid, "", "verify", laid.Here(job.Study));
+        return entered == 0 && verified == 0
             ? []
-            : [$"STUCK: opened again it ended with {entered.Code}, verify with {verified.Code}: {entered.Said.Trim()} {verified.Said.Trim()}"];
+            : [$"STUCK: opened again it ended with {entered}, verify with {verified}: {answer.Trim()} {verdict.Trim()}"];
+    }
+
+    private static (int Code, string Said) InThisProcess(ALaidStage laid, string typed, params string[] words)
+    {
+        StringWriter said = new();
+        Surroundings outside = new()
+        {
+            Input = new StringReader(typed),
+            Output = said,
+            Error = said,
+            Clock = TimeProvider.System,
+            Lot = new SystemLot(),
+            StateFolder = laid.Here("state/fieldsession"),
+            Laptop = Laptop.Value,
+        };
+        return (CommandLine.Run(words, outside), $"{said}");
     }
 
     private static bool IsLeftOver(string file) => Path.GetFileName(file) is var name

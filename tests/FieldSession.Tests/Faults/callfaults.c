@@ -2,7 +2,7 @@
 // it calls. Also writes down what the program did to the disk, so that power cuts can be tried afterwards. Linux 5.19 or newer.
 //
 // callfaults [-w FOLDER] [-o ENDING] [-r RECORD] [-f CALL:NTH:COUNT:FAULT] PROGRAM WORDS...
-//   -w  only calls on files below this folder are looked at (and what goes to the shell, as call 'say')
+//   -w  only calls on files below this folder are looked at (and what goes to the shell: 'say' to its output, 'tell' to its messages)
 //   -o  only files whose name ends so may fail
 //   -r  every call that is looked at is written here: call, fault, result, place, length, path, second path; then the bytes
 //   -f  of the calls of this kind the NTH (from 1) and the COUNT-1 after it (0: all after it) get FAULT: an error number,
@@ -130,14 +130,14 @@ static void pathOfOpen(char *path, int fd)
     path[length < 0 ? 0 : length] = 0;
 }
 
-// what goes to the shell: the streams 1 and 2, or copies of them that the program made
-static int isStream(const char *path)
+// which of the streams 1 and 2 it is, or a copy of one that the program made; 0: none
+static int streamOf(const char *path)
 {
     char stream[PATH_MAX];
     for (int fd = 1; fd <= 2; fd++) {
         pathOfOpen(stream, fd);
         if (*stream && !strcmp(stream, path))
-            return 1;
+            return fd;
     }
     return 0;
 }
@@ -167,7 +167,7 @@ static int look(struct looked *it, const struct seccomp_data *call)
     int n = call->nr;
     *it = (struct looked) { .name = nameOf(n), .fd = (int)a[0], .at = -1 };
     if (n == SYS_openat) { pathOf(it->path, (int)a[0], a[1]); it->flags = (int)a[2]; it->mode = a[3]; }
-    else if (n == SYS_renameat || n == SYS_renameat2 || n == SYS_linkat) { pathOf(it->path, (int)a[0], a[1]); pathOf(it->to, (int)a[2], a[3]); }
+    else if (n == SYS_renameat || n == SYS_renameat2 || n == SYS_linkat) { pathOf(it->path, (int)a[0], a[1]); pathOf(it->to, (int)a[2], a[3]); it->flags = n == SYS_renameat2 ? (int)a[4] : 0; }
     else if (n == SYS_unlinkat) { pathOf(it->path, (int)a[0], a[1]); it->flags = (int)a[2]; }
     else if (n == SYS_mkdirat) { pathOf(it->path, (int)a[0], a[1]); it->mode = a[2]; }
 #ifdef SYS_open
@@ -180,9 +180,9 @@ static int look(struct looked *it, const struct seccomp_data *call)
     else pathOfOpen(it->path, it->fd);
     size_t length = strlen(folder);
     int isBelow = !strncmp(it->path, folder, length) && (it->path[length] == '/' || !it->path[length]);
-    int isSaid = !isBelow && !strcmp(it->name, "write") && isStream(it->path);
+    int isSaid = isBelow || strcmp(it->name, "write") ? 0 : streamOf(it->path);
     if (isSaid)
-        it->name = "say";
+        it->name = isSaid == 1 ? "say" : "tell";
     if (!strcmp(it->name, "write") || isSaid) {
         if (!isBelow && !isSaid)
             return 0;
@@ -217,7 +217,7 @@ static void make(struct looked *it, int nr)
     else if (!strcmp(it->name, "fsync")) it->result = answered(fsync(fd));
     else if (nr == SYS_fallocate) it->result = answered(fallocate(fd, 0, 0, it->length));
     else if (!strcmp(it->name, "ftruncate")) it->result = answered(ftruncate(fd, it->length));
-    else if (!strcmp(it->name, "rename")) it->result = answered(rename(it->path, it->to));
+    else if (!strcmp(it->name, "rename")) it->result = answered(syscall(SYS_renameat2, AT_FDCWD, it->path, AT_FDCWD, it->to, it->flags));
     else if (!strcmp(it->name, "link")) it->result = answered(link(it->path, it->to));
     else if (!strcmp(it->name, "unlink")) it->result = answered(it->flags & AT_REMOVEDIR ? rmdir(it->path) : unlink(it->path));
     else if (!strcmp(it->name, "mkdir")) it->result = answered(mkdir(it->path, it->mode));
@@ -231,7 +231,9 @@ static void note(const struct looked *it)
         return;
     long length = it->bytes ? it->length : 0;
     int isCreated = !strcmp(it->name, "open") && it->flags & (O_CREAT | O_TRUNC);
-    fprintf(record, "%s\t%d\t%ld\t%ld\t%ld\t%s\t%s\n", isCreated ? it->flags & O_TRUNC ? "trunc" : "create" : it->name,
+    int isExchange = !strcmp(it->name, "rename") && it->flags & RENAME_EXCHANGE;
+    fprintf(record, "%s\t%d\t%ld\t%ld\t%ld\t%s\t%s\n",
+        isExchange ? "exchange" : isCreated ? it->flags & O_TRUNC ? "trunc" : "create" : it->name,
         it->isFailed, it->result, !strcmp(it->name, "ftruncate") ? it->length : it->at, length, it->path, it->to);
     fwrite(it->bytes, 1, length, record);
     fputc('\n', record);
@@ -303,7 +305,7 @@ static void handle(const struct seccomp_notif *asked)
         answer(asked->id, &it, 0);
     } else if (!strcmp(it.name, "open")) {
         openFor(asked->id, &it);
-    } else if (!strcmp(it.name, "close") || !strcmp(it.name, "say")) {
+    } else if (!strcmp(it.name, "close") || !strcmp(it.name, "say") || !strcmp(it.name, "tell")) {
         note(&it);
         answer(asked->id, &it, 1);
     } else {

@@ -27,7 +27,7 @@ internal static class ByteReaders
     private static readonly Lazy<Report> SmallReport = new(() => AReport.Of(name => name));
     private static readonly Lazy<MemoryDisk> Sound = new(() => CrashDay.Killed([.. new ADay().Ready().Typed("run 417", "5860", "6365", "714").Book.Lines], merged: 4));
 
-    private static readonly Lazy<(byte[][] Readings, byte[] Index)> OfADay = new(FilesOfADay);
+    private static readonly Lazy<(byte[][] Readings, byte[] Index, byte[] Codes)> OfADay = new(FilesOfADay);
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<ByteReader> All =>
@@ -40,6 +40,7 @@ internal static class ByteReaders
         new("archive index", 6, [OfADay.Value.Index], bytes => ArchiveIndex.Of(bytes).Count > 0),
         new("key file", 8, [AKeyFile()], IsKeyFile),
         new("contents of a key", 4, [KeyPlaintext.Of(KeyFolder.Key)], bytes => KeyPlaintext.Parse(bytes) is not null),
+        new("public codes", 6, [OfADay.Value.Codes], bytes => InUtf8(bytes, text => PublicCodesFile.Of(text) is var read && read.Codes is null == read.Refusal is not null)),
         new("specs", 6, [Utf8("STANDARD\nSTIFFENED\n")], bytes => InUtf8(bytes, text => SpecList.Parse(text, 2, out Objection? no) is null == no is not null)),
         new("own keys", 3, [Utf8("flag T = f\nspoilt t = x\n")], bytes => InUtf8(bytes, text => OwnKeys.Of(KeyTable.Standard, text.Split('\n')).Keys is not null)),
         new("habits", 2, [Utf8("decimal comma\nclock 12\n")], bytes => InUtf8(bytes, text => Habits.Of(text.Split('\n')).Habits is not null)),
@@ -54,13 +55,14 @@ internal static class ByteReaders
 
     private static byte[] Demo(string file, string name = "quillmere") => File.ReadAllBytes(Path.Combine(Repository.Root, "demo", name, file));
 
-    private static (byte[][] Readings, byte[] Index) FilesOfADay()
+    private static (byte[][] Readings, byte[] Index, byte[] Codes) FilesOfADay()
     {
         using AtThePrompt day = AWholeDay.Sealed().Enter(AWholeDay.Ready).Drive(6);
         day.Must(0, ["export", day.Study, "--out", day.Here("tables")]);
         day.Must(0, ["archive", day.Here(".")]);
+        day.Must(0, ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("p.key"), "--public", day.Here("p.codes")]);
         byte[] readings = File.ReadAllBytes(day.Here("tables/readings.csv"));
-        return ([readings], File.ReadAllBytes(day.Here(ArchiveIndex.FileName)));
+        return ([readings], File.ReadAllBytes(day.Here(ArchiveIndex.FileName)), File.ReadAllBytes(day.Here("p.codes")));
     }
 
     private static byte[] AKeyFile()

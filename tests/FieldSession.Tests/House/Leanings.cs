@@ -13,7 +13,7 @@ internal static class Leanings
 
     private static ImmutableArray<string> WritingFacts { get; } =
     [
-        .. Hearing, "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Statistics", "Rating", "EnergyDriving", "Merging",
+        .. Hearing, "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Statistics", "Rating", "Listening", "EnergyDriving", "Merging",
     ];
 
     private static ImmutableArray<string> DrawingConclusions { get; } =

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using FieldSession.Aligning;
 using FieldSession.Checking;
 using FieldSession.Driving;
 using FieldSession.EnergyDriving;
 using FieldSession.Flagging;
 using FieldSession.Journal;
+using FieldSession.Listening;
 using FieldSession.Measures;
 using FieldSession.Merging;
 using FieldSession.Planning;
@@ -72,6 +74,29 @@ internal static class OneOfEachKind
         Typed = "leg day=1 car=X code=417 mi=132 kwh=38.6",
     };
 
+    private static RunRecording FullRecording => new(2, new string('e', 64), "recorder")
+    {
+        RateHz = 48_000,
+        Bits = 24,
+        Channel = 2,
+        BegunAt = new DateTimeOffset(2026, 2, 3, 9, 12, 3, TimeSpan.Zero),
+        Seconds = 2400.5,
+        HalfRangeS = 0.5,
+        ClockBy = ClockSource.Marks,
+        RateError = 0.0001,
+        RingFromHz = 178,
+        RingToHz = 282,
+        NotHeard = 1,
+        Segments =
+        [
+            new HeardSegment(7, 61.5, 8.25)
+            {
+                LAeqDb = -48.1, LCeqDb = -30.2, LAFmaxDb = -45, LAFminDb = -51, L10Db = -46, L50Db = -48, L90Db = -50, BandsDb = [-40.5, null, -41],
+                RingDb = -52.125, RingMedianDb = -52, ProminenceDb = 6.5, SpectrumDb = [-60.25, -61], RingLastsS = 0.25, Clips = 1, HasSpeech = true,
+            },
+        ],
+    };
+
     public static IEnumerable<Entry> All => [.. Begun, .. Driven];
 
     private static IEnumerable<Entry> Begun =>
@@ -116,6 +141,15 @@ internal static class OneOfEachKind
         new ChoiceMade("Tam", 1, 2, 1),
         new EnergyLegDriven(FullLeg, SpoiltCause.Wind, "shower"),
         new LegSpoilt(1, SpoiltCause.Traffic, "queue"),
+        new MarkGiven(),
+        new ChainNamed("recorder", "at=headrest gain=3"),
+        new ChainCalibrated(new ChainGain("recorder", 112.35, new DateTimeOffset(2026, 2, 3, 8, 40, 0, TimeSpan.Zero), new string('d', 64))),
+        new RecordingTaken(FullRecording),
+        new LogCompared(new LogComparison(new string('f', 64), [new LoggedReading(2, 7, EntryFit.TenOff, -9.8, true)])
+        {
+            OffsetS = 3.2, HalfRangeS = 1.2, ClockBy = ClockSource.TypedLevels, MedianDb = 0.4, LimitDb = 3, IsLikeSlow = true,
+        }),
+        new RingOpened("the owner asks"),
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),
         new KeyOpened(
             [new CodedSpec(One, "STANDARD"), new CodedSpec(Other, "STIFFENED")],

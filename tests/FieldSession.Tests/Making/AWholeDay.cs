@@ -30,9 +30,9 @@ internal static class AWholeDay
     }
 
     /// <summary>Plans and seals a study whose key stands on paper.</summary>
-    public static AtThePrompt OnPaper()
+    public static AtThePrompt OnPaper(string plan = Plan)
     {
-        AtThePrompt prompt = Planned(Plan, 1);
+        AtThePrompt prompt = Planned(plan, 1);
         prompt.Must(0, ["seal", prompt.Study, "--paper"]);
         return prompt;
     }

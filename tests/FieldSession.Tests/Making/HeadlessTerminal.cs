@@ -61,6 +61,14 @@ internal abstract class HeadlessTerminal : IDisposable
         }
     }
 
+    /// <summary>Lets seconds go by without a key.</summary>
+    public void Wait(double seconds)
+    {
+        _clock.Advance(TimeSpan.FromSeconds(seconds));
+        _time.Advance(TimeSpan.FromSeconds(seconds));
+        Settle();
+    }
+
     /// <summary>Pastes text, as a terminal delivers it.</summary>
     public void Paste(string text)
     {

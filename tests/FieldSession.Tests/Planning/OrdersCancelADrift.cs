@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using FieldSession.Comparing;
 using FieldSession.Planning;
 using FieldSession.State;
+using FieldSession.Statistics;
 
 namespace FieldSession.Tests.Planning;
 
@@ -62,6 +63,20 @@ public class OrdersCancelADrift
         OrderSize size = Assert.Single(OrderSize.Of(Order(order), null, Terms));
         Assert.Equal(shift, size.DriftShift, 1e-12);
         Assert.Equal(shift, DriftSeen(Order(order), new Place(1), t => t), 1e-12);
+    }
+
+    // balanced, 8 degrees of freedom: C. W. Dunnett, Biometrics 20 (1964), table II, two candidates: 2.67, from memory
+    [Fact]
+    public void What_an_order_could_show_allows_for_all_candidates_asked_at_once()
+    {
+        ImmutableList<Place> order = Order("R 1 2 2 1 R R 1 2 2 1 R");
+        IReadOnlyList<OrderSize> sizes = OrderSize.Of(order, null, Terms);
+        double dunnett = StudentT.TwoSidedP(2.67, 8);
+        Assert.All(sizes, size => Assert.Equal((8, 2), (size.Df, size.Comparisons)));
+        Assert.All(sizes, size => Assert.Equal(
+            NoncentralT.NoncentralityForPower(0.8, 8, dunnett)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5), size.SmallestDb!.Value, 0.005));
+        Assert.All(OrderSize.Of(order, null, Terms, asksAllPairs: true), size => Assert.Equal(
+            NoncentralT.NoncentralityForPower(0.8, 8, 0.05 / 3)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5), size.SmallestDb!.Value, 1e-9));
     }
 
     [Fact]

@@ -98,6 +98,32 @@ internal sealed class PtyTerminal : IDisposable
         return this;
     }
 
+    /// <summary>Waits until the screen shows words or the program has ended.</summary>
+    /// <returns>Whether it shows them.</returns>
+    public bool IsShown(string words)
+    {
+        Wait(() => !IsRunning || Screen.Contains(words, StringComparison.Ordinal), () => $"neither an end nor '{words}':\n{Screen}");
+        return Screen.Contains(words, StringComparison.Ordinal);
+    }
+
+    /// <summary>Sends keys to a program that may have ended meanwhile.</summary>
+    public PtyTerminal TypeIfItRuns(string keys) => IsRunning ? Type(keys) : this;
+
+    /// <summary>Waits until the screen has not changed for a moment.</summary>
+    /// <returns>What it shows.</returns>
+    public string Settled()
+    {
+        string before = Screen;
+        for (int still = 0; still < 3 && IsRunning;)
+        {
+            Thread.Sleep(100);
+            still = Screen == before ? still + 1 : 0;
+            before = Screen;
+        }
+
+        return before;
+    }
+
     /// <summary>Waits until the program has ended.</summary>
     /// <returns>Its exit code.</returns>
     public int Ended()
@@ -147,6 +173,8 @@ internal sealed class PtyTerminal : IDisposable
         if (master >= 0)
         {
             PtyCalls.Close(master);
+            // whoever listens still holds it, until there is something to hear
+            _ = PtyCalls.Write(_slave, "\n"u8.ToArray(), 1);
         }
     }
 

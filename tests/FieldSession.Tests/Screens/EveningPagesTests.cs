@@ -1,3 +1,4 @@
+using FieldSession.Terminal.Commands;
 using FieldSession.Terminal.Starting;
 using FieldSession.Tests.Making;
 
@@ -68,6 +69,20 @@ public sealed class EveningPagesTests
         };
         using StartTui tui = new(desk, columns, rows);
         Golden.Approve(Name("start", columns, rows), tui.Screen + "\n");
+    }
+
+    [Fact]
+    public void A_margin_amended_after_the_day_stands_below_the_main_measure_as_chosen_after_the_data()
+    {
+        using ADemoDay day = new();
+        day.Typed("quillmere/day.txt");
+        Assert.Equal(ExitCode.Done, EnterCommand.Run(day.Book, day.Outside("amend margin_db=3 because it looks better")));
+        using Tui tui = day.Screens(120, 160, "review");
+        string screen = tui.Keys("parked<Enter>").Screen;
+        Assert.Contains("CHOSEN AFTER THE DATA", screen);
+        Assert.Contains("margin 1.0 dB", screen);
+        Assert.Matches(@"on the steady segments, margin 3\.0 dB: [+-][\d.]+ dB, ", screen);
+        Assert.True(screen.IndexOf("CHOSEN AFTER", StringComparison.Ordinal) > screen.IndexOf("verdict", StringComparison.Ordinal));
     }
 
     private static void Approve(string page, int columns, int rows, Tui tui) => Golden.Approve(Name(page, columns, rows), tui.Screen + "\n");

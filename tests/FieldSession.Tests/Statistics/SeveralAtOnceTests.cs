@@ -35,6 +35,18 @@ public sealed class SeveralAtOnceTests
         }
     }
 
+    // R multcomp, glht with Dunnett contrasts on its data set 'recovery' (P. H. Westfall and others, Multiple Comparisons and Multiple Tests, 1999):
+    // 20 patients under the old blanket, 3, 3 and 15 under the new ones, 37 degrees of freedom; t and p as its manual prints them, from memory
+    [Theory]
+    [InlineData(1.330, 0.456)]
+    [InlineData(4.656, 0.0001)]
+    [InlineData(1.884, 0.182)]
+    public void Unequal_numbers_have_the_p_of_R_multcomps_example(double t, double p)
+    {
+        double[] loadings = [.. new[] { 3.0, 3, 15 }.Select(patients => Math.Sqrt(patients / (patients + 20)))];
+        Assert.Equal(p, ManyToOneT.Tail(t, loadings, 37), p < 0.001 ? 0.00005 : 0.0005);
+    }
+
     [Fact]
     public void One_comparison_alone_is_students_t_and_uncorrelated_normal_ones_multiply()
     {
@@ -74,6 +86,41 @@ public sealed class SeveralAtOnceTests
         double[] information = [.. Enumerable.Range(1, looks).Select(look => (double)look)];
         Assert.Equal(0.05, SpendingBoundary.Crossed(information, [.. information.Select(_ => pocock)], isTwoSided: true).Sum(), 0.0002);
         Assert.Equal(0.05, SpendingBoundary.Crossed(information, [.. information.Select(look => fleming * Math.Sqrt(looks / look))], isTwoSided: true).Sum(), 0.0002);
+    }
+
+    // own arithmetic, the same recursion by the trapezoid rule with 401 points in another language; 4.5 %, then nine tenths of what is left
+    [Theory]
+    [InlineData(new[] { 4 }, 4.5, 4.5)]
+    [InlineData(new[] { 4, 6 }, 1.354, 1.551)]
+    [InlineData(new[] { 4, 8 }, 0.949, 1.091)]
+    [InlineData(new[] { 4, 6, 8 }, 0.273, 0.347)]
+    [InlineData(new[] { 8, 10 }, 1.943, 2.184)]
+    public void A_lengthened_order_needs_a_smaller_p(int[] ends, double differencePercent, double equivalencePercent)
+    {
+        WordLevels now = new Looks(ends).Now;
+        Assert.Equal(differencePercent, 100 * now.Difference, 0.002);
+        Assert.Equal(equivalencePercent, 100 * now.Equivalence, 0.002);
+    }
+
+    // worked by hand: 0.01 * 2, 0.02 * 2, then 0.04 * 1 because the first two are both rejected
+    [Fact]
+    public void Of_two_questions_that_cant_both_be_answered_wrongly_only_one_counts()
+    {
+        (double[] first, double[] second) = HolmOfTwos.Adjust([0.01, 0.04], [0.02, 0.5]);
+        Assert.Equal([0.02, 0.04], first);
+        Assert.Equal([0.04, 0.5], second);
+        (int[] ofFirst, int[] ofSecond) = HolmOfTwos.Divisors([0.01 / 0.05, 0.04 / 0.05], [0.02 / 0.05, 0.5 / 0.05]);
+        Assert.Equal([2, 1], ofFirst);
+        Assert.Equal([2, 1], ofSecond);
+    }
+
+    // all the first tests hold and none of the second: no more than k of 2 k can be true, so nothing is gained by steps
+    [Fact]
+    public void Steps_stop_at_the_first_that_is_not_below_its_level()
+    {
+        (int[] first, int[] second) = HolmOfTwos.Divisors([0.2, 0.6, 2], [5, 6, 7]);
+        Assert.Equal([3, 3, 3], first);
+        Assert.Equal([3, 3, 3], second);
     }
 
     [Fact]

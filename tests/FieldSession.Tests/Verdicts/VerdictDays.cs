@@ -28,6 +28,7 @@ internal static class VerdictDays
                 typed.Spoilt(level => lot.Next(12) == 0),
                 new ComparisonTerms("A", MarginDb: day % 2 == 0 ? 1 : 1.5, PlanComplete: day % 9 != 8, Archive: day % 5 == 4 ? Archive : null)
                 {
+                    AsksAllPairs = day % 4 == 3,
                     Looks = new Looks([.. Enumerable.Range(0, 1 + day % 4).Select(lengthened => runs.Length + 2 * lengthened)]),
                 });
         }

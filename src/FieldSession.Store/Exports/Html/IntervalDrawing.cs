@@ -11,6 +11,8 @@ namespace FieldSession.Store.Exports.Html;
 internal static class IntervalDrawing
 {
     private const double RowHeight = 30;
+    private const double TallRowHeight = 46;
+    private const double Narrow = 500;
     private const double AxisHeight = 66;
     private const double CapHeight = 0.16;
 
@@ -20,8 +22,13 @@ internal static class IntervalDrawing
     public static string Of(IntervalChart chart, double width)
     {
         PlotModel plot = Drawing.Plot();
-        string[] names = [.. chart.Rows.Select(row => ShortText.Of(row.Label, width < 500 ? 18 : 34))];
-        plot.Axes.Add(Names(names));
+        bool isNarrow = width < Narrow;
+        plot.Axes.Add(Names(AxisPosition.Left, chart.Rows.Select(row => isNarrow ? $"{ShortText.Of(row.Label, 21)}\n{Numbers(row)}" : ShortText.Of(row.Label, 34))));
+        if (!isNarrow)
+        {
+            plot.Axes.Add(Names(AxisPosition.Right, chart.Rows.Select(Numbers)));
+        }
+
         plot.Axes.Add(Scale(chart));
         for (int row = 0; row < chart.Rows.Count; row++)
         {
@@ -43,17 +50,18 @@ internal static class IntervalDrawing
         plot.Series.Add(Intervals(chart));
         plot.Series.Add(Estimates(chart, marked: false));
         plot.Series.Add(Estimates(chart, marked: true));
-        return Drawing.Drawn(plot, width, HeightOf(chart));
+        return Drawing.Drawn(plot, width, chart.Rows.Count * (isNarrow ? TallRowHeight : RowHeight) + AxisHeight);
     }
 
-    /// <summary>Height of the plot, CSS pixels.</summary>
-    public static double HeightOf(IntervalChart chart) => chart.Rows.Count * RowHeight + AxisHeight;
+    private static string Numbers(IntervalRow row) =>
+        row.ShownInterval.Length == 0 ? row.Shown : $"{row.Shown.Split(' ')[0]} ({row.ShownInterval})";
 
-    private static CategoryAxis Names(string[] names)
+    private static CategoryAxis Names(AxisPosition position, IEnumerable<string> names)
     {
         CategoryAxis axis = new()
         {
-            Position = AxisPosition.Left,
+            Position = position,
+            Key = position.ToString(),
             StartPosition = 1,
             EndPosition = 0,
             MajorTickSize = 0,
@@ -69,7 +77,7 @@ internal static class IntervalDrawing
     private static LinearAxis Scale(IntervalChart chart)
     {
         double reach = chart.Rows.SelectMany(Reaches).DefaultIfEmpty(1).Max() * 1.08;
-        LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, chart.Unit);
+        LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, PageWords.Directions(chart));
         axis.Minimum = -reach;
         axis.Maximum = reach;
         axis.LabelFormatter = value => value.ToString("+0.##;\u22120.##;0", CultureInfo.InvariantCulture);

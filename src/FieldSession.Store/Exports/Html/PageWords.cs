@@ -1,3 +1,5 @@
+using FieldSession.Reporting;
+
 namespace FieldSession.Store.Exports.Html;
 
 /// <summary>What the report's page says beside the report.</summary>
@@ -19,11 +21,32 @@ internal static class PageWords
 
     public static string NameIsNotHere(string name, string known) => $"there is no '{name}' here, but {known}";
 
+    public const string LogoForm = "an SVG drawing without scripts, without styles and without anything from outside";
+
+    public static string IsExcerpt(string missing) => $"This is an excerpt of the report. It leaves out words of: {missing}. Ask for the whole report before you rely on it.";
+
+    public static string LogoIsRefused(string path, string fault) => $"{path}: {fault}. Nothing was written. Give {LogoForm}.";
+
+    public static string LogoIsNoSvg(string path, Exception fault) => $"{path}: this is no SVG ({fault.Message}). Nothing was written. Give {LogoForm}.";
+
+    public static string LogoHolds(string what) => $"the logo holds '{what}'";
+
+    public static string NoSuchPart(string path, int line, string name, string known) => $"{path}, line {line}: there is no part '{name}'. Nothing was written. The parts are {known}.";
+
+    public static string FolderHoldsNothing(string path) => $"{path}: it holds no report.html.liquid, logo.svg or sections.txt. Nothing was written. docs/report.md says what they are.";
+
     // the plots
+    private const string Gap = "\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0";
+
+    public static string Directions(IntervalChart chart) => $"\u2190\u00a0{chart.Ends.Below}{Gap}{chart.Unit}{Gap}{chart.Ends.Above}\u00a0\u2192";
+
     public const string MiddleOfRunAxis = "middle of the run, UTC";
     public const string MeanLevelAxis = "mean level, dB(A)";
     public const string KeyToIntervals = "; bar: its 95 % interval";
     public const string KeyToMargins = "; shaded: the margin that does not matter";
+    public const string FrequencyAxis = "frequency, Hz";
+    public const string DensityAxis = "level, dB per Hz";
+    public const string KeyToSpectra = "A line a spec; shaded: the ring band.";
     public const string KeyToRunLevels = "A mark a run, with its number.";
     public const string KeyToRunLevelsWithDrift = "A mark a run, with its number; broken lines: the drift of the day on one and the same spec.";
 }

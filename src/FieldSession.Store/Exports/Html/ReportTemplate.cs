@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
+using FieldSession.Reporting;
 using Fluid;
 using Fluid.Values;
 
@@ -24,6 +25,12 @@ public sealed class ReportTemplate
         _template = template;
         _name = name;
     }
+
+    /// <summary>The team's logo as SVG; empty: none.</summary>
+    internal string Logo { get; private init; } = "";
+
+    /// <summary>The parts that the page shows, in order; null: all, in the order of the report.</summary>
+    internal IReadOnlyList<ReportPart>? Order { get; private init; }
 
     /// <summary>The text of the template that the program carries with it.</summary>
     public static string DefaultText
@@ -52,19 +59,43 @@ public sealed class ReportTemplate
             : throw new TemplateRefusedException(PageWords.NotTemplate(name, fault));
     }
 
-    /// <summary>Reads the template in a file.</summary>
-    /// <exception cref="TemplateRefusedException">It can't be read, or is no template.</exception>
+    /// <summary>Reads the template in a file, or a team's folder with <c>report.html.liquid</c>, <c>logo.svg</c> and <c>sections.txt</c>, each of which may be missing.</summary>
+    /// <exception cref="TemplateRefusedException">It can't be read, or something in it is wrong.</exception>
     public static ReportTemplate At(string path)
     {
         try
         {
-            return Of(SmallText.Read(path), path);
+            return Directory.Exists(path) ? InFolder(path) : Of(SmallText.Read(path), path);
         }
         catch (Exception fault) when (fault is not TemplateRefusedException and (IOException or UnauthorizedAccessException))
         {
             throw new TemplateRefusedException(PageWords.TemplateCantBeRead(path, fault), fault);
         }
     }
+
+    private static ReportTemplate InFolder(string folder)
+    {
+        string? Found(string name) => Path.Combine(folder, name) is var path && File.Exists(path) ? path : null;
+        (string? page, string? logo, string? order) = (Found("report.html.liquid"), Found("logo.svg"), Found("sections.txt"));
+        if (page is null && logo is null && order is null)
+        {
+            throw new TemplateRefusedException(PageWords.FolderHoldsNothing(folder));
+        }
+
+        ReportTemplate template = page is null ? Default : Of(SmallText.Read(page), page);
+        return new ReportTemplate(template._template, template._name)
+        {
+            Logo = logo is null ? "" : LogoDrawing.Of(SmallText.Read(logo), logo),
+            Order = order is null ? null : [.. Parts(SmallText.Read(order), order)],
+        };
+    }
+
+    private static IEnumerable<ReportPart> Parts(string text, string path) => text.Split('\n')
+        .Index()
+        .Select(line => (Number: line.Index + 1, Name: line.Item.Split('#')[0].Trim()))
+        .Where(line => line.Name.Length > 0)
+        .Select(line => PartNames.Find(line.Name)
+            ?? throw new TemplateRefusedException(PageWords.NoSuchPart(path, line.Number, line.Name, string.Join(", ", PartNames.All))));
 
     /// <summary>The page.</summary>
     /// <param name="values">What the template may name.</param>

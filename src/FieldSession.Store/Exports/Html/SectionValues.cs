@@ -18,21 +18,32 @@ internal static class SectionValues
 
     /// <summary>The section; blocks with nothing in them are left out.</summary>
     /// <param name="section">The section.</param>
-    /// <param name="id">A name that no other section of the page has.</param>
-    public static FluidValue Of(ReportSection section, string id) => Values.Parts(
-        ("id", Values.Text(id)),
+    /// <param name="isFolded">Whether the page may fold it.</param>
+    public static FluidValue Of(ReportSection section, bool isFolded) => Values.Parts(
+        ("id", Values.Text(PartNames.Of(section.Part))),
         ("title", Values.Text(section.Title)),
-        ("blocks", Values.List(section.Blocks.Index().Select(block => Of(block.Item, $"{id}-{block.Index + 1}", section)).OfType<FluidValue>())));
+        ("is_answer", Values.Truth(section.Part == ReportPart.Answer)),
+        ("is_verdict", Values.Truth(section.Part == ReportPart.Verdict)),
+        ("is_detail", Values.Truth(isFolded)),
+        ("blocks", Values.List(section.Blocks.Index().Select(block => Of(block.Item, $"{PartNames.Of(section.Part)}-{block.Index + 1}", section)).OfType<FluidValue>())));
 
     private static FluidValue? Of(ReportBlock block, string id, ReportSection section) => block switch
     {
         Subheading heading => Block("subheading", ("words", Values.Text(heading.Words))),
+        Headline headline => Block("headline", ("words", Values.Text(headline.Words))),
         Paragraph paragraph => Block("paragraph", ("words", Values.Text(paragraph.Words))),
         Points { Items.Count: > 0 } points => Block("points", ("items", Values.List(points.Items.Select(Values.Text)))),
+        LabelledLines { Items.Count: > 0 } lines => Block("lines", ("lines", Values.List(lines.Items.Select(Line)))),
+        ReadingsMap { Rows.Count: > 0 } map => MapValues.Of(map, section.Title),
         ReportTable { Rows.Count: > 0 } table => Table(table, section),
         ReportChart { IsEmpty: false } chart => Chart(chart, id),
         _ => null,
     };
+
+    private static FluidValue Line(LabelledLine line) => Values.Parts(
+        ("label", Values.Text(line.Label)),
+        ("word", Values.Text(line.Word)),
+        ("words", Values.Text(line.Words)));
 
     private static FluidValue Block(string kind, params (string Name, FluidValue Value)[] parts) => Values.Parts([("kind", Values.Text(kind)), .. parts]);
 
@@ -49,7 +60,10 @@ internal static class SectionValues
     private static FluidValue Cell(string words, bool isNumber) => Values.Parts(
         ("words", Values.Text(words)),
         ("is_number", Values.Truth(isNumber)),
-        ("is_long", Values.Truth(words.Split(' ').Any(word => word.Length > LongestWord) || words.Length > LongestCell)));
+        ("is_long", Values.Truth(IsLong(words))));
+
+    /// <summary>Whether the words of a cell may be broken inside a word.</summary>
+    public static bool IsLong(string words) => words.Split(' ').Any(word => word.Length > LongestWord) || words.Length > LongestCell;
 
     // A column of figures is set flush right; unknown is said in words and may stand among them.
     private static bool IsNumber(string cell) => cell.Length == 0
@@ -71,15 +85,17 @@ internal static class SectionValues
     {
         IntervalChart intervals => IntervalDrawing.Of(intervals, width),
         RunLevelChart levels => RunLevelDrawing.Of(levels, width),
+        SpectrumChart spectra => SpectrumDrawing.Of(spectra, width),
         _ => throw new ArgumentException($"{chart.GetType().Name}: nobody knows how to draw it", nameof(chart)),
     };
 
     private static string KeyOf(ReportChart chart) => chart switch
     {
-        IntervalChart intervals => "Ring: difference"
+        IntervalChart intervals => "Dot: difference"
             + (intervals.HasIntervals ? PageWords.KeyToIntervals : "")
             + (intervals.HasMargins ? PageWords.KeyToMargins : "")
             + (intervals.MarkedMeans is { } means ? $". Filled: {means}." : "."),
+        SpectrumChart => PageWords.KeyToSpectra,
         RunLevelChart { Drifts.Count: > 0 } => PageWords.KeyToRunLevelsWithDrift,
         _ => PageWords.KeyToRunLevels,
     };

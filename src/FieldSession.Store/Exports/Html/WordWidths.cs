@@ -13,7 +13,7 @@ internal sealed class WordWidths() : PdfRenderContext(1, 1, OxyColors.White)
     /// <inheritdoc/>
     public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) => string.IsNullOrEmpty(text)
         ? OxySize.Empty
-        : new OxySize(text.Sum(WidthOf) * fontSize, LineHeight * fontSize);
+        : new OxySize(text.Split('\n').Max(line => line.Sum(WidthOf)) * fontSize, text.Split('\n').Length * LineHeight * fontSize);
 
     private static double WidthOf(char letter) => letter switch
     {

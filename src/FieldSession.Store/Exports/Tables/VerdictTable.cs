@@ -25,6 +25,8 @@ internal static class VerdictTable
             Column.Number<VerdictLine>("alpha", "probability", "level that p has to stay below", line => line.Basis?.Asked.Difference),
             Column.Number<VerdictLine>("lo", "dB", "lower end of the interval that agrees with the word", line => line.Basis?.LowDb),
             Column.Number<VerdictLine>("hi", "dB", "upper end of the interval that agrees with the word", line => line.Basis?.HighDb),
+            Column.Count<VerdictLine>("left_out", "readings of the two codes that are left out of the clean result", line => line.LeftOut),
+            Column.Text<VerdictLine>("key", "what the checks of the key found", line => FormatWords.KeyCheck(line.Key)).OneOf("not open", "holds", "failed"),
         ],
         source => source.Verdicts)
     {

@@ -136,13 +136,16 @@ internal static class DrivePage
     }
 
     private static PageRow Message(DriveSight sight, int columns) =>
-        sight.Message is { } message ? PageRow.Of(Columns.Cut($" {message} ", columns), Ink.Alarm) : PageRow.Blank;
+        sight.Message is { } message ? PageRow.Of(Columns.Cut($" {message} ", columns), Ink.Alarm) : LevelsRow(sight, columns);
+
+    private static PageRow LevelsRow(DriveSight sight, int columns) =>
+        sight.Levels is { } levels ? DriveLevels.Row(levels, sight.IsOffered, columns) : PageRow.Blank;
 
     private static IEnumerable<PageRow> MessageLines(DriveSight sight, int columns)
     {
         IEnumerable<PageRow> lines = sight.Message is { } message
             ? Wrapped.Lines(message, columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm))
-            : [];
+            : [LevelsRow(sight, columns)];
         return Filled([.. lines], 2);
     }
 

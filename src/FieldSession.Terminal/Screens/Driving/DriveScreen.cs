@@ -11,6 +11,7 @@ internal sealed class DriveScreen : TypingScreen
 {
     private readonly EntryBox _box;
     private readonly EntryHand _hand;
+    private readonly LevelOffer _offer;
     private Acts _acts = Acts.None;
     private (Study Study, bool IsCovered, ImmutableArray<SegmentRow> Rows) _compared = (Study.Empty, false, []);
 
@@ -18,8 +19,9 @@ internal sealed class DriveScreen : TypingScreen
     public DriveScreen(Desk desk, Pen pen)
         : base(desk)
     {
-        _box = new EntryBox { Press = (text, typed) => _hand!.Press(text, typed), Pressed = OnNamed, Act = typed => _hand!.Do(typed) };
+        _box = new EntryBox { Press = Press, Pressed = OnNamed, Act = typed => _hand!.Do(typed) };
         _hand = new EntryHand(desk, pen, _box) { Changed = Draw, Asked = Ask };
+        _offer = new LevelOffer(desk, _box);
         Lay(_box);
     }
 
@@ -27,6 +29,16 @@ internal sealed class DriveScreen : TypingScreen
 
     /// <inheritdoc/>
     public override void Tell(string words) => _hand.Say(words);
+
+    /// <inheritdoc/>
+    public override void Tick()
+    {
+        if (Desk.Levels is not null)
+        {
+            _offer.Renew();
+            Draw();
+        }
+    }
 
     /// <inheritdoc/>
     public override void Refresh(Palette palette)
@@ -38,7 +50,7 @@ internal sealed class DriveScreen : TypingScreen
     /// <inheritdoc/>
     protected override void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held);
+        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held) { Levels = _offer.Sight, IsOffered = _offer.IsInBox };
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
@@ -58,6 +70,14 @@ internal sealed class DriveScreen : TypingScreen
         return _compared.Rows;
     }
 
+    // what the stream offers is nothing that was typed
+    private TypedKey Press(string text, char typed)
+    {
+        bool isOffered = _offer.IsInBox;
+        _offer.GiveWay();
+        return _hand.Press(isOffered ? "" : text, typed);
+    }
+
     private bool OnNamed(Key key)
     {
         if (key == Key.Enter)
@@ -67,6 +87,12 @@ internal sealed class DriveScreen : TypingScreen
         }
 
         _hand.EndRow();
+        if ((key == Key.Esc || key == Key.Backspace) && _offer.Drop())
+        {
+            return true;
+        }
+
+        _offer.GiveWay();
         if (key == Key.Esc)
         {
             _hand.Drop();

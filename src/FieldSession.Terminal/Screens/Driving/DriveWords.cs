@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Aligning;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -11,7 +12,14 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <param name="Message">Words about the last key or line, such as why it was refused; null: none.</param>
 /// <param name="Keys">The keys.</param>
 /// <param name="Held">A line that was not stored; null: none.</param>
-internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys, HeldLine? Held = null);
+internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys, HeldLine? Held = null)
+{
+    /// <summary>What a stream of levels shows; null: there is none.</summary>
+    public StreamSight? Levels { get; init; }
+
+    /// <summary>Whether the box holds the range of the stream.</summary>
+    public bool IsOffered { get; init; }
+}
 
 /// <summary>The drive screen's words, and where the entry box stands among them.</summary>
 /// <param name="Rows">The rows.</param>

@@ -11,6 +11,15 @@ internal static class DrivingScreenWords
 
     public static string RunCounts(int spoilt, int missed, Run run) => $"spoilt {spoilt}  missed {missed}  in run {run.Number}";
 
+    public static string RunsRecorded(int recorded, int driven) => $"recordings of {recorded} of {driven} runs";
+
+    public static string LogSays(string[] doubts, string[] traffic) =>
+        $"meter's log: {(doubts.Length == 0 ? "nothing in doubt" : $"in doubt {string.Join(", ", doubts)}")}{(traffic.Length == 0 ? "" : $"; traffic proposed {string.Join(", ", traffic)}")}";
+
+    public const string EnterTakesIt = "Enter takes it";
+    public const string LevelsAreSilent = "no level from the source for 3 s; type the reading";
+    public const string LevelsAreWild = "the source sends what is no level; type the reading";
+    public const string LevelsHaveEnded = "the source of levels has ended; type the reading";
     public const string NumLockIsOff = "that was an arrow key: is NumLock off?";
 
     public static string StopShutWhileRunOn(Run run) => $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";

@@ -152,6 +152,11 @@ internal sealed class StopPage
         {
             yield return DrivingScreenWords.CalibratedBefore(Clock(before.Mark), before);
         }
+
+        foreach (string words in StopRecordings.Of(_study))
+        {
+            yield return words;
+        }
     }
 
     private string Clock(LineMark mark) => $"{TimeZoneInfo.ConvertTime(mark.At, _zone):t}";

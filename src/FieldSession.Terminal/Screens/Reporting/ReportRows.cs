@@ -15,7 +15,7 @@ internal static class ReportRows
         [
             PageRow.Blank,
             .. Text("", section.Title.ToUpperInvariant(), columns, Ink.Strong),
-            .. section.Blocks.SelectMany(block => Of(block, columns)),
+            .. section.Blocks.SelectMany(block => section.Part == ReportPart.Answer ? CardRows.Of(block, columns) : Of(block, columns)),
         ]),
     ];
 
@@ -23,10 +23,14 @@ internal static class ReportRows
     {
         Subheading heading => Text("", heading.Words, columns, Ink.Strong),
         Paragraph paragraph => Text("", paragraph.Words, columns),
+        LabelledLines lines => lines.Items.SelectMany(line => CardRows.Labelled(line, columns)),
+        ReadingsMap { Rows.Count: > 0 } map => ReportTables.Rows(new ReportTable(map.Columns, [.. map.Rows.Select(Row)]), columns),
         Points points => points.Items.SelectMany(item => Text("- ", item, columns)),
         ReportTable { Rows.Count: > 0 } table => ReportTables.Rows(table, columns),
         _ => [],
     };
+
+    private static IReadOnlyList<string> Row(MapRow row) => [row.Name, .. row.Cells.Select(cell => cell.IsOut ? $"({cell.Levels}) {cell.Mark}" : cell.Words)];
 
     private static IEnumerable<PageRow> Text(string mark, string words, int columns, Ink ink = Ink.Plain) => Wrapped
         .Lines(words, columns - mark.Length)

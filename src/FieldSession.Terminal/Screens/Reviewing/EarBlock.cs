@@ -10,7 +10,7 @@ internal static class EarBlock
     /// <summary>The rows; none where the ear says nothing.</summary>
     public static IEnumerable<PageRow> Rows(ReviewSight sight, int columns)
     {
-        EarFindings ear = EarFindings.Of(sight.Study, StudyTerms.Of(sight.Study));
+        EarFindings ear = sight.Ear;
         return ear.IsEmpty
             ? []
             :

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Comparing;
+using FieldSession.Reporting;
 using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
@@ -14,6 +15,8 @@ internal static class ReviewPage
     /// <summary>The rows.</summary>
     public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
     [
+        .. Card(sight, columns),
+        PageRow.Blank,
         .. Text(ReviewScreenWords.HowToReadSummary(sight.Comparison.Reference ?? "no code"), columns),
         .. Cautions(sight, columns),
         .. MainMeasure(sight, columns),
@@ -23,6 +26,10 @@ internal static class ReviewPage
         PageRow.Blank,
         .. Text(ReviewScreenWords.JournalHead(sight.Journal.Lines, sight.Journal.HeadHash[..HashColumns]), columns),
     ];
+
+    private static IEnumerable<PageRow> Card(ReviewSight sight, int columns) => AnswerSection
+        .Of(new ReportDay(sight.Study, new SpecNames(null), sight.Day, sight.Comparison, sight.Ear))
+        .Blocks.SelectMany(block => CardRows.Of(block, columns));
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
 
@@ -40,9 +47,16 @@ internal static class ReviewPage
     [
         PageRow.Blank,
         .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
-        .. sight.Comparison.Main.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
+        .. sight.Comparison.Asked.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
         .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingToCompare, columns) : [],
+        .. ChosenAfter(sight, columns),
     ];
+
+    private static IEnumerable<PageRow> ChosenAfter(ReviewSight sight, int columns)
+    {
+        string[] sentences = [.. ChosenAfterWords.Sentences(sight.Study, sight.Day)];
+        return sentences.Length == 0 ? [] : [PageRow.Blank, .. sentences.SelectMany(words => Text(words, columns))];
+    }
 
     private static IEnumerable<PageRow> Codes(ReviewSight sight, int columns)
     {

@@ -87,7 +87,7 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         if (_seen.Sight is null || !ReferenceEquals(_seen.Study, Study))
         {
             MeasuredDay day = StudyReadings.Of(Study);
-            Comparison comparison = Desk.Compare(day, StudyTerms.Of(Study));
+            Comparison comparison = Comparison.InFull(day, StudyTerms.Of(Study));
             _seen = (Study, new ReviewSight(Study, day, comparison, (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment));
         }
 

@@ -11,6 +11,9 @@ namespace FieldSession.Terminal.Screens.Reviewing;
 /// <param name="Segment">Number of the chosen segment, from 1.</param>
 internal sealed record ReviewSight(Study Study, MeasuredDay Day, Comparison Comparison, (int Lines, string HeadHash) Journal, int Segment)
 {
+    /// <summary>What the ear says.</summary>
+    public EarFindings Ear => field ??= EarFindings.Of(Study, StudyTerms.Of(Study));
+
     /// <summary>The plan.</summary>
     public Plan Plan => Study.Asked!;
 

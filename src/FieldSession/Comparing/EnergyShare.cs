@@ -1,0 +1,43 @@
+using FieldSession.Statistics;
+
+namespace FieldSession.Comparing;
+
+/// <summary>What the word of one code rests on where several are asked at once: Holm's steps over both questions on every code (<see cref="HolmOfTwos"/>).</summary>
+/// <param name="Codes">How many codes are asked at once.</param>
+/// <param name="PDifference">p of a difference, allowing for all of them.</param>
+/// <param name="PEquivalence">p of equivalence, likewise.</param>
+/// <param name="DifferenceLevel">What the code's own p of a difference has to stay below for the same word.</param>
+/// <param name="EquivalenceLevel">The same of equivalence.</param>
+internal sealed record EnergyShare(int Codes, double PDifference, double PEquivalence, double DifferenceLevel, double EquivalenceLevel)
+{
+    private const double Alpha = 0.05;
+
+    /// <summary>Whether a difference is shown.</summary>
+    public bool ShowsDifference => PDifference < Alpha;
+
+    /// <summary>Whether equivalence is shown.</summary>
+    public bool ShowsEquivalence => PEquivalence < Alpha;
+
+    /// <summary>The shares of estimates asked at once, in their order; null: an estimate without p takes no part.</summary>
+    /// <param name="estimates">One a code; null: not to be told.</param>
+    public static IReadOnlyList<EnergyShare?> Of(IReadOnlyList<EnergyEstimate?> estimates)
+    {
+        (double Difference, double Equivalence)[] asked = [.. estimates
+            .Where(HasP)
+            .Select(estimate => (estimate!.P!.Value / Alpha, estimate.PTost!.Value / Alpha))];
+        double[] differences = [.. asked.Select(one => one.Difference)];
+        double[] equivalences = [.. asked.Select(one => one.Equivalence)];
+        (double[] Difference, double[] Equivalence) adjusted = HolmOfTwos.Adjust(differences, equivalences);
+        (int[] Difference, int[] Equivalence) divisors = HolmOfTwos.Divisors(differences, equivalences);
+        EnergyShare[] shares = [.. Enumerable.Range(0, asked.Length).Select(i => new EnergyShare(
+            asked.Length,
+            Math.Min(1, adjusted.Difference[i] * Alpha),
+            Math.Min(1, adjusted.Equivalence[i] * Alpha),
+            Alpha / divisors.Difference[i],
+            Alpha / divisors.Equivalence[i]))];
+        int next = 0;
+        return [.. estimates.Select(estimate => HasP(estimate) ? shares[next++] : null)];
+    }
+
+    private static bool HasP(EnergyEstimate? estimate) => estimate is { P: not null, PTost: not null };
+}

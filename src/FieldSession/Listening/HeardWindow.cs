@@ -1,0 +1,46 @@
+using System.Collections.Immutable;
+using FieldSession.Aligning;
+using FieldSession.Signals;
+using FieldSession.State;
+
+namespace FieldSession.Listening;
+
+/// <summary>The stretch of a recording in which one reading was read off the meter.</summary>
+/// <param name="Reading">The reading.</param>
+/// <param name="Window">The stretch, s from the first sample.</param>
+/// <param name="StoredS">When the reading was stored, s from the first sample.</param>
+/// <param name="IsImpact">Whether it was read off an impact.</param>
+public sealed record HeardWindow(Reading Reading, TimeWindow Window, double StoredS, bool IsImpact)
+{
+    /// <summary>The windows of a run's readings, in the order of time. What was filled in at a stop or copied from paper has none: nobody knows when it was read.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="route">The plan's segments.</param>
+    /// <param name="offset">Recording = laptop + offset.</param>
+    public static ImmutableArray<HeardWindow> Of(Run run, ImmutableList<Segment> route, ClockOffset offset)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(route);
+        ArgumentNullException.ThrowIfNull(offset);
+        List<HeardWindow> windows = [];
+        double before = offset.RecorderS(RecordingClock.SecondsOf(run.Started.At));
+        foreach (Passage passage in run.Passages.Where(IsTimed).OrderBy(passage => passage.Mark.At).ThenBy(passage => passage.Mark.Number))
+        {
+            double stored = offset.RecorderS(RecordingClock.SecondsOf(passage.Mark.At));
+            Segment segment = route[passage.Segment - 1];
+            if (passage is Reading reading && WindowOf(segment, stored, before, offset.HalfRangeS) is { } window)
+            {
+                windows.Add(new(reading, window, stored, segment.Kind.IsImpact));
+            }
+
+            before = stored;
+        }
+
+        return [.. windows];
+    }
+
+    private static bool IsTimed(Passage passage) => !passage.Mark.IsTypedLater && passage is not Reading { FilledAtStop: true };
+
+    private static TimeWindow? WindowOf(Segment segment, double stored, double before, double halfRange) => segment.Kind.IsImpact
+        ? ReadWindow.OfImpact(stored, segment.Seconds, before, halfRange)
+        : ReadWindow.OfSteady(stored, segment.Seconds, before, halfRange);
+}
