@@ -123,12 +123,14 @@ public sealed class StreamedLevels
 
     private StreamHealth HealthAt(DateTimeOffset now)
     {
-        (DateTimeOffset At, bool IsLevel)[] last = [.. _lines.TakeLast(JudgedLines)];
+        bool isSilent = _lines.Count == 0 || (now - _lines.Last().At).TotalSeconds > SilentS;
+        return _hasEnded ? StreamHealth.Ended : isSilent ? StreamHealth.Silent : IsWild() ? StreamHealth.Wild : StreamHealth.Good;
+    }
+
+    private bool IsWild()
+    {
         bool isFlood = _lines.Count > MostASecond && (_lines.Last().At - _lines.Peek().At).TotalSeconds < 1;
-        return _hasEnded ? StreamHealth.Ended
-            : last.Length == 0 || (now - last[^1].At).TotalSeconds > SilentS ? StreamHealth.Silent
-            : isFlood || last.Count(line => line.IsLevel) * 2 < last.Length ? StreamHealth.Wild
-            : StreamHealth.Good;
+        return isFlood || _lines.TakeLast(JudgedLines).Count(line => line.IsLevel) * 2 < Math.Min(JudgedLines, _lines.Count);
     }
 
     private double? HighestIn(DateTimeOffset from, DateTimeOffset to)
