@@ -32,7 +32,7 @@ internal sealed record FileListened(string Path, ImmutableArray<Entry> Facts, Im
         Survey survey = RunSound.Survey(path, asked.Channel);
         RecordingClock clock = RecordingClock.Of(survey, asked.Terms, study.ClockMarks.Select(mark => mark.At));
         Objection? against = SurveyObjections.Of(survey) ?? clock.Objection;
-        Entry? gain = GainOf(study, asked, survey, clock);
+        ChainCalibrated? gain = GainOf(study, asked, survey, clock);
         if (against is not null)
         {
             return new Placed(path, survey, clock, [], gain, gain is not null && clock.Objection is not null ? null : against.ToString());
@@ -109,5 +109,5 @@ internal sealed record FileListened(string Path, ImmutableArray<Entry> Facts, Im
     }
 
     /// <summary>A file with its place in time.</summary>
-    private sealed record Placed(string Path, Survey? Survey, RecordingClock? Clock, ImmutableArray<Run> Runs, Entry? Gain, string? Refused);
+    private sealed record Placed(string Path, Survey? Survey, RecordingClock? Clock, ImmutableArray<Run> Runs, ChainCalibrated? Gain, string? Refused);
 }

@@ -11,6 +11,8 @@ internal static class ListenWords
     public const string OneFileOnly = "--begun and --run hold for one recording; give one FILE";
     public const string CantBeRead = "there is no such file that can be read; give its path";
 
+    public static string[] TimeForms => ["yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.f", "yyyy-MM-dd HH:mm"];
+
     public static string NumberIs(string option, string text, double least, double most) =>
         string.Create(CultureInfo.InvariantCulture, $"{option} {Shown(text)}: give a number from {least} to {most}");
 

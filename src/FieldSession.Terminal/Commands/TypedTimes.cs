@@ -28,13 +28,12 @@ internal static class TypedTimes
     /// <summary>A date with a time on the laptop's clock; null: not given, or wrong.</summary>
     public static DateTimeOffset? Local(string option, string? text, TimeZoneInfo zone, List<string> objections)
     {
-        string[] forms = ["yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.f", "yyyy-MM-dd HH:mm"];
         if (text is null)
         {
             return null;
         }
 
-        if (DateTime.TryParseExact(text, forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local) && !zone.IsInvalidTime(local))
+        if (DateTime.TryParseExact(text, ListenWords.TimeForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local) && !zone.IsInvalidTime(local))
         {
             return new DateTimeOffset(local, zone.GetUtcOffset(local));
         }

@@ -172,7 +172,7 @@ internal abstract class ParkedScreen : TypingScreen
 
         bool isEmpty = _box.Text.Length == 0;
         KeyRow? row = Desk.Keys.On(_name).FirstOrDefault(known => known.Has(key));
-        if (row is null || (!isEmpty && (TypingBox.Wants(key) || row.Deed == KeyDeed.Recall)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
+        if (row is null || (!isEmpty && IsForText(row, key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
         {
             return false;
         }
@@ -187,6 +187,9 @@ internal abstract class ParkedScreen : TypingScreen
         Draw();
         return true;
     }
+
+    // where something stands in the box, these keys type or erase
+    private static bool IsForText(KeyRow row, Key key) => TypingBox.Wants(key) || row.Deed == KeyDeed.Recall;
 
     private void Press(KeyDeed deed, bool isEmpty)
     {

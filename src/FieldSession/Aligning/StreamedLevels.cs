@@ -104,16 +104,25 @@ public sealed class StreamedLevels
     {
         lock (_lock)
         {
-            double[] levels = [.. _levels.Where(level => level.At >= from && level.At <= now).Select(level => level.LevelDb).Order()];
-            bool isEnough = levels.Length >= FewestLevels && (now - from).TotalSeconds >= ShortestS && HealthAt(now) == StreamHealth.Good;
-            double? high = !isEnough ? null : isImpact ? levels[^1] : Quantile.OfSorted(levels, 0.9);
+            (double Low, double High)? range = RangeOver(now, from, isImpact);
             return new(
                 HealthAt(now),
                 _levels.Count == 0 ? null : _levels.Last().LevelDb,
-                !isEnough || isImpact ? high : Quantile.OfSorted(levels, 0.1),
-                high,
+                range?.Low,
+                range?.High,
                 [.. Enumerable.Range(0, TraceSeconds).Select(i => HighestIn(now.AddSeconds(i - TraceSeconds), now.AddSeconds(i + 1 - TraceSeconds)))]);
         }
+    }
+
+    private (double Low, double High)? RangeOver(DateTimeOffset now, DateTimeOffset from, bool isImpact)
+    {
+        double[] levels = [.. _levels.Where(level => level.At >= from && level.At <= now).Select(level => level.LevelDb).Order()];
+        if (levels.Length < FewestLevels || (now - from).TotalSeconds < ShortestS || HealthAt(now) != StreamHealth.Good)
+        {
+            return null;
+        }
+
+        return isImpact ? (levels[^1], levels[^1]) : (Quantile.OfSorted(levels, 0.1), Quantile.OfSorted(levels, 0.9));
     }
 
     private static double? NumberIn(string word) =>
@@ -123,12 +132,14 @@ public sealed class StreamedLevels
 
     private StreamHealth HealthAt(DateTimeOffset now)
     {
-        (DateTimeOffset At, bool IsLevel)[] last = [.. _lines.TakeLast(JudgedLines)];
+        bool isSilent = _lines.Count == 0 || (now - _lines.Last().At).TotalSeconds > SilentS;
+        return _hasEnded ? StreamHealth.Ended : isSilent ? StreamHealth.Silent : IsWild() ? StreamHealth.Wild : StreamHealth.Good;
+    }
+
+    private bool IsWild()
+    {
         bool isFlood = _lines.Count > MostASecond && (_lines.Last().At - _lines.Peek().At).TotalSeconds < 1;
-        return _hasEnded ? StreamHealth.Ended
-            : last.Length == 0 || (now - last[^1].At).TotalSeconds > SilentS ? StreamHealth.Silent
-            : isFlood || last.Count(line => line.IsLevel) * 2 < last.Length ? StreamHealth.Wild
-            : StreamHealth.Good;
+        return isFlood || _lines.TakeLast(JudgedLines).Count(line => line.IsLevel) * 2 < Math.Min(JudgedLines, _lines.Count);
     }
 
     private double? HighestIn(DateTimeOffset from, DateTimeOffset to)

@@ -45,8 +45,9 @@ public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate
     private static EnergyFinding Of(
         (string Code, string Reference) pair, (EnergyLine Line, EnergyEstimate? Estimate, EnergyShare? Share) own, EnergyModel clean, EnergyModel all, EnergyTerms terms)
     {
-        bool isCounted = clean.IsPaired && terms.PlanComplete;
-        int? More(bool cautious) => isCounted && own.Share is { } share ? MoreDays.Of(own.Line, terms.MarginPercent, share, cautious) : null;
+        EnergyShare? known = terms.PlanComplete ? own.Share : null;
+        EnergyShare? counted = clean.IsPaired ? known : null;
+        int? More(bool cautious) => counted is null ? null : MoreDays.Of(own.Line, terms.MarginPercent, counted, cautious);
         return new EnergyFinding(
             pair.Code,
             pair.Reference,
@@ -56,8 +57,8 @@ public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate
         {
             MoreDaysAsSeen = More(cautious: false),
             MoreDaysCautious = More(cautious: true),
-            PAmongAll = terms.PlanComplete && own.Share is { Codes: > 1 } shared ? shared.PDifference : null,
-            IsSettled = isCounted && own.Share is { } word && (word.ShowsDifference || word.ShowsEquivalence),
+            PAmongAll = known?.PAmongAll,
+            IsSettled = counted is { IsSettled: true },
             IsUnfinished = !terms.PlanComplete,
             Remarks = EnergyRemarks.OfPair(own.Line),
         };

@@ -18,6 +18,12 @@ internal sealed record EnergyShare(int Codes, double PDifference, double PEquiva
     /// <summary>Whether equivalence is shown.</summary>
     public bool ShowsEquivalence => PEquivalence < Alpha;
 
+    /// <summary>Whether any word is.</summary>
+    public bool IsSettled => ShowsDifference || ShowsEquivalence;
+
+    /// <summary>p of a difference where several codes are asked at once; null: there is one only.</summary>
+    public double? PAmongAll => Codes > 1 ? PDifference : null;
+
     /// <summary>The shares of estimates asked at once, in their order; null: an estimate without p takes no part.</summary>
     /// <param name="estimates">One a code; null: not to be told.</param>
     public static IReadOnlyList<EnergyShare?> Of(IReadOnlyList<EnergyEstimate?> estimates)

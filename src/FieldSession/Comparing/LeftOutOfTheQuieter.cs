@@ -9,8 +9,7 @@ internal static class LeftOutOfTheQuieter
     /// <summary>The comparison, with a remark in front where the difference hangs on what was left out of the quieter code.</summary>
     public static ClassComparison? Remarked(ClassComparison? clean, DayTable table, int code, int reference, ComparisonTerms terms)
     {
-        // before the plan's end nothing is said that a p stands behind
-        if (!terms.PlanComplete || clean is not { Overall.DifferenceDb: double difference, Basis.PDifference: double p } || p >= terms.Levels.Difference)
+        if (clean is not { Overall.DifferenceDb: double difference, Basis.PDifference: double p } || p >= terms.Levels.Difference)
         {
             return clean;
         }

@@ -25,7 +25,7 @@ internal static class MoreDays
         }
 
         double factor = cautious ? line.Df / ChiSquare.Quantile(CautiousShare, line.Df) : 1;
-        if (share.ShowsDifference || share.ShowsEquivalence)
+        if (share.IsSettled)
         {
             return null;
         }

@@ -12,18 +12,22 @@ public static class ListeningText
     public static Parsed? Parse(string text)
     {
         string[] words = Typed.Words(text);
-        return words switch
+        return words.FirstOrDefault("").ToLowerInvariant() switch
         {
-            [var first] when Typed.Is(first, "mark") => Parsed.As(new MarkGiven()),
-            [var first, ..] when Typed.Is(first, "mark") => Parsed.No(ListeningWords.MarkStandsAlone, "mark"),
-            [var first, var name, _, ..] when Typed.Is(first, "chain") && IsName(name) => Parsed.As(new ChainNamed(name, string.Join(' ', words.Skip(2)))),
-            [var first, ..] when Typed.Is(first, "chain") => Parsed.No(ListeningWords.ChainNeedsNameAndWords, ListeningWords.ChainForm),
-            [var first, var open, var because, _, ..] when Typed.Is(first, "ring") && Typed.Is(open, "open") && Typed.Is(because, "because") =>
-                Parsed.As(new RingOpened(string.Join(' ', words.Skip(3)))),
-            [var first, ..] when Typed.Is(first, "ring") => Parsed.No(ListeningWords.RingNeedsReason, ListeningWords.RingForm),
+            "mark" => words.Length == 1 ? Parsed.As(new MarkGiven()) : Parsed.No(ListeningWords.MarkStandsAlone, "mark"),
+            "chain" => Chain(words),
+            "ring" => Ring(words),
             _ => null,
         };
     }
+
+    private static Parsed Chain(string[] words) => words is [_, var name, _, ..] && IsName(name)
+        ? Parsed.As(new ChainNamed(name, string.Join(' ', words.Skip(2))))
+        : Parsed.No(ListeningWords.ChainNeedsNameAndWords, ListeningWords.ChainForm);
+
+    private static Parsed Ring(string[] words) => words is [_, var open, var because, _, ..] && Typed.Is(open, "open") && Typed.Is(because, "because")
+        ? Parsed.As(new RingOpened(string.Join(' ', words.Skip(3))))
+        : Parsed.No(ListeningWords.RingNeedsReason, ListeningWords.RingForm);
 
     /// <summary>Whether a word can name a chain.</summary>
     public static bool IsName(string name)

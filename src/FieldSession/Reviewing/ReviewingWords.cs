@@ -11,7 +11,7 @@ internal static class ReviewingWords
     public const string ProbabilityIfNoDifference = "p if no true difference";
     public const string ProbabilityIfBeyondMargin = "p if beyond the margin";
     public const string CouldHaveShown = "could have shown, dB";
-    public const string ProbabilityAmongAll = "same, all candidates";
+    public const string ProbabilityAmongAll = "p for all candidates";
     public const string RunAndReadingSpread = "run to run, reading SD";
     public const string DriftPerHour = "drift per hour";
     public const string MoreRunsPerCode = "more runs a code";

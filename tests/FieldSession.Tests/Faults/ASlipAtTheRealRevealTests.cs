@@ -26,7 +26,7 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     {
         using ALaidStage laid = stages.Lay(Stage.Predicted);
         int before = Invariant.LinesOf(laid.Here("day.study")).Count;
-        string[] paper = [.. stages.Codes.Zip(["ONE", "TWO"]).SelectMany(line => new[] { "--paper", $"{line.First}={line.Second}", "--mark", $"{line.First}={line.Second}" })];
+        string[] paper = [.. stages.Codes.Zip(["ONE", "TWO"]).Select(line => $"{line.First}={line.Second}").SelectMany(line => new[] { "--paper", line, "--mark", line })];
         ProgramRun refused = ProgramRun.In(laid.Path, ["reveal", "day.study", .. paper, "--control", "ONE", "--reader", "Ro", "--reader", "Ilse"]);
 
         Assert.True(refused.Code is 1 or 2, $"{refused.Code}: {refused.Said}");

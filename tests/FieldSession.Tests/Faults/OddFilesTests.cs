@@ -1,11 +1,12 @@
 using System.Diagnostics;
 using FieldSession.Driving;
 using FieldSession.Journal;
-using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Faults;
 
-/// <summary>Files and streams that are not what the real program expects: each is told in words a crew can read, nothing is changed, nothing waits for ever.</summary>
+/// <summary>
+/// Files and streams that are not what the real program expects: each is told in words a crew can read, nothing is changed, nothing waits for ever.
+/// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
 {

@@ -1,5 +1,3 @@
-using FieldSession.Journal;
-using FieldSession.Tests.Making;
 using FieldSession.Tests.Ptys;
 using Xunit.Abstractions;
 
@@ -96,7 +94,9 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
     {
         using PtyTerminal terminal = new();
         terminal.Start(
-            [.. CallFaults.Words(laid.Path, fault, laid.Record), ProgramInATerminal.Path, job.Words[0], laid.Here(job.Words[1])], PtyTerminal.Plainly, ("XDG_STATE_HOME", laid.Here("state")));
+            [.. CallFaults.Words(laid.Path, fault, laid.Record), ProgramInATerminal.Path, job.Words[0], laid.Here(job.Words[1])],
+            PtyTerminal.Plainly,
+            ("XDG_STATE_HOME", laid.Here("state")));
         _ = terminal.IsShown(begun);
         string everything = "";
         foreach (string key in keys)

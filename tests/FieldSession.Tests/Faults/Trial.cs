@@ -83,7 +83,7 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
     private static IEnumerable<string> NamedBeforeReveal(Job job, ALaidStage laid) => job.Reveals
         ? []
         : from file in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories)
-          where Path.GetFileName(file) != "specs.txt" && !file.Contains("/secret/", StringComparison.Ordinal) && !file.Contains("/past/", StringComparison.Ordinal)
+          where Path.GetFileName(file) != "specs.txt" && !new[] { "/demo/", "/secret/", "/past/" }.Any(folder => file.Contains(folder, StringComparison.Ordinal))
           where File.ReadAllText(file).Contains(Stages.HiddenName, StringComparison.Ordinal)
           select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
 
@@ -133,6 +133,5 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
         return (CommandLine.Run(words, outside), $"{said}");
     }
 
-    private static bool IsLeftOver(string file) => Path.GetFileName(file) is var name
-        && (name.EndsWith(".unfinished", StringComparison.Ordinal) || name.StartsWith("b.key.", StringComparison.Ordinal));
+    private static bool IsLeftOver(string file) => Path.GetFileName(file).EndsWith(".unfinished", StringComparison.Ordinal);
 }

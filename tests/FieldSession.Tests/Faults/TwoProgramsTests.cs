@@ -39,4 +39,26 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
         Assert.Empty(new Invariant(before).BrokenInStudy(Invariant.LinesOf(study), [.. typed], [.. first.Answers], "", line => line.Kind == EntryKinds.Joined));
         Assert.Equal(0, ProgramRun.In(laid.Path, ["verify", "day.study"]).Code);
     }
+
+    [CallFaultFact]
+    public void Where_every_call_takes_as_long_as_on_a_share_far_away_each_act_is_answered_and_there_and_others_can_look()
+    {
+        foreach (string call in new[] { "write", "fsync", "open" })
+        {
+            using ALaidStage laid = stages.Lay(Stage.Ready);
+            IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
+            string[] typed = ["; far away", "; and slow", "; but safe"];
+            CallFault slow = new(call, 1, 0, "slow");
+            string lines = string.Concat(typed.Select(act => $"{act}\n"));
+            Task<ProgramRun> first = Task.Run(() => ProgramRun.In(laid.Path, ["enter", "day.study"], lines, CallFaults.Words(laid.Path, slow, laid.Record)));
+            bool HasAnswered() => File.Exists(laid.Record) && CallMade.ReadAll(laid.Record).Any(made => made.Name == "say");
+            Assert.True(SpinWait.SpinUntil(() => first.IsCompleted || HasAnswered(), TimeSpan.FromSeconds(60)));
+            ProgramRun looking = ProgramRun.In(laid.Path, ["review", "day.study"]);
+
+            Assert.Equal((0, 0), (first.Result.Code, looking.Code));
+            Assert.Equal(3, first.Result.Answers.Count(answer => answer.StartsWith("ok ", StringComparison.Ordinal)));
+            IReadOnlyList<Line> after = Invariant.LinesOf(laid.Here("day.study"));
+            Assert.Empty(new Invariant(before).BrokenInStudy(after, typed, first.Result.Answers, "", line => line.Kind == EntryKinds.Joined));
+        }
+    }
 }

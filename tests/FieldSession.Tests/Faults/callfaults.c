@@ -6,7 +6,8 @@
 //   -o  only files whose name ends so may fail
 //   -r  every call that is looked at is written here: call, fault, result, place, length, path, second path; then the bytes
 //   -f  of the calls of this kind the NTH (from 1) and the COUNT-1 after it (0: all after it) get FAULT: an error number,
-//       'short' (half of the bytes are taken), 'kill' (the program is gone before the call), 'killed' (gone after it)
+//       'short' (half of the bytes are taken), 'kill' (the program is gone before the call), 'killed' (gone after it),
+//       'slow' (it is made a fifth of a second late, as on a share far away)
 //
 // The kernel hands each call over before it is made (seccomp_unotify(2)), one after the other, whatever thread made it. The
 // call is then made from here with the program's own open file (pidfd_getfd(2)), so that its result is known and the record
@@ -38,6 +39,7 @@
 #define SHORT (-1)
 #define KILL_BEFORE (-2)
 #define KILL_AFTER (-3)
+#define SLOW (-4)
 
 struct kind { int number; const char *name; };
 
@@ -293,6 +295,10 @@ static void handle(const struct seccomp_notif *asked)
         return;
     }
     it.isFailed = mayFail(&it);
+    if (it.isFailed && fault == SLOW) {
+        usleep(200000);
+        it.isFailed = 0;
+    }
     int isKilled = it.isFailed && (fault == KILL_BEFORE || fault == KILL_AFTER), isRefused = it.isFailed && fault > 0;
     if (isKilled && fault == KILL_BEFORE) {
         kill(child, SIGKILL);
@@ -325,7 +331,8 @@ static void readFault(char *typed)
     nth = atol(strtok(NULL, ":"));
     count = atol(strtok(NULL, ":"));
     char *what = strtok(NULL, ":");
-    fault = !strcmp(what, "short") ? SHORT : !strcmp(what, "kill") ? KILL_BEFORE : !strcmp(what, "killed") ? KILL_AFTER : atol(what);
+    fault = !strcmp(what, "short") ? SHORT : !strcmp(what, "kill") ? KILL_BEFORE : !strcmp(what, "killed") ? KILL_AFTER
+        : !strcmp(what, "slow") ? SLOW : atol(what);
 }
 
 int main(int argc, char **argv)

@@ -97,7 +97,7 @@ internal static class OneOfEachKind
         ],
     };
 
-    public static IEnumerable<Entry> All => [.. Begun, .. Driven];
+    public static IEnumerable<Entry> All => [.. Begun, .. Driven, .. Heard, .. Evening];
 
     private static IEnumerable<Entry> Begun =>
     [
@@ -141,6 +141,10 @@ internal static class OneOfEachKind
         new ChoiceMade("Tam", 1, 2, 1),
         new EnergyLegDriven(FullLeg, SpoiltCause.Wind, "shower"),
         new LegSpoilt(1, SpoiltCause.Traffic, "queue"),
+    ];
+
+    private static IEnumerable<Entry> Heard =>
+    [
         new MarkGiven(),
         new ChainNamed("recorder", "at=headrest gain=3"),
         new ChainCalibrated(new ChainGain("recorder", 112.35, new DateTimeOffset(2026, 2, 3, 8, 40, 0, TimeSpan.Zero), new string('d', 64))),
@@ -150,6 +154,10 @@ internal static class OneOfEachKind
             OffsetS = 3.2, HalfRangeS = 1.2, ClockBy = ClockSource.TypedLevels, MedianDb = 0.4, LimitDb = 3, IsLikeSlow = true,
         }),
         new RingOpened("the owner asks"),
+    ];
+
+    private static IEnumerable<Entry> Evening =>
+    [
         new PredictionLocked("Ro", Other, 3, One, true, PredictionBasis.Sound, "softer at low speed"),
         new KeyOpened(
             [new CodedSpec(One, "STANDARD"), new CodedSpec(Other, "STIFFENED")],

@@ -81,7 +81,7 @@ public sealed class TheRingIsCoveredTests
         List<string> answers = [];
         foreach (string[] words in Asked)
         {
-            string[] typed = words[0] == "archive" ? ["archive", day.Prompt.Here(".")] : [words[0], day.Prompt.Study, .. words.Skip(1).Select(word => word.Length > 5 && word == word.ToUpperInvariant() ? day.Prompt.Here(word) : word)];
+            string[] typed = words[0] == "archive" ? ["archive", day.Prompt.Here(".")] : [words[0], day.Prompt.Study, .. words.Skip(1).Select(word => word is "REPORT" or "TABLES" ? day.Prompt.Here(word) : word)];
             day.Prompt.Run(typed);
             answers.Add(day.Prompt.Said);
         }

@@ -80,8 +80,8 @@ public sealed class EveningPagesTests
         using Tui tui = day.Screens(120, 160, "review");
         string screen = tui.Keys("parked<Enter>").Screen;
         Assert.Contains("CHOSEN AFTER THE DATA", screen);
-        Assert.Contains("margin 1.0 dB", screen);
-        Assert.Matches(@"on the steady segments, margin 3\.0 dB: [+-][\d.]+ dB, ", screen);
+        Assert.Contains("margin 1 dB", screen);
+        Assert.Matches(@"on the steady segments, margin 3 dB: [+-][\d.]+ dB, ", screen);
         Assert.True(screen.IndexOf("CHOSEN AFTER", StringComparison.Ordinal) > screen.IndexOf("verdict", StringComparison.Ordinal));
     }
 

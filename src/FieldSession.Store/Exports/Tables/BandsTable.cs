@@ -21,6 +21,8 @@ internal static class BandsTable
         ],
         source => RingCover.IsOpen(source.Study) ? Rows(source.Study) : [])
     {
+        Is = source => source.Study.Recordings.Count > 0,
+        Hidden = source => source.RingHiddenBecause,
         Key = ["line", "band"],
         Links = [new("run", "runs", "run"), new("code", "codes", "code"), new("segment_number", "segments", "segment_number")],
     };

@@ -87,12 +87,18 @@ internal sealed class DriveScreen : TypingScreen
         }
 
         _hand.EndRow();
-        if ((key == Key.Esc || key == Key.Backspace) && _offer.Drop())
-        {
-            return true;
-        }
+        return DropsOffer(key) || Edits(key);
+    }
 
+    private bool DropsOffer(Key key)
+    {
+        bool isDropped = (key == Key.Esc || key == Key.Backspace) && _offer.Drop();
         _offer.GiveWay();
+        return isDropped;
+    }
+
+    private bool Edits(Key key)
+    {
         if (key == Key.Esc)
         {
             _hand.Drop();

@@ -80,6 +80,13 @@ internal static class DrivingScreenWords
 
     public static string FiguresCorrect(StopRow row) => $"{row.Place}: figures correct it, letters flag it; ";
 
+    public static string HowToMend(StopRow row) => row switch
+    {
+        { IsOpenDoubt: true, Reading: { } reading } => HowToConfirm(row, reading),
+        { Reading: not null } => FiguresCorrect(row),
+        _ => FiguresFill(row),
+    };
+
     public static string FiguresFill(StopRow row) => $"{row.Place}: figures fill it in; ";
 
     public static string TypedLater(string timeOfDay) => $"from paper, {timeOfDay}";

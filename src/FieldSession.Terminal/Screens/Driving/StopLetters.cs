@@ -31,8 +31,9 @@ internal sealed class StopLetters(Desk desk, Pen pen)
     /// <summary>Whether a key types a character.</summary>
     public static bool IsTyped(Key key, out char typed)
     {
-        bool isTyped = !key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out Rune rune) && rune.IsBmp;
-        typed = isTyped ? (char)key.AsRune.Value : default;
+        Rune rune = default;
+        bool isTyped = !key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out rune) && rune.IsBmp;
+        typed = (char)(isTyped ? rune.Value : 0);
         return isTyped;
     }
 
@@ -45,16 +46,24 @@ internal sealed class StopLetters(Desk desk, Pen pen)
             return (StopLetter.Word, moment.Before.Keys + typed);
         }
 
-        bool acts = desk.Keys.On(KeyTable.Stop).Any(row => row.Where == KeyTable.Stop && row.Has(typed));
-        bool isBounce = acts && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce;
+        bool acts = Acts(typed);
+        bool isBounce = acts && Bounced(typed, moment);
+        _rhythm.Take(typed, acts ? new TypedKey(TypedKind.Writes, "", $"{typed}") : new TypedKey(TypedKind.Goes));
+        return isBounce ? (StopLetter.Bounce, DrivingScreenWords.KeyBounced(typed)) : (StopLetter.Key, "");
+    }
+
+    private bool Acts(char typed) => desk.Keys.On(KeyTable.Stop).Any(row => row.Where == KeyTable.Stop && row.Has(typed));
+
+    // where it had already been taken twice, it is held down and counts once
+    private bool Bounced(char typed, TypingMoment moment)
+    {
+        bool isBounce = moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce;
         if (isBounce)
         {
-            // where it had already been taken twice, it is held down
             _ = _rhythm.TakeBack(1, pen);
         }
 
-        _rhythm.Take(typed, new TypedKey(acts ? TypedKind.Writes : TypedKind.Goes, "", acts ? $"{typed}" : ""));
-        return isBounce ? (StopLetter.Bounce, DrivingScreenWords.KeyBounced(typed)) : (StopLetter.Key, "");
+        return isBounce;
     }
 
     /// <summary>Takes notice of what the last key wrote: the lines since there were so many.</summary>

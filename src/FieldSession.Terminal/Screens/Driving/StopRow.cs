@@ -34,6 +34,13 @@ internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
         return Math.Max(0, place);
     }
 
+    /// <summary>Place of the next row with an open doubt, from 0, the first again after the last; null: none is open.</summary>
+    public static int? NextDoubt(ImmutableArray<StopRow> rows, int place)
+    {
+        int[] doubtful = [.. Enumerable.Range(0, rows.Length).Where(at => rows[at].IsOpenDoubt)];
+        return doubtful.Length == 0 ? null : doubtful.Cast<int?>().FirstOrDefault(at => at > place) ?? doubtful[0];
+    }
+
     private static IEnumerable<StopRow> On(Run run, Segment segment)
     {
         Passage[] passages = [.. run.Passages.Where(passage => passage.Segment == segment.Number)];

@@ -143,15 +143,11 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
             case KeyDeed.ShiftBack:
                 Preview(shown, -1);
                 return true;
-            case KeyDeed.Due when BoxText.Length > 0:
-                BeginLine(WordsBegun.Completed(BoxText, Study));
-                return true;
             case KeyDeed.Due:
-                OfferDue();
+                CompleteOrOffer();
                 return true;
             case KeyDeed.Recall:
-                BeginLine(_unstored ?? "");
-                _unstored = null;
+                Recall();
                 return true;
             default:
                 return false;
@@ -206,13 +202,31 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         ToTop();
     }
 
+    private void Recall()
+    {
+        BeginLine(_unstored ?? "");
+        _unstored = null;
+    }
+
+    private void CompleteOrOffer()
+    {
+        if (BoxText.Length > 0)
+        {
+            BeginLine(WordsBegun.Completed(BoxText, Study));
+        }
+        else
+        {
+            OfferDue();
+        }
+    }
+
     // Doubts are marked one after the other; what is typed is begun in the box.
     private void OfferDue()
     {
         Due? due = DueAtStop.In(Study).FirstOrDefault(one => one.Kind == DueKind.Doubts || one.Line.Length > 0);
         if (due is { Kind: DueKind.Doubts })
         {
-            _place = NextDoubt() ?? _place;
+            _place = StopRow.NextDoubt(Rows, _place) ?? _place;
         }
         else if (due is not null)
         {
@@ -242,7 +256,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
 
         StopRow? same = Rows.FirstOrDefault(row => row.Run.Number == run && row.Segment.Number == segment);
         bool isAnswered = wasOpen && same?.IsOpenDoubt != true;
-        _place = isAnswered ? NextDoubt() ?? _place : _place;
+        _place = isAnswered ? StopRow.NextDoubt(Rows, _place) ?? _place : _place;
         KeepMarkInSight();
     }
 
@@ -272,23 +286,9 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         _place = Math.Clamp(_place, 0, Math.Max(0, Rows.Length - 1));
     }
 
-    private int? NextDoubt()
-    {
-        ImmutableArray<StopRow> rows = Rows;
-        int[] doubtful = [.. Enumerable.Range(0, rows.Length).Where(place => rows[place].IsOpenDoubt)];
-        return doubtful.Length == 0 ? null : doubtful.Cast<int?>().FirstOrDefault(place => place > _place) ?? doubtful[0];
-    }
-
     private string Hint()
     {
-        string mend = Marked is { } row ? HowToMend(row) : "";
+        string mend = Marked is { } row ? DrivingScreenWords.HowToMend(row) : "";
         return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscGoesBack);
     }
-
-    private static string HowToMend(StopRow row) => row switch
-    {
-        { IsOpenDoubt: true, Reading: { } reading } => DrivingScreenWords.HowToConfirm(row, reading),
-        { Reading: not null } => DrivingScreenWords.FiguresCorrect(row),
-        _ => DrivingScreenWords.FiguresFill(row),
-    };
 }
