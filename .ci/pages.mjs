@@ -27,13 +27,13 @@ for (const { name, file, card, sheets } of pages) {
     const path = join(folder, file);
     if (statSync(path).size > mostBytes) faults.push(`${name}: ${statSync(path).size} bytes, more than ${mostBytes}`);
     for (const look of looks) {
-        const context = await browser.newContext({ viewport: look.viewport, colorScheme: look.colorScheme, bypassCSP: true });
+        const context = await browser.newContext({ deviceScaleFactor: 0.75, viewport: look.viewport, colorScheme: look.colorScheme, bypassCSP: true });
         const page = await context.newPage();
         page.on("request", asked => { if (!asked.url().startsWith("file:")) faults.push(`${name}, ${look.name}: asks for ${asked.url()}`); });
         await page.goto(pathToFileURL(path).href);
         if (pictures) {
             mkdirSync(pictures, { recursive: true });
-            await page.screenshot({ path: join(pictures, `${name}-${look.name}.png`), scale: "css" });
+            await page.screenshot({ path: join(pictures, `${name}-${look.name}.png`) });
         }
         const { bottom, wide } = await page.evaluate(() => ({
             bottom: document.querySelector(".answer")?.getBoundingClientRect().bottom ?? 0,
