@@ -28,7 +28,7 @@ internal sealed class Invariant(IReadOnlyList<Line> before)
         .. run.Code is null ? ["it does not end"] : Array.Empty<string>(),
         .. run.Code > MostCodes && !wasKilled ? [$"it crashed with {run.Code}"] : Array.Empty<string>(),
         .. WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)).Select(word => $"it said '{word}'"),
-        .. canSpeak && run.Code is > 0 and <= MostCodes && string.IsNullOrWhiteSpace(run.Said) ? [$"it ended with {run.Code} without a word"] : Array.Empty<string>(),
+        .. canSpeak ? WithoutAWord(run) : [],
         .. !mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["it named a spec"] : Array.Empty<string>(),
     ];
 
@@ -56,6 +56,9 @@ internal sealed class Invariant(IReadOnlyList<Line> before)
                select $"STORED: '{pair.Typed}' was answered '{pair.Answer}'",
         ];
     }
+
+    private static string[] WithoutAWord(ProgramRun run) =>
+        run.Code is > 0 and <= MostCodes && string.IsNullOrWhiteSpace(run.Said) ? [$"it ended with {run.Code} without a word"] : [];
 
     private IEnumerable<string> KeptOfBefore(IReadOnlyList<Line> after) =>
         before.Select(line => line.Hash).SequenceEqual(after.Take(before.Count).Select(line => line.Hash))

@@ -48,20 +48,27 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
     }
 
     private IEnumerable<string> BrokenIn(
-        Tried tried, ALaidStage laid, Job job, HashSet<string> entries, Dictionary<string, string> before, Dictionary<string, string> after, bool isKilled)
+        Tried tried, ALaidStage laid, Job job, HashSet<string> entries, Dictionary<string, string> before, Dictionary<string, string> after, bool isKilled) =>
+    [
+        .. isKilled ? [] : BrokenAtTheEnd(tried),
+        .. job.Makes.Length > 0 ? TornIn(laid.Files(job.Makes), before, after) : [],
+        .. LostOrForeign(tried, [.. EntriesIn(laid, job)], entries),
+        .. tried.Everything.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["NAMED: a spec's name was shown"] : Array.Empty<string>(),
+        .. job.Stage == Stage.Planned ? [] : Trial.EnteredAgain(job, laid),
+    ];
+
+    private static string[] BrokenAtTheEnd(Tried tried) => tried is { Code: >= 0 and <= 3, NotGivenBack: "" }
+        ? []
+        : [$"it ended with {tried.Code}, not given back: {tried.NotGivenBack}\n{tried.Screen}"];
+
+    private static IEnumerable<string> TornIn(Dictionary<string, string> now, Dictionary<string, string> before, Dictionary<string, string> after) =>
+        from file in now
+        where !file.Key.EndsWith(".unfinished", StringComparison.Ordinal)
+        where file.Value != before.GetValueOrDefault(file.Key) && file.Value != after.GetValueOrDefault(file.Key)
+        select $"TORN: {file.Key}";
+
+    private static IEnumerable<string> LostOrForeign(Tried tried, HashSet<string> stored, HashSet<string> entries)
     {
-        if (!isKilled && (tried.Code is not (0 or 1 or 2 or 3) || tried.NotGivenBack.Length > 0))
-        {
-            yield return $"it ended with {tried.Code}, not given back: {tried.NotGivenBack}\n{tried.Screen}";
-        }
-
-        foreach (string file in laid.Files(job.Makes).Where(file => job.Makes.Length > 0 && !file.Key.EndsWith(".unfinished", StringComparison.Ordinal))
-            .Where(file => file.Value != before.GetValueOrDefault(file.Key) && file.Value != after.GetValueOrDefault(file.Key)).Select(file => file.Key))
-        {
-            yield return $"TORN: {file}";
-        }
-
-        HashSet<string> stored = [.. EntriesIn(laid, job)];
         foreach (string foreign in stored.Where(entry => !entries.Contains(entry)))
         {
             yield return $"FOREIGN: {foreign}";
@@ -70,16 +77,6 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
         if (tried.Code == 0 && !tried.Everything.Contains("NOT SAVED", StringComparison.Ordinal) && stored.Count < entries.Count)
         {
             yield return $"LOST: {stored.Count} of {entries.Count} acts are there, and no word of it:\n{tried.Screen}";
-        }
-
-        if (tried.Everything.Contains(Stages.HiddenName, StringComparison.Ordinal))
-        {
-            yield return "NAMED: a spec's name was shown";
-        }
-
-        foreach (string stuck in job.Stage == Stage.Planned ? [] : Trial.EnteredAgain(job, laid))
-        {
-            yield return stuck;
         }
     }
 
