@@ -119,5 +119,5 @@ public class ThePlanIsFrozenFirst
     private static ADay Driven() => new ADay().Ready().Typed(["run 417", .. Run]);
 
     private static string Question(ADay day) => string.Join('\n', DayReport.Of(day.Study, null, new Provenance(1, "", ""))
-        .Sections[0].Blocks.OfType<Points>().SelectMany(points => points.Items));
+        .Sections.Single(section => section.Part == ReportPart.Question).Blocks.OfType<Points>().SelectMany(points => points.Items));
 }
