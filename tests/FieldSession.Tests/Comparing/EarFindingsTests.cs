@@ -204,7 +204,9 @@ public sealed class EarFindingsTests
             "run 417", "5860", "extra c=74 l200=60", "6365", "extra c=78", "714",
             "run 862", "5860", "extra c=76 l200=63", "6365", "extra c=80", "714",
             "run 417", "5860", "extra c=74", "6365", "extra c=78", "714");
-        IReadOnlyList<ExtraFinding> found = AnEarDay.Found(day).Extras;
+        Assert.Equal(["dB(C)"], AnEarDay.Found(day).Extras.Select(f => f.Name));
+        Study uncovered = day.Study with { RingOpening = new RingOpening("the owner asks", day.Study.Runs[0].Started) };
+        IReadOnlyList<ExtraFinding> found = EarFindings.Of(uncovered, StudyTerms.Of(uncovered)).Extras;
         Assert.Equal([("dB(C)", 6), ("dB at 200 Hz", 2)], found.Select(f => (f.Name, f.Readings)));
         Assert.Equal(2, found[0].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);
         Assert.Equal(3, found[1].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);

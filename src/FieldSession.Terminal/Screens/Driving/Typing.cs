@@ -94,8 +94,9 @@ internal static class Typing
         };
     }
 
-    // At a stop a flag is no act before there is a reading, or once other acts came after it.
-    private static bool BeginsWord(KeyRow act, Study study) => study.RunOn is null && IsFlag(act.Line) && act.ObjectionIn(study) is not null;
+    // At a stop a flag is no act before there is a reading, or once other acts came after it; nor is a key that only the road knows, where a word begins so.
+    private static bool BeginsWord(KeyRow act, Study study) => study.RunOn is null && act.ObjectionIn(study) is not null
+        && (IsFlag(act.Line) || VerbTable.All.Any(verb => verb.Word.StartsWith(act.Line, StringComparison.Ordinal)));
 
     // A figure right behind ';' is a phrase or refused; after a while it is the next reading, and what was begun is left to itself.
     private static TypedKey OnWords(string text, char typed, TypingMoment moment)
