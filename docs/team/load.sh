@@ -22,6 +22,7 @@ load() {
         table "$folder" readings reading "run::int, segment_number::int, take::int, code, plain(kind) AS kind, class, low::float8, high::float8, spoilt, minutes::float8, plain(car) AS car, slot, flag, flag_late::bool, plain(doubt) AS doubt, plain(note) AS note, at::timestamptz"
         table "$folder" predictions prediction "plain(person) AS person, feature, sure::int, basis"
         table "$folder" ratings rating "run::int, code, plain(person) AS person, plain(seat) AS seat, plain(attribute) AS attribute, score::float8"
+        table "$folder" verdict verdict "question, against, line, plain(word) AS word, plain(reason) AS reason, plain(hangs_on) AS hangs_on, looks::int, d::float8, lo95::float8, hi95::float8, left_out::int, key"
         echo "COMMIT;"
     } | psql -q -X -f -
 }

@@ -41,3 +41,6 @@ SELECT person, count(*) AS predictions, count(*) FILTER (WHERE NOT control) AS h
        sum(1 - 1.0 / (plan->>'specs')::int) AS expected_by_chance
 FROM prediction JOIN key ON key.study = prediction.study AND key.code = prediction.feature JOIN study ON study.study = prediction.study
 GROUP BY person ORDER BY person;
+
+-- How often did each line of a verdict come out as each word?
+SELECT line, word, count(*) AS verdicts FROM verdict GROUP BY line, word ORDER BY line, verdicts DESC, word;

@@ -109,6 +109,24 @@ CREATE TABLE rating (
     PRIMARY KEY (study, run, person, attribute)
 );
 
+-- one row a line of a verdict; codes, never names
+CREATE TABLE verdict (
+    study text NOT NULL REFERENCES study ON DELETE CASCADE,
+    question text NOT NULL,     -- the code that is asked about
+    against text NOT NULL,      -- the code it is held against
+    line text NOT NULL CHECK (line IN ('meter', 'ring', 'ear', 'worth')),
+    word text NOT NULL,
+    reason text NOT NULL,
+    hangs_on text,
+    looks integer,
+    d double precision,         -- dB, question minus against
+    lo95 double precision,
+    hi95 double precision,
+    left_out integer,           -- readings of the two codes that are left out of the clean result
+    key text,                   -- what the checks of the key found
+    PRIMARY KEY (study, question, against, line)
+);
+
 -- What enters the comparison: one level a reading that counts, the middle of its range.
 CREATE VIEW level AS
 SELECT study, run, code, car, segment_number, kind, class, (low + high) / 2 AS level_db, high - low AS width_db

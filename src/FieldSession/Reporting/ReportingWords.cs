@@ -100,6 +100,7 @@ internal static class ReportingWords
     public const string WorthItByWhatOwnerSaid = "WORTH IT by what the owner said: quieter, and heard in this test";
     public const string WorthItForThoseWhoMind = "WORTH IT FOR SOME, who mind what they hear though it is less than the margin that matters";
     public const string WorthItForOtherEars = "WORTH IT FOR SOME, with other ears: the meter shows it quieter, and these ears did not find it in this test";
+    public const string NoPricePerDbForLouder = "not defined, because the dearer spec is the louder one";
     public const string PricePerDbNotDefined = "not defined, because no difference was measured";
 
     public const string NoForcedChoicesPlanned = "no forced choices were planned for this pair";

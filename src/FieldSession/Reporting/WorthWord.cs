@@ -36,7 +36,7 @@ public static class WorthWord
             return ReportingWords.CantSayWithoutPrice;
         }
 
-        string perDb = PerDb(main, meter, price, plan.Currency);
+        string perDb = PerDb(main, meter, price, plan.Currency, isAgainstControl);
         return $"{Verdict(main, meter, ear, plan, isAgainstControl).Words}: {Price(plan)}; per dB {perDb}.";
     }
 
@@ -100,11 +100,16 @@ public static class WorthWord
             },
         };
 
-    private static string PerDb(ClassComparison? main, MeterVerdict meter, double price, string currency)
+    private static string PerDb(ClassComparison? main, MeterVerdict meter, double price, string currency, bool isAgainstControl)
     {
         if (meter is not (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall) || main?.Overall is not { Lo95Db: { } lo, Hi95Db: { } hi } overall)
         {
             return ReportingWords.PricePerDbNotDefined;
+        }
+
+        if (isAgainstControl && price > 0 && overall.DifferenceDb > 0)
+        {
+            return ReportingWords.NoPricePerDbForLouder;
         }
 
         // the interval that agrees with the word leaves out 0

@@ -32,6 +32,7 @@ public sealed class TheDatabaseSumsAsWeDoTests
             Assert.Equal(Comparison.InFull(StudyReadings.Of(told), StudyTerms.Of(told)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, d, 12);
         }
 
+        Assert.Equal("ear|2\nmeter|2\nworth|2", database.Ask("SELECT line, count(*) FROM verdict GROUP BY line ORDER BY line").Trim());
         FieldSession.Archiving.ArchiveSum steady = FieldSession.Archiving.ArchiveSum.Of(Store.Archiving.ArchiveFolder.Read(archive.Folder).Studies)
             .First(sum => sum is { By: "class", Group: "steady" });
         string answers = database.Run("psql", "-X", "-A", "-t", "-v", "ON_ERROR_STOP=1", "-f", InTeam("questions.sql"));

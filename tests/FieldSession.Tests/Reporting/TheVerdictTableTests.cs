@@ -72,6 +72,14 @@ public sealed class TheVerdictTableTests
     [InlineData(MeterVerdict.NotResolved, "not defined")]
     public void A_price_per_dB_comes_only_from_a_measured_difference(MeterVerdict meter, string perDb) => Assert.Contains(
         "96 crowns more per set, 2 crowns per 1000 km; per dB " + perDb,
+        WorthWord.Of(Quieter, meter, EarVerdict.HeardBlind, Priced, isAgainstControl: true),
+        StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData(MeterVerdict.Measured)]
+    [InlineData(MeterVerdict.MeasuredButSmall)]
+    public void Where_the_dearer_spec_is_the_louder_one_no_price_per_dB_is_given(MeterVerdict meter) => Assert.EndsWith(
+        "per dB not defined, because the dearer spec is the louder one.",
         WorthWord.Of(Louder, meter, EarVerdict.HeardBlind, Priced, isAgainstControl: true),
         StringComparison.Ordinal);
 
