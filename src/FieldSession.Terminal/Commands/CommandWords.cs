@@ -26,6 +26,8 @@ internal static class CommandWords
     public const string WhereOutputGoes = "Data go to standard output, messages to standard error.";
     public const string NoStudyYet = "there is no study yet: 'start' makes it from the plan";
     public const string EndOfStudy = "the end of the study";
+    public static string RulesHoldUpTo(int lines) => $"only the first {lines} lines could be checked for entries, commitment and freeze; no rule is broken in them";
+
     public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
     public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
     public const string NoSuchFolder = "there is no such folder";

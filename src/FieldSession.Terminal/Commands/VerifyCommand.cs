@@ -52,7 +52,7 @@ internal static class VerifyCommand
             return ExitCode.No;
         }
 
-        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check.LinesToFirstFailing, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
+        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
         return all ? ExitCode.Done : ExitCode.No;
     }
 
@@ -74,17 +74,20 @@ internal static class VerifyCommand
         _ => "the journal does NOT hold",
     };
 
-    private static bool KeepsRules(IReadOnlyList<Line> lines, Surroundings outside)
+    private static bool KeepsRules(JournalCheck check, Surroundings outside)
     {
-        RuleBroken[] broken = [.. JournalRules.BrokenIn(lines)];
+        RuleBroken[] broken = [.. JournalRules.BrokenIn(check.LinesToFirstFailing)];
         foreach (RuleBroken one in broken)
         {
             outside.Output.WriteLine($"line {one.Line}: {one.Why}");
         }
 
-        outside.Output.WriteLine(broken.Length == 0
-            ? "entries, commitment and freeze hold"
-            : $"entries, commitment and freeze do NOT hold; line {broken[0].Line} fails first");
+        outside.Output.WriteLine((broken.Length, check.Holds) switch
+        {
+            (0, true) => "entries, commitment and freeze hold",
+            (0, false) => CommandWords.RulesHoldUpTo(check.LinesToFirstFailing.Count),
+            _ => $"entries, commitment and freeze do NOT hold; line {broken[0].Line} fails first",
+        });
         return broken.Length == 0;
     }
 

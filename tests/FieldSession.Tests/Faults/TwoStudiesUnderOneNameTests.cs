@@ -39,6 +39,7 @@ public sealed class TwoStudiesUnderOneNameTests(Stages stages) : IClassFixture<S
 
         Assert.True(run.Code == 1, $"{run.Code}: {run.Said}");
         Assert.Contains("does NOT hold", run.Said, StringComparison.Ordinal);
+        Assert.DoesNotContain("freeze hold", run.Said, StringComparison.Ordinal);
         Assert.Equal(before, laid.Files());
     }
 
