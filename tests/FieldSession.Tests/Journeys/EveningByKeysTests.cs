@@ -9,10 +9,10 @@ public sealed class EveningByKeysTests
         "run 417", "5860", "6365", "714", "run 862", "5961", "6466", "724", "run 417", "5860", "6365", "714", "calibration after 93.9");
 
     [Theory]
-    [InlineData("review", "MAIN MEASURE")]
+    [InlineData("review", "Blind summary, by code only")]
     [InlineData("predict", "Each alone")]
     [InlineData("reveal", "The key stays shut")]
-    [InlineData("report", "THE QUESTION")]
+    [InlineData("report", "THE ANSWER")]
     public void A_screen_of_the_evening_is_shut_until_parked_is_typed(string screen, string shown)
     {
         using Tui tui = new(AllDriven, screen: screen);
@@ -27,7 +27,7 @@ public sealed class EveningByKeysTests
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "714");
         using Tui tui = new(day, screen: "review");
-        Assert.Contains("THE QUESTION", tui.Keys("parked<Enter><F7>").Screen, StringComparison.Ordinal);
+        Assert.Contains("THE ANSWER", tui.Keys("parked<Enter><F7>").Screen, StringComparison.Ordinal);
         tui.Keys("<F2><Enter><F4>parked<Enter>");
         Assert.Contains("Shut: run 2 is on", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<F2>mmm<F4>");

@@ -51,7 +51,7 @@ public sealed class TwoLaptopsInTmux : IDisposable
 
         OneStudyWhicheverWayTheyAreMerged();
         using Tmux evening = Opened(X);
-        evening.Press("F4").Until("parked").Answer("parked").Until("MAIN MEASURE");
+        evening.Press("F4").Until("parked").Answer("parked").Until("Blind summary, by code only");
         Assert.DoesNotContain("NOT SETTLED", evening.Screen);
     }
 

@@ -6,37 +6,38 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Reviewing;
 
-/// <summary>The blind summary: warnings first, then the main measure, then what is explored beyond it. Codes only.</summary>
+/// <summary>The blind summary: the answer card, then warnings and the main measure, then what is explored beyond it. Codes only.</summary>
 internal static class ReviewPage
 {
     private const int HashColumns = 16;
 
     /// <summary>The rows.</summary>
-    public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns) =>
-    [
-        .. BlindCard.Rows(sight.Study, sight.Day, sight.Comparison, sight.Ear, columns),
-        PageRow.Blank,
-        .. Text(ReviewScreenWords.HowToReadSummary(sight.Comparison.Reference ?? "no code"), columns),
-        .. Cautions(sight, columns),
-        .. MainMeasure(sight, columns),
-        .. EarBlock.Rows(sight, columns),
-        .. Codes(sight, columns),
-        .. Explored(sight, columns),
-        PageRow.Blank,
-        .. Text(ReviewScreenWords.JournalHead(sight.Journal.Lines, sight.Journal.HeadHash[..HashColumns]), columns),
-    ];
+    public static ImmutableArray<PageRow> Of(ReviewSight sight, int columns)
+    {
+        string[] warnings = [.. Warnings.Of(sight)];
+        return
+        [
+            .. warnings.Length == 0 ? [] : Text(ReviewScreenWords.WarningsBelow(warnings.Length), columns),
+            .. BlindCard.Rows(sight.Study, sight.Day, sight.Comparison, sight.Ear, columns),
+            PageRow.Blank,
+            .. Text(ReviewScreenWords.HowToReadSummary(sight.Comparison.Reference ?? "no code"), columns),
+            .. Cautions(warnings, columns),
+            .. MainMeasure(sight, columns),
+            .. EarBlock.Rows(sight, columns),
+            .. Codes(sight, columns),
+            .. Explored(sight, columns),
+            PageRow.Blank,
+            .. Text(ReviewScreenWords.JournalHead(sight.Journal.Lines, sight.Journal.HeadHash[..HashColumns]), columns),
+        ];
+    }
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
 
     private static IEnumerable<PageRow> Head(string words) => [PageRow.Blank, PageRow.Of(words, Ink.Strong)];
 
-    private static IEnumerable<PageRow> Cautions(ReviewSight sight, int columns)
-    {
-        string[] warnings = [.. Warnings.Of(sight)];
-        return warnings.Length == 0
-            ? []
-            : [.. Head("LOOK OUT"), .. warnings.SelectMany(words => Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "! " : "  ", Ink.Strong).And(line)))];
-    }
+    private static IEnumerable<PageRow> Cautions(string[] warnings, int columns) => warnings.Length == 0
+        ? []
+        : [.. Head("LOOK OUT"), .. warnings.SelectMany(words => Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "! " : "  ", Ink.Strong).And(line)))];
 
     private static IEnumerable<PageRow> MainMeasure(ReviewSight sight, int columns) =>
     [

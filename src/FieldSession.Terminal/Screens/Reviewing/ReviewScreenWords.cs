@@ -19,6 +19,8 @@ internal static class ReviewScreenWords
 
     public static string RatingsCovered(int ratings) => $"{ratings} ratings are covered until the others have stored theirs, or 'ratings closed'";
 
+    public static string WarningsBelow(int count) => $"LOOK OUT: {count} warning{(count == 1 ? "" : "s")} below this answer; PgDn shows {(count == 1 ? "it" : "them")}.";
+
     public static string HowToReadSummary(string reference) => $"Blind summary, by code only; {reference} is the reference. Differences are code minus reference in dB: + is louder.";
 
     public static string JournalHead(int lines, string hashBegins) => $"journal: {lines} lines, head {hashBegins}; note it on paper, it pins every line before it";
