@@ -69,7 +69,7 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
         Assert.False(key.NamesAllowed);
         Report report = DayReport.Of(_prompt.Now(), key, new Provenance(1, "", ""));
         Assert.Equal(4, report.Sections.Single(section => section.Title == "Result").Blocks.OfType<Subheading>().Count());
-        Assert.DoesNotContain("BETA", string.Join('\n', report.Sections.Single(section => section.Title == "Verdict").Blocks));
+        Assert.DoesNotContain("BETA", string.Join('\n', report.Sections.Single(section => section.Part == ReportPart.Verdict).Blocks));
     }
 
     [Fact]

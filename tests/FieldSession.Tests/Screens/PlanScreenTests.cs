@@ -19,7 +19,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open(columns, rows);
-        tui.Keys(Down(41)).Keys("<CursorRight><CursorRight>");
+        tui.Keys(Down(49)).Keys("<CursorRight><CursorRight>");
         Golden.Approve($"tests/FieldSession.Tests/Screens/Pages/plan-{columns}x{rows}.txt", tui.Screen + "\n");
     }
 
@@ -166,7 +166,7 @@ public sealed class PlanScreenTests : IDisposable
         using Tui tui = Open();
         tui.Keys("<Ctrl+O>");
         Assert.Contains("mend what is wrong first", tui.Screen, StringComparison.Ordinal);
-        tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>").Keys("<Home>" + Down(7) + "R 7 R<Enter>");
+        tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>").Keys("<Home>" + Down(8) + "R 7 R<Enter>");
         Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Ctrl+O>1<Enter>");
         Assert.DoesNotContain("to mend", tui.Screen, StringComparison.Ordinal);
@@ -190,7 +190,7 @@ public sealed class PlanScreenTests : IDisposable
         using Tui tui = Open();
         Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
         tui.Keys("XX-7<Enter>Is it louder?<Enter>steady<Enter><Enter>0,8<Enter>");
-        tui.Keys(Down(4)).Keys("Ro; Tam<Enter>Ilse<Enter>");
+        tui.Keys(Down(5)).Keys("Ro; Tam<Enter>Ilse<Enter>");
         tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>80<Enter>");
         Assert.Contains("40.5", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("not written, good", tui.Screen, StringComparison.Ordinal);
@@ -208,7 +208,7 @@ public sealed class PlanScreenTests : IDisposable
         CopyDemo();
         EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(120, 40, table);
-        tui.Keys(Down(41)).Keys("<Ctrl+K>");
+        tui.Keys(Down(49)).Keys("<Ctrl+K>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[2][0]);
         tui.Keys("<Ctrl+L>");
         Assert.Equal("Tarnholt road 2", table.Sheet.Segments[3][0]);
@@ -223,7 +223,7 @@ public sealed class PlanScreenTests : IDisposable
     {
         CopyDemo();
         using Tui tui = Open();
-        tui.Keys(Down(41)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
+        tui.Keys(Down(49)).Keys("<CursorRight><CursorRight><CursorRight>50<Enter>");
         tui.Keys("<CursorLeft>");
         Assert.Contains("lasts 2.3 s at 80 km/h", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<CursorLeft>95<Enter>");
