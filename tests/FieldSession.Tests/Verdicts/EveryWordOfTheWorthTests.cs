@@ -8,7 +8,7 @@ namespace FieldSession.Tests.Verdicts;
 /// <summary>What may be said of the worth, and what must then be true of meter, ear and prices. Rules: docs/report.md, "The verdict".</summary>
 public sealed class EveryWordOfTheWorthTests
 {
-    private const string Price = @": -?\d+ crowns more per set, [\d.-]+ crowns per 1000 km; per dB (?:not defined, because no difference was measured|-?\d+ crowns \(-?\d+ to -?\d+\))\.";
+    private const string Price = @": -?\d+ crowns more per set, [\d.-]+ crowns per 1000 km; per dB (?:not defined, because (?:no difference was measured|the dearer spec is the louder one)|-?\d+ crowns \(-?\d+ to -?\d+\))\.";
 
     /// <summary>What the worth rests on.</summary>
     private sealed record Weighed(MeterVerdict Meter, EarVerdict Ear, double? Asked, double? Worth, bool Quieter, bool AgainstControl, string Said)
@@ -23,7 +23,11 @@ public sealed class EveryWordOfTheWorthTests
 
         public bool Affordable => Asked <= Worth;
 
-        public bool PricePerDbIsDefined => Said.Contains("not defined", StringComparison.Ordinal) != Measured;
+        public bool PricePerDbIsDefined => Said.Contains("no difference was measured", StringComparison.Ordinal) != Measured && DearerAndLouderIsSaid;
+
+        // what costs more and is louder has no price per dB
+        private bool DearerAndLouderIsSaid =>
+            Said.Contains("the dearer spec is the louder one", StringComparison.Ordinal) == (Measured && AgainstControl && !Quieter && Asked > 0);
     }
 
     private static WordTable<Weighed> OfTheWorth => new(
@@ -34,7 +38,7 @@ public sealed class EveryWordOfTheWorthTests
         new("CAN'T SAY, because the meter did not resolve which is quieter" + Price, "NOT RESOLVED", w => w is { Meter: MeterVerdict.NotResolved, PricePerDbIsDefined: true }),
         new("CAN'T SAY, because what was heard is no level: the owner weighs what the ratings say" + Price, "SAME WITHIN", w => w is { Meter: MeterVerdict.SameWithin, PricePerDbIsDefined: true }),
         new("CAN'T SAY while it is not known which code is the control" + Price, "measured, the control not known", w => w is { Measured: true, AgainstControl: false }),
-        new("NOT WORTH IT for the sound inside, which is louder" + Price, "measured louder, and it costs more", w => w is { Weighable: true, Quieter: false, Asked: > 0 }),
+        new("NOT WORTH IT for the sound inside, which is louder" + Price, "measured louder, and it costs more, so a dB has no price", w => w is { Weighable: true, Quieter: false, Asked: > 0, PricePerDbIsDefined: true }),
         new("CAN'T SAY for the owner: it costs nothing more and is louder inside" + Price, "measured louder, and it costs nothing more", w => w is { Weighable: true, Quieter: false, Asked: <= 0 }),
         new("CAN'T SAY for the owner, who wrote down no price that it would be worth" + Price, "no price of the owner's", w => w is { Weighable: true, Quieter: true, Worth: null }),
         new("NOT WORTH IT at this price, which is above what the owner said it would be worth" + Price, "dearer than that", w => w is { Weighable: true, Quieter: true, Affordable: false }),
