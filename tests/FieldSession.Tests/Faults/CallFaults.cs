@@ -66,6 +66,16 @@ internal sealed class CallFaultFactAttribute : FactAttribute
     public CallFaultFactAttribute() => Skip = CallFaults.WhyNot;
 }
 
+/// <summary>
+/// A test that starts so many programs that it is run under the native one alone, as '.ci/run' does: one that is compiled while it runs takes minutes.
+/// </summary>
+[AttributeUsage(AttributeTargets.Method)]
+internal sealed class NativeFaultFactAttribute : FactAttribute
+{
+    public NativeFaultFactAttribute() =>
+        Skip = CallFaults.WhyNot ?? (Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") is null ? "FIELDSESSION_PROGRAM names no native program; '.ci/run' does" : null);
+}
+
 /// <summary>Tests that start many programs run one after the other.</summary>
 internal static class FaultTests
 {

@@ -10,7 +10,7 @@ namespace FieldSession.Tests.Faults;
 [Collection(FaultTests.Collection)]
 public sealed class EveryCallFailsTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
 {
-    [CallFaultFact]
+    [NativeFaultFact]
     public void No_failing_call_of_any_command_loses_an_act_or_is_told_in_a_wrong_word()
     {
         WellRun[] well = [.. Job.All(stages).Select(job => WellRun.Of(job, stages))];
@@ -39,7 +39,7 @@ public sealed class EveryCallFailsTests(Stages stages, ITestOutputHelper output)
         return faults.Select((fault, i) => (run, fault, i + chance.NextDouble()));
     }
 
-    [CallFaultFact]
+    [NativeFaultFact]
     public void A_command_that_only_reads_writes_nothing_beside_the_study()
     {
         foreach (Job job in Job.All(stages).Where(job => job.OnlyReads))

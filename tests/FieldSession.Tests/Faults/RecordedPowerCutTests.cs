@@ -12,7 +12,7 @@ namespace FieldSession.Tests.Faults;
 [Collection(FaultTests.Collection)]
 public sealed class RecordedPowerCutTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
 {
-    [CallFaultFact]
+    [NativeFaultFact]
     public void No_power_cut_in_any_command_loses_what_was_answered()
     {
         Job[] jobs = [.. Job.All(stages).Where(job => !job.OnlyReads)];

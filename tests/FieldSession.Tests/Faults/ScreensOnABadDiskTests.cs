@@ -18,7 +18,7 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
         (new Job("plan", Stage.Planned, ["plan", "plan"], Makes: "plan"), "T-7", ["T-8\r", "\x13"]),
     ];
 
-    [CallFaultFact]
+    [NativeFaultFact]
     public void The_disk_says_no_under_a_screen_and_nothing_is_lost_torn_or_told_wrongly()
     {
         int each = FaultTests.Number("FIELDSESSION_SCREEN_FAULTS", 2);
