@@ -20,6 +20,8 @@ internal static class ExportWords
     // words in the files
     public const string NotesGoOn = "... (notes.csv has all)";
 
+    public static string OwnTextIsMissing(string name) => $"the template {name} is not in the program";
+
     // why a file is hidden
     public static string PredictionsStayHidden(string namesStillToPredict) => $"predictions stay hidden until all are locked; still open: {namesStillToPredict}";
 

@@ -18,7 +18,7 @@ public sealed record ChainCalibrated(ChainGain Gain) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
 
-        // the same file listened to again, or a gain given anew, says the same thing better
+        // the same file listened to again, or a gain given again, says the same thing better
         bool IsThis(ChainGain known) => known.Chain == Gain.Chain && known.Sha256 == Gain.Sha256;
         return study with { ChainGains = study.ChainGains.RemoveAll(IsThis).Add(Gain), Undoables = [] };
     }

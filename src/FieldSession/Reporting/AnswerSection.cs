@@ -40,21 +40,18 @@ public static class AnswerSection
     private static Answered Answer(CodeComparison pair, ReportDay day)
     {
         Plan plan = day.Study.Asked!;
-        ClassComparison? main = VerdictSection.Main(day.Comparison, pair, plan.MainMeasure);
-        ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
-        MeterVerdict meter = MeterWord.Of(main);
-        EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
-        double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
-        WorthVerdict worth = WorthWord.Verdict(main, meter, ear, plan, VerdictSection.IsAgainstControl(pair, day)).Verdict;
-        AskedPair asked = new(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference), plan, main, choice);
+        PairVerdict found = PairVerdict.Of(pair, plan, day.Comparison, day.Ear);
+        ClassComparison? main = found.Main;
+        WorthVerdict worth = WorthWord.Verdict(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key)).Verdict;
+        AskedPair asked = new(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference), plan, main, found.Choice);
         return new Answered(
             asked.Asked,
             PlainSentence.OfMeter(asked, AnswerWords.When(day.Study)),
             PlainSentence.OfEar(asked),
             [
-                AnswerWords.Meter(MeterWord.Word(meter, marginDb), main),
+                AnswerWords.Meter(MeterWord.Word(found.Meter, plan.MainMarginDb), main),
                 .. RingWord.Line(day.Study, day.Ring, pair) is { } ring ? [AnswerWords.Ring(ring)] : Array.Empty<LabelledLine>(),
-                AnswerWords.Ear(ChoiceWords.Word(ear), choice),
+                AnswerWords.Ear(ChoiceWords.Word(found.Ear), found.Choice),
                 AnswerWords.Worth(WorthWord.Word(worth), WorthWord.Price(plan)),
                 .. main?.CouldShow is { } could ? [AnswerWords.CouldHaveShown(could)] : Array.Empty<LabelledLine>(),
                 .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [AnswerWords.HangsOn(sentence)] : Array.Empty<LabelledLine>(),
@@ -77,14 +74,13 @@ public static class AnswerSection
     private static IntervalChart Chart(IReadOnlyList<CodeComparison> pairs, ReportDay day)
     {
         Plan plan = day.Study.Asked!;
-        double marginDb = plan.MainMeasure == MainMeasure.Impact ? day.Comparison.ImpactMarginDb : day.Comparison.MarginDb;
         return new IntervalChart(
             AnswerWords.ChartTitle(day.Names.Plainly(pairs[0].Reference), MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)),
             "dB",
             [.. pairs.SelectMany(pair => DifferenceRow.Of(
                 pair.Reference == pairs[0].Reference ? day.Names.Plainly(pair.Code) : AnswerWords.Pair(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference)),
                 VerdictSection.Main(day.Comparison, pair, plan.MainMeasure)?.Overall,
-                marginDb,
+                plan.MainMarginDb,
                 marked: true))])
         {
             Ends = ChartEnds.OfLevels,

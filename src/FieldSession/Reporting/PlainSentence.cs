@@ -41,7 +41,7 @@ public static class PlainSentence
 
     private static string OfMeter(AskedPair pair, ClassComparison main, Estimate overall, string when)
     {
-        string margin = Figures.MarginDb(pair.Plan.MainMeasure == MainMeasure.Impact ? pair.Plan.ImpactMarginDb : pair.Plan.MarginDb);
+        string margin = Figures.MarginDb(pair.Plan.MainMarginDb);
         string found = Found(pair, overall, main.Basis);
         return MeterWord.Of(main) switch
         {

@@ -50,9 +50,9 @@ public static class RingWord
     }
 
     /// <summary>What the recordings answer where the ear heard what the meter did not show; null: there is no recording of the pair, or it is covered.</summary>
-    public static string? Answer(RingFinding? ring, string code) => ring?.Of(code) is not { } pair || ring.WhyNone is not null
+    public static string? Answer(RingFinding? ring, CodeComparison asked) => ring?.Of(asked.Code) is not { } pair || pair.Reference != asked.Reference || ring.WhyNone is not null
         ? null
-        : Of(ring, code) switch
+        : Of(ring, asked.Code) switch
         {
             MeterVerdict.Measured or MeterVerdict.MeasuredButSmall => RingReportWords.RingAnswers(ring.Band, pair.Main.Overall!),
             MeterVerdict.SameWithin => RingReportWords.RingIsTheSame(ring.Band, Figures.MarginDb(ring.MarginDb)),

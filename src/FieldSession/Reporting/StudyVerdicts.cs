@@ -22,7 +22,7 @@ public static class StudyVerdicts
         return study.Asked is not { } plan
             ? []
             : [.. comparison.Comparisons.Concat(comparison.AskedPairs).SelectMany(pair =>
-                OfPair(pair, plan, comparison, ear, IsControl(pair.Reference, key), RingWord.Line(study, ring, pair)).Select(line => WithChecks(line, study, pair, key)))];
+                OfPair(pair, plan, comparison, ear, PairVerdict.IsAgainstControl(pair, key), RingWord.Line(study, ring, pair)).Select(line => WithChecks(line, study, pair, key)))];
     }
 
     /// <summary>The meter's lines of readings without a study: on the steady segments, or on the impacts where there are no others.</summary>
@@ -38,16 +38,15 @@ public static class StudyVerdicts
     private static IEnumerable<VerdictLine> OfPair(
         CodeComparison pair, Plan plan, Comparison comparison, EarFindings ear, bool isAgainstControl, VerdictLine? ring)
     {
-        ClassComparison? main = VerdictSection.Main(comparison, pair, plan.MainMeasure);
+        PairVerdict found = PairVerdict.Of(pair, plan, comparison, ear);
+        (ClassComparison? main, ChoiceFinding? choice) = found;
         VerdictLine meter = OfMeter(pair, main, plan.MainMeasure == MainMeasure.Impact ? comparison.ImpactMarginDb : comparison.MarginDb);
-        ChoiceFinding? choice = ear.MainChoice(pair.Code, pair.Reference);
-        EarVerdict heard = choice?.Verdict ?? EarVerdict.NotTestedEnough;
-        (WorthVerdict worth, string why) = WorthWord.Verdict(main, MeterWord.Of(main), heard, plan, isAgainstControl);
+        (WorthVerdict worth, string why) = WorthWord.Verdict(main, found.Meter, found.Ear, plan, isAgainstControl);
         return
         [
             meter,
             .. ring is null ? [] : new[] { ring },
-            meter.As(VerdictLineKind.Ear, ChoiceWords.Word(heard), choice is null ? ReportingWords.NoForcedChoicesPlanned : ChoiceWords.Sentence(choice)),
+            meter.As(VerdictLineKind.Ear, ChoiceWords.Word(found.Ear), choice is null ? ReportingWords.NoForcedChoicesPlanned : ChoiceWords.Sentence(choice)),
             meter.As(VerdictLineKind.Worth, WorthWord.Word(worth), why),
         ];
     }
@@ -68,6 +67,4 @@ public static class StudyVerdicts
         LeftOut = study.Runs.Where(run => run.Code.Digits == pair.Code || run.Code.Digits == pair.Reference).Sum(run => run.Readings.Count(reading => reading.LeftOut)),
         Key = key is null ? KeyCheckResult.NotOpen : key.NamesAllowed ? KeyCheckResult.Holds : KeyCheckResult.Failed,
     };
-
-    private static bool IsControl(string code, OpenedKey? key) => key is { NamesAllowed: true } && key.IsControl(new SpecCode(code)) == true;
 }

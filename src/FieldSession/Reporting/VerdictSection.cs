@@ -30,21 +30,18 @@ public static class VerdictSection
     private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
     {
         Plan plan = day.Study.Asked!;
-        ClassComparison? main = Main(day.Comparison, pair, plan.MainMeasure);
-        double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
-        MeterVerdict meter = MeterWord.Of(main);
-        ChoiceFinding? choice = day.Ear.MainChoice(pair.Code, pair.Reference);
-        EarVerdict ear = choice?.Verdict ?? EarVerdict.NotTestedEnough;
+        PairVerdict found = PairVerdict.Of(pair, plan, day.Comparison, day.Ear);
+        (ClassComparison? main, ChoiceFinding? choice) = found;
         string shown = main?.CouldShow is { } could ? ReportingWords.DayWouldHaveShown(could) : "";
         yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
         yield return new LabelledLines(
         [
-            new LabelledLine("Meter", "", $"{MeterWord.InWords(main, marginDb)}.{shown}"),
+            new LabelledLine("Meter", "", $"{MeterWord.InWords(main, plan.MainMarginDb)}.{shown}"),
             .. RingWord.InReport(day, pair) is { } ring ? [ring] : Array.Empty<LabelledLine>(),
             new LabelledLine("Ear", "", $"{(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}."),
-            new LabelledLine("Worth", "", WorthWord.Of(main, meter, ear, plan, IsAgainstControl(pair, day))),
+            new LabelledLine("Worth", "", WorthWord.Of(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key))),
         ]);
-        yield return new Paragraph(CombinedSentence.Of(meter, choice, main, RingWord.Answer(day.Ring, pair.Code)));
+        yield return new Paragraph(CombinedSentence.Of(found.Meter, choice, main, RingWord.Answer(day.Ring, pair)));
     }
 
     private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen
@@ -59,17 +56,12 @@ public static class VerdictSection
     private static string ChosenAfter(CodeComparison pair, Comparison chosen, ReportDay day)
     {
         Plan plan = day.Study.Plan!;
-        double marginDb = plan.MainMeasure == MainMeasure.Impact ? plan.ImpactMarginDb : plan.MarginDb;
         return ReportingWords.ChosenAfterLine(
             $"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}",
             MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments),
-            Figures.MarginDb(marginDb),
-            $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), marginDb)}.");
+            Figures.MarginDb(plan.MainMarginDb),
+            $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), plan.MainMarginDb)}.");
     }
-
-    /// <summary>Whether it is known that the difference of a pair is candidate minus control.</summary>
-    internal static bool IsAgainstControl(CodeComparison pair, ReportDay day) =>
-        day.Names.Key is { NamesAllowed: true } key && key.IsControl(new SpecCode(pair.Reference)) == true;
 
     /// <summary>The comparison that the plan's main question is answered on, clean readings; null: nothing can be compared there.</summary>
     public static ClassComparison? Main(Comparison comparison, CodeComparison pair, MainMeasure measure)

@@ -52,6 +52,9 @@ public sealed record Plan
     /// <summary>The ring band: as told, or 178 to 282 Hz.</summary>
     public FrequencyBand RingBand => RingBandTold ?? Acoustics.RingBand.Planned;
 
+    /// <summary>The margin of the main measure, dB.</summary>
+    public double MainMarginDb => MainMeasure == MainMeasure.Impact ? ImpactMarginDb : MarginDb;
+
     /// <summary>The people in the car; the first drives, the second types.</summary>
     public ImmutableList<CrewMember> Crew { get; init; } = [];
 

@@ -1,5 +1,6 @@
 using OxyPlot;
 using OxyPlot.Axes;
+using OxyPlot.Legends;
 
 namespace FieldSession.Store.Exports.Html;
 
@@ -40,6 +41,21 @@ internal static class Drawing
         PlotAreaBorderThickness = new OxyThickness(0),
         Padding = new OxyThickness(2, 6, 14, 2),
     };
+
+    /// <summary>The names of the specs above a plot, one below the other where it is narrow.</summary>
+    /// <param name="width">Width of the plot, CSS pixels.</param>
+    public static Legend Legend(double width) => new()
+    {
+        LegendPlacement = LegendPlacement.Outside,
+        LegendPosition = LegendPosition.TopLeft,
+        LegendOrientation = IsNarrow(width) ? LegendOrientation.Vertical : LegendOrientation.Horizontal,
+        LegendMargin = 0,
+        LegendPadding = 0,
+    };
+
+    /// <summary>Whether a plot is drawn for a phone.</summary>
+    /// <param name="width">Its width, CSS pixels.</param>
+    public static bool IsNarrow(double width) => width < 500;
 
     /// <summary>An axis of numbers along the bottom or the left.</summary>
     public static LinearAxis Axis(AxisPosition position, string title) => new()

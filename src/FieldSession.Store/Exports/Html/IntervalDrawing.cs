@@ -12,7 +12,6 @@ internal static class IntervalDrawing
 {
     private const double RowHeight = 30;
     private const double TallRowHeight = 46;
-    private const double Narrow = 500;
     private const double AxisHeight = 66;
     private const double CapHeight = 0.16;
 
@@ -22,7 +21,7 @@ internal static class IntervalDrawing
     public static string Of(IntervalChart chart, double width)
     {
         PlotModel plot = Drawing.Plot();
-        bool isNarrow = width < Narrow;
+        bool isNarrow = Drawing.IsNarrow(width);
         plot.Axes.Add(Names(AxisPosition.Left, chart.Rows.Select(row => isNarrow ? $"{ShortText.Of(row.Label, 21)}\n{Numbers(row)}" : ShortText.Of(row.Label, 34))));
         if (!isNarrow)
         {

@@ -6,7 +6,6 @@ namespace FieldSession.Store.Exports.Html;
 internal static class PageWords
 {
     // the template
-    public const string OwnTemplateIsMissing = "the template report.html.liquid is not in the program";
     public const string OwnTemplate = "the program's own template";
 
     public static string NotTemplate(string name, string fault) => $"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.";

@@ -1,5 +1,3 @@
-using System.Reflection;
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Unicode;
 using FieldSession.Reporting;
@@ -33,16 +31,7 @@ public sealed class ReportTemplate
     internal IReadOnlyList<ReportPart>? Order { get; private init; }
 
     /// <summary>The text of the template that the program carries with it.</summary>
-    public static string DefaultText
-    {
-        get
-        {
-            using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream("report.html.liquid")
-                ?? throw new FileNotFoundException(PageWords.OwnTemplateIsMissing);
-            using StreamReader reader = new(stream, Encoding.UTF8);
-            return reader.ReadToEnd();
-        }
-    }
+    public static string DefaultText => OwnText.Of("report.html.liquid");
 
     /// <summary>The template that the program carries with it.</summary>
     public static ReportTemplate Default => Of(DefaultText, PageWords.OwnTemplate);

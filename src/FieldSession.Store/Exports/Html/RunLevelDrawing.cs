@@ -3,7 +3,6 @@ using FieldSession.Reporting;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Legends;
 using OxyPlot.Series;
 
 namespace FieldSession.Store.Exports.Html;
@@ -25,14 +24,7 @@ internal static class RunLevelDrawing
         PlotModel plot = Drawing.Plot();
         plot.Axes.Add(Places(chart, width));
         plot.Axes.Add(Levels(chart));
-        plot.Legends.Add(new Legend
-        {
-            LegendPlacement = LegendPlacement.Outside,
-            LegendPosition = LegendPosition.TopLeft,
-            LegendOrientation = width < 500 ? LegendOrientation.Vertical : LegendOrientation.Horizontal,
-            LegendMargin = 0,
-            LegendPadding = 0,
-        });
+        plot.Legends.Add(Drawing.Legend(width));
         string[] names = [.. chart.Points.Select(point => point.Name).Distinct()];
         for (int spec = 0; spec < names.Length; spec++)
         {
@@ -91,7 +83,7 @@ internal static class RunLevelDrawing
         LinearAxis axis = Drawing.Axis(AxisPosition.Bottom, chart.OverTime ? PageWords.MiddleOfRunAxis : "run");
         axis.Minimum = first - air;
         axis.Maximum = last + air;
-        axis.IntervalLength = width < 500 ? 70 : 90;
+        axis.IntervalLength = Drawing.IsNarrow(width) ? 70 : 90;
         axis.MinimumMajorStep = chart.OverTime ? 0.25 : 1;
         axis.LabelFormatter = chart.OverTime ? TimeOfDay : value => value.ToString("0", CultureInfo.InvariantCulture);
         return axis;

@@ -3,7 +3,6 @@ using FieldSession.Reporting;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Legends;
 using OxyPlot.Series;
 
 namespace FieldSession.Store.Exports.Html;
@@ -26,14 +25,7 @@ internal static class SpectrumDrawing
         LinearAxis levels = Drawing.Axis(AxisPosition.Left, PageWords.DensityAxis);
         levels.LabelFormatter = Whole;
         plot.Axes.Add(levels);
-        plot.Legends.Add(new Legend
-        {
-            LegendPlacement = LegendPlacement.Outside,
-            LegendPosition = LegendPosition.TopLeft,
-            LegendOrientation = width < 500 ? LegendOrientation.Vertical : LegendOrientation.Horizontal,
-            LegendMargin = 0,
-            LegendPadding = 0,
-        });
+        plot.Legends.Add(Drawing.Legend(width));
         plot.Annotations.Add(new RectangleAnnotation
         {
             MinimumX = chart.Band.LowerHz,

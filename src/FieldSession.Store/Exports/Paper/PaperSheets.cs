@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Reflection;
 using System.Text;
 using FieldSession.Measures;
 using FieldSession.State;
@@ -41,7 +40,7 @@ public static class PaperSheets
     public static string Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return ReportTemplate.Of(Text(), TemplateName).Filled(new Dictionary<string, FluidValue>
+        return ReportTemplate.Of(OwnText.Of(TemplateName), TemplateName).Filled(new Dictionary<string, FluidValue>
         {
             ["title"] = Values.Text(plan.StudyName),
             ["question"] = Values.Text(plan.Question),
@@ -52,14 +51,11 @@ public static class PaperSheets
             ["attributes"] = Values.List(plan.Attributes.Select(Values.Text)),
             ["steps"] = Values.List(RatingSteps.All.Select(step => Values.Text($"{step.Points}  {step.Disturbance} / {step.Control}"))),
             ["causes"] = Values.List(SpoiltCauses.All.Select(cause => Values.Text($"{cause.Letter} {cause.Meaning}"))),
-            ["specs"] = Values.List(Enumerable.Range(1, plan.SpecCount).Select(place => Values.Text($"{place}"))),
             ["segments"] = Values.List(plan.Route.Select(segment => Segment(segment, plan.Units))),
-            ["runs"] = Values.List(plan.Order.Select((place, index) => Run(index + 1, $"{place}"))),
+            ["runs"] = Values.List(Enumerable.Range(1, plan.Order.Count).Select(number => Values.Parts(("number", Values.Text($"{number}"))))),
             ["pages"] = Values.List(plan.Route.Chunk(RowsAPage).Select(page => Values.List(page.Select(segment => Segment(segment, plan.Units))))),
         });
     }
-
-    private static FluidValue Run(int number, string place) => Values.Parts(("number", Values.Text($"{number}")), ("place", Values.Text(place)));
 
     private static FluidValue Segment(Segment segment, UnitSystem units) => Values.Parts(
         ("number", Values.Text($"{segment.Number}")),
@@ -69,12 +65,4 @@ public static class PaperSheets
         ("length", Values.Text(segment.Length.In(units))),
         ("seconds", Values.Text(segment.Seconds.ToString("0", CultureInfo.InvariantCulture))),
         ("mark", Values.Text(segment.StartMark ?? "")));
-
-    private static string Text()
-    {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(TemplateName)
-            ?? throw new FileNotFoundException(TemplateName);
-        using StreamReader reader = new(stream, Encoding.UTF8);
-        return reader.ReadToEnd();
-    }
 }

@@ -80,7 +80,7 @@ internal static class DrivingScreenWords
 
     public static string FiguresCorrect(StopRow row) => $"{row.Place}: figures correct it, letters flag it; ";
 
-    public static string HowToMend(StopRow row) => row switch
+    public static string HowToCorrect(StopRow row) => row switch
     {
         { IsOpenDoubt: true, Reading: { } reading } => HowToConfirm(row, reading),
         { Reading: not null } => FiguresCorrect(row),

@@ -288,7 +288,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
 
     private string Hint()
     {
-        string mend = Marked is { } row ? DrivingScreenWords.HowToMend(row) : "";
-        return mend + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscGoesBack);
+        string cure = Marked is { } row ? DrivingScreenWords.HowToCorrect(row) : "";
+        return cure + (WhatNext.StartWords(Study) is { } start ? $"Enter: {start}" : DrivingScreenWords.EscGoesBack);
     }
 }

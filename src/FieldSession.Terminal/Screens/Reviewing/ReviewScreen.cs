@@ -87,8 +87,11 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         if (_seen.Sight is null || !ReferenceEquals(_seen.Study, Study))
         {
             MeasuredDay day = StudyReadings.Of(Study);
-            Comparison comparison = Comparison.InFull(day, StudyTerms.Of(Study));
-            _seen = (Study, new ReviewSight(Study, day, comparison, (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment));
+            ComparisonTerms terms = StudyTerms.Of(Study);
+            _seen = (Study, new ReviewSight(Study, day, Comparison.InFull(day, terms), (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment)
+            {
+                Ear = EarFindings.Of(Study, terms),
+            });
         }
 
         return _seen.Sight!;

@@ -12,7 +12,7 @@ namespace FieldSession.Terminal.Screens.Reviewing;
 internal sealed record ReviewSight(Study Study, MeasuredDay Day, Comparison Comparison, (int Lines, string HeadHash) Journal, int Segment)
 {
     /// <summary>What the ear says.</summary>
-    public EarFindings Ear => field ??= EarFindings.Of(Study, StudyTerms.Of(Study));
+    public required EarFindings Ear { get; init; }
 
     /// <summary>The plan.</summary>
     public Plan Plan => Study.Asked!;
