@@ -7,11 +7,12 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Store.Archiving;
 
 /// <summary>What a folder of studies holds.</summary>
-/// <param name="Studies">The studies, by the time of their first run.</param>
-/// <param name="Problems">Studies that can't be read, a sentence each.</param>
+/// <param name="Studies">The studies, each once, by the time of their first run.</param>
+/// <param name="Problems">Studies that can't be read, and those whose copies went on differently, a sentence each.</param>
+/// <param name="Copies">Studies with copies or earlier states that were passed over, a sentence each.</param>
 /// <param name="ReadAnew">How many studies were read, because the index did not know them as they are.</param>
 /// <param name="IndexFault">Why the index could not be written; null: it was, or nothing was new.</param>
-public sealed record ArchiveReading(IReadOnlyList<ArchivedStudy> Studies, IReadOnlyList<string> Problems, int ReadAnew, string? IndexFault);
+public sealed record ArchiveReading(IReadOnlyList<ArchivedStudy> Studies, IReadOnlyList<string> Problems, IReadOnlyList<string> Copies, int ReadAnew, string? IndexFault);
 
 /// <summary>
 /// A folder of studies, with all folders below it, as the archive of a crew or a team. Studies are only read. An index beside them
@@ -40,9 +41,12 @@ public static class ArchiveFolder
         IndexedStudy[] studies = [.. found.OfType<IndexedStudy>()];
         int anew = studies.Count(study => !(known.TryGetValue(study.Stamp.Path, out IndexedStudy? same) && ReferenceEquals(same, study)));
         string? fault = anew > 0 || known.Count != studies.Length ? ArchiveIndex.Write(root, studies) : null;
+        StudyCopies<IndexedStudy>[] once = [.. StudyCopies.Of(studies, study => study.State, study => ReadStudy.At(Path.Combine(root, study.Stamp.Path)).Lines)];
         return new ArchiveReading(
-            [.. studies.Select(study => study.Study).OrderBy(study => study.Began ?? DateTimeOffset.MaxValue).ThenBy(study => study.Name, StringComparer.Ordinal)],
-            [.. problems.OfType<string>()],
+            [.. once.Select(study => study.Newest?.Study).OfType<ArchivedStudy>()
+                .OrderBy(study => study.Began ?? DateTimeOffset.MaxValue).ThenBy(study => study.Name, StringComparer.Ordinal).ThenBy(study => study.Identity.Hash, StringComparer.Ordinal)],
+            [.. problems.OfType<string>(), .. once.Where(study => study.Newest is null).Select(ArchiveFolderWords.WentOnDifferently)],
+            [.. once.Where(study => study is { Newest: not null, Others.Length: > 0 }).Select(ArchiveFolderWords.CountedOnce)],
             anew,
             fault);
     }
@@ -58,7 +62,9 @@ public static class ArchiveFolder
         {
             IReadOnlyList<Line> lines = ReadStudy.At(Path.Combine(root, stamp.Path)).Lines;
             Study study = Logbook.Fold(lines);
-            return (new IndexedStudy(stamp, ArchivedStudy.Of(study, OpenedKey.In(lines.Select(EntryKinds.EntryIn)))), null);
+            return StudyState.Of(lines) is { } state
+                ? (new IndexedStudy(stamp, state, ArchivedStudy.Of(state.Study, study, OpenedKey.In(lines.Select(EntryKinds.EntryIn)))), null)
+                : (null, ArchiveFolderWords.NothingInIt(stamp.Path));
         }
         catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException or InvalidDataException or ArgumentException)
         {

@@ -2,7 +2,9 @@ using System.Buffers;
 using System.Globalization;
 using System.Text.Json;
 using FieldSession.Archiving;
+using FieldSession.Merging;
 using FieldSession.Revealing;
+using FieldSession.State;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Journaling;
 
@@ -17,7 +19,7 @@ internal static class ArchiveIndex
     /// <summary>Its name in the folder.</summary>
     public const string FileName = "archive-index.json";
 
-    private const int Version = 1;
+    private const int Version = 2;
 
     /// <summary>The studies that the index of a folder knows, by path; empty: there is none that can be read.</summary>
     public static Dictionary<string, IndexedStudy> In(string root)
@@ -78,6 +80,13 @@ internal static class ArchiveIndex
         json.WriteString("path", indexed.Stamp.Path);
         json.WriteNumber("bytes", indexed.Stamp.Bytes);
         json.WriteNumber("ticks", indexed.Stamp.Ticks);
+        json.WriteString("identity", study.Identity.Hash);
+        json.Parts("ends", indexed.State.Ends, end =>
+        {
+            json.WriteString("strand", end.Strand);
+            json.WriteNumber("line", end.Line);
+            json.WriteString("hash", end.Hash);
+        });
         json.WriteString("study", study.Name);
         json.WriteString("began", study.Began?.ToString("O", CultureInfo.InvariantCulture));
         json.Texts("crew", study.Crew);
@@ -102,25 +111,34 @@ internal static class ArchiveIndex
         });
     }
 
-    private static IndexedStudy Read(JsonElement json) => new(
-        new StudyStamp(json.GetProperty("path").GetString()!, json.GetProperty("bytes").GetInt64(), json.GetProperty("ticks").GetInt64()),
-        new ArchivedStudy(
-            json.GetProperty("study").GetString()!,
-            json.GetProperty("began") is { ValueKind: JsonValueKind.String } began ? began.GetDateTimeOffset() : null,
-            [.. json.GetProperty("crew").EnumerateArray().Select(name => name.GetString()!)],
-            json.GetProperty("route").GetString()!,
-            json.GetProperty("runs").GetInt32(),
-            json.GetProperty("finished").GetBoolean(),
-            [.. json.GetProperty("scatter").EnumerateArray().Select(one => new ArchivedScatter(
-                one.GetProperty("group").GetString()!,
-                one.GetProperty("is_kind").GetBoolean(),
-                one.GetProperty("nu_run").GetDouble(),
-                Figure(one, "s_run"),
-                one.GetProperty("kbar").GetDouble(),
-                one.GetProperty("nu_e").GetDouble(),
-                Figure(one, "s_e")))],
-            [.. json.GetProperty("predictions").EnumerateArray().Select(one => new ScoredPrediction(
-                one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))]));
+    private static IndexedStudy Read(JsonElement json)
+    {
+        StudyIdentity identity = StudyIdentity.WithHash(json.GetProperty("identity").GetString()) ?? throw new FormatException();
+        return new IndexedStudy(
+            new StudyStamp(json.GetProperty("path").GetString()!, json.GetProperty("bytes").GetInt64(), json.GetProperty("ticks").GetInt64()),
+            new StudyState(identity, [.. json.GetProperty("ends").EnumerateArray().Select(one => new StrandEnd(
+                one.GetProperty("strand").GetString()!, one.GetProperty("line").GetInt32(), one.GetProperty("hash").GetString()!))]),
+            Study(json, identity));
+    }
+
+    private static ArchivedStudy Study(JsonElement json, StudyIdentity identity) => new(
+        identity,
+        json.GetProperty("study").GetString()!,
+        json.GetProperty("began") is { ValueKind: JsonValueKind.String } began ? began.GetDateTimeOffset() : null,
+        [.. json.GetProperty("crew").EnumerateArray().Select(name => name.GetString()!)],
+        json.GetProperty("route").GetString()!,
+        json.GetProperty("runs").GetInt32(),
+        json.GetProperty("finished").GetBoolean(),
+        [.. json.GetProperty("scatter").EnumerateArray().Select(one => new ArchivedScatter(
+            one.GetProperty("group").GetString()!,
+            one.GetProperty("is_kind").GetBoolean(),
+            one.GetProperty("nu_run").GetDouble(),
+            Figure(one, "s_run"),
+            one.GetProperty("kbar").GetDouble(),
+            one.GetProperty("nu_e").GetDouble(),
+            Figure(one, "s_e")))],
+        [.. json.GetProperty("predictions").EnumerateArray().Select(one => new ScoredPrediction(
+            one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))]);
 
     private static double? Figure(JsonElement json, string name) => json.GetProperty(name) is { ValueKind: JsonValueKind.Number } figure ? figure.GetDouble() : null;
 }

@@ -30,6 +30,7 @@ public static class ArchiveJson
     private static void Study(Utf8JsonWriter json, ArchivedStudy study)
     {
         json.WriteString("study", study.Name);
+        json.WriteString("identity", study.Identity.Hash);
         json.WriteString("began", study.Began?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss'Z'", CultureInfo.InvariantCulture));
         json.Texts("crew", study.Crew);
         json.WriteString("route", study.RouteInWords);

@@ -19,5 +19,6 @@ internal sealed record StudyStamp(string Path, long Bytes, long Ticks)
 
 /// <summary>A study of the archive as the index keeps it.</summary>
 /// <param name="Stamp">How its file was then.</param>
+/// <param name="State">How far it goes.</param>
 /// <param name="Study">What the archive keeps of it.</param>
-internal sealed record IndexedStudy(StudyStamp Stamp, ArchivedStudy Study);
+internal sealed record IndexedStudy(StudyStamp Stamp, StudyState State, ArchivedStudy Study);

@@ -68,7 +68,7 @@ internal sealed class AcknowledgedLines : IDisposable
     }
 
     /// <summary>The record's file; null: a study without lines has none.</summary>
-    public static string? NameOf(string folder, string study, IReadOnlyList<Line> lines) => StudyIdentity.Of(lines) is { } identity
+    public static string? NameOf(string folder, string study, IReadOnlyList<Line> lines) => StudyState.IdentityOf(lines) is { } identity
         ? Path.Combine(folder, FolderName, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{study}\n{identity}")))[..DigitsOfName])
         : null;
 

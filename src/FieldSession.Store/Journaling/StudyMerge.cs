@@ -53,7 +53,7 @@ public static class StudyMerge
 
     private static void RefuseOtherStudy(StudyFile study, string path, IReadOnlyList<Line> lines)
     {
-        if (StudyIdentity.Of(study.Lines) != StudyIdentity.Of(lines))
+        if (StudyState.IdentityOf(study.Lines) != StudyState.IdentityOf(lines))
         {
             throw new OtherStudyException(
                 StudyFileWords.CopyIsOfAnotherStudy(path, study));

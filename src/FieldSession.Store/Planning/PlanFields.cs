@@ -47,7 +47,7 @@ public static class PlanFields
     [
         new("calibrator_db", "calibrator, dB", PlanFieldSort.Number, "what the calibrator gives, as a rule 94 or 114; empty: 94"),
         new("required_checks", "required checks", PlanFieldSort.List, $"no run starts without them, cut by ;  of {string.Join(", ", CheckKinds.All.Select(kind => kind.Name))}"),
-        new("archive", "archive of the crew", PlanFieldSort.Text, "folder of earlier days, whose repeatability is lent to this one; empty: none"),
+        new("archive", "archive of the crew", PlanFieldSort.Text, "folder or CSV of earlier days, whose repeatability is lent to this one; empty: none"),
         new("tyre_size", "tyre size", PlanFieldSort.Text, "as on the sidewall, such as 225/45R18; empty: not told"),
         new("pressure_front_kpa", "cold front, kPa", PlanFieldSort.Number, "pressure at 20 degC, 230 is 2.3 bar; empty: no target") { Units = UnitSystem.Metric },
         new("pressure_rear_kpa", "cold rear, kPa", PlanFieldSort.Number, "pressure at 20 degC, 230 is 2.3 bar; empty: no target") { Units = UnitSystem.Metric },

@@ -1,11 +1,14 @@
-using FieldSession.Comparing;
+using FieldSession.Archiving;
+using FieldSession.State;
 using FieldSession.Store.Disks;
+using FieldSession.Store.Exports;
 
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// Reads the repeatability of earlier days: one line a day and class with the columns day, cls (all, steady, impact), S, nu_run, s_run, kbar, nu_e,
-/// s_e, which are the outputs of that day's own comparison. A standard deviation without degrees of freedom is empty or NA.
+/// Reads the repeatability of earlier days: one line a day and class with the columns day, cls (all, steady, impact, ring), nu_run, s_run, kbar, nu_e,
+/// s_e, which are the outputs of that day's own comparison. A standard deviation without degrees of freedom is empty or NA. The columns study
+/// (hash of the study's first line), crew and loop may be there: a study enters once, and a plan takes the days of its own crew and loop.
 /// </summary>
 public static class ArchiveCsv
 {
@@ -17,10 +20,15 @@ public static class ArchiveCsv
     private const int NuE = 5;
     private const int SE = 6;
 
+    private const int Study = 7;
+    private const int Crew = 8;
+    private const int Loop = 9;
+    private const int Required = 7;
+
     /// <summary>Reads a file.</summary>
     /// <exception cref="IOException">There is no such file, or it can't be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
-    public static FileRead<IReadOnlyList<ArchiveLine>> Read(string path)
+    public static FileRead<IReadOnlyList<ArchiveRow>> Read(string path)
     {
         FileStream stream = FileKind.OpenToRead(path);
         return Read(stream, path);
@@ -29,60 +37,69 @@ public static class ArchiveCsv
     /// <summary>Reads a stream, which is closed then.</summary>
     /// <param name="stream">The bytes of the file.</param>
     /// <param name="name">The file's name for the problems.</param>
-    public static FileRead<IReadOnlyList<ArchiveLine>> Read(Stream stream, string name)
+    public static FileRead<IReadOnlyList<ArchiveRow>> Read(Stream stream, string name)
     {
         FileProblems problems = new(name);
-        string[] names = ["day", "cls", "nu_run", "s_run", "kbar", "nu_e", "s_e"];
+        string[] names = ["day", "cls", "nu_run", "s_run", "kbar", "nu_e", "s_e", "study", "crew", "loop"];
         using CsvSheet sheet = new(stream, problems, names);
-        List<ArchiveLine> lines = [];
-        if (sheet.ReadHeader(names.Length))
+        List<ArchiveRow> rows = [];
+        if (sheet.ReadHeader(Required))
         {
-            HashSet<(string Day, MeasureClass? Class)> seen = [];
+            HashSet<(string Day, string Group)> seen = [];
             while (sheet.ReadRow())
             {
-                Take(sheet, seen, lines);
+                Take(sheet, seen, rows);
             }
 
-            if (lines.Count == 0 && !problems.Any)
+            if (rows.Count == 0 && !problems.Any)
             {
                 problems.Add(ReadingsFileWords.NoDay, ReadingsFileWords.OneLineADayAndClass);
             }
         }
 
         return problems.Any
-            ? new FileRead<IReadOnlyList<ArchiveLine>>(null, problems.InWords, problems.More)
-            : new FileRead<IReadOnlyList<ArchiveLine>>(lines, [], 0);
+            ? new FileRead<IReadOnlyList<ArchiveRow>>(null, problems.InWords, problems.More)
+            : new FileRead<IReadOnlyList<ArchiveRow>>(rows, [], 0);
     }
 
-    private static void Take(CsvSheet sheet, HashSet<(string Day, MeasureClass? Class)> seen, List<ArchiveLine> lines)
+    private static void Take(CsvSheet sheet, HashSet<(string Day, string Group)> seen, List<ArchiveRow> rows)
     {
-        string day = sheet[Day];
-        string word = sheet[Class].ToLowerInvariant();
-        MeasureClass? measureClass = word switch
+        string day = SpreadsheetText.Plain(sheet[Day]);
+        string group = sheet[Class].ToLowerInvariant();
+        string? study = Told(sheet, Study);
+        if (!IsNamed(sheet, day, group, study))
         {
-            "steady" => MeasureClass.Steady,
-            "impact" => MeasureClass.Impact,
-            _ => null,
-        };
-        if (measureClass is null && word != "all")
-        {
-            sheet.Problem(Class, sheet[Class], "no class", ReadingsFileWords.ArchiveClassForm);
+            return;
         }
-        else if (day.Length == 0)
+
+        if (!seen.Add((study ?? day, group)))
         {
-            sheet.Problem(Day, day, "no day", ReadingsFileWords.DayForm);
+            sheet.Problem(study is null ? Day : Study, study ?? day, ReadingsFileWords.DayIsThereTwice(group), ReadingsFileWords.OneLineADayAndClass);
         }
-        else if (!seen.Add((day, measureClass)))
+        else if (Scatter(sheet, day, group, study) is { } scatter)
         {
-            sheet.Problem(Day, day, ReadingsFileWords.DayIsThereTwice(word), ReadingsFileWords.OneLineADayAndClass);
-        }
-        else if (Line(sheet, day, measureClass) is { } line)
-        {
-            lines.Add(line);
+            rows.Add(new ArchiveRow(scatter, Told(sheet, Crew), Told(sheet, Loop)));
         }
     }
 
-    private static ArchiveLine? Line(CsvSheet sheet, string day, MeasureClass? measureClass)
+    private static bool IsNamed(CsvSheet sheet, string day, string group, string? study)
+    {
+        (int Column, string What, string Allowed)? problem = group is not ("all" or "steady" or "impact" or EarlierScatter.Ring)
+            ? (Class, "no class", ReadingsFileWords.ArchiveClassForm)
+            : day.Length == 0 ? (Day, "no day", ReadingsFileWords.DayForm)
+            : study is not null && StudyIdentity.WithHash(study) is null ? (Study, "no study", ReadingsFileWords.IdentityForm)
+            : null;
+        if (problem is { } wrong)
+        {
+            sheet.Problem(wrong.Column, sheet[wrong.Column], wrong.What, wrong.Allowed);
+        }
+
+        return problem is null;
+    }
+
+    private static string? Told(CsvSheet sheet, int column) => sheet[column] is { Length: > 0 } text ? SpreadsheetText.Plain(text) : null;
+
+    private static EarlierScatter? Scatter(CsvSheet sheet, string day, string group, string? study)
     {
         double? nuRun = Size(sheet, NuRun, 0);
         double? sRun = Size(sheet, SRun, nuRun);
@@ -91,7 +108,7 @@ public static class ArchiveCsv
         double? sE = Size(sheet, SE, nuE);
         bool good = nuRun is not null && kbar is not null && nuE is not null
             && !(nuRun > 0 && sRun is null) && !(nuE > 0 && sE is null);
-        return good ? new ArchiveLine(day, measureClass, nuRun!.Value, sRun, kbar!.Value, nuE!.Value, sE) : null;
+        return good ? new EarlierScatter(day, group, nuRun!.Value, sRun, kbar!.Value, nuE!.Value, sE, study) : null;
     }
 
     /// <summary>A number from 0; a standard deviation without degrees of freedom may be unknown.</summary>

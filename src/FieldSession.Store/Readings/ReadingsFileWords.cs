@@ -55,7 +55,8 @@ internal static class ReadingsFileWords
     // earlier days
     public const string NoDay = "no day below the header";
     public const string OneLineADayAndClass = "one line a day and class";
-    public const string ArchiveClassForm = "all, steady or impact";
+    public const string ArchiveClassForm = "all, steady, impact or ring";
+    public const string IdentityForm = "the hash of a study's first line, 64 hex digits, as 'archive FOLDER --csv' writes it; or leave it empty";
     public const string DayForm = "a name or number for the day";
 
     public static string DayIsThereTwice(string measureClass) => $"this day has a line for {measureClass} already";

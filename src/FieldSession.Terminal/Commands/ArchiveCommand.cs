@@ -8,6 +8,7 @@ using FieldSession.Reporting;
 using FieldSession.Revealing;
 using FieldSession.State;
 using FieldSession.Store.Archiving;
+using FieldSession.Store.Readings;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -66,7 +67,7 @@ internal static class ArchiveCommand
         if (asked.Study is { } study)
         {
             using OpenedStudy opened = OpenedStudy.At(study, outside);
-            return Answer.To(opened.Logbook.Write(Taken(asked.Folder, opened.Logbook.Study, studies)), outside);
+            return Answer.To(opened.Logbook.Write(Taken(asked.Folder, opened.Logbook, [.. ArchiveRow.Of(studies)])), outside);
         }
 
         foreach (string line in Told(asked, studies))
@@ -90,7 +91,7 @@ internal static class ArchiveCommand
         try
         {
             ArchiveReading reading = ArchiveFolder.Read(folder);
-            foreach (string problem in reading.Problems.Concat(reading.IndexFault is { } fault ? [$"{folder}: the index could not be written ({fault}); nothing is lost by it, the next reading takes longer"] : []))
+            foreach (string problem in reading.Problems.Concat(reading.Copies).Concat(reading.IndexFault is { } fault ? [$"{folder}: the index could not be written ({fault}); nothing is lost by it, the next reading takes longer"] : []))
             {
                 outside.Error.WriteLine(problem);
             }
@@ -104,18 +105,35 @@ internal static class ArchiveCommand
         }
     }
 
+    /// <summary>What the archive that a plan names can lend: of a folder of studies, or of a CSV that 'archive --csv' wrote; null: neither is there, and it was said.</summary>
+    public static IReadOnlyList<ArchiveRow>? Rows(string path, Surroundings outside)
+    {
+        if (!File.Exists(path))
+        {
+            return ReadFolder(path, outside) is { } reading ? [.. ArchiveRow.Of(reading.Studies)] : null;
+        }
+
+        FileRead<IReadOnlyList<ArchiveRow>> read = ArchiveCsv.Read(path);
+        foreach (string problem in read.ProblemLines())
+        {
+            outside.Error.WriteLine(problem);
+        }
+
+        return read.Content;
+    }
+
     /// <summary>What a study takes from an archive: the days of its own crew on its own loop.</summary>
-    public static Entry Taken(string folder, Study study, IEnumerable<ArchivedStudy> studies) => new ArchiveTaken(
-        folder,
-        [.. study.Plan is { } plan ? ArchiveFilter.ScatterLikeOf(plan, studies) : []]);
+    public static Entry Taken(string archive, Logbook logbook, IEnumerable<ArchiveRow> rows) => new ArchiveTaken(
+        archive,
+        [.. logbook.Study.Plan is { } plan ? ArchiveRow.LentTo(plan, StudyState.IdentityOf(logbook.Lines), rows) : []]);
 
     /// <summary>What the archive that a plan names would lend to it, as far as it can be read; empty: it names none, or there is nothing of this crew and loop.</summary>
     /// <param name="folder">The plan's folder.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="outside">The world outside.</param>
     public static IReadOnlyList<ArchiveLine> LentTo(string folder, Plan plan, Surroundings outside) =>
-        plan.Archive is { } named && ReadFolder(Path.Combine(folder, named), outside) is { } reading
-            ? StudyTerms.LinesOf(ArchiveFilter.ScatterLikeOf(plan, reading.Studies))
+        plan.Archive is { } named && Rows(Path.Combine(folder, named), outside) is { } rows
+            ? StudyTerms.LinesOf(ArchiveRow.LentTo(plan, own: null, rows))
             : [];
 
     private static IEnumerable<string> InWords(ArchivedStudy[] studies)

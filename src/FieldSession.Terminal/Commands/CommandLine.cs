@@ -119,6 +119,7 @@ internal static class CommandLine
         RingFinding? ring = RingFinding.Of(study);
         return new DayOfStudy(day, StudyTerms.Of(study), [.. BlindWords.Remarks(study)])
         {
+            Identity = StudyState.IdentityOf(opened.Logbook.Lines),
             Verdicts = comparison => StudyVerdicts.Of(study, comparison, EarFindings.Of(study, StudyTerms.Of(study)), key, ring),
             Ring = ring,
             RingInWords = [.. RingWords.Of(study, ring)],

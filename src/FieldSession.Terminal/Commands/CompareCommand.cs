@@ -1,9 +1,11 @@
 using System.CommandLine;
+using FieldSession.Archiving;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Measures;
 using FieldSession.Reporting;
 using FieldSession.Reviewing;
+using FieldSession.State;
 using FieldSession.Store.Disks;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Journaling;
@@ -32,6 +34,9 @@ internal sealed record CompareWords(
 /// <param name="Remarks">How blind the study is, and what cannot be told yet.</param>
 internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks)
 {
+    /// <summary>Which study it is; null: a file of readings alone.</summary>
+    public StudyIdentity? Identity { get; init; }
+
     /// <summary>Compares the energy days, against a code or the plan's reference, and the units to say it in; null: a file of readings alone.</summary>
     public Func<string?, EnergyComparison?>? Energy { get; init; }
 
@@ -103,10 +108,12 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return code;
         }
 
-        (code, IReadOnlyList<ArchiveLine>? archive) = words.Archive is { } path
+        (code, IReadOnlyList<ArchiveRow>? archive) = words.Archive is { } path
             ? Opened(path, error, () => Content(ArchiveCsv.Read(path), error))
             : (ExitCode.Done, []);
-        return archive is null ? code : Compare(output, error, words, asked, source, archive);
+        return archive is null
+            ? code
+            : Compare(output, error, words, asked, source, StudyTerms.LinesOf(archive.Select(row => row.Scatter).Where(scatter => ArchiveRow.IsOther(scatter, source.Identity))));
     }
 
     /// <summary>What a file holds, or the exit code that says why it gives nothing.</summary>

@@ -91,13 +91,7 @@ internal static class OrdersCommand
             return null;
         }
 
-        FileRead<IReadOnlyList<ArchiveLine>> read = ArchiveCsv.Read(path);
-        foreach (string problem in read.ProblemLines())
-        {
-            outside.Error.WriteLine(problem);
-        }
-
-        return read.Content;
+        return ArchiveCommand.Rows(path, outside) is { } rows ? StudyTerms.LinesOf(rows.Select(row => row.Scatter)) : null;
     }
 
     private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, IReadOnlyList<ArchiveLine> archive, Surroundings outside)

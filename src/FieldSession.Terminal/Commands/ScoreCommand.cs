@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FieldSession.Journal;
 using FieldSession.Reporting;
 using FieldSession.Revealing;
 
@@ -16,27 +17,26 @@ internal static class ScoreCommand
         return command;
     }
 
-    /// <summary>Scores the predictions of the studies together.</summary>
+    /// <summary>Scores the predictions of the studies together; copies of one study count once.</summary>
     /// <returns>0; 1 where a study can't be scored.</returns>
     public static int Run(IReadOnlyList<string> paths, Surroundings outside)
     {
         List<ScoredPrediction> scored = [];
         int code = ExitCode.Done;
-        foreach (string path in paths.Distinct(StringComparer.Ordinal))
+        foreach (StudyCopies<ScoredStudy> study in StudyCopies.Of(paths.Distinct(StringComparer.Ordinal).Select(path => Read(path, outside)).ToArray(), one => one.State, one => one.Lines))
         {
-            using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
-            ScoredPrediction[] own = [.. PredictionScores.In(opened.Logbook.Study, OpenedKey.In(opened.Logbook.Entries))];
-            if (own.Length == 0)
+            string? trouble = study.Newest is not { } newest ? ScoreWords.WentOnDifferently([.. study.Others.Select(copy => copy.Path)])
+                : newest.Predictions.Count == 0 ? ScoreWords.KeyIsNotOpen(newest.Path)
+                : null;
+            if (trouble is not null)
             {
-                outside.Error.WriteLine($"{path}: the key is not open, or does not tell the control; open it with 'reveal' first");
+                outside.Error.WriteLine(trouble);
                 code = ExitCode.No;
-            }
-            else
-            {
-                outside.Output.WriteLine($"{opened.Logbook.Study.Plan!.StudyName}: {own.Count(one => one.Hit)} of {own.Length} right");
+                continue;
             }
 
-            scored.AddRange(own);
+            outside.Output.WriteLine(ScoreWords.OfStudy(study.Newest!.Name, study.Study, study.Newest.Predictions, study.Others.Length));
+            scored.AddRange(study.Newest.Predictions);
         }
 
         foreach (string line in PredictionScores.Of(scored) is { } scores ? ScoreWords.Of(scores) : [])
@@ -46,4 +46,17 @@ internal static class ScoreCommand
 
         return code;
     }
+
+    private static ScoredStudy Read(string path, Surroundings outside)
+    {
+        using OpenedStudy opened = OpenedStudy.ToRead(path, outside);
+        return new ScoredStudy(
+            path,
+            opened.Logbook.Study.Plan?.StudyName ?? "",
+            StudyState.Of(opened.Logbook.Lines)!,
+            opened.Logbook.Lines,
+            [.. PredictionScores.In(opened.Logbook.Study, OpenedKey.In(opened.Logbook.Entries))]);
+    }
+
+    private sealed record ScoredStudy(string Path, string Name, StudyState State, IReadOnlyList<Line> Lines, IReadOnlyList<ScoredPrediction> Predictions);
 }

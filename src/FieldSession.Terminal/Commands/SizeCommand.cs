@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using FieldSession.Archiving;
 using FieldSession.Comparing;
 using FieldSession.Journal;
 using FieldSession.Reviewing;
@@ -120,18 +121,18 @@ internal static class SizeCommand
             return null;
         }
 
-        FileRead<IReadOnlyList<ArchiveLine>> read = ArchiveCsv.Read(path);
+        FileRead<IReadOnlyList<ArchiveRow>> read = ArchiveCsv.Read(path);
         foreach (string problem in read.ProblemLines())
         {
             error.WriteLine(problem);
         }
 
-        if (read.Content is not { } lines)
+        if (read.Content is not { } rows)
         {
             return null;
         }
 
-        if (ArchiveSpread.Of(lines, MeasureClass.Steady) is not { } spread)
+        if (ArchiveSpread.Of(StudyTerms.LinesOf(rows.Select(row => row.Scatter)), MeasureClass.Steady) is not { } spread)
         {
             error.WriteLine($"{path}: no steady line with degrees of freedom; leave --archive away, or give --run-sd and --reading-sd");
             return null;

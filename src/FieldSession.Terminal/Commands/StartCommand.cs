@@ -1,8 +1,8 @@
 using System.CommandLine;
+using FieldSession.Archiving;
 using FieldSession.Journal;
 using FieldSession.Planning;
 using FieldSession.State;
-using FieldSession.Store.Archiving;
 using FieldSession.Store.Planning;
 using FieldSession.Terminal.Custodian;
 
@@ -25,7 +25,7 @@ internal static class StartCommand
     /// <returns>An exit code.</returns>
     public static int Run(string folder, string path, Surroundings outside)
     {
-        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out ArchiveReading? archive))
+        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out IReadOnlyList<ArchiveRow>? archive))
         {
             return ExitCode.Wrong;
         }
@@ -43,7 +43,7 @@ internal static class StartCommand
     /// <summary>Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.</summary>
     public static OpenedStudy? Made(string folder, Surroundings outside)
     {
-        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out ArchiveReading? archive))
+        if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out IReadOnlyList<ArchiveRow>? archive))
         {
             return null;
         }
@@ -62,7 +62,7 @@ internal static class StartCommand
     public static string PathIn(string folder, Plan plan) =>
         Path.Combine(folder, string.Concat(plan.StudyName.Select(c => char.IsLetterOrDigit(c) || c == '-' ? c : '_')) + ".study");
 
-    private static int Written(OpenedStudy opened, Plan plan, ArchiveReading? archive, Surroundings outside)
+    private static int Written(OpenedStudy opened, Plan plan, IReadOnlyList<ArchiveRow>? archive, Surroundings outside)
     {
         int code = Answer.To(opened.Logbook.Write(new PlanMade(plan)), outside);
         if (code != ExitCode.Done || archive is null)
@@ -70,15 +70,15 @@ internal static class StartCommand
             return code;
         }
 
-        Outcome taken = opened.Logbook.Write(ArchiveCommand.Taken(plan.Archive!, opened.Logbook.Study, archive.Studies));
+        Outcome taken = opened.Logbook.Write(ArchiveCommand.Taken(plan.Archive!, opened.Logbook, archive));
         // an archive that has nothing of this crew and loop yet is no fault of the plan
         outside.Output.WriteLine(taken.IsWritten ? taken.Echo!.Words : $"archive {plan.Archive}: {ShellWords.NotWritten(taken)}");
         return taken.NotSavedBecause is null ? ExitCode.Done : ExitCode.Damaged;
     }
 
-    private static bool TryArchive(string folder, Plan plan, Surroundings outside, out ArchiveReading? archive)
+    private static bool TryArchive(string folder, Plan plan, Surroundings outside, out IReadOnlyList<ArchiveRow>? archive)
     {
-        archive = plan.Archive is { } named ? ArchiveCommand.ReadFolder(Path.Combine(folder, named), outside) : null;
+        archive = plan.Archive is { } named ? ArchiveCommand.Rows(Path.Combine(folder, named), outside) : null;
         return plan.Archive is null || archive is not null;
     }
 

@@ -17,7 +17,7 @@ internal static class StartScreen
         OpenedStudy? opened = null;
         StartDesk desk = new()
         {
-            Recent = [.. recent.Paths.Select(path => new RecentStudy(path, StageWords.Of(path)))],
+            Recent = RecentStudies.At(recent.Paths),
             Keys = StartDesk.ForStart(keys),
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
             Open = choice =>

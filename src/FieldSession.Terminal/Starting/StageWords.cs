@@ -1,24 +1,10 @@
 using FieldSession.State;
-using FieldSession.Store.Journaling;
 
 namespace FieldSession.Terminal.Starting;
 
 /// <summary>How far a study has come, in words and without opening it for writing.</summary>
 internal static class StageWords
 {
-    /// <summary>The words for a study file.</summary>
-    public static string Of(string path)
-    {
-        try
-        {
-            return Of(Logbook.Fold(StudyGlance.LinesOf(path)));
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            return "can't be read now; opening it says why";
-        }
-    }
-
     /// <summary>The words for a study.</summary>
     public static string Of(Study study)
     {

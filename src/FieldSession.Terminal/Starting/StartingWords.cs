@@ -1,3 +1,6 @@
+using System.Globalization;
+using FieldSession.State;
+
 namespace FieldSession.Terminal.Starting;
 
 /// <summary>What the start screen says.</summary>
@@ -12,6 +15,11 @@ internal static class StartingWords
     public const string RulesOfUse = "The driver never reads or types; the screen does not face the driver. Everything is stored as it is typed: leaving loses nothing.";
     public const string WhatToType = "type 'demo', or a path, then Enter";
     public const string NothingThere = "type 'demo', the path of a study, or of a folder with plan.toml and route.csv";
+    public const string CantBeRead = "can't be read now; opening it says why";
+
+    public static string CopyOf(int number) => $"; same study as {number}";
+
+    public static string ToldApart(DateTimeOffset begun, StudyIdentity study) => string.Create(CultureInfo.InvariantCulture, $"; begun {begun:yyyy-MM-dd}, {study.ShortHash}");
 
     public static string FaultInProgram(Exception fault) => $"fault in the program: {fault.Message}";
 }

@@ -11,7 +11,7 @@ public static class ArchiveWords
         ArgumentNullException.ThrowIfNull(studies);
         return studies.Select(study => string.Create(
             CultureInfo.InvariantCulture,
-            $"{study.Began?.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "not driven",-10}  {study.Name,-16} {study.Runs,3} runs  {(study.IsFinished ? "finished" : "key shut"),-8}  {study.CrewInWords}; {study.RouteInWords}"));
+            $"{study.Began?.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "not driven",-10}  {study.Identity.ShortHash}  {study.Name,-16} {study.Runs,3} runs  {(study.IsFinished ? "finished" : "key shut"),-8}  {study.CrewInWords}; {study.RouteInWords}"));
     }
 
     /// <summary>How well runs and readings repeated, a line a group.</summary>

@@ -7,6 +7,7 @@ namespace FieldSession.Archiving;
 
 /// <summary>What an archive keeps of a study: how well runs and readings repeated, and how the crew's predictions came out. Which code was
 /// louder does not stand in it, nor what a code was.</summary>
+/// <param name="Identity">Which study it is; two studies may have one name.</param>
 /// <param name="Name">The study's name.</param>
 /// <param name="Began">When its first run started, UTC; null: none was driven.</param>
 /// <param name="Crew">The crew's names, in order of the alphabet.</param>
@@ -16,6 +17,7 @@ namespace FieldSession.Archiving;
 /// <param name="Scatter">How well runs and readings repeated; empty while it is not finished.</param>
 /// <param name="Predictions">The predictions, scored; empty while it is not finished.</param>
 public sealed record ArchivedStudy(
+    StudyIdentity Identity,
     string Name,
     DateTimeOffset? Began,
     ImmutableArray<string> Crew,
@@ -26,7 +28,7 @@ public sealed record ArchivedStudy(
     ImmutableArray<ScoredPrediction> Predictions)
 {
     /// <summary>The crew in words.</summary>
-    public string CrewInWords => string.Join(", ", Crew);
+    public string CrewInWords => InWords(Crew);
 
     /// <summary>The route in words: first and last segment, and how many.</summary>
     public string RouteInWords
@@ -39,22 +41,35 @@ public sealed record ArchivedStudy(
     }
 
     /// <summary>What an archive keeps of a study.</summary>
+    /// <param name="identity">Which study it is.</param>
     /// <param name="study">The study.</param>
     /// <param name="key">The opened key; null: it is not open.</param>
-    public static ArchivedStudy Of(Study study, OpenedKey? key)
+    public static ArchivedStudy Of(StudyIdentity identity, Study study, OpenedKey? key)
     {
         ArgumentNullException.ThrowIfNull(study);
         bool isFinished = study.Opening is not null;
         return new ArchivedStudy(
+            identity,
             study.Plan?.StudyName ?? "",
             study.Runs.Count == 0 ? null : study.Runs[0].Started.At,
-            [.. (study.Plan?.Crew ?? []).Select(member => member.Name).Order(StringComparer.OrdinalIgnoreCase)],
+            study.Plan is { } planned ? CrewOf(planned) : [],
             study.Plan is { } plan ? RouteOf(plan) : "",
             study.Runs.Count,
             isFinished,
             isFinished ? [.. ArchivedScatter.Of(study)] : [],
             isFinished ? [.. PredictionScores.In(study, key)] : []);
     }
+
+    /// <summary>A plan's crew in words, as the archive knows it.</summary>
+    public static string CrewInWordsOf(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return InWords(CrewOf(plan));
+    }
+
+    private static ImmutableArray<string> CrewOf(Plan plan) => [.. plan.Crew.Select(member => member.Name).Order(StringComparer.OrdinalIgnoreCase)];
+
+    private static string InWords(IEnumerable<string> crew) => string.Join(", ", crew);
 
     /// <summary>A plan's route as the archive knows it.</summary>
     public static string RouteOf(Plan plan)

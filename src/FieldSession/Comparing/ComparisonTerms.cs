@@ -51,7 +51,7 @@ public sealed record ComparisonTerms(
 }
 
 /// <summary>How well runs repeated on an earlier day with the same kind of loop and meter; these are that day's own outputs.</summary>
-/// <param name="Day">The day's name, for counting days.</param>
+/// <param name="Day">Which day it is, for counting days: its study, or its name where the study is not told.</param>
 /// <param name="Class">The class; null: all segments together.</param>
 /// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
 /// <param name="SRunDb">Run-to-run standard deviation of the run means before floor and prior, dB; null if that day had no degrees of freedom.</param>

@@ -65,7 +65,7 @@ public static class StudyTerms
     }
 
     private static ArchiveLine LineOf(EarlierScatter earlier) => new(
-        earlier.Day,
+        earlier.Study ?? earlier.Day,
         earlier.Group switch
         {
             "steady" => MeasureClass.Steady,

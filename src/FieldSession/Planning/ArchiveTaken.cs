@@ -36,7 +36,7 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after)
     {
-        int days = Lines.Select(line => line.Day).Distinct().Count();
+        int days = EarlierScatter.DaysIn(Lines);
         double nu = Lines.Where(line => line.Group == "steady").Sum(line => line.NuRun);
         return new Echo(PlanningWords.RepeatabilityTakenFromArchive(days, From, nu));
     }

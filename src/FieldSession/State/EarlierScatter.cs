@@ -10,10 +10,14 @@ namespace FieldSession.State;
 /// <param name="Kbar">Share of the reading variance in a run mean.</param>
 /// <param name="NuE">Degrees of freedom of <paramref name="SEDb"/>.</param>
 /// <param name="SEDb">Standard deviation of a reading, dB; null without degrees of freedom.</param>
-public sealed record EarlierScatter(string Day, string Group, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb)
+/// <param name="Study">Hash of that study's first line, which tells it from others of its name; null: not told.</param>
+public sealed record EarlierScatter(string Day, string Group, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb, string? Study = null)
 {
     /// <summary>Word of the ring band in recordings.</summary>
     public const string Ring = "ring";
+
+    /// <summary>How many days some lines are of: by study, and by name where the study is not told.</summary>
+    public static int DaysIn(IEnumerable<EarlierScatter> lines) => lines.Select(line => line.Study ?? line.Day).Distinct().Count();
 }
 
 /// <summary>What a study takes from its crew's archive; fixed before run 1.</summary>
@@ -23,5 +27,5 @@ public sealed record EarlierScatter(string Day, string Group, double NuRun, doub
 public sealed record TakenArchive(string From, ImmutableList<EarlierScatter> Lines, LineMark Mark)
 {
     /// <summary>How many days it holds.</summary>
-    public int Days => Lines.Select(line => line.Day).Distinct().Count();
+    public int Days => EarlierScatter.DaysIn(Lines);
 }

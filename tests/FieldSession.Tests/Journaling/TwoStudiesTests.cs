@@ -1,4 +1,5 @@
 using FieldSession.Journal;
+using FieldSession.State;
 using FieldSession.Store.Journaling;
 using FieldSession.Tests.Making;
 
@@ -88,10 +89,10 @@ public sealed class TwoStudiesTests
     public void A_study_is_known_by_its_first_line_however_many_follow_and_whoever_wrote_them()
     {
         List<Line> lines = SomeLines.Of(5);
-        StudyIdentity? identity = StudyIdentity.Of(lines);
+        StudyIdentity? identity = StudyState.IdentityOf(lines);
         Assert.Equal(lines[0].Hash, identity?.Hash);
-        Assert.Equal(identity, StudyIdentity.Of(lines[..1]));
-        Assert.NotEqual(identity, StudyIdentity.Of(SomeLines.Of(5, note: "another day")));
-        Assert.Null(StudyIdentity.Of([]));
+        Assert.Equal(identity, StudyState.IdentityOf(lines[..1]));
+        Assert.NotEqual(identity, StudyState.IdentityOf(SomeLines.Of(5, note: "another day")));
+        Assert.Null(StudyState.IdentityOf([]));
     }
 }

@@ -65,7 +65,15 @@ public sealed class StartingByKeysTests : IDisposable
         }
 
         Assert.True(File.Exists(Path.Combine(plan, "QW-0114.study")));
-        Assert.Equal("QW-0114: planned; next: the custodian seals it", StageWords.Of(Path.Combine(plan, "QW-0114.study")));
+        string study = Path.Combine(plan, "QW-0114.study");
+        Assert.Equal("QW-0114: planned; next: the custodian seals it", RecentStudies.At([study]).Single().Words);
+        File.Copy(Path.ChangeExtension(study, ".journal"), Path.Combine(_folder, "backup.journal"));
+        string second = Path.Combine(_folder, "second.study");
+        Assert.Equal(ExitCode.Done, StartCommand.Run(plan, second, Outside));
+        string[] words = [.. RecentStudies.At([study, Path.Combine(_folder, "backup.study"), second]).Select(recent => recent.Words)];
+        Assert.EndsWith("; same study as 1", words[1], StringComparison.Ordinal);
+        Assert.Matches("; begun [0-9-]{10}, [0-9a-f]{8}$", words[0]);
+        Assert.Matches("; begun [0-9-]{10}, [0-9a-f]{8}$", words[2]);
         Assert.NotNull(StartScreen.Opened(new StartChoice(StartKind.Plan, plan), Outside).Refusal);
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
-using FieldSession.Comparing;
+using FieldSession.Archiving;
+using FieldSession.State;
 using FieldSession.Store.Readings;
 
 namespace FieldSession.Tests.Readings;
@@ -11,17 +12,17 @@ public class ArchiveCsvTests
     [Fact]
     public void The_archive_of_the_reference_case_reads_line_by_line()
     {
-        IReadOnlyList<ArchiveLine> lines = ArchiveCsv.Read(Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv")).Content!;
+        IReadOnlyList<ArchiveRow> lines = ArchiveCsv.Read(Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv")).Content!;
 
         Assert.Equal(15, lines.Count);
-        Assert.Equal(new ArchiveLine("1", null, 1, 0.41, 0.1, 9, 0.72), lines[0]);
-        Assert.Equal(new ArchiveLine("5", MeasureClass.Impact, 1, 0.35, 0.5, 1, 0.95), lines[14]);
+        Assert.Equal(new ArchiveRow(new EarlierScatter("1", "all", 1, 0.41, 0.1, 9, 0.72)), lines[0]);
+        Assert.Equal(new ArchiveRow(new EarlierScatter("5", "impact", 1, 0.35, 0.5, 1, 0.95)), lines[14]);
     }
 
     [Fact]
     public void A_scatter_without_degrees_of_freedom_is_unknown() =>
         Assert.Equal(
-            new ArchiveLine("1", MeasureClass.Impact, 0, null, 1, 0, null),
+            new ArchiveRow(new EarlierScatter("1", "impact", 0, null, 1, 0, null)),
             Assert.Single(Read(Header, "1,impact,1,0,NA,1,0,").Content!));
 
     [Theory]
@@ -44,6 +45,6 @@ public class ArchiveCsvTests
     public void An_archive_without_a_day_is_refused() =>
         Assert.Contains("no day below the header", Assert.Single(Read(Header).ProblemLines()));
 
-    private static FileRead<IReadOnlyList<ArchiveLine>> Read(params string[] lines) =>
+    private static FileRead<IReadOnlyList<ArchiveRow>> Read(params string[] lines) =>
         ArchiveCsv.Read(new MemoryStream(Encoding.UTF8.GetBytes(string.Join('\n', lines))), "archive.csv");
 }

@@ -34,7 +34,7 @@ internal static class CaseDay
         row["day"], row["cls"] == "all" ? null : Class(row["cls"]), Get(row, "nu_run"), Get(row, "s_run"), Get(row, "kbar"), Get(row, "nu_e"), Get(row, "s_e")))];
 
     public static IReadOnlyList<ArchiveLine> Archive(ReferenceCase reference, bool throughCsv) =>
-        throughCsv ? ArchiveCsv.Read(reference.PathOf("archive.csv")).Content! : Archive(reference);
+        throughCsv ? StudyTerms.LinesOf(ArchiveCsv.Read(reference.PathOf("archive.csv")).Content!.Select(row => row.Scatter)) : Archive(reference);
 
     public static MeasureClass Class(string word) => word == "impact" ? MeasureClass.Impact : MeasureClass.Steady;
 

@@ -1,6 +1,4 @@
-using FieldSession.Journal;
-
-namespace FieldSession;
+namespace FieldSession.State;
 
 /// <summary>
 /// Which study it is, whatever its file and the study itself are called: the hash of its first line, which is drawn from the plan, the time and
@@ -8,6 +6,7 @@ namespace FieldSession;
 /// </summary>
 public readonly record struct StudyIdentity
 {
+    private const int Digits = 64;
     private const int ShortDigits = 8;
 
     private StudyIdentity(string hash) => Hash = hash;
@@ -18,14 +17,9 @@ public readonly record struct StudyIdentity
     /// <summary>Its first 8 digits, enough to tell studies apart on a screen.</summary>
     public string ShortHash => Hash[..ShortDigits];
 
-    /// <summary>The identity of the study that some lines tell; null: there are none.</summary>
-    /// <param name="lines">Lines of whole strands, those of each strand in order, from the first.</param>
-    public static StudyIdentity? Of(IReadOnlyList<Line> lines)
-    {
-        ArgumentNullException.ThrowIfNull(lines);
-        // the one strand that takes note of no other begins the study
-        return StrandOrder.Of(lines) is [{ } first, ..] ? new StudyIdentity(first.Hash) : null;
-    }
+    /// <summary>The identity with a hash; null: it is no hash of a line, which has 64 lower-case hex digits.</summary>
+    public static StudyIdentity? WithHash(string? hash) =>
+        hash is { Length: Digits } && hash.All(char.IsAsciiHexDigitLower) ? new StudyIdentity(hash) : null;
 
     /// <inheritdoc/>
     public override string ToString() => Hash;
