@@ -15,6 +15,10 @@ internal static partial class Posix
     private const int FullFlush = 51;
     private static readonly ImmutableArray<int> NoFullFlushHere = [22, 25, 45];
 
+    // open(2) of Linux: O_DIRECT, a number of its own on ARM
+    private static int PastMemory => RuntimeInformation.ProcessArchitecture is Architecture.Arm64 or Architecture.Arm ? 0x10000 : 0x4000;
+    private const int WrongParameter = 22;
+
     // posix_fadvise(2) of Linux
     private const int NotNeeded = 4;
 
@@ -39,6 +43,13 @@ internal static partial class Posix
     /// </summary>
     public static SafeFileHandle? OpenUnlocked(string path) =>
         Open(path, ReadOnly) is >= 0 and int descriptor ? new SafeFileHandle(descriptor, ownsHandle: true) : null;
+
+    /// <summary>Opens a file of Linux so that what is read comes from the disk and not from the system's memory. Null: the file system can't, or there is no such file.</summary>
+    public static SafeFileHandle? OpenPastMemory(string path) =>
+        Open(path, ReadOnly | PastMemory) is >= 0 and int descriptor ? new SafeFileHandle(descriptor, ownsHandle: true) : null;
+
+    /// <summary>Whether the system refused a call for how it was made.</summary>
+    public static bool IsWrongParameter(IOException fault) => fault.HResult == WrongParameter;
 
     /// <summary>
     /// Lets Linux forget what it remembers of a file, so that the next reading comes from the disk: after a failed flush it keeps bytes in memory

@@ -61,9 +61,7 @@ internal static class FilesTogether
             {
                 stop.ThrowIfCancellationRequested();
                 at = path;
-                using IDiskFile file = disk.Open(path + Unfinished, FileMode.Create);
-                file.Write(bytes, 0);
-                file.Sync();
+                WholeFile.WriteNew(disk, path + Unfinished, bytes, FileMode.Create);
             }
 
             stop.ThrowIfCancellationRequested();

@@ -72,9 +72,7 @@ internal sealed class WholeFolder(string folder)
         foreach ((string name, byte[] bytes) in files)
         {
             written(Path.Combine(folder, name));
-            using IDiskFile file = disk.Open(Path.Combine(_unfinished, name), FileMode.CreateNew);
-            file.Write(bytes, 0);
-            file.Sync();
+            WholeFile.WriteNew(disk, Path.Combine(_unfinished, name), bytes, FileMode.CreateNew);
         }
 
         written(folder);

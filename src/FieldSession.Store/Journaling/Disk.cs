@@ -24,8 +24,19 @@ internal sealed class Disk : IDisk
     public IDiskFile Look(string path) => new DiskFile(path, Unlocked(path));
 
     /// <inheritdoc/>
-    public IDiskFile LookPastMemory(string path)
+    public IDiskFile? LookPastMemory(string path)
     {
+        if (!OperatingSystem.IsLinux())
+        {
+            return null;
+        }
+
+        FileKind.RefuseSpecial(path);
+        if (Posix.OpenPastMemory(path) is { } pastMemory)
+        {
+            return new FileOnDisk(path, pastMemory);
+        }
+
         SafeFileHandle handle = Unlocked(path);
         Posix.ForgetMemoryOf(handle);
         return new DiskFile(path, handle);

@@ -21,6 +21,9 @@ internal static class DiskTrouble
     /// <summary>What is the matter; the system's own words where nothing shorter is known.</summary>
     public static string InWords(Exception fault) => Told(fault).Words;
 
+    /// <summary>A disk that said yes and has something else, or nothing: the same to a crew as one that fails.</summary>
+    public static IOException OfALyingDisk(string path) => new(StudyFileWords.DiskGivesBackOther(path), Failing[0]);
+
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => Told(fault).Remedy;
 

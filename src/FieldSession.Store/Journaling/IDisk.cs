@@ -12,8 +12,8 @@ internal interface IDisk
     /// <summary>Opens a file for reading beside whoever has it open, without locking it.</summary>
     IDiskFile Look(string path);
 
-    /// <summary>The same, past what the system remembers of the file, as far as it can be made to forget: what is read stands on the disk.</summary>
-    IDiskFile LookPastMemory(string path);
+    /// <summary>The same, past what the system remembers of the file: what is read is on the disk. Null: this system offers no such way.</summary>
+    IDiskFile? LookPastMemory(string path);
 
     /// <summary>Opens a file for reading and writing, for this process alone.</summary>
     IDiskFile Open(string path, FileMode mode);

@@ -21,9 +21,9 @@ internal static class StudyFileWords
     public const string LetServerGiveLocks = "Let its server give locks again";
     public const string AllowWriting = "Allow writing there";
 
-    public static string LineIsNotSafe(Exception fault, Line? first, string path) => $"{DiskTrouble.InWords(fault)}: line {first?.Number} is not in {path}; every line before it is. {DiskTrouble.Remedy(fault)}, then do the act again.";
+    public static string LineIsNotSafe(Exception fault, int line, int? firstLost, string path) => $"{DiskTrouble.InWords(fault)}: line {line} is not in {path}{(firstLost is null ? "; every line before it is" : "")}. {DiskTrouble.Remedy(fault)}, then do the act again.{(firstLost is { } lost ? LinesAreLostToo(lost) : "")}";
 
-    public static string LinesAreLostToo(Line first) => $" The disk also lost line {first.Number} and what follows, which it had confirmed; they are in memory, so keep this program open: it writes them again with the next act.";
+    private static string LinesAreLostToo(int first) => $" The disk also lost line {first} and what follows, which it had confirmed; they are in memory, so keep this program open: it writes them again with the next act.";
 
     public static string StudyIsFull(string path, long mebibytes, long mostMebibytes) => $"the study is full: {path} has {mebibytes} MiB, and {mostMebibytes} MiB is the most. Begin a new study.";
 

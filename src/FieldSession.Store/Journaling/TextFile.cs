@@ -5,9 +5,9 @@ using FieldSession.Journal;
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe. After a failed write or flush nobody knows what the disk
-/// holds, and a later flush that succeeds says nothing about what the failed one dropped: so the text is read from the disk through a fresh handle,
-/// what is missing is written again, and a line counts only when it is read there. A file whose drive went and came back, or was mounted anew, is known
+/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe: each line is read back from the disk before it counts. After a failed
+/// write or flush nobody knows what the disk holds, and a later flush that succeeds says nothing about what the failed one dropped: so the whole text is read from
+/// the disk through a fresh handle, and what is missing is written again. A file whose drive went and came back, or was mounted anew, is known
 /// by its lines and opened again; nobody has to start the program again for it.
 /// </summary>
 /// <param name="disk">Where the file is.</param>
@@ -35,7 +35,7 @@ internal sealed class TextFile(
 
         if (WhyNotSafe(lines, bytes) is { } fault)
         {
-            throw NotSafe(lines.Count > 0 ? lines[0] : null, fault);
+            throw NotSafe(fault);
         }
 
         _end += bytes.Length;
@@ -101,6 +101,7 @@ internal sealed class TextFile(
         CutBehindEnd();
         _file.Write(bytes, _end);
         _file.Sync();
+        ReadBack.Demand(disk, path, bytes, _end);
     }
 
     // half a line may stand there from an append that failed
@@ -116,16 +117,16 @@ internal sealed class TextFile(
     private void Restore(IReadOnlyList<Line> added, byte[] bytes)
     {
         TakeUpAgain(added);
-        using (IDiskFile found = disk.LookPastMemory(path))
+        using (IDiskFile? found = disk.LookPastMemory(path))
         {
-            new TextOnDisk(_lines).WriteWhatIsMissing(found, _file);
+            new TextOnDisk(_lines).WriteWhatIsMissing(found ?? _file, _file);
         }
 
         Write(bytes);
-        using IDiskFile now = disk.LookPastMemory(path);
-        if (!new TextOnDisk([.. _lines, .. added]).StandsIn(now))
+        using IDiskFile? now = disk.LookPastMemory(path);
+        if (!new TextOnDisk([.. _lines, .. added]).StandsIn(now ?? _file))
         {
-            throw new IOException(StudyFileWords.DiskGivesBackOther(path));
+            throw DiskTrouble.OfALyingDisk(path);
         }
     }
 
@@ -153,23 +154,23 @@ internal sealed class TextFile(
         _file = found!;
     }
 
-    private LineNotSafeException NotSafe(Line? first, Exception fault)
+    private LineNotSafeException NotSafe(Exception fault)
     {
+        // looked for before the cut, which would leave the file's end in memory alone
+        int? lost = FirstLost();
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
         _ = FaultOf(CutBehindEnd);
-        return new LineNotSafeException(
-            StudyFileWords.LineIsNotSafe(fault, first, path) + (FirstLost() is { } lost ? StudyFileWords.LinesAreLostToo(lost) : ""),
-            fault);
+        return new LineNotSafeException(StudyFileWords.LineIsNotSafe(fault, _lines.Count + 1, lost, path), fault);
     }
 
     // a drive that is gone says nothing; one that answers may have lost lines that it had confirmed
-    private Line? FirstLost()
+    private int? FirstLost()
     {
-        Line? lost = null;
+        int? lost = null;
         _ = FaultOf(() =>
         {
-            using IDiskFile found = disk.LookPastMemory(path);
-            lost = new TextOnDisk(_lines).FirstLostIn(found);
+            using IDiskFile? found = disk.LookPastMemory(path);
+            lost = new TextOnDisk(_lines).FirstLostIn(found ?? _file);
         });
         return lost;
     }

@@ -2,7 +2,7 @@ using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
 
-/// <summary>Lines that have to stand in a text, and how far the disk holds them.</summary>
+/// <summary>Lines that belong in a text, and how far the disk holds them.</summary>
 /// <param name="lines">The lines, in order.</param>
 internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
 {
@@ -13,20 +13,20 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
     public static long LengthOf(IReadOnlyList<Line> lines) => lines.Sum(line => line.LengthBytes + 1L);
 
     /// <summary>Whether a file holds these lines and nothing behind them.</summary>
-    public bool StandsIn(IDiskFile file) => file.Length == LengthOf(lines) && Blocks().All(block => IsThere(block, file));
+    public bool StandsIn(IDiskFile file) => file.Length == LengthOf(lines) && Blocks().All(block => ReadBack.IsThere(block.Bytes, block.At, file));
 
-    /// <summary>The first line that a file on the disk no longer holds; null: it holds all.</summary>
+    /// <summary>The place, counted from 1, of the first line that a file on the disk no longer holds; null: it holds all.</summary>
     /// <exception cref="IOException">The file can't be read.</exception>
-    public Line? FirstLostIn(IDiskFile file)
+    public int? FirstLostIn(IDiskFile file)
     {
         long at = 0;
-        foreach (Line line in lines)
+        for (int i = 0; i < lines.Count; i++)
         {
-            byte[] bytes = TextFile.BytesOf([line]);
+            byte[] bytes = TextFile.BytesOf([lines[i]]);
             byte[] found = new byte[bytes.Length];
             if (file.Read(found, at) < found.Length || !found.AsSpan().SequenceEqual(bytes))
             {
-                return line;
+                return i + 1;
             }
 
             at += bytes.Length;
@@ -42,7 +42,7 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
     {
         foreach ((long at, byte[] bytes) in Blocks())
         {
-            if (!IsThere((at, bytes), found))
+            if (!ReadBack.IsThere(bytes, at, found))
             {
                 file.Write(bytes, at);
             }
@@ -62,15 +62,6 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
         int comparable = Math.Min(first.Length, bytes.Length);
         HashSet<Line> ours = [.. lines];
         return bytes.AsSpan(0, comparable).SequenceEqual(first.AsSpan(0, comparable)) && found.Valid.All(ours.Contains);
-    }
-
-    private static bool IsThere((long At, byte[] Bytes) block, IDiskFile file)
-    {
-        byte[] found = new byte[block.Bytes.Length];
-        // a sector that can't be read any more is as good as lost
-        int read = 0;
-        Exception? unreadable = Attempt.Of(() => read = file.Read(found, block.At));
-        return unreadable is null && read == found.Length && found.AsSpan().SequenceEqual(block.Bytes);
     }
 
     private IEnumerable<(long At, byte[] Bytes)> Blocks()

@@ -10,12 +10,7 @@ internal static class WholeFile
         string unfinished = path + ".unfinished";
         try
         {
-            using (IDiskFile file = disk.Open(unfinished, FileMode.Create))
-            {
-                file.Write(bytes, 0);
-                file.Sync();
-            }
-
+            WriteNew(disk, unfinished, bytes, FileMode.Create);
             disk.Move(unfinished, path);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
@@ -25,5 +20,18 @@ internal static class WholeFile
         }
 
         disk.SyncFolderOf(path);
+    }
+
+    /// <summary>Writes a file under the name it has for now; when this returns, its bytes are on the disk, and its name may not be.</summary>
+    /// <exception cref="IOException">It could not be written, or the disk gives back something else.</exception>
+    public static void WriteNew(IDisk disk, string path, ReadOnlySpan<byte> bytes, FileMode mode)
+    {
+        using (IDiskFile file = disk.Open(path, mode))
+        {
+            file.Write(bytes, 0);
+            file.Sync();
+        }
+
+        ReadBack.Demand(disk, path, bytes);
     }
 }

@@ -30,7 +30,7 @@ internal static class PrivateFile
             }
 
             File.Move(beside, path, overwrite: false);
-            MakeSafe(path);
+            MakeSafe(path, bytes);
         }
         finally
         {
@@ -39,7 +39,7 @@ internal static class PrivateFile
     }
 
     // on a stick that has no links .NET copies where it should rename: the copy is flushed as well
-    private static void MakeSafe(string path)
+    private static void MakeSafe(string path, byte[] bytes)
     {
         try
         {
@@ -48,7 +48,9 @@ internal static class PrivateFile
                 DiskFlush.File(file.SafeFileHandle, path);
             }
 
-            new Disk().SyncFolderOf(path);
+            Disk disk = new();
+            ReadBack.Demand(disk, path, bytes);
+            disk.SyncFolderOf(path);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

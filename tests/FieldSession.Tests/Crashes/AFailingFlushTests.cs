@@ -63,6 +63,16 @@ public sealed class AFailingFlushTests
     }
 
     [Fact]
+    public void A_disk_that_says_yes_to_a_flush_and_has_nothing_takes_no_line()
+    {
+        int flushes = 0;
+        List<Line> taken = Take(new MemoryDisk { LiesAtFlush = path => path == CrashDay.Paths.Journal && ++flushes is > 5 and < 9 }, out MemoryDisk disk);
+        Assert.InRange(taken.Count, 25, 29);
+        using StudyFile study = CrashDay.Open(disk.AfterPowerCut());
+        Assert.Equal(taken, study.Lines);
+    }
+
+    [Fact]
     public void Lines_that_the_disk_loses_after_it_confirmed_them_are_said_and_written_again()
     {
         List<Line> lines = SomeLines.Of(12);
@@ -86,9 +96,11 @@ public sealed class AFailingFlushTests
         Assert.Equal(lines, again.Lines);
     }
 
-    private static List<Line> Take(Func<string, bool> failsToFlush, out MemoryDisk disk)
+    private static List<Line> Take(Func<string, bool> failsToFlush, out MemoryDisk disk) => Take(new MemoryDisk { FailsToFlush = failsToFlush }, out disk);
+
+    private static List<Line> Take(MemoryDisk used, out MemoryDisk disk)
     {
-        disk = new MemoryDisk { FailsToFlush = failsToFlush };
+        disk = used;
         List<Line> taken = [];
         using StudyFile study = CrashDay.Create(disk);
         for (int tries = 0; tries < 30; tries++)

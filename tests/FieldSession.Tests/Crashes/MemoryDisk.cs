@@ -37,6 +37,12 @@ internal sealed class MemoryDisk : IDisk
     /// </summary>
     public Func<string, bool>? FailsToFlush { get; init; }
 
+    /// <summary>Whether a flush of a file says yes and drops what was written; null: none does.</summary>
+    public Func<string, bool>? LiesAtFlush { get; init; }
+
+    /// <summary>Whether what the disk holds is kept apart from what the system remembers.</summary>
+    public bool HasMemoryAndDisk => FailsToFlush is not null || LiesAtFlush is not null;
+
     /// <summary>Everything that happened, in order.</summary>
     public IReadOnlyList<DiskEvent> Events => Locked(() => _events.ToList());
 
@@ -83,7 +89,7 @@ internal sealed class MemoryDisk : IDisk
         ? new MemoryHandle(this, path, file, isOnlyRead: true)
         : throw new FileNotFoundException("no such file", path));
 
-    public IDiskFile LookPastMemory(string path) => FailsToFlush is null ? Look(path) : Locked(() => _files.TryGetValue(path, out MemoryFile? file)
+    public IDiskFile? LookPastMemory(string path) => !HasMemoryAndDisk ? Look(path) : Locked(() => _files.TryGetValue(path, out MemoryFile? file)
         ? new MemoryHandle(this, path, new MemoryFile { Bytes = file.OnDisk }, isOnlyRead: true)
         : throw new FileNotFoundException("no such file", path));
 

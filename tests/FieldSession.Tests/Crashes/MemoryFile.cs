@@ -114,11 +114,11 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
     public void Sync()
     {
         _ = Alive(0);
-        if (disk.FailsToFlush is { } fails)
+        if (disk.HasMemoryAndDisk)
         {
-            bool isDropped = fails(path);
-            file.Flush(isDropped);
-            if (isDropped)
+            bool fails = disk.FailsToFlush?.Invoke(path) == true;
+            file.Flush(fails || disk.LiesAtFlush?.Invoke(path) == true);
+            if (fails)
             {
                 throw new IOException("Input/output error", 5);
             }
