@@ -70,7 +70,7 @@ internal static class DueAtStop
         return open.Length == 0 ? [] : [new Due(DueKind.Ratings, KeyTable.Rate, DueWords.RatingsOf(run, open))];
     }
 
-    private static IEnumerable<Due> Choices(Study study) => study.ChoiceSets.Find(set => !set.IsComplete && IsDriven(study, set)) is { } open
+    private static IEnumerable<Due> Choices(Study study) => study.ChoiceSets.Find(set => !set.IsComplete && !set.IsFromRecordings && IsDriven(study, set)) is { } open
         ? [new Due(DueKind.Choices, "choose", DueWords.ChoicesOf(open))]
         : [];
 

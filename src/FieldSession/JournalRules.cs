@@ -1,6 +1,7 @@
 using FieldSession.Journal;
 using FieldSession.Merging;
 using FieldSession.Predicting;
+using FieldSession.Rating;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
 using FieldSession.State;
@@ -14,7 +15,7 @@ public sealed record RuleBroken(int Line, string Why);
 
 /// <summary>
 /// What a journal must hold to beyond its hashes, told again from its lines alone: every entry can be read, a commitment is
-/// a hash, nothing but predictions, the reveal, decisions on conflicts and notes follows the first locked prediction, nothing but notes
+/// a hash, nothing but predictions, the reveal, decisions on conflicts, trials from recordings and notes follows the first locked prediction, nothing but notes
 /// and marks read again follows the reveal (as far as its laptop knew of them), the opened key gives the commitments as it says, and
 /// marks read again compare with it as their line says. A program that follows the rules never writes a line that
 /// breaks one; whoever writes a whole new chain by hand can.
@@ -47,11 +48,14 @@ public static class JournalRules
         SpecsSealed { Commitment: { } commitment } when !IsHash(commitment) => LogbookWords.CommitmentIsNotHexDigits,
         StrandJoined => null,
         _ when before.Opening is { } opening && before.Hand.Knows(opening.Mark) => IsNoteAdded(before, after) ? null : LogbookWords.SomethingOtherThanNoteFollowsReveal,
-        ConflictSettled => null,
+        ConflictSettled or ChoiceTrialsPlanned { FromRecordings: true } => null,
         PredictionLocked prediction => WhyBroken(prediction, before),
         KeyOpened opened => WhyBroken(opened, before),
+        ChoiceMade { Clips: not null } => WhyPlayed(before),
         _ => before.Predictions.Exists(p => before.Hand.Knows(p.Mark)) && !IsNoteAdded(before, after) ? LogbookWords.DataFollowFirstLockedPrediction : null,
     };
+
+    private static string? WhyPlayed(Study before) => before.StillToPredict.Any() ? LogbookWords.ClipsPlayedBeforeAllPredictions : null;
 
     private static string? WhyBroken(MarksReadAgain again, OpenedKey? key) =>
         key is null ? LogbookWords.MarksReadBeforeReveal

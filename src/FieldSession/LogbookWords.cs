@@ -13,6 +13,7 @@ internal static class LogbookWords
     public const string CommitmentIsNotHexDigits = "the commitment is not 64 hex digits";
     public const string SomethingOtherThanNoteFollowsReveal = "something other than a note, or marks read again, follows the reveal";
     public const string DataFollowFirstLockedPrediction = "data follow the first locked prediction";
+    public const string ClipsPlayedBeforeAllPredictions = "clips were played before all predictions were locked";
     public const string KeyOpenedBeforeAllPredictions = "the key was opened before all predictions were locked";
     public const string MarksReadBeforeReveal = "marks were read again before the key was open";
     public const string MarksAreNotAsLineSays = "how the marks compare with the key is not as the line says";

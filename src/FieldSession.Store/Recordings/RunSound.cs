@@ -57,7 +57,8 @@ public static class RunSound
     private static int ChannelIn(SoundFormat format, int channel) =>
         channel <= format.Channels ? channel : throw new RecordingRefusedException(RecordingWords.NoSuchChannel(channel, format.Channels));
 
-    private static string Sha256Of(string path)
+    /// <summary>SHA-256 of a file, 64 hex digits.</summary>
+    internal static string Sha256Of(string path)
     {
         using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
         return Convert.ToHexStringLower(SHA256.HashData(file));

@@ -91,6 +91,7 @@ internal static class CommandLine
         SlipCommand.Make(outside),
         ListenCommand.Make(outside),
         LogCommand.Make(outside),
+        PlayCommand.Make(outside),
         CompareCommand.Make(path => DayIn(path, outside)),
         MergeCommand.Make(outside),
         ReviewCommand.Make(outside),

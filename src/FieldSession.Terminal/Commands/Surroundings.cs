@@ -51,6 +51,9 @@ internal sealed record Surroundings
     /// <summary>The folder with the user's own keys and habits; null: all is as delivered.</summary>
     public string? ConfigFolder { get; init; }
 
+    /// <summary>The folder in which a clip of a recording lies while it is played; it is made and removed with all that is in it.</summary>
+    public string ClipsFolder { get; init; } = Path.Combine(Path.GetTempPath(), "fieldsession-clips");
+
     /// <summary>
     /// What tells this laptop from others, such as the system's own number for it. With the path of a study it names the strand that is
     /// written here: a copy of the study in another place, or on another laptop, goes on in a strand of its own.
@@ -78,6 +81,7 @@ internal sealed record Surroundings
         OutputFile = RedirectedOutput.File(),
         StateFolder = RecentFile.StandardFolder(),
         ConfigFolder = UsersOwn.StandardFolder(),
+        ClipsFolder = Path.Combine(RecentFile.StandardFolder() ?? Path.GetTempPath(), "fieldsession-clips"),
         Laptop = NameOfLaptop(),
         HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
     };

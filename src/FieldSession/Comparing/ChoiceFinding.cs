@@ -34,6 +34,9 @@ public sealed record ChoiceFinding(
     /// <summary>What was chosen by those who had been shown the order; null: covered still, or nobody.</summary>
     public ChoiceCounts? OrderSeen { get; init; }
 
+    /// <summary>Whether its trials were played from recordings.</summary>
+    public bool IsFromRecordings { get; init; }
+
     /// <summary>Whether what was chosen is still covered.</summary>
     public bool IsCovered => Made > 0 && Counts is null && MeterSeen is null && OrderSeen is null;
 
@@ -68,6 +71,7 @@ public sealed record ChoiceFinding(
         {
             MeterSeen = Counted(ChoiceSight.MeterSeen),
             OrderSeen = Counted(ChoiceSight.OrderSeen),
+            IsFromRecordings = set.IsFromRecordings,
         };
     }
 }

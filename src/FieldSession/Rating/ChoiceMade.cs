@@ -9,20 +9,29 @@ namespace FieldSession.Rating;
 /// <param name="Trial">Number of the trial in the set.</param>
 /// <param name="Place">The place chosen, from 1.</param>
 /// <param name="Unseen">True: the person says that they saw neither the meter nor a comparison of the pair. Null: nothing is said.</param>
-public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bool? Unseen = null) : Entry
+/// <param name="Clips">The clips that were played; null: presented in the car.</param>
+public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bool? Unseen = null, ClipsHeard? Clips = null) : Entry
 {
+    /// <inheritdoc/>
+    public override bool OutlivesFreeze => Clips is not null;
+
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return EarGate.ObjectionIn(study, "choices") ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study) ?? ObjectionToSight(study);
+        return (Clips is null ? EarGate.ObjectionIn(study, "choices") : ClipGate.AgainstPlaying(study))
+            ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study) ?? ClipGate.ObjectionTo(study, study.ChoiceSets[Set - 1], Clips) ?? ObjectionToSight(study);
     }
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return this with { Set = study.NumberOf(Set, study.ChoiceSets.Select(set => set.Mark)) };
+        return this with
+        {
+            Set = study.NumberOf(Set, study.ChoiceSets.Select(set => set.Mark)),
+            Clips = Clips is null ? null : Clips with { Runs = [.. Clips.Runs.Select(run => study.NumberOf(run, study.Runs.Select(known => known.Started)))] },
+        };
     }
 
     /// <inheritdoc/>
@@ -35,12 +44,16 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
         }
 
         ChoiceSet set = study.ChoiceSets[Set - 1];
-        Choice choice = new(member.Name, Trial, Place, mark) { Sight = ChoiceSights.Of(study, set, member, Unseen == true) };
-        ChoiceSet made = set with { Choices = set.Choices.Add(choice) };
+        Choice choice = new(member.Name, Trial, Place, mark) { Sight = ChoiceSights.Of(study, set, member, Unseen == true), Clips = Clips };
+        ChoiceSet made = set with
+        {
+            Choices = set.Choices.Add(choice),
+            Presentations = Clips is null ? set.Presentations : set.Presentations.SetItem(Trial - 1, Clips.Order),
+        };
         Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
 
         // The last choice uncovers the count, so it can't be taken back any more.
-        return made.IsComplete ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceInTrial(member, Trial));
+        return made.IsComplete || set.IsFromRecordings ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceInTrial(member, Trial));
     }
 
     /// <inheritdoc/>

@@ -18,6 +18,9 @@ public static class ChoiceSights
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(member);
         return set.IsRunBy(member.Name) ? ChoiceSight.OrderSeen
+
+            // whoever knows what the meter showed still does not know which clip is which: that is drawn when it is played
+            : set.IsFromRecordings ? ChoiceSight.Unseen
             : !IsComparable(study, set) ? ChoiceSight.Unseen
             : saysUnseen && !HasReadMeter(study, set, member) ? ChoiceSight.Unseen
             : ChoiceSight.MeterSeen;

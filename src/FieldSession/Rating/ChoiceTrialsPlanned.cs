@@ -9,24 +9,30 @@ namespace FieldSession.Rating;
 /// <param name="Terms">What is fixed.</param>
 /// <param name="Presentations">The order of the codes in each trial, made by <see cref="Counterbalance"/>.</param>
 /// <param name="Sealed">True: the order is shown to nobody but the one who runs the trials. Null: planned by an older program, which told the codes.</param>
-public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string> Presentations, bool? Sealed = null) : Entry
+/// <param name="FromRecordings">True: played from recordings after the last prediction; the presentations are empty, each is drawn when its trial is played.</param>
+public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string> Presentations, bool? Sealed = null, bool? FromRecordings = null) : Entry
 {
     /// <summary>The largest set, trials: more nobody sits through in a day.</summary>
     public const int MostTrials = 200;
 
     /// <inheritdoc/>
+    public override bool OutlivesFreeze => FromRecordings == true;
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return EarGate.ObjectionIn(study, RatingWords.TrialsArePlanned) ?? ObjectionToCodes(study) ?? ObjectionToNumber() ?? ObjectionToOpenSet(study);
+        return (FromRecordings == true ? ClipGate.AgainstPlanning(study, Terms) : EarGate.ObjectionIn(study, RatingWords.TrialsArePlanned))
+            ?? ObjectionToCodes(study) ?? ObjectionToNumber() ?? ObjectionToOpenSet(study);
     }
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark) { IsSealed = Sealed == true };
-        return (study with { ChoiceSets = study.ChoiceSets.Add(set) }).Undoably(study, mark, RatingWords.TrialsOfSet(set));
+        ChoiceSet set = new(study.ChoiceSets.Count + 1, Terms, Presentations, mark) { IsSealed = Sealed == true, IsFromRecordings = FromRecordings == true };
+        Study planned = study with { ChoiceSets = study.ChoiceSets.Add(set) };
+        return study.DataFrozen ? planned : planned.Undoably(study, mark, RatingWords.TrialsOfSet(set));
     }
 
     /// <inheritdoc/>
@@ -86,7 +92,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     }
 
     private Objection? ObjectionToOpenSet(Study study) =>
-        study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment
+        study.ChoiceSets.FirstOrDefault(set => !set.IsComplete && set.IsFromRecordings == (FromRecordings == true) && set.Terms.IsPair(Terms.First, Terms.Second) && set.Terms.Segment == Terms.Segment
             && string.Equals(set.Terms.Question, Terms.Question, StringComparison.OrdinalIgnoreCase)) is { } open
             ? new Objection(RatingWords.SetAsksThisAlready(open), RatingWords.FinishOpenSetFirst(open))
             : null;

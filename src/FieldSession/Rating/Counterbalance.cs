@@ -15,13 +15,17 @@ public static class Counterbalance
 
     private static ImmutableArray<string> Triangles => ["AAB", "ABA", "BAA", "BBA", "BAB", "ABB"];
 
+    /// <summary>Every order of a trial.</summary>
+    /// <param name="places">2: a pair; 3: a triangle.</param>
+    public static ImmutableArray<string> Orders(int places) => places == 3 ? Triangles : Pairs;
+
     /// <summary>The presentations of a set.</summary>
     /// <param name="places">2: a pair; 3: a triangle.</param>
     /// <param name="trials">How many trials, 1 or more.</param>
     /// <param name="seed">What names the set: study, number of the set, codes.</param>
     public static ImmutableList<string> Of(int places, int trials, string seed)
     {
-        ImmutableArray<string> orders = places == 3 ? Triangles : Pairs;
+        ImmutableArray<string> orders = Orders(places);
         ImmutableList<string>.Builder made = ImmutableList.CreateBuilder<string>();
         for (int block = 0; made.Count < trials; block++)
         {

@@ -14,6 +14,11 @@ public static class Presenting
             return RatingWords.AllTrialsAreMade(set);
         }
 
+        if (set.IsFromRecordings)
+        {
+            return RatingWords.NextTrialIsPlayed(set);
+        }
+
         if (set.IsSealed)
         {
             return RatingWords.NextTrialIs(set);

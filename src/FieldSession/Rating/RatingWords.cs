@@ -36,6 +36,23 @@ internal static class RatingWords
     public const string UsualQuestion = "which is louder";
     public const string NumberOfTrialsIsMissing = "the number of trials is missing";
 
+    public const string PlayIt = "'fieldsession play' plays it after the last prediction";
+    public const string KeyIsOpen = "the key is open, so nobody can choose blind any more";
+    public const string LockPrediction = "lock it with 'fieldsession predict', then play";
+    public const string ListenBeforePredicting = "take recordings with 'fieldsession listen' before the first prediction";
+    public const string OneChainForAll = "record all runs with one chain and one setting";
+    public const string PlayRightClips = "play the trial again";
+    public const string ClipsAreNotOfTrial = "the clips are not of this trial";
+
+    public static string NobodyKnowsOrder(ChoiceSet set) => $"set {set.Number} is played from recordings; its order is drawn clip by clip";
+
+    public static string StillToPredict(IEnumerable<CrewMember> members) => $"clips are played after the last prediction; {string.Join(" and ", members.Select(member => member.Name))} has yet to lock one";
+
+    public static string TooFewRunsHeard(SpecCode code, int needed, int? segment) =>
+        $"{(needed == 1 ? "no clean run" : $"fewer than {needed} clean runs")} on {code} {(needed == 1 ? "was" : "were")} recorded{(segment is { } one ? $" on segment {one}" : "")}";
+
+    public static string TwoChains(SpecCode first, SpecCode second) => $"the runs on {first} and {second} were recorded by different chains or at different rates";
+
     public const string SlipForm = "type 'slip NAME' with the name of whoever runs the trials";
     public const string SlipsAreTaken = "slips";
     public const string SlipNamesSomebody = "a slip names whoever runs the trials";
@@ -64,6 +81,8 @@ internal static class RatingWords
         $"; NOT HEARD is out of reach: {100 * size.DetectShare:0} % right would be found with a chance of {100 * size.PowerAtDetect:0} % only{(needed is { } trials ? $", {trials} trials make it 80 %" : "")}";
 
     public static string NextTrialIs(ChoiceSet set) => $"trial {set.NextTrial} of {set.Presentations.Count} is next";
+
+    public static string NextTrialIsPlayed(ChoiceSet set) => $"trial {set.NextTrial} of {set.Presentations.Count} is next, from recordings; {PlayIt}";
 
     public static string ChoiceInTrial(CrewMember member, int trial) => $"choice of {member.Name} in trial {trial}";
 
@@ -155,5 +174,5 @@ internal static class RatingWords
 
     public static string IsNoPartOfTrials(string word) => $"'{word}' is no part of trials";
 
-    public static string TrialsFormWithAllParts => $"{TrialsForm}; side= is two or a code, kind= paired or triangle, detect= 75 to 90, n= at most {ChoiceTrialsPlanned.MostTrials}";
+    public static string TrialsFormWithAllParts => $"{TrialsForm}; side= is two or a code, kind= paired or triangle, detect= 75 to 90, from=recordings, n= at most {ChoiceTrialsPlanned.MostTrials}";
 }

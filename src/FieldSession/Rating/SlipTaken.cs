@@ -57,6 +57,7 @@ public sealed record SlipTaken(int Set, string Person) : Entry
         ChoiceSet set = study.ChoiceSets[Set - 1];
         return set switch
         {
+            { IsFromRecordings: true } => new Objection(RatingWords.NobodyKnowsOrder(set), RatingWords.PlayIt),
             { IsComplete: true } => new Objection(RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
             _ when set.Choices.Exists(choice => Study.SamePerson(choice.Person, Person)) =>
                 new Objection(RatingWords.PersonChoosesInSet(Person.Trim(), set), RatingWords.SomebodyElseRuns),

@@ -6,12 +6,13 @@ namespace FieldSession.Rating;
 /// <summary>
 /// Reads <c>trials 862 417 n=10 seg=3 side=two which is louder</c>: the pair, the number of trials, and where it is wanted the
 /// segment, the side (two, or the code that is expected), <c>kind=triangle</c>, <c>detect=90</c> (the share of right choices
-/// that the set is to find, 75 to 90 %), and the question in words.
+/// that the set is to find, 75 to 90 %), <c>from=recordings</c> (played at home), and the question in words.
 /// </summary>
 public static class TrialsText
 {
     private const double Subtle = 0.75;
     private const double Plain = 0.90;
+    private const string FromRecordings = "from=recordings";
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -37,9 +38,14 @@ public static class TrialsText
     private static Parsed Of(ChoiceTerms terms, string[] named, Study study)
     {
         int? trials = null;
+        bool isFromRecordings = false;
         foreach (string word in named)
         {
-            if (Value(word, "n") is { } number && Typed.Count(number) is <= ChoiceTrialsPlanned.MostTrials and { } count)
+            if (Typed.Is(word, FromRecordings))
+            {
+                isFromRecordings = true;
+            }
+            else if (Value(word, "n") is { } number && Typed.Count(number) is <= ChoiceTrialsPlanned.MostTrials and { } count)
             {
                 trials = count;
             }
@@ -53,9 +59,9 @@ public static class TrialsText
             }
         }
 
-        return trials is { } n
-            ? Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms)), Sealed: true))
-            : Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm);
+        return trials is not { } n ? Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm)
+            : isFromRecordings ? Parsed.As(new ChoiceTrialsPlanned(terms, [.. Enumerable.Repeat("", n)], Sealed: true, FromRecordings: true))
+            : Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms)), Sealed: true));
     }
 
     private static ChoiceTerms? Read(ChoiceTerms terms, string word) => word.Split('=')[0].ToLowerInvariant() switch

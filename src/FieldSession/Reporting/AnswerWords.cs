@@ -72,9 +72,9 @@ internal static class AnswerWords
 
     public static string NothingCompared(string when, string asked, string against) => $"{when} nothing could be compared between {asked} and {against}.";
 
-    public static string EarHeard(ChoiceFinding choice) => $"{Who(choice)} told them apart by ear, blind.";
+    public static string EarHeard(ChoiceFinding choice) => $"{Who(choice)} told them apart by ear, blind{How(choice)}.";
 
-    public static string EarDidNotHear(ChoiceFinding choice) => $"{Who(choice)} did not tell them apart by ear, in a test long enough to show it.";
+    public static string EarDidNotHear(ChoiceFinding choice) => $"{Who(choice)} did not tell them apart by ear{How(choice)}, in a test long enough to show it.";
 
     // the lines
     public const string CouldHaveShownLabel = "Could have shown";
@@ -104,6 +104,9 @@ internal static class AnswerWords
     public static string Pair(string asked, string against) => $"{asked} - {against}";
 
     private static string Who(ChoiceFinding choice) => choice.Counts?.Persons is [{ Person: var alone }] ? alone : "The crew";
+
+    // a clip from a loudspeaker is not the cabin
+    private static string How(ChoiceFinding choice) => choice.IsFromRecordings ? ", on recordings" : "";
 
     // said where the 95 % interval alone would mislead
     private static string AtItsLevel(ClassComparison main) => MeterWord.IntervalOfWord(main) is { } interval ? $"; the word rests on the {interval}" : "";

@@ -30,13 +30,12 @@ public static class ChoiceWords
         return $"{Word(choice)}: {Question(choice)}: {Counts(choice)}; {WhatItCanShow(choice)}{Why(choice)}";
     }
 
-    /// <summary>"'which is louder', Sallowheath lane, 862 or 417, two-sided".</summary>
+    /// <summary>"'which is louder', Sallowheath lane, 862 or 417, two-sided", and that it was played from recordings.</summary>
     public static string Question(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
         ChoiceTerms terms = choice.Terms;
-        string where = choice.Segment is null ? "" : $", {choice.Segment}";
-        return $"'{terms.Question}'{where}, {terms.First} or {terms.Second}, {terms.Side}";
+        return $"'{terms.Question}'{Where(choice)}, {terms.First} or {terms.Second}, {terms.Side}";
     }
 
     /// <summary>"862 chosen 9 of 10 unseen, p 0.021 (share 0.55 to 1.00)", what was chosen with the meter seen beside it, or that it is covered.</summary>
@@ -112,8 +111,7 @@ public static class ChoiceWords
     {
         ArgumentNullException.ThrowIfNull(choice);
         string who = string.Join(" and ", choice.Counts?.Persons.Select(person => person.Person) ?? []);
-        string where = choice.Segment is null ? "" : $", {choice.Segment}";
-        return $"{who}, '{choice.Terms.Question}'{where}, {choice.Counts?.Made} trials";
+        return $"{who}, '{choice.Terms.Question}'{Where(choice)}, {choice.Counts?.Made} trials";
     }
 
     /// <summary>What the set would have found: "would have found 75 % right with a chance of 90 %".</summary>
@@ -122,6 +120,9 @@ public static class ChoiceWords
         ArgumentNullException.ThrowIfNull(choice);
         return $"would have found {100 * choice.Size.DetectShare:0} % right with a chance of {100 * choice.Size.PowerAtDetect:0} %";
     }
+
+    private static string Where(ChoiceFinding choice) =>
+        $"{(choice.Segment is null ? "" : $", {choice.Segment}")}{(choice.IsFromRecordings ? $", {ReviewingWords.FromRecordings}" : "")}";
 
     // one-sided tests agree with one-sided limits alone; a limit never lands on the chance that the word beside it is about
     private static string Interval(ChoiceCounts counts, ChoiceFinding choice)

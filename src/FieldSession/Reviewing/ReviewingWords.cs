@@ -7,6 +7,7 @@ namespace FieldSession.Reviewing;
 internal static class ReviewingWords
 {
     // Rows of figures
+    public const string FromRecordings = "from recordings";
     public const string StandardErrorAndFreedom = "standard error, df";
     public const string ProbabilityIfNoDifference = "p if no true difference";
     public const string ProbabilityIfBeyondMargin = "p if beyond the margin";

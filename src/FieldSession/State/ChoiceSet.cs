@@ -54,6 +54,9 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
     /// <summary>Whether the order is shown to nobody but the one who runs the trials; false: a set of an older program, which told the codes on the screen.</summary>
     public bool IsSealed { get; init; }
 
+    /// <summary>Whether its trials are played from recordings of the runs, after the last prediction; their order is drawn trial by trial and stands nowhere before.</summary>
+    public bool IsFromRecordings { get; init; }
+
     /// <summary>Who was shown the order, to run the trials.</summary>
     public ImmutableList<string> Runners { get; init; } = [];
 
@@ -66,11 +69,11 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
     /// <summary>Whether somebody was shown the order.</summary>
     public bool IsRunBy(string person) => Runners.Exists(runner => Study.SamePerson(runner, person));
 
-    /// <summary>Whether what was chosen may be shown: at the planned end, or once the data are frozen.</summary>
+    /// <summary>Whether what was chosen may be shown: at the planned end, or once no trial of it can be made any more.</summary>
     public bool IsShown(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return IsComplete || study.DataFrozen;
+        return IsComplete || (IsFromRecordings ? study.Opening is not null : study.DataFrozen);
     }
 
     /// <summary>Number of the trial that comes next, from 1; one beyond the last when the set is complete.</summary>
@@ -92,7 +95,16 @@ public sealed record Choice(string Person, int Trial, int Place, LineMark Mark)
 {
     /// <summary>What the person could know of the answer before choosing.</summary>
     public ChoiceSight Sight { get; init; }
+
+    /// <summary>The clips that were played; null: presented in the car.</summary>
+    public ClipsHeard? Clips { get; init; }
 }
+
+/// <summary>The clips of one trial that was played from recordings.</summary>
+/// <param name="Order">Which code came at which place, such as "AB" or "ABA".</param>
+/// <param name="Segment">Number of the segment they are of.</param>
+/// <param name="Runs">The run that each place was of, by its number.</param>
+public sealed record ClipsHeard(string Order, int Segment, ImmutableList<int> Runs);
 
 /// <summary>What somebody could know of the answer before choosing. Only unseen choices carry the ear's word.</summary>
 public enum ChoiceSight

@@ -62,6 +62,7 @@ internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposabl
         Clock = Clock,
         Lot = _lot,
         Laptop = laptop,
+        ClipsFolder = Here("clips"),
     };
 
     /// <summary>The study as it stands on the disk.</summary>

@@ -17,7 +17,7 @@ internal static class RateScreenWords
 
     public static string RaterIsThrough(string rater) => $"{rater} is through: Enter gives the keyboard to the next";
 
-    public static string ChoiceSetOpen(ChoiceSet set, string trials) => $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
+    public static string ChoiceSetOpen(ChoiceSet set, string trials) => set.IsFromRecordings ? $"set {set.Number}, '{set.Terms.Question}': {trials}" : $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
 
     public static string RunStillOn(Run run) => $"run {run.Number} is on: ratings at a stop";
 
