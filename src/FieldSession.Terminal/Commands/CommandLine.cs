@@ -5,9 +5,9 @@ using FieldSession.Reporting;
 using FieldSession.Revealing;
 using FieldSession.Reviewing;
 using FieldSession.State;
+using FieldSession.Store;
 using FieldSession.Store.Disks;
 using FieldSession.Store.Journaling;
-using FieldSession.Store;
 
 namespace FieldSession.Terminal.Commands;
 
