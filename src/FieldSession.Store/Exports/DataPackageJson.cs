@@ -43,6 +43,7 @@ internal static class DataPackageJson
             json.WriteString("title", source.Study.Plan?.Question is { Length: > 0 } question ? $"Study {study}: {question}" : $"Study {study}");
             json.WriteString("description", Description(source, leftOut));
             json.WriteString(MakerProperty, Maker);
+            json.WriteString("study", source.Identity?.Hash);
             json.WriteNumber("journal_lines", source.Lines.Count);
             json.WriteString("journal_head", source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash);
             json.Parts("resources", files, file => Resource(json, file));

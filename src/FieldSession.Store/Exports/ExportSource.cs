@@ -18,6 +18,9 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     /// <summary>Every line of the journal, in order.</summary>
     public IReadOnlyList<Line> Lines { get; } = lines;
 
+    /// <summary>Which study it is; null: nothing was written yet.</summary>
+    public StudyIdentity? Identity { get; } = StudyState.IdentityOf(lines);
+
     /// <summary>Who is who; null: the key is not open.</summary>
     public OpenedKey? Key { get; } = key;
 

@@ -8,6 +8,9 @@ namespace FieldSession.Store.Exports;
 /// <param name="description">What a row is.</param>
 public abstract class ExportTable(string table, string description) : ExportFile(table + ".csv", description)
 {
+    /// <summary>The last column of every table: which study a row belongs to.</summary>
+    public const string StudyColumn = "study";
+
     /// <summary>Its name, without extension.</summary>
     public string Table { get; } = table;
 
@@ -17,8 +20,11 @@ public abstract class ExportTable(string table, string description) : ExportFile
     /// <summary>Its columns, in order.</summary>
     public abstract ImmutableArray<ExportField> Fields { get; }
 
-    /// <summary>The columns that together tell a row from all others.</summary>
+    /// <summary>The columns that together tell a row from all others of its study.</summary>
     public ImmutableArray<string> Key { get; init; } = [];
+
+    /// <summary>The columns that together tell a row from all others of any study.</summary>
+    public ImmutableArray<string> FullKey => [StudyColumn, .. Key];
 
     /// <summary>The columns that name rows of other tables.</summary>
     public ImmutableArray<TableLink> Links { get; init; } = [];
@@ -34,7 +40,8 @@ internal sealed class ExportTable<T>(
     : ExportTable(table, description)
 {
     /// <inheritdoc/>
-    public override ImmutableArray<ExportField> Fields { get; } = [.. columns.Select(column => column.Field)];
+    public override ImmutableArray<ExportField> Fields { get; } =
+        [.. columns.Select(column => column.Field), new ExportField(StudyColumn, FieldType.Text, null, ExportWords.StudyColumnDescription) { IsRequired = true }];
 
     /// <summary>Says whether a study has the table; by default every study has.</summary>
     public Func<ExportSource, bool> Is { get; init; } = _ => true;
@@ -54,10 +61,10 @@ internal sealed class ExportTable<T>(
         using MemoryStream bytes = new();
         using (CsvWriter csv = CsvWriter.Create(bytes, CsvWriterOptions.Default, leaveOpen: true))
         {
-            csv.WriteRecord([.. columns.Select(column => column.Field.Name)]);
+            csv.WriteRecord([.. Fields.Select(field => field.Name)]);
             foreach (T row in rows(source))
             {
-                csv.WriteRecord([.. columns.Select(column => column.Cell(row))]);
+                csv.WriteRecord([.. columns.Select(column => column.Cell(row)), source.Identity?.Hash]);
             }
         }
 

@@ -17,6 +17,11 @@ internal static class ExportWords
 
     public static string JournalHead(ExportSource source, string headHash) => $"journal: {source.Lines.Count} lines, head {headHash}";
 
+    // SQL
+    public const string StudyColumnDescription = "which study: hash of its journal's first line, 64 hex digits, the same in every row of an export";
+    public const string SqlHead = "-- The tables of exports in PostgreSQL, made by 'fieldsession schema postgresql' from the descriptions of datapackage.json. Load with load.sh.";
+    public const string SqlInPlaceHead = "-- The tables of exports for DuckDB, which reads the folders in place; made by 'fieldsession schema duckdb'. First: SET VARIABLE exports = 'FOLDER OF EXPORT FOLDERS';";
+
     // words in the files
     public const string NotesGoOn = "... (notes.csv has all)";
 

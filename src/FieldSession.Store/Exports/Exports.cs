@@ -11,6 +11,8 @@ public static class Exports
     /// <summary>Every file.</summary>
     public static ImmutableArray<ExportFile> All { get; } =
     [
+        StudyTable.Table,
+        StrandsTable.Table,
         PlanJson.File,
         SegmentsTable.Table,
         CodesTable.Table,
@@ -31,6 +33,9 @@ public static class Exports
         PredictionsTable.Table,
         KeyTable.Table,
         ComparisonJson.File,
+        ComparisonsTable.Table,
+        RepeatabilityTable.Table,
+        SegmentYieldTable.Table,
         VerdictTable.Table,
         SummaryText.File,
         JournalLines.File,

@@ -13,10 +13,10 @@ internal static class TableSchemaJson
         json.WriteString("$schema", Profile);
         json.Parts("fields", table.Fields, field => Field(json, field));
         json.Texts("missingValues", [""]);
-        json.Texts("primaryKey", table.Key);
-        if (table.Links.Length > 0)
+        json.Texts("primaryKey", table.FullKey);
+        if (LinksOf(table) is { Length: > 0 } links)
         {
-            json.Parts("foreignKeys", table.Links, link => Link(json, link));
+            json.Parts("foreignKeys", links, link => Link(json, link));
         }
     }
 
@@ -54,12 +54,18 @@ internal static class TableSchemaJson
         }
     }
 
+    // every table names the study; the study itself names nothing
+    private static TableLink[] LinksOf(ExportTable table) => table.Table == ExportTable.StudyColumn
+        ? []
+        : [new TableLink(ExportTable.StudyColumn, ExportTable.StudyColumn, ExportTable.StudyColumn), .. table.Links];
+
     private static void Link(Utf8JsonWriter json, TableLink link)
     {
-        json.Texts("fields", [link.Field]);
+        bool isToStudy = link.Table == ExportTable.StudyColumn;
+        json.Texts("fields", isToStudy ? [link.Field] : [ExportTable.StudyColumn, link.Field]);
         json.WriteStartObject("reference");
         json.WriteString("resource", link.Table);
-        json.Texts("fields", [link.OtherField]);
+        json.Texts("fields", isToStudy ? [link.OtherField] : [ExportTable.StudyColumn, link.OtherField]);
         json.WriteEndObject();
     }
 

@@ -99,6 +99,7 @@ internal static class CommandLine
         RevealCommand.Make(outside),
         ReportCommand.Make(outside),
         ExportCommand.Make(outside),
+        SchemaCommand.Make(outside),
         ScoreCommand.Make(outside),
         ArchiveCommand.Make(outside),
         VerifyCommand.Make(outside),

@@ -1,127 +1,118 @@
-using System.Diagnostics;
 using System.Globalization;
+using FieldSession.Archiving;
 using FieldSession.Comparing;
+using FieldSession.Store.Archiving;
+using FieldSession.Store.Exports.Sql;
+using FieldSession.Store.Journaling;
 using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Archiving;
 
-/// <summary>The schema of docs/team.md, loaded with exports into a real PostgreSQL: its sums are ours.</summary>
-public sealed class TheDatabaseSumsAsWeDoTests
+/// <summary>Exports in SQL, loaded into a real PostgreSQL and read in place by DuckDB: the sums are ours, and a study is in it once.</summary>
+public sealed class TheDatabaseSumsAsWeDoTests : IDisposable
 {
+    private readonly AnArchive _archive = new();
+
+    public void Dispose() => _archive.Dispose();
+
+    [Theory]
+    [InlineData(SqlEngine.PostgreSql, "schema.sql")]
+    [InlineData(SqlEngine.DuckDb, "in-place.sql")]
+    public void The_kept_schema_is_drawn_from_the_tables_of_the_export(SqlEngine engine, string file) =>
+        Golden.Approve($"docs/team/{file}", SqlSchema.Of(engine));
+
     [FactWithPostgres]
-    public void Exports_are_loaded_twice_and_every_sum_is_that_of_the_program()
+    public void Both_engines_answer_every_question_alike_and_sum_as_the_program_does()
     {
-        using AnArchive archive = new();
-        archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
-        using APostgres database = new();
-        database.Run("psql", "-q", "-X", "-v", "ON_ERROR_STOP=1", "-f", InTeam("schema.sql"));
-        string[] folders = [.. new[] { "AR-1", "AR-2" }.Select(study => Exported(archive.Prompt, study))];
-        database.Run("bash", [InTeam("load.sh"), .. folders]);
-        database.Run("bash", [InTeam("load.sh"), .. folders]);
+        _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
+        using APostgres database = Made();
+        string[] folders = [Exported("AR-1"), Exported("AR-2")];
+        database.Run("bash", [TeamFiles.Path("load.sh"), .. folders]);
+        database.Run("bash", [TeamFiles.Path("load.sh"), .. folders]);
+        using ADuckDb embedded = new(_archive.Prompt.Here("out"));
+
+        foreach ((int number, string question) in TeamFiles.Questions)
+        {
+            IsAlike(number, database.Ask(question), embedded.Ask(question));
+        }
 
         foreach (string study in new[] { "AR-1", "AR-2" })
         {
-            FieldSession.State.Study told = Logbook.Fold(Store.Journaling.ReadStudy.At(archive.Prompt.Here($"archive/{study}.study")).Lines);
+            FieldSession.State.Study told = Logbook.Fold(ReadStudy.At(_archive.Prompt.Here($"archive/{study}.study")).Lines);
             MeasuredLevel[] levels = [.. StudyReadings.Of(told).Levels];
             MeasuredLevel[] counted = [.. levels.Where(level => !level.Spoilt)];
-            Assert.Equal(
-                string.Create(CultureInfo.InvariantCulture, $"{told.Runs.Count}|{levels.Length}|{counted.Length}|{counted.Sum(level => level.LevelDb):0.000}"),
-                database.Ask($"SELECT (SELECT count(*) FROM run WHERE study = '{study}'), (SELECT count(high) FROM reading WHERE study = '{study}'), count(*), to_char(sum(level_db), 'FM9999990.000') FROM level WHERE study = '{study}'"));
-            double d = double.Parse(database.Ask($"SELECT comparison->'comparisons'->0->'classes'->'steady'->'overall'->>'d' FROM study WHERE study = '{study}'"), CultureInfo.InvariantCulture);
+            const string Sums = "SELECT count(DISTINCT run), count(high), sum(CASE WHEN high IS NOT NULL AND spoilt IS NULL THEN 1 ELSE 0 END), round(CAST(sum(CASE WHEN spoilt IS NULL THEN (low + high) / 2 END) AS numeric), 3) FROM readings JOIN study USING (study) WHERE name = ";
+            string expected = string.Create(CultureInfo.InvariantCulture, $"{told.Runs.Count}|{levels.Length}|{counted.Length}|{counted.Sum(level => level.LevelDb):0.000}");
+            Assert.Equal(expected, database.Ask($"{Sums}'{study}'"));
+            Assert.Equal(expected, embedded.Ask($"{Sums}'{study}'"));
+            double d = double.Parse(database.Ask($"SELECT d FROM comparisons JOIN study USING (study) WHERE name = '{study}' AND class = 'steady'"), CultureInfo.InvariantCulture);
             Assert.Equal(Comparison.InFull(StudyReadings.Of(told), StudyTerms.Of(told)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, d, 12);
         }
 
-        Assert.Equal("ear|2\nmeter|2\nworth|2", database.Ask("SELECT line, count(*) FROM verdict GROUP BY line ORDER BY line").Trim());
-        FieldSession.Archiving.ArchiveSum steady = FieldSession.Archiving.ArchiveSum.Of(Store.Archiving.ArchiveFolder.Read(archive.Folder).Studies)
-            .First(sum => sum is { By: "class", Group: "steady" });
-        string answers = database.Run("psql", "-X", "-A", "-t", "-v", "ON_ERROR_STOP=1", "-f", InTeam("questions.sql"));
-        string[] repeat = answers.Split('\n').First(line => line.StartsWith("steady|", StringComparison.Ordinal)).Split('|');
-        Assert.Equal(steady.RunSdDb!.Value, double.Parse(repeat[1], CultureInfo.InvariantCulture), 12);
-        Assert.Equal(steady.NuRun, double.Parse(repeat[2], CultureInfo.InvariantCulture));
-        Assert.Contains("STIFFENED", answers, StringComparison.Ordinal);
+        ArchivedStudy[] studies = [.. ArchiveFolder.Read(_archive.Folder).Studies];
+        ArchiveSum steady = ArchiveSum.Of(studies).First(sum => sum is { By: "class", Group: "steady" });
+        string[] repeat = database.Ask(TeamFiles.Questions[3]).Split('\n').First(line => line.StartsWith("steady|", StringComparison.Ordinal)).Split('|');
+        Assert.Equal((steady.RunSdDb!.Value, steady.NuRun), (Number(repeat[2]), Number(repeat[3])));
+        Assert.Equal("ear|2\nmeter|2\nworth|2", database.Ask("SELECT line, count(*) FROM verdict GROUP BY line ORDER BY line"));
+        Assert.Contains("STIFFENED", database.Ask(TeamFiles.Questions[13]), StringComparison.Ordinal);
     }
 
-    private static string InTeam(string file) => Path.Combine(Repository.Root, "docs/team", file);
-
-    private static string Exported(AtThePrompt prompt, string study)
+    [FactWithPostgres]
+    public void Two_crews_with_one_study_name_are_both_in_an_older_state_and_foreign_rows_are_refused()
     {
-        prompt.Must(ExitCode.Done, ["export", prompt.Here($"archive/{study}.study"), "--out", prompt.Here($"out/{study}")]);
-        return prompt.Here($"out/{study}");
+        using AnArchive other = new();
+        _archive.Finished("AR-1", 0.6);
+        other.Finished("AR-1", 1.0);
+        string study = _archive.Prompt.Here("archive/AR-1.study");
+        string older = _archive.Prompt.Here("out/older");
+        _archive.Prompt.Write("old/AR-1.journal", string.Concat(File.ReadLines(Path.ChangeExtension(study, ".journal")).Take(12).Select(line => line + "\n")));
+        _archive.Prompt.Must(ExitCode.Done, ["export", _archive.Prompt.Here("old/AR-1.study"), "--out", older]);
+        other.Prompt.Must(ExitCode.Done, ["export", other.Prompt.Here("archive/AR-1.study"), "--out", other.Prompt.Here("out/it's")]);
+        using APostgres database = Made();
+
+        // each earlier state goes on to the later one
+        database.Run("bash", TeamFiles.Path("load.sh"), older, other.Prompt.Here("out/it's"), Exported("AR-1"));
+        Assert.Equal("AR-1|2|2", database.Ask("SELECT name, count(*), count(DISTINCT study) FROM study WHERE finished GROUP BY name"));
+
+        string before = database.Ask("SELECT count(*), round(CAST(sum(low) AS numeric), 3) FROM readings");
+        (int code, string said) = database.Try("bash", TeamFiles.Path("load.sh"), older, other.Prompt.Here("out/it's"));
+        Assert.Equal(1, code);
+        Assert.Contains("is loaded in a later state", said, StringComparison.Ordinal);
+        Assert.Contains("it's: loaded", said, StringComparison.Ordinal);
+
+        string readings = Path.Combine(Exported("AR-1"), "readings.csv");
+        string identity = StudyState.IdentityOf(ReadStudy.At(study).Lines)!.Value.Hash;
+        File.WriteAllText(readings, File.ReadAllText(readings).Replace(identity, new string('f', 64), StringComparison.Ordinal));
+        (code, said) = database.Try("bash", TeamFiles.Path("load.sh"), Path.GetDirectoryName(readings)!);
+        Assert.Equal(1, code);
+        Assert.Contains("holds rows of another study", said, StringComparison.Ordinal);
+        Assert.Equal(before, database.Ask("SELECT count(*), round(CAST(sum(low) AS numeric), 3) FROM readings"));
     }
-}
 
-/// <summary>A test that needs PostgreSQL on this machine; where it is not, it is passed over and says so.</summary>
-[AttributeUsage(AttributeTargets.Method)]
-public sealed class FactWithPostgresAttribute : FactAttribute
-{
-    public FactWithPostgresAttribute()
+    private static APostgres Made()
     {
-        string? missing = new[] { "initdb", "pg_ctl", "psql", "bash" }.FirstOrDefault(program => APostgres.Find(program) is null);
-        if (missing is not null)
+        APostgres database = new();
+        database.Run("psql", "-q", "-X", "-v", "ON_ERROR_STOP=1", "-f", TeamFiles.Path("schema.sql"));
+        return database;
+    }
+
+    private static void IsAlike(int number, string one, string other)
+    {
+        string[] rows = one.Split('\n');
+        string[] others = other.Split('\n');
+        Assert.True(rows.Length == others.Length, $"question {number}:\n{one}\nbut\n{other}");
+        foreach ((string[] cells, string[] told) in rows.Zip(others).Select(pair => (pair.First.Split('|'), pair.Second.Split('|'))))
         {
-            Skip = $"'{missing}' is not on this machine: install PostgreSQL (Debian: postgresql) to try the schema of docs/team.md";
+            Assert.True(cells.Zip(told).All(pair => pair.First == pair.Second || Math.Abs(Number(pair.First) - Number(pair.Second)) < 1e-9), $"question {number}:\n{one}\nbut\n{other}");
         }
     }
-}
 
-/// <summary>A PostgreSQL of its own in a temporary folder, reached by a socket there and by nothing else.</summary>
-internal sealed class APostgres : IDisposable
-{
-    private readonly string _folder = Directory.CreateTempSubdirectory("fieldsession-pg").FullName;
+    private static double Number(string text) => double.TryParse(text, CultureInfo.InvariantCulture, out double number) ? number : double.NaN;
 
-    public APostgres()
+    private string Exported(string study)
     {
-        if (IsRoot)
-        {
-            // PostgreSQL does not start as root
-            Run("chmod", "755", _folder);
-            Run("chown", "postgres", _folder);
-        }
-
-        AsServer("initdb", "-D", $"{_folder}/db", "-U", "postgres", "--auth=trust", "--no-sync");
-        AsServer("pg_ctl", "-D", $"{_folder}/db", "-o", $"-c listen_addresses='' -k {_folder}", "-w", "-l", $"{_folder}/log", "start");
-    }
-
-    private static bool IsRoot => Environment.UserName == "root";
-
-    /// <summary>Where a program lies; null: nowhere.</summary>
-    public static string? Find(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':')
-        .Select(folder => Path.Combine(folder, program)).FirstOrDefault(File.Exists);
-
-    /// <summary>The one line that a query answers.</summary>
-    public string Ask(string query) => Run("psql", "-X", "-A", "-t", "-v", "ON_ERROR_STOP=1", "-c", query).Trim();
-
-    /// <summary>Runs a program beside the server, and gives what it put out.</summary>
-    public string Run(string program, params string[] words)
-    {
-        ProcessStartInfo start = new(program, words) { RedirectStandardOutput = true, RedirectStandardError = true };
-        (start.Environment["PGHOST"], start.Environment["PGUSER"], start.Environment["PGDATABASE"]) = (_folder, "postgres", "postgres");
-        using Process process = Process.Start(start)!;
-        Task<string> faults = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        Assert.True(process.ExitCode == 0, $"{program} {string.Join(' ', words)} ended with {process.ExitCode}: {faults.Result}{output}");
-        return output;
-    }
-
-    public void Dispose()
-    {
-        AsServer("pg_ctl", "-D", $"{_folder}/db", "-m", "immediate", "-w", "stop");
-        Directory.Delete(_folder, recursive: true);
-    }
-
-    // a started server keeps the streams of whoever started it
-    private void AsServer(string program, params string[] words)
-    {
-        string line = $"{program} {string.Join(' ', words.Select(word => $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'"))} >'{_folder}/said' 2>&1";
-        if (IsRoot)
-        {
-            Run("runuser", "-u", "postgres", "--", "bash", "-c", line);
-        }
-        else
-        {
-            Run("bash", "-c", line);
-        }
+        _archive.Prompt.Must(ExitCode.Done, ["export", _archive.Prompt.Here($"archive/{study}.study"), "--out", _archive.Prompt.Here($"out/{study}")]);
+        return _archive.Prompt.Here($"out/{study}");
     }
 }
