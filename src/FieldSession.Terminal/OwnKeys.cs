@@ -58,7 +58,7 @@ internal static class OwnKeys
         int place = delivered.Rows.ToList().FindIndex(row => row.Where == where && string.Equals(row.Keys[0], first, StringComparison.OrdinalIgnoreCase));
         if (place < 0)
         {
-            return (keys, $"no row of '{words[0]}' begins with '{words[1]}'; docs/keys.md and ? list them");
+            return (keys, $"no row of '{words[0]}' begins with '{words[1]}'; 'fieldsession help keys' and ? list them");
         }
 
         KeyRow row = keys.Rows[place];

@@ -14,12 +14,13 @@ internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
     /// <summary>Whether such remains lie under the study's names, and nothing else.</summary>
     public bool IsHere => new[] { paths.Journal, paths.Study, paths.Log }.Any(disk.Exists) && IsTextWithoutLine() && IsStoreWithoutLine();
 
-    // the first digits of a line, or the zeros that a file system shows where bytes never came
+    // the first digits of a line, or the zeros that a file system shows where bytes never came; behind such a gap the end of the line may have come
     private bool IsTextWithoutLine()
     {
-        TextCopy text = TextCopy.Read(disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : []);
-        ReadOnlySpan<byte> tail = text.Tail.Span;
-        return text.Lines.Count == 0 && !text.Valid.Any() && (IsZeros(tail) || HexDigits.Contains((char)tail[0], StringComparison.Ordinal));
+        byte[] bytes = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : [];
+        TextCopy text = TextCopy.Read(bytes);
+        bool isGap = IsZeros(bytes) || bytes[0] == 0;
+        return !text.Valid.Any() && (isGap || (text.Lines.Count == 0 && HexDigits.Contains((char)bytes[0], StringComparison.Ordinal)));
     }
 
     private bool IsStoreWithoutLine()

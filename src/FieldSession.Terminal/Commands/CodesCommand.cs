@@ -11,12 +11,15 @@ namespace FieldSession.Terminal.Commands;
 /// <summary>The crew's command 'codes': takes codes and commitment, sealed by the custodian elsewhere, into the study.</summary>
 internal static class CodesCommand
 {
+    /// <summary>How it is called.</summary>
+    public const string Name = "codes";
+
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Argument<string> file = new("FILE") { Description = "the public file that 'seal --public' wrote" };
-        Command command = new("codes", "the crew's: takes codes and commitment, sealed away from the study, into it") { study, file };
+        Command command = new(Name, "the crew's: takes codes and commitment, sealed away from the study, into it") { study, file };
         command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(file), outside));
         return command;
     }

@@ -44,12 +44,18 @@ internal static class CommandLine
         ParseResult typed = Make(outside).Parse(words);
         if (typed.Errors.Count == 0)
         {
-            return typed.Invoke(new InvocationConfiguration
+            int code = typed.Invoke(new InvocationConfiguration
             {
                 EnableDefaultExceptionHandler = false,
                 Output = outside.Output,
                 Error = outside.Error,
             });
+            if (code == ExitCode.Done && typed.Action is not GuidedHelp)
+            {
+                NextLine.Say(typed.CommandResult, outside);
+            }
+
+            return code;
         }
 
         foreach (string wrong in typed.Errors.Select(e => e.Message).Distinct())
@@ -74,7 +80,7 @@ internal static class CommandLine
     }
 
     /// <summary>All commands.</summary>
-    public static RootCommand Make(Surroundings outside) => new(CommandWords.ProgramInOneSentence)
+    public static RootCommand Make(Surroundings outside) => GuidedHelp.For(new(CommandWords.ProgramInOneSentence)
     {
         PlanCommand.Make(outside),
         OrdersCommand.Make(outside),
@@ -107,10 +113,11 @@ internal static class CommandLine
         SizeCommand.Make(),
         LevelsCommand.Make(outside),
         DemoCommand.Make(outside),
+        HelpCommand.Make(outside),
         CompletionCommand.Make(outside),
         ManCommand.Make(outside, () => Make(outside)),
         LicencesCommand.Make(outside),
-    };
+    });
 
     private static DayOfStudy DayIn(string path, Surroundings outside)
     {

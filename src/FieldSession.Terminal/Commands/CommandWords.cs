@@ -4,6 +4,8 @@ namespace FieldSession.Terminal.Commands;
 internal static class CommandWords
 {
     public const string WhereHelpIs = "fieldsession: 'fieldsession --help' lists the commands, 'fieldsession COMMAND --help' its words";
+    public const string WhereTopicsAre = "'fieldsession help' lists what can be read about.";
+    public const string HowToReadATopic = "'fieldsession help TOPIC' prints one; 'fieldsession --help' lists the commands.";
     public const string ProgramInOneSentence = "Blind comparison of tyre specs on the road, from the question to the report.";
     public const string GiveEveryKeyFile = "reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file";
     public const string AskForControl = "which spec is the control (Enter: not told)? ";
@@ -33,6 +35,11 @@ internal static class CommandWords
     public const string NoSuchFolder = "there is no such folder";
     public const string NoTrialsYet = "no trials are planned; type 'trials 862 417 n=24 which is louder' with your codes first";
     public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
+
+    public const string LockPredictions = "lock the predictions";
+    public const string KeepTables = "keep the tables";
+
+    public static string Next(string what, string command) => $"next: {what}: fieldsession {command}";
 
     public static string NoRunOnThisCode(IEnumerable<string> codes) => $"no run on this code; the codes are {string.Join(", ", codes)}";
 

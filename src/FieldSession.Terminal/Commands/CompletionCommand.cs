@@ -8,7 +8,7 @@ internal static class CompletionCommand
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
-        Argument<string> shell = new("SHELL") { Description = "bash, zsh or powershell" };
+        Argument<string> shell = new("SHELL") { Description = "bash, zsh, fish or powershell" };
         shell.AcceptOnlyFromAmong([.. CompletionScripts.All.Select(one => one.Shell)]);
         Command command = new("completion", "prints the script by which a shell completes words") { shell };
         command.SetAction(typed =>

@@ -6,9 +6,9 @@ namespace FieldSession.Terminal.Commands;
 internal static class CompletionScripts
 {
     /// <summary>The shells, and the script of each.</summary>
-    public static ImmutableArray<(string Shell, string Script)> All { get; } = [("bash", Bash), ("zsh", Zsh), ("powershell", PowerShell)];
+    public static ImmutableArray<(string Shell, string Script)> All { get; } = [("bash", Bash), ("zsh", Zsh), ("fish", Fish), ("powershell", PowerShell)];
 
-    // Short options are left out: they are the same on every command. Where the program knows no word, the shell offers files.
+    // Short options are left out, and long ones where no option is begun: a file goes there. Where the program knows no word, the shell offers files.
     private const string Bash = """
         # bash completion of fieldsession; in ~/.bashrc: source <(fieldsession completion bash)
         _fieldsession()
@@ -19,6 +19,7 @@ internal static class CompletionScripts
             local word="${COMP_WORDS[COMP_CWORD]}"
             local found
             found="$("${COMP_WORDS[0]}" "[suggest:${#line}]" "$line" 2>/dev/null | grep -Ev '^(-.|/.)$')"
+            [[ "$word" == -* ]] || found="$(grep -v '^-' <<< "$found")"
             mapfile -t COMPREPLY < <(compgen -W "$found" -- "$word")
         }
         complete -o default -F _fieldsession fieldsession
@@ -33,12 +34,30 @@ internal static class CompletionScripts
             local -a found
             found=("${(@f)$("${words[1]}" "[suggest:${#line}]" "$line" 2>/dev/null | grep -Ev '^(-.|/.)$')}")
             found=("${(@)found:#}")
+            [[ "${words[CURRENT]}" == -* ]] || found=("${(@)found:#-*}")
             if (( ${#found} )); then
                 compadd -- "${found[@]}"
+            else
+                [[ "${words[CURRENT]}" == -* ]] || _files
             fi
-            [[ "${words[CURRENT]}" == -* ]] || _files
         }
         compdef _fieldsession fieldsession
+        """;
+
+    private const string Fish = """
+        # fish completion of fieldsession; in ~/.config/fish/config.fish: fieldsession completion fish | source
+        function __fieldsession_words
+            set -l before (commandline -cp)
+            set -l line (string replace -r '^\S+ ?' '' -- $before)
+            set -l program (commandline -po)[1]
+            set -l left_out '^(-.|/.)$'
+            string match -q -- '-*' (commandline -ct); or set left_out '^(-.*|/.)$'
+            $program "[suggest:"(string length -- $line)"]" "$line" 2>/dev/null | string match -rv -- $left_out
+        end
+        function __fieldsession_has_words
+            test (count (__fieldsession_words)) -gt 0
+        end
+        complete -c fieldsession -n __fieldsession_has_words -f -a '(__fieldsession_words)'
         """;
 
     private const string PowerShell = """

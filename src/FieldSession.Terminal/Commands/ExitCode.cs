@@ -17,6 +17,15 @@ internal static class ExitCode
     /// <summary>A file is damaged, locked or can't be written.</summary>
     public const int Damaged = 3;
 
+    /// <summary>Each code and what it means.</summary>
+    public static (string Name, string Words)[] Meanings =>
+    [
+        ($"{Done}", "done."),
+        ($"{No}", CommandWords.ExitAnswerNo),
+        ($"{Wrong}", CommandWords.ExitInputWrong),
+        ($"{Damaged}", CommandWords.ExitFileDamaged),
+    ];
+
     /// <summary>The code for what came of one act.</summary>
     public static int Of(Outcome outcome) => outcome switch
     {

@@ -11,7 +11,7 @@ internal static class LegsCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Argument<string> file = new("FILE.csv") { Description = "the legs, one a row (docs/files.md)" };
+        Argument<string> file = new("FILE.csv") { Description = "the legs, one a row; columns: 'fieldsession help files'" };
         Command command = new("legs", "takes the legs of energy days from a CSV, each row one act") { study, file };
         command.SetAction(typed =>
         {

@@ -20,7 +20,7 @@ internal static class LevelsCommand
         Option<string?> channel = new("--channel") { Description = "the channel, from 1; else 1", HelpName = "N" };
         Option<string?> raw = new("--raw") { Description = "samples without a header, low byte first: RATE,BITS,CHANNELS; bits 16, 24, 32, f32, f64", HelpName = "FORM" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("levels", "what a recording holds: levels, bands, ring (docs/recordings.md)") { file, gain, tone, after, window, impacts, channel, raw, json };
+        Command command = new("levels", "what a recording holds: levels, bands, ring; more: 'fieldsession help recordings'") { file, gain, tone, after, window, impacts, channel, raw, json };
         command.SetAction(typed => Run(
             new TypedLevels(
                 typed.GetRequiredValue(file),

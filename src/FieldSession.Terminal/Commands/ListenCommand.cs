@@ -24,7 +24,7 @@ internal static class ListenCommand
         Option<bool> again = new("--again") { Description = "takes the place of another recording of the same run" };
         Option<string?> grid = new("--grid") { Description = "segment: levels of each window (usual); none: no highest level either", HelpName = "WHICH" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("listen", "takes recordings of the runs into a study; only levels are kept (docs/recordings.md)")
+        Command command = new("listen", "takes recordings of the runs into a study; only levels are kept; more: 'fieldsession help recordings'")
         {
             study, files, chain, channel, tone, gain, zone, offset, begun, clock, run, again, grid, json,
         };

@@ -24,14 +24,6 @@ internal static class ManPage
         ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
     ];
 
-    private static (string Name, string Words)[] Codes =>
-    [
-        ($"{ExitCode.Done}", "done."),
-        ($"{ExitCode.No}", CommandWords.ExitAnswerNo),
-        ($"{ExitCode.Wrong}", CommandWords.ExitInputWrong),
-        ($"{ExitCode.Damaged}", CommandWords.ExitFileDamaged),
-    ];
-
     /// <summary>The lines of the page.</summary>
     /// <param name="root">All commands.</param>
     /// <param name="version">Version of the program.</param>
@@ -53,7 +45,7 @@ internal static class ManPage
         ".SH COMMANDS",
         .. root.Subcommands.SelectMany(Command),
         ".SH EXIT STATUS",
-        .. Codes.SelectMany(Tagged),
+        .. ExitCode.Meanings.SelectMany(Tagged),
         ".SH ENVIRONMENT",
         .. Variables.SelectMany(Tagged),
         ".SH FILES",
@@ -65,6 +57,7 @@ internal static class ManPage
         ".SS " + Plain($"fieldsession {string.Join(' ', command.Arguments.Select(Usage).Prepend(command.Name))}"),
         Plain(command.Description),
         .. command.Arguments.SelectMany(argument => Tagged((argument.Name, argument.Description ?? ""))),
+        .. CommandGuide.Of(command.Name) is { } guide ? Tagged(("example", guide.Example)) : [],
         .. command.Options.Where(option => option.Name != "--help").SelectMany(option => Tagged((Usage(option), option.Description ?? ""))),
     ];
 

@@ -11,17 +11,24 @@ internal static class PlanCommand
     {
         Argument<string> folder = new("PLAN_DIR") { Description = "the plan folder; made where there is none" };
         Command command = new("plan", "opens the plan screen on a plan folder") { folder };
+        command.SetAction(typed => Run(typed.GetRequiredValue(folder), outside));
+        return command;
+    }
+
+    /// <summary>Opens the screen.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Run(string folder, Surroundings outside)
+    {
         // what is wrong with an archive would be written over the screen; 'orders' and 'start' say it
         Surroundings unheard = outside with { Error = TextWriter.Null };
-        command.SetAction(typed => TerminalProgram.Run(
+        return TerminalProgram.Run(
             new Desk
             {
                 Logbook = Logbook.Open(new NoJournal(), outside.Clock, new string('0', 16)),
                 Clock = outside.Clock,
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                PlanTable = new EditedPlan(typed.GetRequiredValue(folder), plan => ArchiveCommand.LentTo(typed.GetRequiredValue(folder), plan, unheard)),
+                PlanTable = new EditedPlan(folder, plan => ArchiveCommand.LentTo(folder, plan, unheard)),
             },
-            KeyTable.Plan));
-        return command;
+            KeyTable.Plan);
     }
 }

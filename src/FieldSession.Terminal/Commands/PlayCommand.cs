@@ -19,7 +19,7 @@ internal static class PlayCommand
         Option<string> player = new("--player") { Description = "your player; a WAV file is put behind it, and it ends when the clip ends", HelpName = "COMMAND", Required = true };
         Option<string[]> people = new("--for") { Description = "who chooses; of several, each in turn", HelpName = "NAME", Required = true };
         Option<int?> set = new("--set") { Description = "number of the set; else the first from recordings that is open", HelpName = "N" };
-        Command command = new("play", "plays planned trials from recordings, blind, after the last prediction (docs/recordings.md)") { study, files, player, people, set };
+        Command command = new("play", "plays planned trials from recordings, blind, after the last prediction; more: 'fieldsession help recordings'") { study, files, player, people, set };
         command.SetAction(typed => Run(
             new TypedPlaying(
                 typed.GetRequiredValue(study), typed.GetRequiredValue(files), typed.GetRequiredValue(player), typed.GetRequiredValue(people), typed.GetValue(set)),

@@ -33,6 +33,7 @@ internal static class StartScreen
             return (chosen, opened) switch
             {
                 ({ Kind: StartKind.Demo }, _) when code == ExitCode.Done => DemoCommand.Open(outside),
+                ({ Kind: StartKind.Planning } folder, _) when code == ExitCode.Done => PlanCommand.Run(folder.Path, outside),
                 ({ } choice, { } study) when code == ExitCode.Done => Show(study, StudyPath(choice, study), keys, recent, outside),
                 _ => code,
             };
@@ -48,7 +49,7 @@ internal static class StartScreen
         {
             return choice.Kind switch
             {
-                StartKind.Demo => (null, null),
+                StartKind.Demo or StartKind.Planning => (null, null),
                 StartKind.Study => (OpenedStudy.At(choice.Path, quiet), null),
                 _ => StartCommand.Made(choice.Path, quiet) is { } made ? (made, null) : (null, InOneLine(said)),
             };

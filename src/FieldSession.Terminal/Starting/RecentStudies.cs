@@ -34,13 +34,15 @@ internal static class RecentStudies
         {
             IReadOnlyList<Line> lines = StudyGlance.LinesOf(path);
             Study study = Logbook.Fold(lines);
-            return new Glance(path, StageWords.Of(study), study.Plan?.StudyName, StudyState.IdentityOf(lines), lines.Count > 0 ? lines[0].At : default);
+            return new Glance(path, WordsOf(study), study.Plan?.StudyName, StudyState.IdentityOf(lines), lines.Count > 0 ? lines[0].At : default);
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return new Glance(path, StartingWords.CantBeRead, null, null, default);
         }
     }
+
+    private static string WordsOf(Study study) => DayAhead.Of(study) is { } ahead ? StageWords.Of(study.Plan!.StudyName, ahead) : StageWords.Empty;
 
     private sealed record Glance(string Path, string Words, string? Name, StudyIdentity? Identity, DateTimeOffset Begun);
 }

@@ -1,25 +1,29 @@
-using FieldSession.State;
-
 namespace FieldSession.Terminal.Starting;
 
-/// <summary>How far a study has come, in words and without opening it for writing.</summary>
+/// <summary>What is said of how far a study has come.</summary>
 internal static class StageWords
 {
-    /// <summary>The words for a study.</summary>
-    public static string Of(Study study)
-    {
-        string name = study.Plan?.StudyName ?? "study";
-        int planned = study.Plan?.Order.Count ?? 0;
-        return study switch
-        {
-            { Opening: not null } => $"{name}: the key is open; next: the report",
-            { Stage: Stage.Predicted } => $"{name}: predictions locked; next: open the key",
-            { OrderDriven: true, Runs.Count: > 0 } => $"{name}: all {planned} runs driven; next: review and predictions",
-            { RunOn: { } run } => $"{name}: run {run.Number} of {planned} is on",
-            { Runs.Count: > 0 } => $"{name}: {study.Runs.Count - Aborts.CountIn(study)} of {planned} runs driven",
-            { Fittings.Count: > 0 } => $"{name}: sealed; next: calibration and run 1",
-            { Plan: not null } => $"{name}: planned; next: the custodian seals it",
-            _ => "empty",
-        };
-    }
+    public const string KeyIsOpen = "the key is open";
+    public const string TheReport = "the report";
+    public const string Planned = "planned";
+    public const string SealThenTakeCodes = "the custodian seals the key, the crew takes the codes";
+    public const string CodesAreIn = "the codes are in";
+    public const string ReviewThenPredict = "the blind review, then the predictions";
+    public const string AllPredicted = "all predictions are locked";
+    public const string OpenTheKey = "open the key with the custodian";
+    public const string Empty = "empty";
+
+    public static string Of(string name, DayAhead ahead) => $"{name}: {ahead.Done}; next: {ahead.Next}";
+
+    public static string Driven(int driven, int planned) => driven == 0 ? "no run is finished yet" : $"{driven} of {planned} runs driven";
+
+    public static string AllDriven(int planned) => $"all {planned} runs driven";
+
+    public static string FinishRun(int run) => $"finish run {run}";
+
+    public static string DriveRun(int run) => $"run {run}";
+
+    public static string BeforeRun(int run, string missing) => $"run {run}, but {missing}";
+
+    public static string PredictionsMissing(IReadOnlyList<string> names) => names.Count == 1 ? $"the prediction of {names[0]}" : $"the predictions of {string.Join(" and ", names)}";
 }

@@ -41,6 +41,9 @@ internal enum StartKind
     /// <summary>A folder with a plan, of which a study is made.</summary>
     Plan,
 
+    /// <summary>A folder whose plan is written or changed on the plan screen; it may not be there yet.</summary>
+    Planning,
+
     /// <summary>The demo.</summary>
     Demo,
 }

@@ -8,6 +8,7 @@ namespace FieldSession.Terminal.Starting;
 internal static class StartPage
 {
     private const string DemoWord = "demo";
+    private const string PlanWord = "plan ";
     private const int NumberColumns = 4;
 
     /// <summary>The rows.</summary>
@@ -23,8 +24,11 @@ internal static class StartPage
         PageRow.Blank,
         PageRow.Of(StartingWords.OrType, Ink.Quiet),
         PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.WhatDemoIs),
-        PageRow.Of("  PLAN FOLDER     ", Ink.Strong).And(Columns.Cut(StartingWords.WhatPlanFolderGives, columns - 18)),
+        PageRow.Of("  plan FOLDER     ", Ink.Strong).And(StartingWords.WhatPlanningIs),
+        PageRow.Of("  FOLDER          ", Ink.Strong).And(Columns.Cut(StartingWords.WhatPlanFolderGives, columns - 18)),
         PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.WhatStudyFileIs),
+        PageRow.Blank,
+        .. Wrapped.Lines(StartingWords.WhereToRead, columns).Select(line => PageRow.Of(line, Ink.Quiet)),
         PageRow.Blank,
         .. Wrapped.Lines(StartingWords.RulesOfUse, columns).Select(line => PageRow.Of(line)),
     ];
@@ -48,6 +52,11 @@ internal static class StartPage
         if (Typed.Is(typed, DemoWord))
         {
             return new StartChoice(StartKind.Demo, "");
+        }
+
+        if (typed.StartsWith(PlanWord, StringComparison.OrdinalIgnoreCase))
+        {
+            return new StartChoice(StartKind.Planning, typed[PlanWord.Length..].Trim());
         }
 
         if (Typed.Count(typed) is { } number && number <= recent.Length)

@@ -10,11 +10,13 @@ internal static class StartingWords
     public const string NoStudyOpenedYet = "no study was opened here yet";
     public const string OrType = "or type, then Enter";
     public const string WhatDemoIs = "a day to try everything on";
-    public const string WhatPlanFolderGives = "a new study of its plan.toml and route.csv";
-    public const string WhatStudyFileIs = "a study that exists";
+    public const string WhatPlanningIs = "plan a day: route, order, crew, limits";
+    public const string WhatPlanFolderGives = "a new study from the plan in that folder";
+    public const string WhatStudyFileIs = "go on with a study";
+    public const string WhereToRead = "Never done a blind comparison? 'fieldsession help why-blind' tells why in two pages.";
     public const string RulesOfUse = "The driver never reads or types; the screen does not face the driver. Everything is stored as it is typed: leaving loses nothing.";
-    public const string WhatToType = "type 'demo', or a path, then Enter";
-    public const string NothingThere = "type 'demo', the path of a study, or of a folder with plan.toml and route.csv";
+    public const string WhatToType = "type 'demo', 'plan FOLDER' or a path, then Enter";
+    public const string NothingThere = "type 'demo', 'plan FOLDER', the path of a study, or of a folder with a plan";
     public const string CantBeRead = "can't be read now; opening it says why";
 
     public static string CopyOf(int number) => $"; same study as {number}";

@@ -34,6 +34,7 @@ public sealed class TheProgramDescribesItselfTests
     [Theory]
     [InlineData("bash", "complete -o default -F")]
     [InlineData("zsh", "compdef")]
+    [InlineData("fish", "complete -c fieldsession")]
     [InlineData("powershell", "Register-ArgumentCompleter")]
     public void A_shell_gets_its_script_which_asks_the_program(string shell, string registers)
     {
@@ -47,13 +48,13 @@ public sealed class TheProgramDescribesItselfTests
     public void A_shell_that_is_not_known_is_refused_with_those_that_are()
     {
         using AtThePrompt prompt = new();
-        Assert.Contains("'powershell'", prompt.Must(2, ["completion", "fish"]), StringComparison.Ordinal);
+        Assert.Contains("'powershell'", prompt.Must(2, ["completion", "nushell"]), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("rev", new[] { "reveal", "review" })]
     [InlineData("seal x.study --s", new[] { "--specs" })]
-    [InlineData("completion ", new[] { "bash", "powershell", "zsh" })]
+    [InlineData("completion ", new[] { "bash", "fish", "powershell", "zsh" })]
     public void The_program_says_what_may_stand_next(string line, string[] words)
     {
         using AtThePrompt prompt = new();

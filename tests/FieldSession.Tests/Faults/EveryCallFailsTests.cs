@@ -5,7 +5,7 @@ namespace FieldSession.Tests.Faults;
 
 /// <summary>
 /// Every call by which a command writes fails once, and from there on, in every way a disk has. FIELDSESSION_CALL_FAULTS sets how many
-/// of all these are tried, drawn by lot; 1000000 is all of them. FIELDSESSION_PROGRAM names the native program.
+/// of all these are tried, drawn by lot; 1000000 is all of them; FIELDSESSION_CALL_FAULTS_DONE leaves out the first ones, so that a long run can be made in parts. FIELDSESSION_PROGRAM names the native program.
 /// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class EveryCallFailsTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
@@ -17,8 +17,9 @@ public sealed class EveryCallFailsTests(Stages stages, ITestOutputHelper output)
         Random chance = new(1);
         (WellRun Well, CallFault Fault, double Turn)[] all = [.. well.SelectMany(run => Turns(run, chance)).OrderBy(one => one.Turn)];
         int wanted = FaultTests.Number("FIELDSESSION_CALL_FAULTS", 20);
+        int done = FaultTests.Number("FIELDSESSION_CALL_FAULTS_DONE", 0);
         ConcurrentBag<Trial> trials = [];
-        Parallel.ForEach(all.Take(wanted), new ParallelOptions { MaxDegreeOfParallelism = 2 }, one => trials.Add(Trial.Of(one.Well, one.Fault, stages)));
+        Parallel.ForEach(all.Skip(done).Take(wanted), new ParallelOptions { MaxDegreeOfParallelism = 2 }, one => trials.Add(Trial.Of(one.Well, one.Fault, stages)));
 
         foreach (var job in trials.GroupBy(trial => trial.Well.Job.Name).OrderBy(job => job.Key, StringComparer.Ordinal))
         {

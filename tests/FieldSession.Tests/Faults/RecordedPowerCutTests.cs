@@ -72,7 +72,7 @@ public sealed class RecordedPowerCutTests(Stages stages, ITestOutputHelper outpu
             Dictionary<string, string> whole = laid.Files();
             LayState(laid, cut, chance);
             List<string> broken = [.. Torn(laid, whole, written: Written(whole))];
-            broken.AddRange(Trial.OpenedAgain(Job, laid));
+            broken.AddRange(Trial.OpenedAgain(Job, laid, isRenameAtomic: false));
             IReadOnlyList<Line> after = Invariant.LinesOf(laid.Here(Job.Study));
             broken.AddRange(new Invariant(before).BrokenInStudy(after, Job.TypedLines, Answers(cut), "", line => others.Contains(line.Hash) || Trial.MayAdd(Job, line)));
             return [.. broken.Select(word => $"{word} (cut after {cut} of {_calls.Count} calls)")];

@@ -88,8 +88,11 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
           select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
 
     /// <summary>What is not well when the fault is over: the command is asked again, an act is entered, the study is verified.</summary>
-    public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid) =>
-        job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid), .. Left(laid), .. EnteredAgain(job, laid)];
+    /// <param name="job">What was done.</param>
+    /// <param name="laid">Where.</param>
+    /// <param name="isRenameAtomic">No: a power cut may leave the old name beside the new one, as on file systems without a journal; the file is whole under the new one.</param>
+    public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid, bool isRenameAtomic = true) =>
+        job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid), .. Left(laid, isRenameAtomic), .. EnteredAgain(job, laid)];
 
     private static IEnumerable<string> AskedAgain(Job job, ALaidStage laid)
     {
@@ -98,8 +101,10 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
         return isDone ? [] : [$"STUCK: asked again it ended with {again.Code}: {again.Said.Trim()}"];
     }
 
-    private static IEnumerable<string> Left(ALaidStage laid) =>
-        Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories).Where(IsLeftOver).Select(left => $"LEFT: {Path.GetFileName(left)}");
+    private static IEnumerable<string> Left(ALaidStage laid, bool isRenameAtomic) =>
+        from left in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories).Where(IsLeftOver)
+        where isRenameAtomic || !File.Exists(Path.ChangeExtension(left, null))
+        select $"LEFT: {Path.GetFileName(left)}";
 
     /// <summary>What is not well when an act is entered and the study is verified.</summary>
     public static IEnumerable<string> EnteredAgain(Job job, ALaidStage laid)

@@ -10,6 +10,7 @@ public sealed class AStartCutOffTests
     public static TheoryData<string, byte[]> Remains => new()
     {
         { "empty", [] }, { "zeros", new byte[300] }, { "half a line", "0123456789abcdef0123 {\"seq\":1,"u8.ToArray() },
+        { "the end of a line behind a sector that never came", [.. new byte[512], .. "of the first line\"}\n"u8] },
     };
 
     [Theory]

@@ -29,6 +29,7 @@ public sealed class StartingByKeysTests : IDisposable
     [InlineData("<CursorUp><Enter>", "Study", "two.study")]
     [InlineData("2<Enter>", "Study", "two.study")]
     [InlineData("demo<Enter>", "Demo", "")]
+    [InlineData("plan a/new folder<Enter>", "Planning", "a/new folder")]
     [InlineData("else/where.study<Enter>", "Study", "else/where.study")]
     [InlineData("nonsense<Esc><Enter>", "Study", "one.study")]
     public void A_few_keys_open_what_was_chosen(string keys, string kind, string path)
@@ -66,7 +67,7 @@ public sealed class StartingByKeysTests : IDisposable
 
         Assert.True(File.Exists(Path.Combine(plan, "QW-0114.study")));
         string study = Path.Combine(plan, "QW-0114.study");
-        Assert.Equal("QW-0114: planned; next: the custodian seals it", RecentStudies.At([study]).Single().Words);
+        Assert.Equal("QW-0114: planned; next: the custodian seals the key, the crew takes the codes", RecentStudies.At([study]).Single().Words);
         File.Copy(Path.ChangeExtension(study, ".journal"), Path.Combine(_folder, "backup.journal"));
         string second = Path.Combine(_folder, "second.study");
         Assert.Equal(ExitCode.Done, StartCommand.Run(plan, second, Outside));

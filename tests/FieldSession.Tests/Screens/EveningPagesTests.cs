@@ -62,8 +62,8 @@ public sealed class EveningPagesTests
         {
             Recent =
             [
-                new("/crew/winter/QW-0114.study", "QW-0114: all 6 runs driven; next: review and predictions"),
-                new("/crew/a/folder/with/a/very/long/name/that/goes/on/and/on/for/ever/DM-0207.study", "DM-0207: 3 of 9 runs driven"),
+                new("/crew/winter/QW-0114.study", "QW-0114: all 6 runs driven; next: the blind review, then the predictions"),
+                new("/crew/a/folder/with/a/very/long/name/that/goes/on/and/on/for/ever/DM-0207.study", "DM-0207: 3 of 9 runs driven; next: run 4"),
             ],
             Open = _ => null,
         };

@@ -16,7 +16,7 @@ internal static class PageWords
 
     public static string TemplateNeverEnds(string name, int mostSteps) => $"{name}: it never ends, or takes more than {mostSteps} steps. Nothing was written. Look at its loops.";
 
-    public static string TemplateNamesUnknown(string name, Exception fault) => $"{name}: {fault.Message.TrimEnd('.')}. Nothing was written. docs/report.md lists what a template may name.";
+    public static string TemplateNamesUnknown(string name, Exception fault) => $"{name}: {fault.Message.TrimEnd('.')}. Nothing was written. 'fieldsession help report' lists what a template may name.";
 
     public static string NameIsNotHere(string name, string known) => $"there is no '{name}' here, but {known}";
 
@@ -40,7 +40,7 @@ internal static class PageWords
 
     public static string NoSuchPart(string path, int line, string name, string known) => $"{path}, line {line}: there is no part '{name}'. Nothing was written. The parts are {known}.";
 
-    public static string FolderHoldsNothing(string path) => $"{path}: it holds no report.html.liquid, logo.svg or sections.txt. Nothing was written. docs/report.md says what they are.";
+    public static string FolderHoldsNothing(string path) => $"{path}: it holds no report.html.liquid, logo.svg or sections.txt. Nothing was written. 'fieldsession help report' says what they are.";
 
     // the plots
     private const string Gap = "\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0\u00a0";
