@@ -15,7 +15,7 @@ internal static class KeysWords
     public const string OwnKeysChapter =
         "\n## Your own keys\n\n"
         + "The file `fieldsession/keys` below XDG_CONFIG_HOME (or `.config` in the home folder) changes keys, a row a line: the screen, the first key\n"
-        + "of the row as it stands below, `=`, and every key that shall do it; `everywhere` for the rows of every screen, `#` for a remark.\n\n"
+        + "of the row as it is below, `=`, and every key that shall do it; `everywhere` for the rows of every screen, `#` for a remark.\n\n"
         + "```\ndrive t = g +\nstop y = b\neverywhere F12 = Ctrl+R Alt+L\n```\n\n"
         + "A line that is wrong, or a key that would mean two things on a screen, is refused with file, line and what to do, and the program does\n"
         + "not start with half of the keys. Enter, Esc, Tab, `;` and `:` stay as they are, and figures are for readings.\n";

@@ -16,7 +16,7 @@ internal static class PlanKeys
     [
         Sheet(["Enter"], "set", "sets the cell to what stands in the box and goes on; a lone - empties it", "store"),
         Sheet(["Ctrl+S"], "write", "writes plan.toml and route.csv", "save"),
-        Sheet([Look], "mend", "goes to the next thing to mend or to look at", "look"),
+        Sheet([Look], "fix", "goes to the next thing to fix or to look at", "look"),
         Sheet([Orders], "orders", "proposes orders of runs; a number and Enter takes one", "orders"),
         Sheet(["Ctrl+N"], "new", "adds a segment behind the cursor", "add"),
         Sheet(["Ctrl+K"], "copy", "copies the segment", "copy"),

@@ -12,7 +12,7 @@ internal static class PlanningWords
 
     public static string PlanWritten(string folder) => $"written to {folder}; 'start {folder} STUDY' makes the study";
 
-    public static string PlanWrittenWithProblems(string folder, int problems) => $"written to {folder}; {problems} to mend before it can be driven";
+    public static string PlanWrittenWithProblems(string folder, int problems) => $"written to {folder}; {problems} to fix before it can be driven";
 
     public static string LimitHint(Limit limit, string range, string standard) => $"{limit.Name}: {range}; empty: {standard}. A changed limit has its reason beside it, and both stand in the report";
 

@@ -7,7 +7,7 @@ namespace FieldSession.Terminal;
 internal static class ShellWords
 {
     public const string DriveScreenIs = "readings, flags and notes while the car is driven";
-    public const string StopScreenIs = "the last run read back and mended, when parked";
+    public const string StopScreenIs = "read back and correct the last run, when parked";
     public const string RateScreenIs = "ratings at a stop, each alone";
     public const string ReviewScreenIs = "the blind summary by code, when parked";
     public const string PredictScreenIs = "each locks a prediction, alone";

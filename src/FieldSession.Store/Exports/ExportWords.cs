@@ -5,12 +5,12 @@ internal static class ExportWords
 {
     // the descriptor
     public const string PackageDescription = "Every table of a blind comparison of tyre specs on the road.";
-    public const string KeyIsNotOpen = "The key is not open: who is who stands in no file.";
+    public const string KeyIsNotOpen = "The key is not open: who is who is in no file.";
     public const string KeyIsOpen = "The key is open: key.csv says who is who.";
     public const string ApostropheGuardsFormulas = "An apostrophe goes before a text that a spreadsheet would take for a formula; numbers are never touched.";
 
     // the files
-    public const string PlanDescription = "What was decided before the first run, in the words of plan.toml; the route stands in segments.csv.";
+    public const string PlanDescription = "What was decided before the first run, in the words of plan.toml; the route is in segments.csv.";
     public const string ComparisonDescription = "The blind comparison: what 'compare STUDY --json' prints.";
     public const string SummaryDescription = "The blind comparison in words, by code only, and the journal's head hash.";
     public const string JournalDescription = "Every line of the journal. 'hash' is the SHA-256 of the UTF-8 text in 'json', which is itself a JSON object; its 'prev' names the hash of the line before.";

@@ -107,11 +107,11 @@ internal static class StudyFileWords
     public static string StudyIsDamaged(string where, string damage, Finding finding, StudyPaths paths) => $"{where}: {damage}. {finding.Lines.Count} lines are whole. Nothing was overwritten. Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.";
 
     // what was mended
-    public static string StoreIsMadeAnew(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it is made anew from the text, and what it was is kept in {kept}.";
+    public static string StoreIsMadeAnew(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it was made again from the text; the old file is kept in {kept}.";
 
     public static string StoreWasBehind(StudyPaths paths, Finding finding) => $"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.";
 
-    public static string JournalWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written anew from the copies, and what it was is kept in {kept}.";
+    public static string JournalWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written again from the copies; the old file is kept in {kept}.";
 
     public static string HalfLineWasCutOff(StudyPaths paths, string kept) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off, and what it was is kept in {kept}.";
 

@@ -108,7 +108,7 @@ internal static class PlanFolderWords
 
     public static string QuotesDoNotFit(string line) => $"the quotes of the row that begins in line {line} do not fit";
 
-    public const string QuotesForm = "a field with a comma or a quote stands in quotes, a quote within them is written twice";
+    public const string QuotesForm = "put a field with a comma or a quote in quotes; write a quote within it twice";
 
     public static string RowHasMoreFieldsThanHeader(string[] fields, ImmutableList<string> header) => $"the row has {fields.Length} fields, the header {header.Count}";
 
@@ -120,7 +120,7 @@ internal static class PlanFolderWords
 
     public const string CutIntoSeveralStudies = "cut it into several studies";
 
-    public static string SegmentNameIsTaken(Segment segment, Dictionary<string, int> linesByName) => $"{Troubles.Quoted(segment.Name)} stands in line {linesByName[segment.Name]} already";
+    public static string SegmentNameIsTaken(Segment segment, Dictionary<string, int> linesByName) => $"{Troubles.Quoted(segment.Name)} is in line {linesByName[segment.Name]} already";
 
     public const string GiveEachSegmentOwnName = "give each segment a name of its own; capitals don't tell names apart";
 

@@ -20,7 +20,7 @@ internal static class ReadingsFileWords
     public static string RowIsRagged(int values, int columns) => $"{values} values, but the header names {columns} columns";
 
     public const string QuoteValueWithComma = "quote a value that has a comma in it; leave empty what is unknown";
-    public const string HeaderStandsAgain = "the header stands here again";
+    public const string HeaderStandsAgain = "the header is here a second time";
     public const string TakeLineOut = "take this line out";
     public const string QuoteIsNeverClosed = "a quote is opened here and never closed";
     public const string CloseQuote = "close it with \"";
@@ -86,8 +86,8 @@ internal static class ReadingsFileWords
     public const string ClassForm = "steady, impact, or empty: then the kind says it";
     public const string LevelForm = "a level in dB from 0 to 140, with a point";
     public const string NoLevelOfMeter = "no level that a meter shows";
-    public const string LowWithoutHigh = "low stands without high";
-    public const string OneValueStandsInHigh = "one value stands in high; a missed reading has neither";
+    public const string LowWithoutHigh = "low is given without high";
+    public const string OneValueStandsInHigh = "one value goes in high; a missed reading has neither";
 
     public static string LowIsAboveHigh(CsvSheet sheet) => $"low is above high ({sheet[ReadingColumns.High]})";
 

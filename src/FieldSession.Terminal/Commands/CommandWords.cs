@@ -16,11 +16,11 @@ internal static class CommandWords
     public const string StateFolderVariable = "where the list of recent studies lies, and what was acknowledged or could not be saved; else ~/.local/state.";
     public const string ConfigFolderVariable = "where keys of your own lie; else ~/.config.";
     public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Either brings the other back.";
-    public const string RecentStudiesFile = "paths of the studies opened last, nothing of what stands in them.";
+    public const string RecentStudiesFile = "paths of the studies opened last, nothing of what is in them.";
     public const string AcknowledgedFiles = "how many lines of each study were acknowledged here, and the last hash: 'verify' compares them.";
     public const string UnsavedFiles = "typed lines that the study's disk would not take, without '--backup DIR'; 'enter' takes them.";
     public const string OwnKeysFile = "keys of your own.";
-    public const string ExitAnswerNo = "the answer is no: a rule stands against it, a check failed, some lines were refused.";
+    public const string ExitAnswerNo = "the answer is no: a rule forbids it, a check failed, some lines were refused.";
     public const string ExitInputWrong = "the words or the input are wrong; what, where and what to do is said.";
     public const string ExitFileDamaged = "a file is damaged, locked or can't be written; nothing was overwritten.";
     public const string ManPageName = "fieldsession \\- blind comparison of tyre specs on the road";
@@ -73,5 +73,5 @@ internal static class CommandWords
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 
-    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) => $"fieldsession: {path}: {unreadable.Message}; mend or move the file, the {subject} are as delivered without it";
+    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) => $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} are as delivered";
 }

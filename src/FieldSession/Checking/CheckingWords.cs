@@ -57,11 +57,11 @@ internal static class CheckingWords
 
     public static string IsNoLevelOfCalibrator(string typed) => $"'{typed}' is no level that a calibrator gives (50..140 dB)";
 
-    public static string CheckDoesNotStandNow(string check) => $"no check '{check}' stands against anything now";
+    public static string CheckDoesNotStandNow(string check) => $"check '{check}' blocks nothing now";
 
     public static string StandingChecksAre(string names) => $"the checks that stand are {names}";
 
-    public static string CheckOverridden(string check, string reason) => $"check {check} overridden: {reason}; it stands in the report";
+    public static string CheckOverridden(string check, string reason) => $"check {check} overridden: {reason}; the report shows it";
 
     public static string ThereIsNoCheck(string typed) => $"there is no check '{typed}'";
 
@@ -91,7 +91,7 @@ internal static class CheckingWords
 
     public static string BatteryIsLow(double percent, double least) => $"battery {percent:0.#} %, less than {least:0.#} %";
 
-    public static string MendOrOverride(string check) => $"mend it and type the check again, or go on with 'override {check} WHY'";
+    public static string MendOrOverride(string check) => $"fix it and type the check again, or go on with 'override {check} WHY'";
 
     public static string RoadRulesOutNoise(string surface) => $"the road is {surface}: tyre noise can't be compared on it";
 

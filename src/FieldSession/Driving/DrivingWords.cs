@@ -51,7 +51,7 @@ internal static class DrivingWords
     public const string EndRunThenStartNext = "type 'end' to end it, then start the next";
     public const string RunForm = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
     public const string RunIsStartedOnCode = "a run is started on a three-digit code";
-    public const string MendAtNextStop = "mend it at the next stop, or type 'u' to take the last act back";
+    public const string MendAtNextStop = "fix it at the next stop, or type 'u' to take the last act back";
     public const string DriveRunFirst = "drive a run first";
     public const string ThereIsNoNoteYet = "there is no note yet";
     public const string WriteNoteFirst = "type the note first: '; your words'";

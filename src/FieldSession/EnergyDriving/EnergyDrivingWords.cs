@@ -13,7 +13,7 @@ internal static class EnergyDrivingWords
     public const string LegsUseAnotherCarrier = "the legs of this study are on another energy carrier";
     public const string StartStudyForEachCarrier = "kWh and fuel are not compared; start a study for each";
     public const string AddStartOfOtherLeg = "where it is another leg, add its start: at=09:10";
-    public const string MendCarDayOrStart = "mend the car, the day or the start time";
+    public const string MendCarDayOrStart = "fix the car, the day or the start time";
     public const string MeterAndChargeAreMixed = "meter and state of charge are mixed: they can differ by more than the specs do";
     public const string DistanceForm = "km=212.4 (or mi=132)";
     public const string EnergyForm = "kwh=38.0, soc=80-31 with usable=75, l= or gal=";
@@ -84,5 +84,5 @@ internal static class EnergyDrivingWords
 
     public static string IsNoPartOfLeg(string name) => $"'{name}' is no part of a leg";
 
-    public static string PartStandsTwice(string name) => $"'{name}' stands there twice";
+    public static string PartStandsTwice(string name) => $"'{name}' is there twice";
 }

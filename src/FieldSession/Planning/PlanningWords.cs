@@ -31,15 +31,15 @@ internal static class PlanningWords
 
     public static string AmendablePartsAre(string parts) => $"the parts are {parts}";
 
-    public static string RepeatabilityTakenFromArchive(int days, string archive, double degreesOfFreedom) => $"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {archive} (steady segments: {degreesOfFreedom:0} degrees of freedom); it stands in the report";
+    public static string RepeatabilityTakenFromArchive(int days, string archive, double degreesOfFreedom) => $"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {archive} (steady segments: {degreesOfFreedom:0} degrees of freedom); the report shows it";
 
     public static string IsNoCarWithPlace(string word) => $"'{word}' is no car with its place";
 
-    public static string CarStandsTwiceOnDay(string car) => $"car {car} stands there twice";
+    public static string CarStandsTwiceOnDay(string car) => $"car {car} is there twice";
 
     public static string CarDrivesAloneOnDays(string days) => $"on day {days} one car drives alone: days are not comparable, only cars side by side on one day are";
 
-    public static string PlaceStaysOnOneCar(Place place) => $"place {place} stays on one car: tyres and car cannot be told apart; swap them between the cars half-way";
+    public static string PlaceStaysOnOneCar(Place place) => $"spec {place} stays on one car: tyres and car cannot be told apart; swap them between the cars half-way";
 
     public static string IsNoSegmentOfRoute(string name) => $"'{name}' is no segment of the route";
 
@@ -57,7 +57,7 @@ internal static class PlanningWords
 
     public static string PlanAmendedAfterRun(Study before) => $"plan amended after run {before.Runs.Count}";
 
-    public static string AmendmentStandsInReport(string planAmended, string part, string from, string to, string reason) => $"{planAmended}: {part} from {from} to {to}, because {reason}; it stands in the report";
+    public static string AmendmentStandsInReport(string planAmended, string part, string from, string to, string reason) => $"{planAmended}: {part} from {from} to {to}, because {reason}; the report shows it";
 
     public static string PlanOfStudy(string studyName, int specCount, int segmentCount, string order) => $"plan of study {studyName}: {specCount} specs, {segmentCount} segments, order {order}";
 

@@ -7,7 +7,7 @@ namespace FieldSession.Rating;
 /// <summary>What ratings and blind choices say, and why one can't be.</summary>
 internal static class RatingWords
 {
-    public const string SetEndsByItsPlan = "it ends by its plan; another set is planned anew and counted apart";
+    public const string SetEndsByItsPlan = "it ends by its plan; plan another set; it is counted apart";
     public const string ChooseForNextTrial = "choose for that one";
     public const string TrialsForm = "plan one with 'trials 862 417 n=10 seg=3 side=two which is louder'";
     public const string ChoiceForm = "type 'choose NAME first' or 'choose NAME second'";
@@ -25,7 +25,7 @@ internal static class RatingWords
     public const string AllHaveStoredRating = "; all have stored it";
     public const string RatingBelongsToLastRun = "a rating belongs to the run just driven";
     public const string RateAfterNextRun = "rate at the stop after the next run";
-    public const string RatingStands = "it stands; 'u' takes it back while it is the last act and covered";
+    public const string RatingStands = "it stays; 'u' takes it back while it is the last act and covered";
     public const string ScoreForm = "give 1 to 10 in quarter points, such as 6.25";
     public const string RatingsAreOnlyClosed = "the ratings of a run can only be closed";
     public const string ClosingForm = "type 'ratings closed', or 'rate NAME ATTRIBUTE 6.25' to give one";
@@ -156,7 +156,7 @@ internal static class RatingWords
 
     public static string ScoreIsOffScale(Score score) => $"{score} is off the scale";
 
-    public static string ReferenceStandsAtAnchor(Study study) => $"{study.ReferenceCode} brackets the others and stands at {Score.Anchor} for every attribute";
+    public static string ReferenceStandsAtAnchor(Study study) => $"{study.ReferenceCode} brackets the others and is {Score.Anchor} for every attribute";
 
     public static string RateOthersAgainstReference(Study study) => $"rate the other codes against it; nothing or {Score.Anchor} is typed for {study.ReferenceCode}";
 

@@ -163,7 +163,7 @@ internal static class ReportingWords
     public static string DifferenceWithIntervals(ReportDay day, CodeComparison pair) => $"Difference {day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, 95 % intervals";
 
     // Explored
-    public const string NotPlannedAsMainQuestion = "Explored: not planned as the main question. Each interval stands for its line alone; with many segments some leave out 0 by chance. 'p Holm' allows for the number of segments.";
+    public const string NotPlannedAsMainQuestion = "Explored: not planned as the main question. Each interval is for its line alone; with many segments some leave out 0 by chance. 'p Holm' allows for the number of segments.";
     public const string WithAllReadings = "With all readings, dB";
     public const string ExploredKindsAndSegments = "Explored: kinds and segments";
     public const string DifferenceAllowingForSegments = "a difference at 5 % that allows for the number of segments";
@@ -184,7 +184,7 @@ internal static class ReportingWords
     public const string ExploredRatings = "Explored: ratings, code minus reference, each person alone";
     public const string LevelsBesideMainLevel = "Levels read beside dB(A), compared by the same method but apart from it; explored.";
 
-    public static string HowRatingsWereGiven(Study study) => $"Ratings on 1 to 10 in quarter points, each person alone; {study.ReferenceCode} brackets the others and stands at {Score.Anchor}. One number for each rater, seat and day; explored, not the main measure.";
+    public static string HowRatingsWereGiven(Study study) => $"Ratings on 1 to 10 in quarter points, each person alone; {study.ReferenceCode} brackets the others and is {Score.Anchor}. One number for each rater, seat and day; explored, not the main measure.";
 
     public static string RatingScale(string steps) => $"The scale: {steps} (what disturbs / what the car does).";
 
@@ -209,7 +209,7 @@ internal static class ReportingWords
     public const string FlaggedLate = ", flagged late, kept in the clean result";
     public const string SteadySegmentsInDb = "Steady segments, dB(A)";
     public const string StartedUtcAndLocal = "Started, UTC (local)";
-    public const string HowRunLevelIsTaken = "The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code let expect.";
+    public const string HowRunLevelIsTaken = "The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code lead one to expect.";
 
     public static string ReadingCorrectedAtStop(int run, string segment, LevelRange? correctedFrom, LevelRange levels) => $"Run {run}, {segment}: corrected at a stop from {correctedFrom} to {levels} dB";
 
@@ -272,7 +272,7 @@ internal static class ReportingWords
     public const string AbsoluteLevelsDoNotTravel = "Absolute levels do not travel to other cars, meters or days; only the paired differences of the day are compared.";
     public const string MeterAndEarDiffer = "dB(A) is one axis, the ear another: a ring or a whine can be plain to the ear and hardly move the meter.";
     public const string WhereThisComesFrom = "Where this comes from";
-    public const string HowJournalIsVerified = "'fieldsession verify STUDY' checks every line of the journal; with '--head HASH' it proves that the line that bore a hash on paper still stands, and every line before it.";
+    public const string HowJournalIsVerified = "'fieldsession verify STUDY' checks every line of the journal; with '--head HASH' it proves that the line whose hash is on paper is still there, and every line before it.";
 
     public static string OneSetOfTyresPerSpec(string days) => $"One set of tyres per spec, {days}, one route, one meter position, the inside of this car only: the difference between two sets of one spec is not known and does not shrink with more runs.";
 

@@ -20,14 +20,14 @@ internal static class RevealingWords
     public const string LookWhoseKeysTheyAre = "look whether all of them belong to this study's fittings";
     public const string ControlNotOnPaperKey = "the control is none of the specs of the paper key";
     public const string WriteControlAsOnKey = "write it as the key writes it";
-    public const string WhatMarkNames = "a mark names a code and what stands on its tyres";
+    public const string WhatMarkNames = "a mark names a code and what is written on its tyres";
     public const string WhatPaperLineNames = "a line of the paper key names a code and its spec";
 
     public static string KeyDoesNotName(string codes) => $"the key does not name {codes}";
 
     public static string CodesAreSealedInFile(string codes) => $"{codes}: sealed with a key file and a commitment";
 
-    public static string CodesInTwoKeys(string codes) => $"{codes} stands in two keys";
+    public static string CodesInTwoKeys(string codes) => $"{codes} is in two keys";
 
     public static string GiveNameOfEachCode(string codes) => $"give 'CODE=NAME' for each of {codes}";
 

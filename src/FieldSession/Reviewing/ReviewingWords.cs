@@ -70,7 +70,7 @@ internal static class ReviewingWords
     public static string ShareBetween(string low, string high) => $"share {low} to {high}, 95 % interval";
 
     // Ratings
-    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it stands at {points} by agreement, so 'rated lower' means below {points}, not below what {reference} was heard as";
+    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it is {points} by agreement, so 'rated lower' means below {points}, not below what {reference} was heard as";
 
     public static string TooFewRatings(string? attributes) => attributes is null
         ? $"{ComparingWords.TooFewForTest}: so few ratings describe, they show nothing"
@@ -97,7 +97,9 @@ internal static class ReviewingWords
 
     public static string BracketIsVoid(BracketCheck check) => $"bracket {check.Bracket.Number} is void: 'rerun bracket {check.Bracket.Number} WHY'";
 
+    public static string BracketsForAFirmResult(int brackets) => $"{brackets} are needed for a firm result";
+
     public static string LeastBrackets(int brackets) => $"{brackets} are the least";
 
-    public static string AnotherDayInReverse(SpecCode code, int brackets, string plural, string wanted) => $"{code} stands in {brackets} bracket{plural}, {wanted}: another day in the reverse order would add to it";
+    public static string AnotherDayInReverse(SpecCode code, int brackets, string plural, string wanted) => $"{code} has {brackets} bracket{plural}; {wanted}. Drive another day in reverse order.";
 }

@@ -50,7 +50,7 @@ internal static class SegmentWords
 
         return rows.Count == 0
             ? []
-            : ["", Header("  segment", "n", "p Holm", anySpoilt), .. rows, $"  n: clean readings on {pair.Code}/{pair.Reference}; each interval stands for its segment alone"];
+            : ["", Header("  segment", "n", "p Holm", anySpoilt), .. rows, $"  n: clean readings on {pair.Code}/{pair.Reference}; each interval is for its segment alone"];
     }
 
     private static string Header(string name, string n, string p, bool anySpoilt) =>

@@ -64,7 +64,7 @@ public static class StillMissing
             int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
             if (driven < BracketsForAClaim)
             {
-                string wanted = driven < BracketsWanted ? ReviewingWords.LeastBrackets(BracketsWanted) : $"{BracketsForAClaim} bear a claim";
+                string wanted = driven < BracketsWanted ? ReviewingWords.LeastBrackets(BracketsWanted) : ReviewingWords.BracketsForAFirmResult(BracketsForAClaim);
                 yield return ReviewingWords.AnotherDayInReverse(code, driven, driven == 1 ? "" : "s", wanted);
             }
         }

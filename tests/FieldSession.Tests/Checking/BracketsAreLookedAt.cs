@@ -78,7 +78,7 @@ public class BracketsAreLookedAt
         Assert.Contains(missing, words => words == "still to drive: 862 417; begin the next session with 'calibration before'");
         Assert.Contains(missing, words => words.StartsWith("session 1 is void", StringComparison.Ordinal));
         ADay whole = Driven("60-60", "65-65");
-        Assert.Contains(StillMissing.In(whole.Study), words => words.StartsWith("862 stands in 1 bracket, 2 are the least", StringComparison.Ordinal));
+        Assert.Contains(StillMissing.In(whole.Study), words => words.StartsWith("862 has 1 bracket; 2 are the least", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -174,7 +174,7 @@ public sealed class EarFindingsTests
         RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 6))];
         RatingFinding fixedScore = RatingFinding.Of("roar", "862", "417", scores, "417", 7)!;
         Assert.Equal(7, fixedScore.AgainstPoints);
-        Assert.Contains(EarWords.About([fixedScore]), words => words.Contains("417 is not rated: it stands at 7 by agreement", StringComparison.Ordinal));
+        Assert.Contains(EarWords.About([fixedScore]), words => words.Contains("417 is not rated: it is 7 by agreement", StringComparison.Ordinal));
         RatedScore[] rated = [.. scores, .. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 1, "417", "roar", 7))];
         Assert.Null(RatingFinding.Of("roar", "862", "417", rated, "417", 7)!.AgainstPoints);
     }

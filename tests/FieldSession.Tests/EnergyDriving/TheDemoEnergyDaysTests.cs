@@ -89,6 +89,6 @@ public sealed class TheDemoEnergyDaysTests
         EnergyDay[] days = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("Y", new Place(1))])];
         IReadOnlyList<string> doubts = FieldSession.Planning.EnergyDayText.DoubtsOf(days);
         Assert.Contains("on day 2 one car drives alone", doubts[0], StringComparison.Ordinal);
-        Assert.Contains("place 1 stays on one car", doubts[1], StringComparison.Ordinal);
+        Assert.Contains("spec 1 stays on one car", doubts[1], StringComparison.Ordinal);
     }
 }

@@ -49,7 +49,7 @@ internal static class AReport
         return DayReport.Of(day.Study, OpenedKey.In(day.Book.Entries), new Provenance(day.Book.Lines.Count, HeadHash, "9.8.7"));
     }
 
-    /// <summary>A page read by the rules of the HTML standard; whatever a browser would have to mend is a failure here.</summary>
+    /// <summary>A page read by the rules of the HTML standard; whatever a browser would have to fix is a failure here.</summary>
     public static IHtmlDocument Read(string html)
     {
         List<string> faults = [];

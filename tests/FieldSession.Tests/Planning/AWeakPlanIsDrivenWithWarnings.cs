@@ -21,14 +21,14 @@ public class AWeakPlanIsDrivenWithWarnings
     }
 
     [Theory]
-    [InlineData("R 1 R", 2, "place 1 stands in 1 bracket ")]
-    [InlineData("R 1 1 R", 2, "place 1 stands in 1 bracket ")]
-    [InlineData("R 1 R 1", 2, "does not begin and end with R|place 1 stands in 1 bracket |on average 1 runs later")]
+    [InlineData("R 1 R", 2, "spec 1 has 1 bracket ")]
+    [InlineData("R 1 1 R", 2, "spec 1 has 1 bracket ")]
+    [InlineData("R 1 R 1", 2, "does not begin and end with R|spec 1 has 1 bracket |on average 1 runs later")]
     [InlineData("R 1 R 1 R 1", 2, "does not begin and end with R|on average 1 runs later")]
-    [InlineData("1 R R 1", 2, "does not begin and end with R|place 1 stands in 0 brackets ")]
-    [InlineData("R 1 2 R 1 2 R", 3, "place 1 is driven on average 0.5 runs earlier|place 2 is driven on average 0.5 runs later")]
-    [InlineData("R 1 R 1 R", 3, "place 2 is never driven")]
-    [InlineData("1 1", 2, "place R is never driven|does not begin and end with R")]
+    [InlineData("1 R R 1", 2, "does not begin and end with R|spec 1 has 0 brackets ")]
+    [InlineData("R 1 2 R 1 2 R", 3, "spec 1 is driven on average 0.5 runs earlier|spec 2 is driven on average 0.5 runs later")]
+    [InlineData("R 1 R 1 R", 3, "spec 2 is never driven")]
+    [InlineData("1 1", 2, "spec R is never driven|does not begin and end with R")]
     public void A_weak_order_draws_a_warning_in_its_line(string order, int specs, string doubts)
     {
         PlanReading reading = PlanTexts.WithOrder(order, specs);
@@ -66,10 +66,10 @@ public class AWeakPlanIsDrivenWithWarnings
     {
         ADay day = new ADay().Ready();
         using Tui tui = new(day);
-        Assert.Contains("weak in the plan: place 1 stands in 1 bracket", string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains("weak in the plan: spec 1 has 1 bracket", string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries)));
         day.Typed("run 417", "6060", "6565", "700");
         IEnumerable<string> lines = QuestionSection.Of(day.Study).Blocks.OfType<Points>().SelectMany(points => points.Items);
-        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven so: place 1 stands in 1 bracket", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven so: spec 1 has 1 bracket", StringComparison.Ordinal));
     }
 
     [Fact]

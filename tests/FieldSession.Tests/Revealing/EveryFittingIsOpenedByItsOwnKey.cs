@@ -37,7 +37,7 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
     [Theory]
     [InlineData("does not name", "a.key")]
     [InlineData("does not name", "b.key")]
-    [InlineData("stands in two keys", "a.key", "b.key", "a.key")]
+    [InlineData("is in two keys", "a.key", "b.key", "a.key")]
     public void Too_few_keys_or_one_key_twice_open_nothing(string why, params string[] keys)
     {
         Assert.Contains(why, Reveal(1, keys));

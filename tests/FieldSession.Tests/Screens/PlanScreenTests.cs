@@ -98,7 +98,7 @@ public sealed class PlanScreenTests : IDisposable
         Limits limits = PlanFolder.Read(_folder).Plan!.Limits;
         Assert.Equal((0.4, "old meter"), (limits.CalibrationDriftWarnDb, limits.Reasons!["calibration_drift_warn_db"]));
         tui.Keys("<CursorUp>900<Enter>");
-        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1 to fix", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -127,7 +127,7 @@ public sealed class PlanScreenTests : IDisposable
         tui.Keys("99<Enter>");
         Assert.Contains("there are orders 1 to", tui.Screen, StringComparison.Ordinal);
         tui.Keys("3<Enter>");
-        Assert.Contains("order 3 stands in the plan", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("order 3 is in the plan", tui.Screen, StringComparison.Ordinal);
         Assert.Empty(table.Sheet.Remarks);
         string taken = table.Sheet.Fields.Single(field => field.Label == "order of runs").Text;
         tui.Keys("<Ctrl+O><CursorDown><Esc>");
@@ -165,11 +165,11 @@ public sealed class PlanScreenTests : IDisposable
     {
         using Tui tui = Open();
         tui.Keys("<Ctrl+O>");
-        Assert.Contains("mend what is wrong first", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("Fix the plan first", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>").Keys("<Home>" + Down(8) + "R 7 R<Enter>");
-        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1 to fix", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Ctrl+O>1<Enter>");
-        Assert.DoesNotContain("to mend", tui.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("to fix", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -188,7 +188,7 @@ public sealed class PlanScreenTests : IDisposable
     public void From_nothing_to_a_plan_that_can_be_driven_by_keys_alone()
     {
         using Tui tui = Open();
-        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1 to fix", tui.Screen, StringComparison.Ordinal);
         tui.Keys("XX-7<Enter>Is it louder?<Enter>steady<Enter><Enter>0,8<Enter>");
         tui.Keys(Down(5)).Keys("Ro; Tam<Enter>Ilse<Enter>");
         tui.Keys("<Ctrl+N>Mill lane<Enter>smooth<Enter>80<Enter>900<Enter>80<Enter>");
@@ -228,7 +228,7 @@ public sealed class PlanScreenTests : IDisposable
         Assert.Contains("lasts 2.3 s at 80 km/h", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<CursorLeft>95<Enter>");
         Assert.Contains("the test speed is above the posted limit", tui.Screen, StringComparison.Ordinal);
-        Assert.Contains("1 to mend", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1 to fix", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -244,12 +244,12 @@ public sealed class PlanScreenTests : IDisposable
     }
 
     [Fact]
-    public void Once_a_study_has_begun_its_plan_stands()
+    public void Once_a_study_has_begun_its_plan_is_fixed()
     {
         using Tui tui = new(new ADay(), screen: KeyTable.Plan);
-        Assert.Contains("The plan of a study that is begun stands", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("The plan of a study that has begun is fixed", tui.Screen, StringComparison.Ordinal);
         tui.Keys("x<Enter><Ctrl+N>");
-        Assert.Contains("The plan of a study that is begun stands", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("The plan of a study that has begun is fixed", tui.Screen, StringComparison.Ordinal);
     }
 
     private Tui Open(int columns = 80, int rows = 24, EditedPlan? table = null)

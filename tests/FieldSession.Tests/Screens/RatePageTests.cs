@@ -28,7 +28,7 @@ public sealed class RatePageTests
     [Theory]
     [InlineData("", "nothing has been driven")]
     [InlineData("run 417", "run 1 is on: ratings at a stop")]
-    [InlineData("run 417,end", "417 brackets the others and stands at 7")]
+    [InlineData("run 417,end", "417 brackets the others and is 7")]
     [InlineData("run 417,end,run 862,end,ratings closed", "the ratings of run 2 are closed")]
     public void The_rating_page_says_why_nothing_is_rated_now(string lines, string why)
     {

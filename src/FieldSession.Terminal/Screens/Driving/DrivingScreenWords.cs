@@ -37,7 +37,7 @@ internal static class DrivingScreenWords
     public const string WordTakenBack = "the keys were letters of a word; what they did is taken back";
     public const string StoredWithoutEnter = "Enter was missing: stored now, asked at the stop";
     public const string WordsSetAside = "set aside";
-    public const string ReadingInNote = "a reading stands behind the words";
+    public const string ReadingInNote = "there is a reading behind the words";
     public const string ReadingAgainCure = "type the reading alone";
     public const string PutBlankBefore = "type the reading again, or put a blank before the figures and a ';' in front";
 

@@ -46,7 +46,7 @@ internal static class PlanPage
         string[] judged =
         [
             .. sheet.IsChanged ? ["not written"] : Array.Empty<string>(),
-            problems > 0 ? $"{problems} to mend" : "good",
+            problems > 0 ? $"{problems} to fix" : "good",
             .. warnings > 0 ? [PlanScreenWords.WarningsToLookAt(warnings)] : Array.Empty<string>(),
         ];
         return string.Join(", ", judged) + (sheet.Remarks.Length > 0 ? $" ({PlanKeys.Look})" : "");

@@ -5,17 +5,17 @@ internal static class PlanScreenWords
 {
     public const string ChooseAnOrder = "order of runs: which one?";
     public const string NoSegmentYet = "  no segment yet: Ctrl+N adds one";
-    public const string PlanStands = " The plan of a study that is begun stands. 'fieldsession plan PLAN_DIR' edits a plan.";
+    public const string PlanStands = " The plan of a study that has begun is fixed. 'fieldsession plan PLAN_DIR' edits a plan.";
     public const string NotWrittenYet = "the plan is not written: Ctrl+S writes it; the same key again leaves without";
-    public const string NothingToMend = "nothing is to be mended, nothing to be looked at";
+    public const string NothingToMend = "nothing to fix, nothing to look at";
 
     public static string HowToTakeAnOrder(string restsOn) => $"a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. {restsOn}; shown in 4 of 5 such days";
 
     public static string WarningsToLookAt(int warnings) => $"{warnings} to look at";
 
-    public static string OrdersNeedARoute => $"orders are reckoned for this route: mend what is wrong first, {PlanKeys.Look} goes to it";
+    public static string OrdersNeedARoute => $"Fix the plan first ({PlanKeys.Look} goes to it), then choose an order.";
 
     public static string NoSuchOrder(int last) => $"there are orders 1 to {last}: type one of these numbers";
 
-    public static string OrderTaken(int number, string order) => $"order {number} stands in the plan: {order}; Ctrl+S writes it";
+    public static string OrderTaken(int number, string order) => $"order {number} is in the plan: {order}; Ctrl+S writes it";
 }

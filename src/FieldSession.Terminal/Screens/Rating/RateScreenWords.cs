@@ -11,7 +11,7 @@ internal static class RateScreenWords
     public const string NothingDriven = "nothing has been driven";
     public const string DataFrozen = "the data are frozen";
 
-    public static string AgainstReference(SpecCode? reference) => $"   against {reference}, which stands at {Score.Anchor}";
+    public static string AgainstReference(SpecCode? reference) => $"   against {reference}, which is {Score.Anchor}";
 
     public const string ShutUntilParked = $"shut until the car is parked: type '{Parking.Word}' and press Enter";
 
@@ -23,7 +23,7 @@ internal static class RateScreenWords
 
     public static string RatingsClosed(Run run) => $"the ratings of run {run.Number} are closed";
 
-    public static string ReferenceIsNotRated(Run run) => $"{run.Code} brackets the others and stands at {Score.Anchor}: nothing is rated";
+    public static string ReferenceIsNotRated(Run run) => $"{run.Code} brackets the others and is {Score.Anchor}: nothing is rated";
 
     public static string NotInCrew(string typed, string crew) => $"'{typed}' is not in the crew: {crew}";
 }
