@@ -4,6 +4,7 @@ using FieldSession.Acoustics;
 using FieldSession.Aligning;
 using FieldSession.Listening;
 using FieldSession.Signals;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Recordings;
 
@@ -14,10 +15,12 @@ public static class RunSound
     /// <param name="path">The file.</param>
     /// <param name="channel">The channel, from 1.</param>
     /// <exception cref="RecordingRefusedException">No level can be taken from it.</exception>
+    /// <exception cref="NotAFileException">It is a pipe or a device, which can be read once at most.</exception>
     /// <exception cref="IOException">There is no such file, or it can't be read.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be read, or it is a folder.</exception>
     public static Survey Survey(string path, int channel)
     {
+        FileKind.RefuseSpecial(path);
         using SoundFile sound = SoundFile.Open(path);
         SoundFormat format = sound.Reader.Format;
         Knocks knocks = new(format.RateHz);

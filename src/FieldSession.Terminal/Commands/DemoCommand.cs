@@ -20,7 +20,8 @@ internal static class DemoCommand
         name.CompletionSources.Add([.. DemoStudy.All.Select(demo => demo.Name)]);
         Option<bool> replay = new("--replay") { Description = "plays the demo day and prints summary, reveal and report" };
         Option<string?> folder = new("--out") { Description = "where to lay the demo's files", HelpName = "DIR" };
-        Command command = new("demo", "lays a demo study and opens it") { name, replay, folder };
+        Option<bool> recordings = new("--recordings") { Description = "makes recordings of the driven runs too, and listens to them" };
+        Command command = new("demo", "lays a demo study and opens it") { name, replay, folder, recordings };
         command.SetAction(typed =>
         {
             if (DemoStudy.Named(typed.GetRequiredValue(name)) is not { } demo)
@@ -29,7 +30,12 @@ internal static class DemoCommand
                 return ExitCode.Wrong;
             }
 
-            DemoFolder files = DemoFolder.At(demo, typed.GetValue(folder), outside);
+            DemoFolder files = DemoFolder.At(demo, typed.GetValue(folder), outside) with { IsRecorded = typed.GetValue(recordings) };
+            if (files.IsRecorded)
+            {
+                outside.Error.WriteLine(DemoWords.MakesRecordings(files.Recordings));
+            }
+
             return typed.GetValue(replay) || !outside.HasTerminal ? Replay(files, outside) : Open(files, outside);
         });
         return command;
@@ -52,10 +58,14 @@ internal static class DemoCommand
         if (code == ExitCode.Done)
         {
             DemoDay.Type(laid.Logbook, files.Demo.Lines("day.txt"), clock, files.Demo.RunsDriven);
+            code = Recorded(files, laid.Logbook, unheard);
         }
 
         return code;
     }
+
+    private static int Recorded(DemoFolder files, Logbook logbook, Surroundings outside) =>
+        files.IsRecorded ? DemoRecordings.Take(files, logbook, outside) : ExitCode.Done;
 
     private static int Open(DemoFolder files, Surroundings outside)
     {
@@ -103,6 +113,7 @@ internal static class DemoCommand
             DemoDay.Type(logbook, files.Demo.Lines(file), clock, int.MaxValue);
         }
 
+        code = Recorded(files, logbook, outside);
         outside.Output.WriteLine();
         ReviewCommand.Print(logbook, outside);
         DemoDay.Type(logbook, files.Demo.Lines("evening.txt"), clock, int.MaxValue);

@@ -4,6 +4,7 @@ using FieldSession.Journal;
 using FieldSession.Listening;
 using FieldSession.Signals;
 using FieldSession.State;
+using FieldSession.Store.Disks;
 using FieldSession.Store.Recordings;
 
 namespace FieldSession.Terminal.Commands;
@@ -29,7 +30,7 @@ internal sealed record FileListened(string Path, ImmutableArray<Entry> Facts, Im
 
     private static Placed Place(Study study, AskedListening asked, string path) => Attempt(path, () =>
     {
-        Survey survey = RunSound.Survey(path, asked.Channel);
+        Survey survey = path == AskedLevels.Piped ? throw new NotAFileException(path) : RunSound.Survey(path, asked.Channel);
         RecordingClock clock = RecordingClock.Of(survey, asked.Terms, study.ClockMarks.Select(mark => mark.At));
         Objection? against = SurveyObjections.Of(survey) ?? clock.Objection;
         ChainCalibrated? gain = GainOf(study, asked, survey, clock);
@@ -101,6 +102,10 @@ internal sealed record FileListened(string Path, ImmutableArray<Entry> Facts, Im
         catch (RecordingRefusedException damaged)
         {
             return refused(damaged.Message);
+        }
+        catch (NotAFileException)
+        {
+            return refused(ListenWords.PipeIsReadOnce);
         }
         catch (Exception missing) when (missing is IOException or UnauthorizedAccessException)
         {

@@ -57,21 +57,28 @@ internal static class ListenCommand
         }
 
         using OpenedStudy opened = OpenedStudy.At(asked.Study, outside);
-        if (ListeningGate.ObjectionIn(opened.Logbook.Study) is { } objection)
+        return Take(opened.Logbook, asked, outside);
+    }
+
+    /// <summary>Takes recordings into a study that is open.</summary>
+    /// <returns>An exit code.</returns>
+    public static int Take(Logbook logbook, AskedListening asked, Surroundings outside)
+    {
+        if (ListeningGate.ObjectionIn(logbook.Study) is { } objection)
         {
             outside.Error.WriteLine(objection);
             return ExitCode.No;
         }
 
-        FileListened[] files = FileListened.Of(opened.Logbook.Study, asked);
-        List<Outcome> outcomes = [.. files.SelectMany(file => file.Facts).Select(opened.Logbook.Write)];
+        FileListened[] files = FileListened.Of(logbook.Study, asked);
+        List<Outcome> outcomes = [.. files.SelectMany(file => file.Facts).Select(logbook.Write)];
         if (asked.Json)
         {
-            outside.Output.WriteLine(Store.Recordings.HealthJson.Of(opened.Logbook.Study));
+            outside.Output.WriteLine(Store.Recordings.HealthJson.Of(logbook.Study));
         }
         else
         {
-            ListenWords.Of(files, opened.Logbook.Study).ToList().ForEach(outside.Output.WriteLine);
+            ListenWords.Of(files, logbook.Study).ToList().ForEach(outside.Output.WriteLine);
         }
 
         files.Where(file => file.Refused.Length > 0).SelectMany(file => file.Refused.Select(why => $"{file.Path}: {why}")).ToList().ForEach(outside.Error.WriteLine);

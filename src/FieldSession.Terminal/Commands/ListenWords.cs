@@ -11,6 +11,8 @@ internal static class ListenWords
     public const string OneFileOnly = "--begun and --run hold for one recording; give one FILE";
     public const string CantBeRead = "there is no such file that can be read; give its path";
 
+    public const string PipeIsReadOnce = "a pipe is read once, a run twice; write it to a file and give that";
+
     public static string[] TimeForms => ["yyyy-MM-dd HH:mm:ss", "yyyy-MM-dd HH:mm:ss.f", "yyyy-MM-dd HH:mm"];
 
     public static string NumberIs(string option, string text, double least, double most) =>
@@ -22,7 +24,7 @@ internal static class ListenWords
 
     public static string ClockIs(string text) => $"--clock {Shown(text)}: give marks or file";
 
-    public static string TwoForOneRun(int run) => $"run {run} is in two of the files; give one recording for each run";
+    public static string TwoForOneRun(int run) => $"run {run} is in two of the files; give one recording for each run; join a split one";
 
     public static string AnotherIsThere(int run) => $"run {run} has another recording already; --again puts this one in its place";
 

@@ -55,12 +55,11 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
     private int? Asked(DrawnTrial drawn, ClipPlayer player, Surroundings outside, out int code)
     {
         byte[][] trial = [.. drawn.Clips.Select(clip => Sounds[clip])];
-        string question = PlayWords.EnterPlays;
+        bool isHeard = false;
         code = ExitCode.Done;
         while (code == ExitCode.Done)
         {
-            string typed = Typed(question, outside);
-            bool isHeard = question != PlayWords.EnterPlays;
+            string typed = Typed(isHeard, outside);
             if (typed == Stop || (isHeard && PlaceIn(typed) is not null))
             {
                 return PlaceIn(typed);
@@ -73,7 +72,7 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
             else if (!isHeard || typed == Again)
             {
                 code = Play(trial, player, outside);
-                question = PlayWords.WhichOne(Now.Terms);
+                isHeard = true;
             }
         }
 
@@ -81,7 +80,7 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
     }
 
     // input that has ended stops as well
-    private static string Typed(string question, Surroundings outside) => outside.Ask(question)?.Trim().ToLowerInvariant() ?? Stop;
+    private string Typed(bool isHeard, Surroundings outside) => outside.Ask(isHeard ? PlayWords.WhichOne(Now.Terms) : PlayWords.EnterPlays)?.Trim().ToLowerInvariant() ?? Stop;
 
     private int? PlaceIn(string typed)
     {

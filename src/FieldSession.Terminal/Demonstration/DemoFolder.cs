@@ -8,11 +8,17 @@ namespace FieldSession.Terminal.Demonstration;
 /// <param name="IsKept">Whether it stays when a replay is over.</param>
 internal sealed record DemoFolder(DemoStudy Demo, string Folder, bool IsKept)
 {
+    /// <summary>Whether the driven runs were recorded as well.</summary>
+    public bool IsRecorded { get; init; }
+
     /// <summary>The demo's study file.</summary>
     public string Study => Path.Combine(Folder, $"{Demo.Name}.study");
 
     /// <summary>The demo custodian's key file.</summary>
     public string Key => Path.Combine(Folder, $"{Demo.Name}.key");
+
+    /// <summary>The folder of the demo's recordings.</summary>
+    public string Recordings => Path.Combine(Folder, "recordings");
 
     /// <summary>What is said when its screens are left: where it lies, and what opens its key file.</summary>
     public string Farewell => DemoWords.WhereDemoLies(Folder, Demo.Passphrase);

@@ -11,6 +11,8 @@ internal static class DemoWords
 
     public static string SpecListIsWrong(Objection? refusal) => $"the demo's spec list is wrong: {refusal}";
 
+    public static string MakesRecordings(string folder) => $"making the recordings of the runs in {folder}; it takes a while";
+
     public static string FileNotInProgram(string name) => $"the demo file {name} is not in the program";
 
     public static string WhereDemoLies(string folder, string passphrase) => $"the demo lies in {folder}; its key file opens with the passphrase '{passphrase}'";

@@ -33,8 +33,11 @@ internal static class ListeningWords
     public const string StopRecorder = "stop the recorder and listen again";
     public const string SilenceAlone = "there is only silence in it";
     public const string Pistonphone = "its tone is 250 Hz and not used; a calibrator of 1 kHz gives the gain";
+    public const string PistonphoneAlone = "its tone is 250 Hz and not used";
+    public const string GiveOtherTone = "give a calibrator's of 1 kHz, or --gain";
     public const string LogHoldsNoReading = "the log holds no seconds in which something was read";
     public const string GiveOffset = "give --offset, by how much the meter's clock was ahead";
+    public const string JoinParts = "join the parts of a split recording into one file";
     public const string GainOff = "turn automatic gain and limiter off";
 
     public static string ChannelIsDead(int channel) => $"channel {channel} is dead";
@@ -67,6 +70,8 @@ internal static class ListeningWords
     public static string NoRunInIt(DateTimeOffset begun, double seconds, int? asked) => string.Create(
         CultureInfo.InvariantCulture,
         $"{(asked is { } run ? $"run {run} was not driven" : "no run was driven")} from {begun:yyyy-MM-dd HH:mm:ss} to {begun.AddSeconds(seconds):HH:mm:ss} UTC");
+
+    public static string LessThanHalfOfRun(int run) => $"it holds less than half of run {run}";
 
     public static string OnlySilence(int run) => $"run {run}: only silence in its windows";
 

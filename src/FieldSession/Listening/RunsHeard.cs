@@ -19,15 +19,26 @@ public static class RunsHeard
         ArgumentNullException.ThrowIfNull(survey);
         ArgumentNullException.ThrowIfNull(clock);
         ImmutableArray<Run> runs = [.. study.Runs.Where(run => (asked is null || run.Number == asked) && IsHeld(study, run, survey.Seconds, clock.Offset!))];
-        return runs.IsEmpty
-            ? ([], new Objection(ListeningWords.NoRunInIt(clock.BegunAt, survey.Seconds, asked), ListeningWords.GiveRightTime))
-            : (runs, null);
+        return runs.IsEmpty ? ([], WhyNone(study, survey, clock, asked)) : (runs, null);
+    }
+
+    private static Objection WhyNone(Study study, Survey survey, RecordingClock clock, int? asked)
+    {
+        Run? part = study.Runs.Find(run => (asked is null || run.Number == asked) && HeldOf(study, run, survey.Seconds, clock.Offset!).Held > 0);
+        return survey.HasPistonphone ? new Objection(ListeningWords.PistonphoneAlone, ListeningWords.GiveOtherTone)
+            : part is null ? new Objection(ListeningWords.NoRunInIt(clock.BegunAt, survey.Seconds, asked), ListeningWords.GiveRightTime)
+            : new Objection(ListeningWords.LessThanHalfOfRun(part.Number), ListeningWords.JoinParts);
     }
 
     private static bool IsHeld(Study study, Run run, double seconds, ClockOffset offset)
     {
+        (int held, int asked) = HeldOf(study, run, seconds, offset);
+        return held > 0 && held * 2 >= asked;
+    }
+
+    private static (int Held, int Asked) HeldOf(Study study, Run run, double seconds, ClockOffset offset)
+    {
         ImmutableArray<HeardWindow> windows = HeardWindow.Of(run, study.Plan!.Route, offset);
-        int held = windows.Count(window => window.Window.FromS >= 0 && window.Window.ToS <= seconds);
-        return held > 0 && held * 2 >= windows.Length;
+        return (windows.Count(window => window.Window.FromS >= 0 && window.Window.ToS <= seconds), windows.Length);
     }
 }

@@ -42,6 +42,11 @@ public static class PredictionsSection
                 : ReportingWords.FeatureIsAnyButControl(specs);
         }
 
+        if (study.RingOpening is { } opening && study.Predictions.Where(p => p.Mark.Place > opening.Mark.Place).ToArray() is { Length: > 0 } after)
+        {
+            yield return ReportingWords.PredictedAfterRing(string.Join(" and ", after.Select(p => p.Person)), opening.Why);
+        }
+
         if (study.Predictions.Any(p => p.Basis == PredictionBasis.Seen))
         {
             yield return ReportingWords.SomebodyWentByWhatWasSeen;

@@ -256,6 +256,8 @@ internal static class ReportingWords
     public const string HasFeature = "Has the feature";
     public const string FewPeopleAreNoTest = "A few people on one day are a description, not a test. A right guess from the sound is a finding; from something seen it is a leak.";
     public const string FeatureIsNotTheControl = "'Has the feature' is the spec that is not the control.";
+    public static string PredictedAfterRing(string who, string why) => $"{who} predicted after the ring was uncovered ({why}): their predictions may rest on it.";
+
     public const string SomebodyWentByWhatWasSeen = "Somebody names something seen or overheard as the ground: look at the words whether the blind held.";
     public const string OutcomeKeyNotOpen = "key not open";
     public const string OutcomeNotSure = "not sure: a check of the key failed";

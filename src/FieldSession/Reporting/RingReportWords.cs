@@ -25,6 +25,10 @@ internal static class RingReportWords
 
     public static string OverloadedBy(string codes) => $"Overloaded windows, which do not count: {codes}.";
 
+    public const string DifferenceAllowingForBands = "a difference at 5 % that allows for the number of explored bands";
+
+    public static string RingByBand(string code, string reference) => $"{code} minus {reference} by band, the ring band first, the others explored";
+
     public static string RingBySegment(string code, string reference) => $"Ring of {code} minus {reference} by segment";
 
     public static string RingLasts(RingLasting? lasting) => lasting is null

@@ -41,6 +41,17 @@ public static class RingSection
                 [RingReportWords.RingBandOf(ring.Band), Figures.Difference(pair.Main.Overall), Figures.Interval95(pair.Main.Overall), "", ring.WhyNone is { } why ? $"no verdict: {why}" : pair.Main.Verdict],
                 .. pair.Explored.Select(Explored),
             ]);
+        yield return new IntervalChart(
+            RingReportWords.RingByBand(names.Of(pair.Code), names.Of(pair.Reference)),
+            "dB",
+            [
+                .. DifferenceRow.Of(RingReportWords.RingBandOf(ring.Band), pair.Main.Overall, ring.MarginDb, marked: false),
+                .. pair.Explored.SelectMany(band => DifferenceRow.Of(RingWords.NameOf(band.Name), band.Estimate, ring.MarginDb, band.PHolm <= Unlikely)),
+            ])
+        {
+            Ends = ChartEnds.OfRing,
+            MarkedMeans = RingReportWords.DifferenceAllowingForBands,
+        };
         yield return new ReportTable(
             ["Segment", "Kind", "Difference, dB", "95 % interval", "p Holm"],
             [.. pair.Main.Segments.Select(one => (IReadOnlyList<string>)

@@ -8,7 +8,7 @@ namespace FieldSession.Reviewing;
 public static class RingWords
 {
     private const int LabelWidth = 34;
-    private const int CellWidth = 24;
+    private const int CellWidth = 26;
 
     /// <summary>The lines; none where nothing was recorded.</summary>
     /// <param name="study">The study.</param>

@@ -33,7 +33,7 @@ public sealed class RecordingsOfRunsTests
     public void Marks_go_before_the_file_s_time_and_tell_it_closer()
     {
         using ADayWithRecorder day = new();
-        string path = day.Drive((_, samples) => SoundOfRun.Knock(samples, 16_000, 2.0));
+        string path = day.Drive((_, samples) => Knocking.Three(samples, 16_000, 2.0));
         day.EnterAt(day.Study.Runs[0].Started.At.AddSeconds(-4 + 0.3), "mark");
 
         day.Listen();
@@ -48,7 +48,7 @@ public sealed class RecordingsOfRunsTests
     public void Marks_that_contradict_the_file_s_time_are_asked_about()
     {
         using ADayWithRecorder day = new();
-        string path = day.Drive((_, samples) => SoundOfRun.Knock(samples, 16_000, 2.0));
+        string path = day.Drive((_, samples) => Knocking.Three(samples, 16_000, 2.0));
         day.EnterAt(day.Study.Runs[0].Started.At.AddSeconds(-4), "mark");
         File.SetLastWriteTimeUtc(path, File.GetLastWriteTimeUtc(path).AddSeconds(9));
 

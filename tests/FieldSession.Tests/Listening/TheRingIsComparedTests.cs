@@ -46,6 +46,7 @@ public sealed class TheRingIsComparedTests
         string report = File.ReadAllText(day.Prompt.Here("report/report.md"));
         Assert.Contains("Ring: MEASURED", report, StringComparison.Ordinal);
         Assert.Contains("Mean spectrum of each spec", report, StringComparison.Ordinal);
+        Assert.Contains("by band, the ring band first, the others explored, 7 rows: ", report, StringComparison.Ordinal);
     }
 
     // the first run is on the reference

@@ -1,4 +1,5 @@
 using FieldSession.State;
+using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Listening;
@@ -55,6 +56,25 @@ public sealed class TheRingIsCoveredTests
     }
 
     [Fact]
+    public void The_evening_s_screen_tells_the_ring_by_segment_once_it_is_uncovered_and_the_report_who_predicted_after_it()
+    {
+        using ADayWithRecorder day = new();
+        for (int run = 0; run < 4; run++)
+        {
+            day.Drive();
+        }
+
+        day.Listen();
+        day.Prompt.Enter("calibration after 94.0\n");
+        Assert.Contains("Recordings of 4 of 4 runs; what they hold is covered until the last prediction", Review(day), StringComparison.Ordinal);
+        day.Prompt.Enter("ring open because the owner asks\n");
+        Assert.Matches("Ring in recordings, 178 to 282 Hz[\\s\\S]*  Lane 2 +[-+0-9]", Review(day));
+        day.Prompt.Enter($"predict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam feature={day.Study.Codes.First()} sure=4\n");
+        day.Prompt.Must(0, ["report", day.Prompt.Study, "--out", day.Prompt.Here("report")]);
+        Assert.Contains("Ro and Tam predicted after the ring was uncovered (the owner asks)", File.ReadAllText(day.Prompt.Here("report/report.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Typed_levels_of_the_ring_s_bands_are_covered_as_well()
     {
         using ADayWithRecorder day = new();
@@ -67,6 +87,14 @@ public sealed class TheRingIsCoveredTests
         Assert.All(Answers(day), answer => NoRingIn(answer, ["61.37", "62.37", "200 Hz, "]));
         day.Prompt.Enter($"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam feature={day.Study.Codes.First()} sure=4\n");
         Assert.Contains("61.37", string.Concat(Answers(day)), StringComparison.Ordinal);
+    }
+
+    private static string Review(ADayWithRecorder day)
+    {
+        using OpenedStudy opened = OpenedStudy.ToRead(day.Prompt.Study, day.Prompt.Outside());
+        using Tui tui = new(opened.Logbook, day.Prompt.Clock, desk => desk, 120, 120, "review");
+        tui.Keys("parked<Enter>");
+        return tui.Screen;
     }
 
     private static void NoRingIn(string answer, string[] rings) => Assert.DoesNotContain(rings, ring => answer.Contains(ring, StringComparison.Ordinal));

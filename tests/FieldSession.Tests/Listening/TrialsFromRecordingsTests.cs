@@ -79,6 +79,8 @@ public sealed class TrialsFromRecordingsTests
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Assert.True(Assert.Single(day.Study.ChoiceSets).IsFromRecordings);
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
+        day.Prompt.Must(0, day.Prompt.RevealWords("a.key"));
+        Assert.Contains("the key is open, so nobody can choose blind any more", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
     }
 
     [Fact]

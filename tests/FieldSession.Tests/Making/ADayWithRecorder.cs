@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldSession.State;
+using FieldSession.Terminal.Demonstration;
 
 namespace FieldSession.Tests.Making;
 
