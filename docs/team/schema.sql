@@ -507,6 +507,9 @@ CREATE TABLE choices (
     chosen text NOT NULL,
     odd_found boolean,
     sight text NOT NULL CHECK (sight IN ('unseen', 'meter seen', 'order seen')),
+    from_recordings boolean NOT NULL,
+    clip_segment integer,
+    clip_runs text,
     line integer NOT NULL,
     at timestamptz NOT NULL,
     typed_later boolean NOT NULL,
@@ -530,6 +533,9 @@ COMMENT ON COLUMN choices.place IS 'place chosen, from 1';
 COMMENT ON COLUMN choices.chosen IS 'code at that place';
 COMMENT ON COLUMN choices.odd_found IS 'whether the odd one was found; empty: no triangle';
 COMMENT ON COLUMN choices.sight IS 'what the person could know of the answer; only unseen choices carry the ear''s word';
+COMMENT ON COLUMN choices.from_recordings IS 'whether clips of recordings were played at home';
+COMMENT ON COLUMN choices.clip_segment IS 'segment that the clips are of; empty: presented in the car';
+COMMENT ON COLUMN choices.clip_runs IS 'runs that the clips are of, place by place; empty: presented in the car';
 COMMENT ON COLUMN choices.line IS 'journal line';
 COMMENT ON COLUMN choices.at IS 'when it was stored; UTC';
 COMMENT ON COLUMN choices.typed_later IS 'whether it was logged on paper and typed in afterwards';

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Archiving;
 using FieldSession.Comparing;
 using FieldSession.Planning;
 using FieldSession.Reviewing;
@@ -12,6 +13,7 @@ internal sealed class EditedPlan : IPlanTable
 {
     private readonly string _folder;
     private readonly Func<Plan, IReadOnlyList<ArchiveLine>> _lent;
+    private readonly Func<Plan, RoadAdvice?> _road;
     private PlanPages _pages;
     private ImmutableArray<OrderProposal> _proposed = [];
     private Plan? _plan;
@@ -20,10 +22,12 @@ internal sealed class EditedPlan : IPlanTable
     /// <summary>The table on a folder, which may be empty or not be there yet.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="lent">What the archive that a plan names would lend to it.</param>
-    public EditedPlan(string folder, Func<Plan, IReadOnlyList<ArchiveLine>> lent)
+    /// <param name="road">What earlier days say of its road; null: nothing.</param>
+    public EditedPlan(string folder, Func<Plan, IReadOnlyList<ArchiveLine>> lent, Func<Plan, RoadAdvice?>? road = null)
     {
         _folder = folder;
         _lent = lent;
+        _road = road ?? (_ => null);
         _pages = PlanPages.Open(folder);
         Sheet = Laid();
     }
@@ -77,6 +81,9 @@ internal sealed class EditedPlan : IPlanTable
     public string OrdersRestOn { get; private set; } = "";
 
     /// <inheritdoc/>
+    public ImmutableArray<string> Road { get; private set; } = [];
+
+    /// <inheritdoc/>
     public ImmutableArray<OrderSight> Orders()
     {
         _plan = _pages.Judged().Plan ?? WithoutOrder().Judged().Plan;
@@ -88,6 +95,7 @@ internal sealed class EditedPlan : IPlanTable
         string[] drivers = [.. (plan.DriverOrder ?? []).Distinct(StringComparer.OrdinalIgnoreCase)];
         _proposed = [OrderProposal.In(plan), .. OrderProposals.Of(plan.SpecCount, null).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
         IReadOnlyList<ArchiveLine> archive = _lent(plan);
+        Road = _road(plan) is { } advice ? [.. RoadWords.Of(advice)] : [];
         OrdersRestOn = OrderJudgement.BriefWords(plan, new TurnRound(), archive);
         return [.. _proposed.Select(proposal => OrderJudgement.Of(plan, proposal, new TurnRound(), archive))];
     }

@@ -110,6 +110,9 @@ internal interface IPlanTable
     /// <summary>What the figures of the last <see cref="Orders"/> rest on, in few words.</summary>
     string OrdersRestOn { get; }
 
+    /// <summary>What earlier days say of the road, a sentence each; empty: nothing, or no archive is named.</summary>
+    ImmutableArray<string> Road { get; }
+
     /// <summary>Puts a proposed order, with its cars and drivers, into the plan.</summary>
     /// <param name="number">Its place in <see cref="Orders"/>.</param>
     /// <param name="drivers">Who of the crew share the wheel, cut by commas or semicolons; empty: as it was proposed.</param>

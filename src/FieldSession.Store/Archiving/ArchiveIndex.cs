@@ -19,7 +19,7 @@ internal static class ArchiveIndex
     /// <summary>Its name in the folder.</summary>
     public const string FileName = "archive-index.json";
 
-    private const int Version = 2;
+    private const int Version = 3;
 
     /// <summary>The studies that the index of a folder knows, by path; empty: there is none that can be read.</summary>
     public static Dictionary<string, IndexedStudy> In(string root)
@@ -109,6 +109,7 @@ internal static class ArchiveIndex
             json.Figure("chance", one.Chance);
             json.Figure("stated", one.Stated);
         });
+        json.Part("details", study.Details, details => ArchiveDetailsJson.Write(json, details));
     }
 
     private static IndexedStudy Read(JsonElement json)
@@ -138,7 +139,10 @@ internal static class ArchiveIndex
             one.GetProperty("nu_e").GetDouble(),
             Figure(one, "s_e")))],
         [.. json.GetProperty("predictions").EnumerateArray().Select(one => new ScoredPrediction(
-            one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))]);
+            one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))])
+    {
+        Details = ArchiveDetailsJson.Read(json.GetProperty("details")),
+    };
 
     private static double? Figure(JsonElement json, string name) => json.GetProperty(name) is { ValueKind: JsonValueKind.Number } figure ? figure.GetDouble() : null;
 }

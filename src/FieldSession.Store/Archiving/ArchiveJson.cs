@@ -21,6 +21,7 @@ public static class ArchiveJson
             json.Parts("studies", studies, study => Study(json, study));
             json.Parts("repeatability", ArchiveSum.Of(studies), sum => Sum(json, sum));
             json.Part("predictions", PredictionScores.Of(studies.SelectMany(study => study.Predictions)), scores => Scores(json, scores));
+            json.Part("answers", ArchiveAnswers.Of(studies), answers => ArchiveAnswersJson.Write(json, answers));
             json.WriteEndObject();
         }
 

@@ -15,6 +15,7 @@ internal sealed class LiteStore : IDisposable
     private readonly LogStream _log;
     private readonly PageStream _pages;
     private readonly LiteEngine _engine;
+    private bool _isIndexed;
 
     private LiteStore(DiskFault fault, LogStream log, PageStream pages, LiteEngine engine)
     {
@@ -66,12 +67,24 @@ internal sealed class LiteStore : IDisposable
 
     /// <summary>Adds lines; they are on the disk when it returns.</summary>
     /// <param name="lines">The next lines.</param>
+    /// <param name="facts">What each of them did.</param>
     /// <param name="stored">How many lines are stored already.</param>
-    public void Insert(IReadOnlyList<Line> lines, int stored)
+    public void Insert(IReadOnlyList<Line> lines, IReadOnlyList<LineFact> facts, int stored)
     {
-        _engine.Insert(StoredLine.Collection, lines.Select((line, i) => StoredLine.Of(line, stored + i + 1)), BsonAutoId.Int64);
+        Index();
+        _engine.Insert(StoredLine.Collection, lines.Select((line, i) => StoredLine.Of(line, stored + i + 1, facts[i])), BsonAutoId.Int64);
         _log.Flush();
         _fault.ThrowIfHappened();
+    }
+
+    private void Index()
+    {
+        foreach (string field in _isIndexed ? [] : StoredLine.Indexed)
+        {
+            _engine.EnsureIndex(StoredLine.Collection, field, BsonExpression.Create($"$.{field}"), unique: false);
+        }
+
+        _isIndexed = true;
     }
 
     /// <summary>Moves everything from the log into the data file, which then stands alone.</summary>

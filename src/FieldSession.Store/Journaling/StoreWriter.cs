@@ -13,6 +13,7 @@ namespace FieldSession.Store.Journaling;
 internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> setAside) : IDisposable
 {
     private const int LinesPerCheckpoint = 200;
+    private const int MostLinesTold = 2_000;
 
     // lines that follow each other fast go over together: two threads that flush in turn make each other wait
     private static readonly TimeSpan Gathering = TimeSpan.FromMilliseconds(20);
@@ -140,10 +141,12 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
                 ?? throw new InvalidDataException(StudyFileWords.StoreHoldsOtherLines);
         }
 
+        IReadOnlyList<LineFact> facts = [];
         while (Locked(() => Math.Min(_lines.Count, _stored + LinesPerCheckpoint)) is int upTo && upTo > _stored)
         {
             List<Line> batch = Locked(() => _lines.GetRange(_stored, upTo - _stored));
-            _store.Insert(batch, _stored);
+            facts = facts.Count >= upTo ? facts : FactsNow();
+            _store.Insert(batch, [.. facts.Skip(_stored).Take(batch.Count)], _stored);
             _sinceCheckpoint += batch.Count;
             _stored = upTo;
             if (_sinceCheckpoint >= LinesPerCheckpoint)
@@ -153,6 +156,10 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
             }
         }
     }
+
+    // telling the lines again takes longer with every line: beyond so many the file has the lines alone
+    private IReadOnlyList<LineFact> FactsNow() =>
+        Locked<Line[]>(() => [.. _lines]) is { Length: <= MostLinesTold } lines ? LineFact.Of(lines) : [.. Enumerable.Repeat(LineFact.None, Locked(() => _lines.Count))];
 
     private T Locked<T>(Func<T> read)
     {

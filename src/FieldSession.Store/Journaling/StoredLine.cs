@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Journal;
 using LiteDB;
 
@@ -5,22 +6,43 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// A line as a LiteDB document: <c>_id</c> its place in the file (Int64, from 1), <c>hash</c> 32 bytes, <c>json</c> the
-/// exact text. Made by hand: LiteDB's mapper trims and empties strings, which would break every hash.
+/// exact text. Beside them stand fields for whoever questions the file (docs/files.md, "The study file"): nothing here reads them. Made by hand: LiteDB's
+/// mapper trims and empties strings, which would break every hash.
 /// </summary>
 internal static class StoredLine
 {
     /// <summary>The collection that holds the lines.</summary>
     public const string Collection = "journal";
 
+    /// <summary>The fields that have an index.</summary>
+    public static ImmutableArray<string> Indexed { get; } = ["kind", "run", "segment"];
+
     /// <summary>The document of a line.</summary>
     /// <param name="line">The line.</param>
     /// <param name="place">Its place in the file, from 1.</param>
-    public static BsonDocument Of(Line line, long place) => new()
+    /// <param name="fact">What it did.</param>
+    public static BsonDocument Of(Line line, long place, LineFact fact)
     {
-        ["_id"] = place,
-        ["hash"] = Convert.FromHexString(line.Hash),
-        ["json"] = line.Json,
-    };
+        BsonDocument document = new()
+        {
+            ["_id"] = place,
+            ["hash"] = Convert.FromHexString(line.Hash),
+            ["json"] = line.Json,
+            ["kind"] = line.Kind,
+            ["at"] = line.At.UtcDateTime,
+            ["strand"] = line.Strand,
+        };
+        (string Name, BsonValue? Value)[] told =
+        [
+            ("run", fact.Run), ("code", fact.Code), ("segment", fact.Segment), ("low", fact.LowDb), ("high", fact.HighDb), ("cause", fact.Cause),
+        ];
+        foreach ((string name, BsonValue? value) in told.Where(one => one.Value is { IsNull: false }))
+        {
+            document[name] = value;
+        }
+
+        return document;
+    }
 
     /// <summary>The place a document claims; 0: none.</summary>
     public static long PlaceIn(BsonDocument document) => document["_id"] is { IsInt64: true } place ? place.AsInt64 : 0;

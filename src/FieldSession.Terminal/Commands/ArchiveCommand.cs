@@ -136,6 +136,10 @@ internal static class ArchiveCommand
             ? StudyTerms.LinesOf(ArchiveRow.LentTo(plan, own: null, rows))
             : [];
 
+    /// <summary>What the archive that a plan names says of its road; null: it names no folder, or nothing is known.</summary>
+    public static RoadAdvice? RoadOf(string folder, Plan plan, Surroundings outside) =>
+        plan.Archive is { } named && Path.Combine(folder, named) is { } path && !File.Exists(path) && ReadFolder(path, outside) is { } reading ? RoadAdvice.Of(plan, reading.Studies) : null;
+
     private static IEnumerable<string> InWords(ArchivedStudy[] studies)
     {
         string[] scores = PredictionScores.Of(studies.SelectMany(study => study.Predictions)) is { } scored ? ["predictions", .. ScoreWords.Of(scored)] : [];
@@ -144,6 +148,7 @@ internal static class ArchiveCommand
             .. ArchiveWords.Listed(studies),
             $"{studies.Length} studies, {studies.Count(study => study.IsFinished)} finished",
             .. ArchiveWords.Summed(ArchiveSum.Of(studies)),
+            .. ArchiveWords.Answered(ArchiveAnswers.Of(studies)),
             .. scores,
         ];
     }

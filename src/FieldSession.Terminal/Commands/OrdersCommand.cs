@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FieldSession.Archiving;
 using FieldSession.Comparing;
 using FieldSession.Planning;
 using FieldSession.Reviewing;
@@ -65,7 +66,7 @@ internal static class OrdersCommand
 
         string[] drivers = DriversIn(asked);
         OrderProposal[] proposals = [.. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
-        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, archive, outside);
+        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, archive, outside, ArchiveCommand.RoadOf(folder, plan, outside with { Error = TextWriter.Null }));
     }
 
     private static string? WrongIn(AskedOrders asked, Plan plan)
@@ -94,7 +95,7 @@ internal static class OrdersCommand
         return ArchiveCommand.Rows(path, outside) is { } rows ? StudyTerms.LinesOf(rows.Select(row => row.Scatter)) : null;
     }
 
-    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, IReadOnlyList<ArchiveLine> archive, Surroundings outside)
+    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, IReadOnlyList<ArchiveLine> archive, Surroundings outside, RoadAdvice? road)
     {
         string[] lines =
         [
@@ -102,6 +103,7 @@ internal static class OrdersCommand
             "",
             .. proposals.SelectMany((proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between, archive)).Append("")),
             .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between, archive)),
+            .. road is null ? [] : RoadWords.Of(road),
             .. PlainLines.Wrapped("", $"On the next day: {string.Join(' ', OrderProposals.NextDay(plan.Order))} (the plan's own order backwards; where it reads the same, the candidates change places)."),
             .. PlainLines.Wrapped("", "'orders PLAN_DIR --take K' writes order K into plan.toml."),
         ];

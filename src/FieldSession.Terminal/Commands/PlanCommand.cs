@@ -27,7 +27,7 @@ internal static class PlanCommand
                 Logbook = Logbook.Open(new NoJournal(), outside.Clock, new string('0', 16)),
                 Clock = outside.Clock,
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                PlanTable = new EditedPlan(folder, plan => ArchiveCommand.LentTo(folder, plan, unheard)),
+                PlanTable = new EditedPlan(folder, plan => ArchiveCommand.LentTo(folder, plan, unheard), plan => ArchiveCommand.RoadOf(folder, plan, unheard)),
             },
             KeyTable.Plan);
     }

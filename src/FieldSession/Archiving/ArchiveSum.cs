@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FieldSession.Archiving;
 
 /// <summary>How well runs and readings repeat over several studies, each weighing by its degrees of freedom.</summary>
-/// <param name="By">What the studies have in common: "class", "kind", "crew" or "route".</param>
+/// <param name="By">What the studies have in common: "class", "kind", "crew", "route", "car", "meter" or "season".</param>
 /// <param name="Name">Which of these.</param>
 /// <param name="Group">Class or kind the scatter is of.</param>
 /// <param name="Studies">Studies behind it.</param>
@@ -13,7 +13,7 @@ namespace FieldSession.Archiving;
 /// <param name="NuE">Its degrees of freedom.</param>
 public sealed record ArchiveSum(string By, string Name, string Group, int Studies, double? RunSdDb, double NuRun, double? ReadingSdDb, double NuE)
 {
-    /// <summary>The sums by class, by kind, and by class of each crew and route; groups without any degrees of freedom are left away.</summary>
+    /// <summary>The sums by class, by kind, and by class of each crew, route, car, meter and season; groups without any degrees of freedom are left away.</summary>
     public static ImmutableArray<ArchiveSum> Of(IEnumerable<ArchivedStudy> studies)
     {
         ArchivedStudy[] all = [.. studies.Where(study => study.IsFinished)];
@@ -23,6 +23,9 @@ public sealed record ArchiveSum(string By, string Name, string Group, int Studie
             .. Pooled("kind", _ => "", all, isKind: true),
             .. Pooled("crew", study => study.CrewInWords, all, isKind: false),
             .. Pooled("route", study => study.RouteInWords, all, isKind: false),
+            .. Pooled("car", study => study.Details.Car ?? ArchiveWords.NotTold, all, isKind: false),
+            .. Pooled("meter", study => study.Details.Meter ?? ArchiveWords.NotTold, all, isKind: false),
+            .. Pooled("season", study => ArchiveWords.Season(study.Began), all, isKind: false),
         ];
     }
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using FieldSession.Reporting;
+using FieldSession.State;
 
 namespace FieldSession.Archiving;
 
@@ -33,6 +35,57 @@ public static class ArchiveWords
                 $"  {name}: run {Sd(sum.RunSdDb)} ({sum.NuRun:0.#}), reading {Sd(sum.ReadingSdDb)} ({sum.NuE:0.#}), {sum.Studies} stud{(sum.Studies == 1 ? "y" : "ies")}");
         }
     }
+
+    /// <summary>What stands in the place of a name that the crew did not write down.</summary>
+    public const string NotTold = "not told";
+
+    /// <summary>Three months of the year, by their names.</summary>
+    public static string Season(DateTimeOffset? began) => began?.UtcDateTime.Month switch
+    {
+        null => NotTold,
+        12 or 1 or 2 => "December to February",
+        <= 5 => "March to May",
+        <= 8 => "June to August",
+        _ => "September to November",
+    };
+
+    /// <summary>The answers to the questions of a test department, a line each under a head.</summary>
+    public static IEnumerable<string> Answered(ArchiveAnswers answers)
+    {
+        ArgumentNullException.ThrowIfNull(answers);
+        return
+        [
+            .. Headed("segments: information of a minute driven, 1/dB^2; standard deviation of a reading, dB; readings left out", answers.Segments, InWords),
+            .. Headed("verdicts: how often each word", answers.Words, count => $"{Of(count.Line)}: {count.Word} {count.Verdicts}"),
+            .. Headed("predictions: how sure, and how often right", answers.Calibration, InWords),
+            .. Headed("meters: drift over a session, and with the air", answers.Drifts, InWords),
+            .. Headed("flags: by who drove", answers.Flags, InWords),
+        ];
+    }
+
+    private static IEnumerable<string> Headed<T>(string head, IReadOnlyCollection<T> rows, Func<T, FormattableString> inWords) =>
+        rows.Count == 0 ? [] : rows.Select(row => $"  {FormattableString.Invariant(inWords(row))}").Prepend(head);
+
+    private static FormattableString InWords(SegmentSum sum) => sum.PerDb2Minute is { } told
+        ? (FormattableString)$"{sum.Segment} ({sum.Kind}): {told:0.0}; {sum.ReadingSdDb:0.00}; {sum.SpoiltShare * 100:0} % of {sum.Taken}"
+        : $"{sum.Segment} ({sum.Kind}): tells nothing yet; {sum.Counted} of {sum.Taken} readings count";
+
+    private static FormattableString InWords(CalibrationStep step) => $"stated {step.Stated * 100:0} %: right {step.CameTrue * 100:0} %, {step.Predictions} predictions";
+
+    private static FormattableString InWords(MeterDrift drift) => drift.DbPerDegree is { } slope
+        ? (FormattableString)$"{(drift.Meter.Length == 0 ? NotTold : drift.Meter)}: {drift.DriftDb:+0.00;-0.00;0.00} dB, {slope:+0.000;-0.000;0.000} dB a degree, {drift.Sessions} sessions"
+        : $"{(drift.Meter.Length == 0 ? NotTold : drift.Meter)}: {drift.DriftDb:+0.00;-0.00;0.00} dB, one temperature only, {drift.Sessions} sessions";
+
+    private static FormattableString InWords(DriverFlags flags) =>
+        $"{(flags.Driver.Length == 0 ? NotTold : flags.Driver)}: {100.0 * flags.Flags.Sum(flag => flag.Readings) / flags.Readings:0} % of {flags.Readings} readings{string.Concat(flags.Flags.Select(flag => $"; {flag.Cause.Word()} {flag.Readings}"))}";
+
+    private static string Of(VerdictLineKind line) => line switch
+    {
+        VerdictLineKind.Meter => "meter",
+        VerdictLineKind.Ring => "ring",
+        VerdictLineKind.Ear => "ear",
+        _ => "worth",
+    };
 
     private static string Sd(double? sd) => sd?.ToString("0.00", CultureInfo.InvariantCulture) ?? "unknown";
 }

@@ -27,6 +27,9 @@ public sealed record ArchivedStudy(
     ImmutableArray<ArchivedScatter> Scatter,
     ImmutableArray<ScoredPrediction> Predictions)
 {
+    /// <summary>What else is kept of it; nothing while it is not finished.</summary>
+    public ArchivedDetails Details { get; init; } = ArchivedDetails.None;
+
     /// <summary>The crew in words.</summary>
     public string CrewInWords => InWords(Crew);
 
@@ -57,7 +60,10 @@ public sealed record ArchivedStudy(
             study.Runs.Count,
             isFinished,
             isFinished ? [.. ArchivedScatter.Of(study)] : [],
-            isFinished ? [.. PredictionScores.In(study, key)] : []);
+            isFinished ? [.. PredictionScores.In(study, key)] : [])
+        {
+            Details = isFinished ? ArchivedDetails.Of(study, key) : ArchivedDetails.None,
+        };
     }
 
     /// <summary>A plan's crew in words, as the archive knows it.</summary>

@@ -55,6 +55,7 @@ public sealed class TheDatabaseSumsAsWeDoTests : IDisposable
         string[] repeat = database.Ask(TeamFiles.Questions[3]).Split('\n').First(line => line.StartsWith("steady|", StringComparison.Ordinal)).Split('|');
         Assert.Equal((steady.RunSdDb!.Value, steady.NuRun), (Number(repeat[2]), Number(repeat[3])));
         Assert.Equal("ear|2\nmeter|2\nworth|2", database.Ask("SELECT line, count(*) FROM verdict GROUP BY line ORDER BY line"));
+        AnswersAre(database, ArchiveAnswers.Of(studies));
         Assert.Contains("STIFFENED", database.Ask(TeamFiles.Questions[13]), StringComparison.Ordinal);
     }
 
@@ -88,6 +89,19 @@ public sealed class TheDatabaseSumsAsWeDoTests : IDisposable
         Assert.Equal(1, code);
         Assert.Contains("holds rows of another study", said, StringComparison.Ordinal);
         Assert.Equal(before, database.Ask("SELECT count(*), round(CAST(sum(low) AS numeric), 3) FROM readings"));
+    }
+
+    private static void AnswersAre(APostgres database, ArchiveAnswers answers)
+    {
+        string Lines<T>(IEnumerable<T> rows, Func<T, FormattableString> line) => string.Join('\n', rows.Select(row => FormattableString.Invariant(line(row))));
+        string Asked(int question, params int[] cells) => string.Join('\n', database.Ask(TeamFiles.Questions[question]).Split('\n')
+            .Select(row => row.Split('|')).Select(row => string.Join('|', cells.Select(cell => row[cell].Contains('.', StringComparison.Ordinal) ? Number(row[cell]).ToString("0.000000", CultureInfo.InvariantCulture) : row[cell]))));
+        Assert.Equal(Lines(answers.Segments, one => $"{one.Segment}|{one.Studies}|{one.Taken}|{one.ReadingSdDb:0.000000}|{one.PerDb2Minute:0.000000}"), Asked(5, 0, 2, 3, 5, 6));
+        Assert.Equal(
+            Lines(answers.Words.OrderBy(one => Store.Exports.FormatWords.Line(one.Line), StringComparer.Ordinal), one => $"{Store.Exports.FormatWords.Line(one.Line)}|{one.Word}|{one.Verdicts}"),
+            Asked(6, 0, 1, 2));
+        Assert.Equal(Lines(answers.Calibration, one => $"{one.Predictions}|{one.Stated:0.000000}|{one.CameTrue:0.000000}"), Asked(7, 1, 2, 3));
+        Assert.Equal(Lines(answers.Drifts, one => $"{one.Sessions}|{one.DriftDb}|{one.DbPerDegree}"), Asked(9, 1, 2, 4));
     }
 
     private static APostgres Made()

@@ -26,14 +26,14 @@ internal static class CrashDay
         MemoryDisk disk = new();
         using (LiteStore closed = LiteStore.Open(disk, Paths))
         {
-            closed.Insert(lines[..merged], stored: 0);
+            closed.Insert(lines[..merged], LineFact.Of(lines), stored: 0);
         }
 
         using LiteStore killed = LiteStore.Open(disk, Paths);
         int stored = merged;
         foreach (int count in transactions)
         {
-            killed.Insert(lines.GetRange(stored, count), stored);
+            killed.Insert(lines.GetRange(stored, count), LineFact.Of(lines.GetRange(stored, count)), stored);
             stored += count;
         }
 

@@ -10,7 +10,11 @@ namespace FieldSession.Terminal.Screens.Planning;
 /// <param name="Chosen">The one under the cursor.</param>
 /// <param name="RestsOn">What the figures rest on, in few words.</param>
 /// <param name="Message">What is wrong with what was typed; null: nothing.</param>
-internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen, string RestsOn, string? Message = null);
+internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen, string RestsOn, string? Message = null)
+{
+    /// <summary>What earlier days say of the road, a sentence each; empty: nothing.</summary>
+    public ImmutableArray<string> Road { get; init; } = [];
+}
 
 /// <summary>Orders of runs in a list of a row each, and below it everything that is known of the one under the cursor.</summary>
 internal static class OrdersPage
@@ -37,6 +41,7 @@ internal static class OrdersPage
             .. Enumerable.Range(first, listed).Select(number => Row(sight, number, width)),
             PageRow.Blank,
             .. Details(chosen).SelectMany(detail => Detail(detail, width)),
+            .. sight.Road.SelectMany((words, at) => Detail((at == 0 ? PlanScreenWords.Road : "", words), width)),
         ];
     }
 

@@ -171,7 +171,7 @@ internal sealed class PlanScreen : TypingScreen
     {
         ImmutableArray<OrderSight> orders = plan.Orders();
         _box.Put("");
-        _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1), plan.OrdersRestOn);
+        _orders = orders.IsEmpty ? null : new OrdersSight(orders, Math.Min(1, orders.Length - 1), plan.OrdersRestOn) { Road = plan.Road };
         _message = orders.IsEmpty ? PlanScreenWords.OrdersNeedARoute : null;
     }
 

@@ -3,6 +3,7 @@ namespace FieldSession.Terminal.Screens.Planning;
 /// <summary>What the plan screen says.</summary>
 internal static class PlanScreenWords
 {
+    public const string Road = "road";
     public const string ChooseAnOrder = "order of runs: which one?";
     public const string NoSegmentYet = "  no segment yet: Ctrl+N adds one";
     public const string PlanStands = " The plan of a study that has begun is fixed. 'fieldsession plan PLAN_DIR' edits a plan.";
