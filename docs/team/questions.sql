@@ -44,7 +44,7 @@ SELECT plain(s.segment) AS segment, plain(s.kind) AS kind, count(*) AS studies, 
        60 * sum(y.counted) / nullif(sum((y.taken + y.missed) * y.seconds), 0)
            / nullif(sum(y.nu * y.sd_db * y.sd_db) / nullif(sum(CASE WHEN y.sd_db IS NOT NULL THEN y.nu END), 0), 0) AS per_db2_minute
 FROM segment_yield AS y JOIN segments AS s USING (study, segment_number) JOIN study USING (study)
-WHERE finished GROUP BY plain(s.segment), plain(s.kind) ORDER BY per_db2_minute DESC NULLS LAST, segment;
+WHERE finished GROUP BY s.segment, s.kind ORDER BY per_db2_minute DESC NULLS LAST, s.segment;
 
 -- 6. How often did each line of a verdict come out as each word?
 SELECT line, plain(word) AS word, count(*) AS verdicts
@@ -78,15 +78,16 @@ SELECT count(*) AS days, CASE WHEN min(air_c) < max(air_c) THEN regr_slope(level
 FROM (
     SELECT level_db - avg(level_db) OVER (PARTITION BY crew, loop) AS level_db, air_c - avg(air_c) OVER (PARTITION BY crew, loop) AS air_c
     FROM (
-        SELECT r.study, s.crew, s.loop, avg((r.low + r.high) / 2) AS level_db
-        FROM readings AS r JOIN codes AS c ON c.study = r.study AND c.code = r.code JOIN study AS s ON s.study = r.study
-        WHERE c.place = 'R' AND r.class = 'steady' AND r.high IS NOT NULL AND r.spoilt IS NULL AND s.finished GROUP BY r.study, s.crew, s.loop
+        SELECT study, crew, loop, level_db
+        FROM (
+            SELECT study, code, avg((low + high) / 2) AS level_db FROM readings WHERE class = 'steady' AND high IS NOT NULL AND spoilt IS NULL GROUP BY study, code
+        ) AS by_code JOIN codes USING (study, code) JOIN study USING (study) WHERE place = 'R' AND finished
     ) AS levels JOIN (SELECT study, avg(air_c) AS air_c FROM weather WHERE air_c IS NOT NULL GROUP BY study) AS airs USING (study)
 ) AS centred;
 
 -- 11. What spoils readings, and whose? (flags a hundred readings, by who drove)
-SELECT plain(driver) AS driver, flag, count(*) AS flags, 100.0 * count(*) / sum(count(*)) OVER (PARTITION BY plain(driver)) AS of_readings_percent
-FROM readings WHERE high IS NOT NULL GROUP BY plain(driver), flag ORDER BY driver, flags DESC, flag;
+SELECT plain(driver) AS driver, flag, count(*) AS flags, 100.0 * count(*) / sum(count(*)) OVER (PARTITION BY driver) AS of_readings_percent
+FROM readings WHERE high IS NOT NULL GROUP BY driver, flag ORDER BY driver, flags DESC, flag;
 
 -- 12. Which meters drift?
 SELECT plain(name) AS name, left(study, 8) AS study, session, CAST(before_at AS date) AS day, drift_db, void
@@ -95,4 +96,4 @@ FROM sessions JOIN study USING (study) WHERE abs(drift_db) > 0.2 ORDER BY abs(dr
 -- 13. How loud was each spec by kind of surface, where the key is open? (for looking: differences are made within a study, query 2)
 SELECT plain(spec) AS spec, plain(kind) AS kind, count(*) AS readings, avg((low + high) / 2) AS mean_db
 FROM readings JOIN key USING (study, code)
-WHERE high IS NOT NULL AND spoilt IS NULL AND verified GROUP BY plain(spec), plain(kind) ORDER BY spec, kind;
+WHERE high IS NOT NULL AND spoilt IS NULL AND verified GROUP BY spec, kind ORDER BY spec, kind;

@@ -40,6 +40,10 @@ internal sealed class AnArchive : IDisposable
         return this;
     }
 
+    /// <summary>What orders rest on, without what a folder says of the road and a CSV can't.</summary>
+    public static string WithoutRoad(string orders) =>
+        string.Join('\n', orders.Split('\n').Where(line => !line.StartsWith("The road is good", StringComparison.Ordinal)));
+
     /// <summary>Seals a study.</summary>
     public string[] Sealed(string study, string path)
     {

@@ -116,7 +116,7 @@ public sealed class ArchiveTests : IDisposable
         string asks = _archive.Plan("AR-9", $"archive = \"{_archive.Folder}\"\n");
         string told = Must("orders", asks);
         Assert.Contains("Known from 2 earlier days", told);
-        Assert.Equal(Must("orders", _archive.Plan("AR-8"), "--archive", csv), told);
+        Assert.Equal(Must("orders", _archive.Plan("AR-8"), "--archive", csv), AnArchive.WithoutRoad(told));
         Assert.Contains("Assumed, not measured", Must("orders", _archive.Plan("AR-8")));
 
         ADay day = new();

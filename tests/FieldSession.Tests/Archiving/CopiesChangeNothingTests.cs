@@ -71,7 +71,7 @@ public sealed class CopiesChangeNothingTests : IDisposable
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
-        Assert.Equal(Must("orders", _archive.Plan("AR-8", $"archive = \"{_archive.Folder}\"\n")), Must("orders", _archive.Plan("AR-8", $"archive = \"{csv}\"\n")));
+        Assert.Equal(AnArchive.WithoutRoad(Must("orders", _archive.Plan("AR-8", $"archive = \"{_archive.Folder}\"\n"))), Must("orders", _archive.Plan("AR-8", $"archive = \"{csv}\"\n")));
 
         string other = _archive.Prompt.Write("other-crew.csv", File.ReadAllText(csv).Replace("Ro, Tam", "Ro, Una", StringComparison.Ordinal));
         Assert.Contains("Assumed, not measured", Must("orders", _archive.Plan("AR-8", $"archive = \"{other}\"\n")));
