@@ -83,8 +83,8 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
             File.Copy(At("demo/quillmere.journal"), At($"archive/{i}.journal"));
         }
 
-        double anew = Stopwatches.Micros(() => program.Run("archive", At("archive"))) / 1000;
-        yield return new Figure($"`archive` of {studies:#,0} studies, each read anew", "ms", [anew], "reading and comparing each study; done once, then there is an index");
+        double again = Stopwatches.Micros(() => program.Run("archive", At("archive"))) / 1000;
+        yield return new Figure($"`archive` of {studies:#,0} studies, each read again", "ms", [again], "reading and comparing each study; done once, then there is an index");
         yield return new Figure($"`archive` of {studies:#,0} studies with its index", "ms", Stopwatches.Ms(Times, () => program.Run("archive", At("archive"))), "a look at every file's size and time") { Asked = new Asked(5_000), Floor = floor };
     }
 

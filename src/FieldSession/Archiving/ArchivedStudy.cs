@@ -85,7 +85,7 @@ public sealed record ArchivedStudy(
     }
 }
 
-/// <summary>How well one study repeated over a class of segments or a kind of surface (docs/method.md, "Archive"): its own outputs, no prior, no floor.</summary>
+/// <summary>How well one study repeated over a class of segments or a kind of surface (docs/formulas.md, "Archive"): its own outputs, no prior, no floor.</summary>
 /// <param name="Group">"all", "steady", "impact", "ring" for the ring band of recordings, or a kind of surface.</param>
 /// <param name="IsKind">Whether it is a kind of surface.</param>
 /// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>

@@ -1,12 +1,12 @@
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// What earlier days lend to today's run-to-run variance (docs/method.md, "Archive"): a scaled inverse chi-square prior from their pooled run
+/// What earlier days lend to today's run-to-run variance (docs/formulas.md, "Archive"): a scaled inverse chi-square prior from their pooled run
 /// variances, each with its reading part replaced by today's (conjugate pooling: A. Gelman et al., Bayesian Data Analysis, section 2.6).
 /// </summary>
 internal static class ArchiveLending
 {
-    /// <summary>The prior never weighs more than this, however long the archive: simulated, docs/method.md.</summary>
+    /// <summary>The prior never weighs more than this, however long the archive: simulated, docs/formulas.md.</summary>
     private const double MostNu0 = 6;
 
     /// <summary>The offer for a class; null: no line with degrees of freedom for it, or no variance in any.</summary>

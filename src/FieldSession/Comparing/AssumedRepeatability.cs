@@ -2,7 +2,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// A second line for days without an archive: the interval if runs repeat as assumed, s0 = 0.5 dB with 3 degrees of freedom, on steady segments. Own
-/// assumption, not measured; it is shown grey and never gives verdict words (docs/method.md, "Archive").
+/// assumption, not measured; it is shown grey and never gives verdict words (docs/formulas.md, "Archive").
 /// </summary>
 internal static class AssumedRepeatability
 {

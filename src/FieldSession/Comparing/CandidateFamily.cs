@@ -24,7 +24,7 @@ internal sealed record FamilyP(double? Difference, double? Larger, double? Equiv
 /// <summary>
 /// The comparisons that the plan's question asks at once: every candidate against the control, or every pair of codes. Of each, "no difference" and "as
 /// large as the margin" can't both be true, so a study has as many chances of a wrong word as comparisons, whichever word is wrong. Dunnett's test from
-/// the one model holds differences, its share of each comparison an equivalence; else Holm's steps hold both (docs/method.md, "Several candidates").
+/// the one model holds differences, its share of each comparison an equivalence; else Holm's steps hold both (docs/formulas.md, "Several candidates").
 /// </summary>
 internal sealed class CandidateFamily
 {

@@ -4,7 +4,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// The one model of all codes over a class of segments: an additive fit of runs and segments inside each code fills the gaps, the means of the
-/// fitted runs go through the run design (docs/method.md). Every difference of the class is a line drawn from it.
+/// fitted runs go through the run design (docs/formulas.md). Every difference of the class is a line drawn from it.
 /// </summary>
 internal sealed class ClassModel
 {
@@ -104,7 +104,7 @@ internal sealed class ClassModel
         return new ModelContrast(weights, InFits(weights));
     }
 
-    /// <summary>A difference over some compared segments, each with the same weight (docs/method.md, "Any line").</summary>
+    /// <summary>A difference over some compared segments, each with the same weight (docs/formulas.md, "Any line").</summary>
     /// <param name="contrast">From <see cref="Contrast"/>.</param>
     /// <param name="columns">Places among the compared segments.</param>
     /// <param name="marginDb">Margin of equivalence, dB.</param>

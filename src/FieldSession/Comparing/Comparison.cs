@@ -57,7 +57,7 @@ public sealed record Comparison
     /// <summary>What holds for the day as a whole, in plain words.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
-    /// <summary>Compares the codes of a day. Pure: same day and terms, same result. Method: docs/method.md.</summary>
+    /// <summary>Compares the codes of a day. Pure: same day and terms, same result. Method: docs/formulas.md.</summary>
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
     /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>

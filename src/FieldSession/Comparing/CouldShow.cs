@@ -4,7 +4,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// The smallest true difference that such a day would have shown with 80 % chance, at the level that the word needs. It rests on the day's own scatter
-/// and is no better known than that: its interval is that of the scatter, by chi-square (docs/method.md, "Could have shown").
+/// and is no better known than that: its interval is that of the scatter, by chi-square (docs/formulas.md, "Could have shown").
 /// </summary>
 /// <param name="Db">The difference, dB.</param>
 /// <param name="LowDb">Lower end of its 95 % interval, dB.</param>

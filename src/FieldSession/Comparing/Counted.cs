@@ -1,7 +1,7 @@
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// What enters the comparison of a class (docs/method.md, "What counts"): runs with at least half of the class's segments, segments that every
+/// What enters the comparison of a class (docs/formulas.md, "What counts"): runs with at least half of the class's segments, segments that every
 /// code has a valid level on, and inside each code only what hangs together through shared segments.
 /// </summary>
 /// <param name="Cells">The table the levels are taken from.</param>

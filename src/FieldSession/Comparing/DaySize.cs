@@ -40,7 +40,7 @@ public sealed record SizeRow(
 
 /// <summary>
 /// How many runs per code a wanted difference of two codes needs, and what a number of runs can show: standard error of a run mean times
-/// sqrt(2/n), 2n - 2 degrees of freedom (one less with the drift column), power from the noncentral t distribution (docs/method.md).
+/// sqrt(2/n), 2n - 2 degrees of freedom (one less with the drift column), power from the noncentral t distribution (docs/formulas.md).
 /// The order has to balance drift (R 1 1 R).
 /// </summary>
 /// <param name="Terms">What was asked.</param>

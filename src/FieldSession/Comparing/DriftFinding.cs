@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// How the level moved over the day on one and the same code (docs/method.md, "Drift"): the drift column's slope if it is in the model, else the
+/// How the level moved over the day on one and the same code (docs/formulas.md, "Drift"): the drift column's slope if it is in the model, else the
 /// pooled slope inside the codes.
 /// </summary>
 internal static class DriftFinding

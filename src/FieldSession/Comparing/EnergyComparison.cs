@@ -35,7 +35,7 @@ public sealed record EnergyComparison
     /// <summary>What holds for the days as a whole, in plain words.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
-    /// <summary>Compares the codes. Pure: same legs and terms, same result. Method: docs/method.md, "Energy days".</summary>
+    /// <summary>Compares the codes. Pure: same legs and terms, same result. Method: docs/formulas.md, "Energy days".</summary>
     /// <param name="legs">The legs, those of one car in driven order.</param>
     /// <param name="terms">Reference, margin, usable capacity, limits.</param>
     /// <exception cref="ArgumentException">There is no leg, a figure is not above 0, or the margin is not between 0 and 100.</exception>

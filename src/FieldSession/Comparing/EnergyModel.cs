@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Logarithms of the consumption of the stretches on code, block, car and driver, by least squares (docs/method.md, "Energy days"): a block is
+/// Logarithms of the consumption of the stretches on code, block, car and driver, by least squares (docs/formulas.md, "Energy days"): a block is
 /// the stretches that several cars drove together. Without any block: code, car and air temperature.
 /// </summary>
 internal sealed class EnergyModel

@@ -2,7 +2,7 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Comparing;
 
-/// <summary>The verdict of the energy days in fixed words (docs/method.md, "Energy days"). "No difference" is never said; being within the noise is a result.</summary>
+/// <summary>The verdict of the energy days in fixed words (docs/formulas.md, "Energy days"). "No difference" is never said; being within the noise is a result.</summary>
 internal static class EnergyVerdict
 {
     /// <summary>The words.</summary>

@@ -1,6 +1,6 @@
 namespace FieldSession.Comparing;
 
-/// <summary>One difference "code minus reference" with what is known about its error. Null: not known from this day. Formulas: docs/method.md.</summary>
+/// <summary>One difference "code minus reference" with what is known about its error. Null: not known from this day. Formulas: docs/formulas.md.</summary>
 /// <param name="DifferenceDb">Code minus reference, dB; positive means louder.</param>
 /// <param name="StandardErrorDb">Standard error, dB.</param>
 /// <param name="Df">Degrees of freedom (Satterthwaite), need not be whole.</param>
@@ -28,7 +28,7 @@ public sealed record Estimate(
     private const double LeastDf = 1;
     private const double WidestDb = 20;
 
-    /// <summary>Whether the interval is one that nobody can use: below 1 degree of freedom and wider than 20 dB to each side (docs/method.md, "Any line").</summary>
+    /// <summary>Whether the interval is one that nobody can use: below 1 degree of freedom and wider than 20 dB to each side (docs/formulas.md, "Any line").</summary>
     public bool HasNoUsableInterval => Df < LeastDf && Hi95Db - Lo95Db > 2 * WidestDb;
 }
 

@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Does the difference of a pair depend on the segment (docs/method.md, "Segments")? F test of the additive model of both codes together against
+/// Does the difference of a pair depend on the segment (docs/formulas.md, "Segments")? F test of the additive model of both codes together against
 /// the fits inside each code; the denominator is the reading variance of all codes.
 /// </summary>
 internal static class InteractionFinding

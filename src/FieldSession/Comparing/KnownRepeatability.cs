@@ -1,6 +1,6 @@
 namespace FieldSession.Comparing;
 
-/// <summary>How well the means of runs repeated on earlier days, pooled over an archive as the comparison pools it (docs/method.md, "Archive").</summary>
+/// <summary>How well the means of runs repeated on earlier days, pooled over an archive as the comparison pools it (docs/formulas.md, "Archive").</summary>
 /// <param name="RunMeanSdDb">Standard deviation of a run's mean on a route of so many segments, dB, above 0.</param>
 /// <param name="Days">How many days it rests on.</param>
 public sealed record KnownRepeatability(double RunMeanSdDb, int Days)

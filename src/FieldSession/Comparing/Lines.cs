@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// From a difference and its two parts of variance to intervals and p (docs/method.md, "Any line"): V = w·w s^2 + s_e^2 (w'Cw - kbar w·w), degrees
+/// From a difference and its two parts of variance to intervals and p (docs/formulas.md, "Any line"): V = w·w s^2 + s_e^2 (w'Cw - kbar w·w), degrees
 /// of freedom by Satterthwaite (<see cref="WelchSatterthwaite"/>).
 /// </summary>
 internal static class Lines

@@ -6,7 +6,7 @@ namespace FieldSession.Comparing;
 /// What looking costs. The order may be lengthened whenever somebody likes; each time that happens after a comparison could be seen is a look. Of the
 /// 5 % the plan's end spends nine tenths, and every lengthening nine tenths of what was left before it, so that a crew that lengthens at will and stops
 /// where it likes is wrong in at most 5 % (spending by looks: E. Slud and L. J. Wei, Journal of the American Statistical Association 77, 1982; K. K. G. Lan
-/// and D. L. DeMets, Biometrika 70, 1983; docs/method.md, "Looks"). Runs count as information.
+/// and D. L. DeMets, Biometrika 70, 1983; docs/formulas.md, "Looks"). Runs count as information.
 /// </summary>
 public sealed class Looks
 {

@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// How many more days with two cars side by side, swapped day by day, would settle it if the difference stayed as it is (docs/method.md,
+/// How many more days with two cars side by side, swapped day by day, would settle it if the difference stayed as it is (docs/formulas.md,
 /// "Energy days"). One such day adds a ratio of variance 2 s^2 and one degree of freedom.
 /// </summary>
 internal static class MoreDays

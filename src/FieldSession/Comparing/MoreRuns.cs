@@ -19,7 +19,7 @@ public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
 
     /// <summary>
     /// Counts them from the standard error of the difference itself, so that drift column and filled gaps are in it: it shrinks as
-    /// sqrt(1/(nA + j) + 1/(nB + j)) does, with two more degrees of freedom for every j (docs/method.md, "How many more").
+    /// sqrt(1/(nA + j) + 1/(nB + j)) does, with two more degrees of freedom for every j (docs/formulas.md, "How many more").
     /// </summary>
     /// <param name="pair">The pair.</param>
     /// <param name="levels">The levels that the words after so many more runs a code will need.</param>

@@ -17,7 +17,7 @@ namespace FieldSession.Comparing;
 /// spread is left to judge by.
 /// </param>
 /// <param name="Df">Degrees of freedom left.</param>
-/// <param name="DriftInModel">Whether the comparison takes a steady drift out besides (docs/method.md, "Run model").</param>
+/// <param name="DriftInModel">Whether the comparison takes a steady drift out besides (docs/formulas.md, "Run model").</param>
 /// <param name="ConfoundedWith">What cannot be told apart from the code, such as "car"; null: nothing of what the order holds.</param>
 public sealed record OrderSize(
     Place Place,

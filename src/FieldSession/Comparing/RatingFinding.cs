@@ -4,7 +4,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// How one code is rated against another for one attribute: a number for every rater, seat and day, and what so few numbers
-/// can say. Test: all patterns of signs (docs/method.md); beside it the sign test.
+/// can say. Test: all patterns of signs (docs/formulas.md); beside it the sign test.
 /// </summary>
 /// <param name="Attribute">What was rated.</param>
 /// <param name="Code">The code.</param>

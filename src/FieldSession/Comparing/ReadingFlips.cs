@@ -2,7 +2,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// Looks for the fewest readings whose flags turn the word of a pair: every single reading is tried; where none is enough, the one that moves the word
-/// furthest is kept and the next is tried with it, up to <see cref="Most"/> (docs/method.md, "Sensitivity").
+/// furthest is kept and the next is tried with it, up to <see cref="Most"/> (docs/formulas.md, "Sensitivity").
 /// </summary>
 /// <param name="table">The day.</param>
 /// <param name="terms">Reference, margins, archive.</param>

@@ -8,7 +8,7 @@ public sealed record RunLevel(int Run, string Code, double LevelDb);
 
 /// <summary>
 /// What a passenger is exposed to over the route: energy means of the fitted levels, run by run, and code minus reference of them. It is ruled by the
-/// loudest segments and says nothing of its own about a code; steady segments only (docs/method.md, "Level of exposure").
+/// loudest segments and says nothing of its own about a code; steady segments only (docs/formulas.md, "Level of exposure").
 /// </summary>
 /// <param name="Runs">Runs of the code and the reference, in driven order.</param>
 /// <param name="Overall">Code minus reference: the scatter of the run means as it came, no floor, no archive.</param>

@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The columns of the run model (docs/method.md, "Run model"): one per code; then slots, or a straight drift; then cars and sessions as far as
+/// The columns of the run model (docs/formulas.md, "Run model"): one per code; then slots, or a straight drift; then cars and sessions as far as
 /// they bring something new.
 /// </summary>
 internal sealed class RunDesign

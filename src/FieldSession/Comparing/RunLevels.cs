@@ -2,7 +2,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// The mean level of every run over the compared segments of one class, as the run model sees it: gaps filled by the additive fit of runs and segments
-/// (docs/method.md, "Run model"), so that a run is not loud because a quiet segment of it was spoilt.
+/// (docs/formulas.md, "Run model"), so that a run is not loud because a quiet segment of it was spoilt.
 /// </summary>
 /// <param name="Class">The class; null: all segments.</param>
 /// <param name="Runs">The runs that count, in driven order.</param>

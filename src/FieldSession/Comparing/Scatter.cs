@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The scatter that errors are judged by (docs/method.md, "Run model", "Archive", "Floor"): run-to-run variance of run means, variance of a
+/// The scatter that errors are judged by (docs/formulas.md, "Run model", "Archive", "Floor"): run-to-run variance of run means, variance of a
 /// reading, what the archive lends, and the floor under it all.
 /// </summary>
 internal sealed record Scatter

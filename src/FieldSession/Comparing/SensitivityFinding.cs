@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FieldSession.Comparing;
 
-/// <summary>Tries the changes of the sensitivity one by one: the same function with other input (docs/method.md, "Sensitivity").</summary>
+/// <summary>Tries the changes of the sensitivity one by one: the same function with other input (docs/formulas.md, "Sensitivity").</summary>
 /// <param name="table">The day.</param>
 /// <param name="terms">Reference, margins, archive.</param>
 internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)

@@ -2,7 +2,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// How often the word of a pair hangs on a change of some size by chance alone: days of the same runs, codes, order and number of segments, complete, with
-/// the difference and the scatter of today, and on each the same question (docs/method.md, "Sensitivity"). In a complete table a reading that is left
+/// the difference and the scatter of today, and on each the same question (docs/formulas.md, "Sensitivity"). In a complete table a reading that is left
 /// out is replaced by what the others predict (F. Yates, Empire J. Exp. Agric. 1, 1933), so nothing has to be fitted again.
 /// </summary>
 internal sealed class TurnedByChance

@@ -1,7 +1,7 @@
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The verdict in fixed words (docs/method.md, "Verdict"): difference shown, equivalent, both, or undecided, and where the runs cannot carry a
+/// The verdict in fixed words (docs/formulas.md, "Verdict"): difference shown, equivalent, both, or undecided, and where the runs cannot carry a
 /// verdict the reason for there being none. "No difference" is never said.
 /// </summary>
 internal static class VerdictWords

@@ -3,7 +3,7 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// What somebody could know of the answer before choosing (own rule, docs/method.md, "The ear"): until both codes of the pair have been read on the meter
+/// What somebody could know of the answer before choosing (own rule, docs/formulas.md, "The ear"): until both codes of the pair have been read on the meter
 /// nothing can be known. From then on who sat at the meter knows; anybody else could have looked, unless they say that they did not.
 /// </summary>
 public static class ChoiceSights

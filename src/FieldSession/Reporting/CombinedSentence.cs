@@ -3,7 +3,7 @@ using FieldSession.Reviewing;
 
 namespace FieldSession.Reporting;
 
-/// <summary>One sentence from the meter's word and the ear's, by fixed rules (own method, docs/method.md).</summary>
+/// <summary>One sentence from the meter's word and the ear's, by fixed rules (own method, docs/report.md, "The verdict").</summary>
 public static class CombinedSentence
 {
     /// <summary>The sentence.</summary>

@@ -7,7 +7,7 @@ namespace FieldSession.Sealing;
 /// <summary>
 /// Draws the blind codes. Three-digit random numbers name samples in sensory tests, because "A" and "B" sound like first
 /// and second (ISO 13299:2016, sensory profile). Two codes of one study differ in at least two digits, so that one wrong
-/// key on the moving seat never makes another valid code (own method, docs/method.md).
+/// key on the moving seat never makes another valid code (own method, docs/blind.md).
 /// </summary>
 public static class CodeLot
 {

@@ -5,7 +5,7 @@ using FieldSession.Tests.Verdicts;
 namespace FieldSession.Tests.Comparing;
 
 /// <summary>
-/// A word of the headline is wrong in at most 5 % of studies: the cells of docs/method.md, "Error rates of the whole procedure", with few studies each.
+/// A word of the headline is wrong in at most 5 % of studies: the cells of docs/formulas.md, "The headline of a whole study", with few studies each.
 /// The long run: 'procedure 20000 1' of the benchmarks.
 /// </summary>
 public sealed class TheHeadlineIsSeldomWrongTests

@@ -27,7 +27,7 @@ public class TheDemoStudyIsAGoodPlanAndAWholeDay
     public void The_custodians_list_fits_the_plan() =>
         Assert.Equal(["STANDARD", "STIFFENED"], SpecList.Parse(Text("specs.txt"), Demo().Plan!.SpecCount, out _)!.Names);
 
-    // own calculation of the demo's check values, docs/method.md: pairs in the brackets 1-2-3 and 3-4-5, a spoilt side left out
+    // own calculation of the demo's check values, docs/formulas.md: pairs in the brackets 1-2-3 and 3-4-5, a spoilt side left out
     [Fact]
     public void Every_line_of_the_day_is_taken_and_gives_the_known_paired_differences()
     {

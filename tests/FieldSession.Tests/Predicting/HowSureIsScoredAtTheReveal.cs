@@ -27,7 +27,7 @@ public class HowSureIsScoredAtTheReveal
     public void What_is_neither_is_refused(string sure) =>
         Assert.Contains("80%", Driven().Refusal($"predict Ro feature=862 {sure}").ToString().Replace("1% to 100%", "80%", StringComparison.Ordinal));
 
-    // own scale, docs/method.md: step 1 is the chance of pointing blindly, step 5 certainty, evenly between
+    // own scale, docs/formulas.md: step 1 is the chance of pointing blindly, step 5 certainty, evenly between
     [Theory]
     [InlineData(2, 1, 0.5)]
     [InlineData(2, 4, 0.875)]

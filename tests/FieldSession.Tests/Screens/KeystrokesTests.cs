@@ -27,9 +27,9 @@ public sealed partial class KeystrokesTests
         new("the next run, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2),
         new("the stop opens and marks the newest reading", "parked<Enter>", 7, study => study.RunOn is null, Shows: ">  2 Quarry road"),
         new("the next doubtful reading is marked", "<Tab>", 1, study => study.RunOn is null, InStop: true, Shows: ">  1 Mill lane"),
-        new("the doubtful reading stands", "<Tab>y", 2, study => study.Runs[0].Readings.First().Confirmed, InStop: true),
+        new("the doubtful reading is right", "<Tab>y", 2, study => study.Runs[0].Readings.First().Confirmed, InStop: true),
         new("the doubtful reading is corrected", "<Tab>5860<Enter>", 6, study => $"{study.Runs[0].Readings.First().CorrectedFrom}" == "84-86", InStop: true),
-        new("an off-by-one is mended from the marked reading on, shown first", "><Enter>", 2, study => study.Runs[0].Readings.Last().Segment == 3, InStop: true),
+        new("an off-by-one is put right from the marked reading on, shown first", "><Enter>", 2, study => study.Runs[0].Readings.Last().Segment == 3, InStop: true),
         new("a segment that was skipped is filled in", "<CursorDown>714<Enter>", 5, study => study.Runs[0].Readings.Last().FilledAtStop, InStop: true),
         new("a run that ended early gets its cause", "end t<Enter>", 6, study => study.Runs[0].Aborted!.Cause == "traffic", InStop: true),
         new("the next run from there, protocol confirmed", "<Enter>", 1, study => study.RunOn?.Number == 2, InStop: true),
@@ -39,7 +39,7 @@ public sealed partial class KeystrokesTests
     private static readonly Counted[] Mends =
     [
         new("a refused line is put right", "<Backspace><Backspace><Enter>", 3, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "58601<Enter>" },
-        new("a refused line is typed anew instead", "5860<Enter>", 5, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "58601<Enter>" },
+        new("a refused line is typed again instead", "5860<Enter>", 5, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "58601<Enter>" },
         new("a reading that is wrong, seen at once", "u5860<Enter>", 6, study => study.RunOn!.Passages.Count == 2 && $"{Last(study)!.Levels}" == "58-60") { Slip = "5868<Enter>" },
         new("a flag too many, or none after all", "t", 1, study => Last(study)!.Spoilt is null) { Slip = "t" },
         new("missed typed by mistake", "u", 1, study => study.NextSegment!.Number == 2) { Slip = "m" },
@@ -72,8 +72,9 @@ public sealed partial class KeystrokesTests
     [Fact]
     public void The_table_of_keystrokes_is_what_the_acts_take()
     {
-        StringBuilder text = new("# Keystrokes\n\nPrinted by a test that does each act and counts its keys. A reading has a budget of five keys: one thought and five keys take about\n"
-            + "four seconds in a quiet chair and five to seven in a car (keystroke-level model of Card, Moran and Newell), and a segment lasts five to ten.\n");
+        StringBuilder text = new("# Keystrokes\n\nFor whoever asks how much typing a day costs. Here you can look up how many keys each act takes, and what a slip takes to put right.\n\n"
+            + "Printed by a test that does each act and counts its keys. A reading has a budget of five keys. One thought and five keys take about\n"
+            + "four seconds in a quiet chair and five to seven in a car (keystroke-level model of Card, Moran and Newell). A segment lasts five to ten.\n");
         Print(text, "While a run is on", Road, () => new ADay().Ready().Typed("run 417", "6163"));
         Print(text, "What a slip costs", Mends, () => new ADay().Ready().Typed("run 417", "6163"));
         Print(text, "What a slip costs at a stop", MendsAtStop, () => new ADay(ARoute.Plan with { Route = ARoute.Plan.Route.SetItem(0, ARoute.Plan.Route[0] with { NominalDb = 55 }) }).Ready().Typed("run 417", "8486", "6062", "6265", "seg 6", "6166", "732", "end"));

@@ -62,13 +62,15 @@ public sealed class SlipsTests
             $"""
             # Slips
 
-            What slips of the finger leave behind. Printed by a test that drives {RunsOfRate * HighestPercent} runs of eleven segments through the drive screen, key by key, with a hand
-            that slips; `{Variable}=1` drives them all again.
+            For whoever asks what typing errors do to a day. Here you can see how many wrong readings slips of the finger leave behind, and which ones.
 
-            **The hand.** Each key may go wrong, at the rate in the first column: left out, doubled, swapped with the next, a key added, Enter too early,
-            Enter only after the next reading has begun, or words meant for another window. Each is as likely as the others.
+            Printed by a test that drives {RunsOfRate * HighestPercent} runs of eleven segments through the drive screen, key by key, with a hand that slips.
+            `{Variable}=1` drives them all again.
 
-            **The co-driver** looks at the screen once after every segment, and sees what stands out: a refused line, something in the box, another
+            **The hand.** Each key may go wrong, at the rate in the first column. It is left out, doubled or swapped with the next, or a key is added. Enter comes too early,
+            or only after the next reading has begun. Or the words were meant for another window. Each of these is as likely as the others.
+
+            **The co-driver** looks at the screen once after every segment, and sees what catches the eye. That is a refused line, something in the box, another
             segment than the one ahead, the sign of a flag. The figures are not read again. Whoever sees something takes acts back until the
             screen shows what was meant, and types the rest once more, with care.
 
@@ -86,8 +88,8 @@ public sealed class SlipsTests
         text.Append(Row($"all {RunsOfRate * HighestPercent} runs", [.. All(looking)], [.. All(without)]));
         text.Append(OfTheSuite(looking, without));
         text.Append(
-            $"\nThe same runs typed into the program before it guarded words, bounces and refused lines: {WrongBefore} wrong, {UnsaidBefore} of them not pointed out; "
-            + $"where nobody looked, {UnsaidBeforeWithoutLooking} were not pointed out.\n");
+            $"\nThe same runs typed into the program before it guarded words, bounces and refused lines: {WrongBefore} wrong, {UnsaidBefore} of them not pointed out. "
+            + $"Where nobody looked, {UnsaidBeforeWithoutLooking} were not pointed out.\n");
         text.Append(Left(looking));
         return text.ToString();
     }

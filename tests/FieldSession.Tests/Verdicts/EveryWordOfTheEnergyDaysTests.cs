@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Tests.Verdicts;
 
-/// <summary>What the energy days may say, and what must then be true of the numbers. Rules: docs/method.md, "Energy days".</summary>
+/// <summary>What the energy days may say, and what must then be true of the numbers. Rules: docs/formulas.md, "Energy days".</summary>
 public sealed class EveryWordOfTheEnergyDaysTests
 {
     /// <summary>A finding of energy days, and the terms it was made on.</summary>

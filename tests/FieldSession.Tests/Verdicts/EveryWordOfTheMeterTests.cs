@@ -3,7 +3,7 @@ using FieldSession.Reporting;
 
 namespace FieldSession.Tests.Verdicts;
 
-/// <summary>What the meter's word may say, and what must then be true of the numbers. Rules: docs/method.md, docs/report.md.</summary>
+/// <summary>What the meter's word may say, and what must then be true of the numbers. Rules: docs/formulas.md, docs/report.md.</summary>
 public sealed class EveryWordOfTheMeterTests
 {
     private const string Provisos = @"(?:, with repeatability from \d+ earlier days?)?(?:, extended \d+ times?)?";

@@ -35,7 +35,7 @@ def low(x,fs):
     d=fs//1600
     if d<2: return x,fs
     h=signal.firwin(16*d+1,fs/(2*d),fs=fs,window=('kaiser',9)); y=np.convolve(x,h)[8*d:8*d+len(x)]; return y[::d],fs/d
-# ---- the run model of docs/method.md (one class, two or more codes, drift column by rule) ----
+# ---- the run model of docs/formulas.md (one class, two or more codes, drift column by rule) ----
 def runmodel(y,code,t,pair,segs=None):
     """y: runs x segments with nan; code: list; t: minutes; pair (a,b): a minus b. returns dict"""
     y=np.asarray(y,float); code=np.asarray(code); t=np.asarray(t,float); codes=list(dict.fromkeys(code)); R,S=y.shape
