@@ -18,7 +18,7 @@ internal sealed partial class Prose(string file)
     private readonly ImmutableArray<string> _lines = [.. File.ReadAllLines(Path.Combine(Repository.Root, file))];
 
     /// <summary>The document, from the top of the repository.</summary>
-    public string File { get; } = file;
+    public string Name { get; } = file;
 
     /// <summary>Its headings, without their marks.</summary>
     public ImmutableArray<string> Headings => [.. Written().Where(line => line.Text.StartsWith('#')).Select(line => line.Text.TrimStart('#').Trim())];

@@ -18,7 +18,7 @@ public sealed partial class TheWorkedExampleTests
         string readings = prompt.Write("example.csv", AsReadings());
         using JsonDocument said = JsonDocument.Parse(prompt.Must(ExitCode.Done, ["compare", readings, "--reference", "A", "--margin", "1", "--json"]));
         JsonElement steady = said.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady");
-        Match[] figures = [.. Figure().Matches(Text)];
+        Match[] figures = [.. Figure().Matches(Text).Cast<Match>()];
         Assert.Equal(13, figures.Length);
         Assert.All(figures, figure =>
         {
