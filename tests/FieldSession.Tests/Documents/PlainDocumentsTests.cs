@@ -106,7 +106,7 @@ public sealed partial class PlainDocumentsTests
     }
 
     [Theory]
-    [InlineData("A run is one number, `compare DAY` says so (F. Yates, 1936).", 7)]
+    [InlineData("A run is one number, `compare DAY` says so (F. Yates, 1936).", 8)]
     [InlineData("It is a x b = 3 dB at most.", 7)]
     public void Words_are_counted_as_somebody_reads_them_aloud(string sentence, int words) =>
         Assert.Equal(words, Prose.WordsIn(Prose.Plain(sentence)));

@@ -12,6 +12,9 @@ public sealed class TheOwnDayTests : IDisposable
 {
     private const string Document = "docs/own-day.md";
 
+    // The joint is the third segment of the page's route.
+    private const int Impact = 2;
+
     private readonly AtThePrompt _prompt = new(5);
 
     private string Study => _prompt.Here("hazel.study");
@@ -102,9 +105,11 @@ public sealed class TheOwnDayTests : IDisposable
     private void Drives(int run)
     {
         double more = (Now().CodeAsked == Now().Codes.ElementAt(1) ? 2 : 0) + (run % 3 * 0.2);
-        string[] levels = [.. new[] { 56.0, 65, 71, 64, 66, 60 }.Select(level => (level + more).ToString("0.0", CultureInfo.InvariantCulture))];
+        string[] levels = [.. new[] { 56.0, 65, 71, 64, 66, 60 }.Select((level, segment) => segment == Impact ? Number(level + more) : $"{Number(level + more)}-{Number(level + more + 3)}")];
         _prompt.Must(0, ["enter", Study], $"run {Now().CodeAsked}\n{string.Join('\n', levels)}\n");
     }
+
+    private static string Number(double level) => level.ToString("0.0", CultureInfo.InvariantCulture);
 
     private Study Now() => Logbook.Fold(JournalCheck.Of(Study).LinesToFirstFailing);
 
