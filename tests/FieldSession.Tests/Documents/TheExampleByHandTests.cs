@@ -36,6 +36,23 @@ public sealed partial class TheExampleByHandTests
         }
     }
 
+    [Fact]
+    public void The_tempting_way_has_the_differences_by_segment_and_the_small_error_that_it_tells()
+    {
+        double[] bySegment = [.. Enumerable.Range(2, 3).Select(segment => MeanOf("B", segment) - MeanOf("A", segment))];
+        string[] told = [.. Tempting().Match(Text).Groups.Values.Skip(1).Select(group => group.Value)];
+        string[] worked = [.. bySegment.Select(AsTold)];
+        Assert.Equal(worked, told[..3]);
+        double mean = bySegment.Average();
+        double error = Math.Sqrt(bySegment.Sum(difference => (difference - mean) * (difference - mean)) / 2 / 3);
+        Assert.Equal(AsTold(error), told[3]);
+    }
+
+    private static double MeanOf(string code, int segment) =>
+        Rows().Where(row => row[1] == code).Average(row => double.Parse(row[segment], CultureInfo.InvariantCulture));
+
+    private static string AsTold(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
+
     private static string[][] Rows() =>
         [.. Row().Matches(Text).Select(match => match.Value.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
 
@@ -47,6 +64,9 @@ public sealed partial class TheExampleByHandTests
 
     [GeneratedRegex(@"(?m)^\| \d \| [AB] \|.*$")]
     private static partial Regex Row();
+
+    [GeneratedRegex(@"differences are ([\d.]+), ([\d.]+) and ([\d.]+) dB[^.]*\. Treat these as three independent proofs and their error is ([\d.]+) dB")]
+    private static partial Regex Tempting();
 
     [GeneratedRegex(@"between \*\*(-[\d.]+) and \+([\d.]+) dB\*\*")]
     private static partial Regex Interval();
