@@ -74,7 +74,8 @@ internal static class FilesTogether
 
         try
         {
-            Withdraw(disk, [.. earlier.Select(name => Path.Combine(folder, name)).Where(disk.Exists)]);
+            // by the first file the next writing knows the others as its own, so it goes last and comes first
+            Withdraw(disk, [.. earlier.Select(name => Path.Combine(folder, name)).Where(disk.Exists).OrderBy(path => path == paths[0])]);
             foreach (string path in paths)
             {
                 at = path;

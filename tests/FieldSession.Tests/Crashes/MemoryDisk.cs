@@ -31,6 +31,9 @@ internal sealed class MemoryDisk : IDisk
     /// <summary>What is refused, with what; null: nothing.</summary>
     public Func<string, Exception?> Refuses { get; set; } = _ => null;
 
+    /// <summary>Why a file can't be removed; null: it can.</summary>
+    public Func<string, Exception?> RefusesToDelete { get; set; } = _ => null;
+
     /// <summary>
     /// Whether the next flush of a file fails. A failed one drops what was written since the last: the system's memory still shows it, the disk has it not,
     /// and a later flush that succeeds does not bring it (Linux since 4.13; "fsync() on PostgreSQL", LWN 752063, from memory). Null: none fails.
@@ -150,6 +153,11 @@ internal sealed class MemoryDisk : IDisk
 
     public void Delete(string path) => Locked(() =>
     {
+        if (RefusesToDelete(path) is { } refusal)
+        {
+            throw refusal;
+        }
+
         _events.Add(new DiskEvent(path, DiskAct.Delete, 0, []));
         return _files.Remove(path);
     });

@@ -116,6 +116,21 @@ public sealed class ExportFolderTests
     }
 
     [Fact]
+    public void Where_an_old_file_could_not_be_removed_the_next_export_replaces_all()
+    {
+        MemoryDisk exported = Exported();
+        Assert.All(exported.Names.ToArray(), name =>
+        {
+            MemoryDisk disk = exported.Copy();
+            disk.RefusesToDelete = path => Path.GetFileName(path) == name ? new IOException("Input/output error", 5) : null;
+            Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None));
+            disk.RefusesToDelete = _ => null;
+            new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None);
+            Assert.Equal(exported.Names, disk.Names);
+        });
+    }
+
+    [Fact]
     public void Every_byte_is_on_the_disk_before_the_first_file_is_renamed()
     {
         MemoryDisk disk = Exported();
