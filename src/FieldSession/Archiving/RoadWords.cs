@@ -23,7 +23,7 @@ public static class RoadWords
     {
         (0, { } now, _) => [$"The road is good: no segment of the archive saves a run; {now} runs a code are needed."],
         (_, { } now, { } then) when then < now => [$"With these segments {then} runs a code do instead of {now}."],
-        (> 0, { } now, _) => [$"That saves no run, {now} a code are needed, but the interval gets narrower."],
+        (> 0, { } now, _) => [$"That saves no run: {now} runs a code are needed either way."],
         _ => [],
     };
 }

@@ -31,17 +31,21 @@ internal static class OrdersPage
     /// <summary>The rows.</summary>
     public static IEnumerable<PageRow> Of(OrdersSight sight, int width, int rows)
     {
-        int listed = Math.Clamp(rows - FewestDetails - 2, 3, sight.Orders.Length);
+        OrderSight chosen = sight.Orders[sight.Chosen];
+        PageRow[] road = [.. sight.Road.SelectMany((words, at) => Detail((at == 0 ? PlanScreenWords.Road : "", words), width))];
+        PageRow[] details = [.. Details(chosen).SelectMany(detail => Detail(detail, width))];
+        // the list scrolls, what is below it does not
+        int below = road.Length == 0 ? FewestDetails : road.Length + details.Length;
+        int listed = Math.Clamp(rows - below - 2, 3, sight.Orders.Length);
         int first = Math.Clamp(sight.Chosen - (listed / 2), 0, sight.Orders.Length - listed);
         string head = $"  {Columns.Left("", NumberColumns)}{Columns.Left("order", OrderColumns(width))}{Columns.Right("runs", 5)}{Columns.Right("takes", 13)}{Columns.Right("shows dB", 10)}  drift";
-        OrderSight chosen = sight.Orders[sight.Chosen];
         return
         [
             PageRow.Of(head, Ink.Quiet).Fit(width),
             .. Enumerable.Range(first, listed).Select(number => Row(sight, number, width)),
             PageRow.Blank,
-            .. Details(chosen).SelectMany(detail => Detail(detail, width)),
-            .. sight.Road.SelectMany((words, at) => Detail((at == 0 ? PlanScreenWords.Road : "", words), width)),
+            .. road,
+            .. details,
         ];
     }
 
