@@ -46,7 +46,7 @@ internal static class RatingWords
 
     public static string NobodyKnowsOrder(ChoiceSet set) => $"set {set.Number} is played from recordings; its order is drawn clip by clip";
 
-    public static string StillToPredict(IEnumerable<CrewMember> members) => $"clips are played after the last prediction; {string.Join(" and ", members.Select(member => member.Name))} has yet to lock one";
+    public static string StillToPredict(IEnumerable<CrewMember> members) => $"clips are played after the last prediction; still open: {string.Join(", ", members.Select(member => member.Name))}";
 
     public static string TooFewRunsHeard(SpecCode code, int needed, int? segment) =>
         $"{(needed == 1 ? "no clean run" : $"fewer than {needed} clean runs")} on {code} {(needed == 1 ? "was" : "were")} recorded{(segment is { } one ? $" on segment {one}" : "")}";

@@ -60,11 +60,11 @@ public sealed class TrialsFromRecordingsTests
     {
         using ADayWithRecorder day = Recorded(2);
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
-        Assert.Contains("Ro and Tam has yet to lock one", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
+        Assert.Contains("still open: Ro, Tam", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
         Assert.Contains("its order is drawn clip by clip", day.Prompt.Must(1, ["slip", day.Prompt.Study, "--for", "Ilse"]), StringComparison.Ordinal);
         Assert.Contains("'fieldsession play' plays it", day.Prompt.Must(1, ["enter", day.Prompt.Study], "choose Ro first\n"), StringComparison.Ordinal);
         day.Prompt.Enter($"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\n");
-        Assert.Contains("Tam has yet to lock one; lock it with 'fieldsession predict'", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
+        Assert.Contains("still open: Tam; lock it with 'fieldsession predict'", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
         Assert.Empty(day.Study.ChoiceSets[0].Choices);
         Assert.All(day.Study.ChoiceSets[0].Presentations, order => Assert.Equal("", order));
     }
