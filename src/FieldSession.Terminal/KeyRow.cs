@@ -13,7 +13,7 @@ internal enum KeyDeed
     /// <summary>Writes the row's line at once.</summary>
     Write,
 
-    /// <summary>Writes what stands in the box; on an empty box between runs, starts the next run.</summary>
+    /// <summary>Writes what is in the box; on an empty box between runs, starts the next run.</summary>
     Commit,
 
     /// <summary>Empties the box.</summary>
@@ -46,7 +46,7 @@ internal enum KeyDeed
     /// <summary>Brings the next look: day, night, plain.</summary>
     Look,
 
-    /// <summary>Takes what stands in the box as the answer that a screen of the evening waits for.</summary>
+    /// <summary>Takes what is in the box as the answer that a screen of the evening waits for.</summary>
     Answer,
 
     /// <summary>Goes back a step.</summary>

@@ -10,7 +10,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The keys as delivered.</summary>
     public static KeyTable Standard { get; } = new(
     [
-        new(Drive, ["Enter"], "store", "stores what stands in the box; empty at a stop: starts the next run", KeyDeed.Commit),
+        new(Drive, ["Enter"], "store", "stores what is in the box; empty at a stop: starts the next run", KeyDeed.Commit),
         .. SpoiltCauses.All.Select(Flag),
         new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
         new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
@@ -20,7 +20,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
         new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
         new(Drive, ["Backspace"], "", "on an empty box: brings the line back that was not stored", KeyDeed.Recall),
         new(Drive, ["Esc"], "", "empties the box, or closes the help; on an empty one drops the line that was not stored", KeyDeed.Clear),
-        new(Rate, ["Enter"], "store", "takes what stands in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
+        new(Rate, ["Enter"], "store", "takes what is in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
         new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
         .. StopKeys.Rows,
         .. EveningKeys.Rows,

@@ -64,7 +64,7 @@ internal static class OwnKeys
         KeyRow row = keys.Rows[place];
         ImmutableArray<string> wanted = [.. words.Skip(3).Select(KeyNames.Known)];
         string? wrong = CanChange(row) ? wanted.Select(key => WrongWith(key, row)).FirstOrDefault(said => said is not null)
-            : $"'{words[1]}' can't be changed: it begins or ends what stands in the box";
+            : $"'{words[1]}' can't be changed: it begins or ends what is in the box";
         return wrong is null ? (new KeyTable(keys.Rows.SetItem(place, row with { Keys = wanted })), null) : (keys, wrong);
     }
 

@@ -14,7 +14,7 @@ internal static class PlanKeys
     /// <summary>The rows.</summary>
     public static ImmutableArray<KeyRow> Rows =>
     [
-        Sheet(["Enter"], "set", "sets the cell to what stands in the box and goes on; a lone - empties it", "store"),
+        Sheet(["Enter"], "set", "sets the cell to what is in the box and goes on; a lone - empties it", "store"),
         Sheet(["Ctrl+S"], "write", "writes plan.toml and route.csv", "save"),
         Sheet([Look], "fix", "goes to the next thing to fix or to look at", "look"),
         Sheet([Orders], "orders", "proposes orders of runs; a number and Enter takes one", "orders"),

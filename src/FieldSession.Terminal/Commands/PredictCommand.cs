@@ -1,4 +1,5 @@
 using System.CommandLine;
+using FieldSession.Predicting;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Commands;
@@ -39,6 +40,12 @@ internal static class PredictCommand
 
     private static int AskAll(Logbook logbook, Surroundings outside)
     {
+        if (logbook.Study.StillToPredict.Any() && PredictionLocked.ObjectionToDay(logbook.Study) is { } objection)
+        {
+            outside.Error.WriteLine(objection);
+            return ExitCode.No;
+        }
+
         foreach (CrewMember member in logbook.Study.StillToPredict.ToArray())
         {
             outside.Error.WriteLine($"{member.Name}, alone; the codes are {string.Join(", ", logbook.Study.Codes)}");
@@ -61,7 +68,7 @@ internal static class PredictCommand
     {
         (string Word, string Question)[] questions =
         [
-            ("feature", "which code has the feature? "),
+            ("feature", "which code is the new spec? "),
             ("sure", "how sure, 1 (a guess) to 5 (certain), or per cent such as 80%? "),
             ("quieter", "which is quieter (Enter: no opinion)? "),
             ("pay", "would you pay for it, yes or no (Enter: no opinion)? "),

@@ -13,7 +13,7 @@ public static class RatingSteps
         new(8, "there, and at once forgotten", "good"),
         new(7, "there, and lived with", "good, with one wish left"),
         new(6, "one would like it less", "will do"),
-        new(5, "just to be borne", "just to be borne"),
+        new(5, "just bearable", "just bearable"),
         new(4, "it gets on the nerves", "poor"),
         new(3, "one complains to others", "bad"),
         new(2, "one turns round and goes home", "one drives with care"),

@@ -55,8 +55,10 @@ public sealed record PredictionLocked(
             : PredictingWords.PredictionLockedAndHidden(Person, string.Join(", ", open)));
     }
 
-    private static Objection? ObjectionToDay(Study study)
+    /// <summary>What forbids every prediction now, whoever makes it; null: nothing.</summary>
+    public static Objection? ObjectionToDay(Study study)
     {
+        ArgumentNullException.ThrowIfNull(study);
         SpecCode[] undriven = [.. UndrivenIn(study)];
         return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(

@@ -95,7 +95,7 @@ public sealed class EveningByKeysTests
         tui.Keys("<Ctrl+Z><Ctrl+Z>");
         Assert.DoesNotContain("sticker", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Esc>1<Enter>1<Enter>1<Enter><Enter><Enter>3<Enter><Enter><Enter>");
-        Assert.Contains("862 has the feature, sure 5 of 5; 417 is quieter; would pay;", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("862 is the new spec, sure 5 of 5; 417 is quieter; would pay;", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("a sticker", tui.Screen, StringComparison.Ordinal);
     }
 
@@ -119,7 +119,7 @@ public sealed class EveningByKeysTests
         tui.Keys("parked<Enter>2<Enter>7<Enter>");
         Assert.Contains("'7' is no answer here: type 1, 2", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("How sure are you?", tui.Keys("1<Enter>").Screen, StringComparison.Ordinal);
-        Assert.Contains("Which code has the feature?", tui.Keys("<Esc>").Screen, StringComparison.Ordinal);
+        Assert.Contains("Which code is the new spec?", tui.Keys("<Esc>").Screen, StringComparison.Ordinal);
     }
 
     [Fact]

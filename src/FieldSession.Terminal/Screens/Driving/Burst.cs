@@ -16,7 +16,7 @@ internal sealed record Burst(string Keys, ImmutableArray<int> Lines)
     /// <summary>A key pressed again within this time bounced, or is held down.</summary>
     public static readonly TimeSpan Bounce = TimeSpan.FromMilliseconds(300);
 
-    /// <summary>A figure after this time belongs to the next reading, where what stands in the box is whole.</summary>
+    /// <summary>A figure after this time belongs to the next reading, where what is in the box is whole.</summary>
     public static readonly TimeSpan Later = TimeSpan.FromSeconds(4);
 
     /// <summary>No key.</summary>

@@ -151,7 +151,7 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         }
     }
 
-    /// <summary>Takes what stands in the box: Enter.</summary>
+    /// <summary>Takes what is in the box: Enter.</summary>
     public void Commit()
     {
         _rhythm.End();

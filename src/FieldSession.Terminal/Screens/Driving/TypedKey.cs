@@ -18,10 +18,10 @@ internal enum TypedKind
     /// <summary>It shows that a key is held down: it counts once.</summary>
     IsHeld,
 
-    /// <summary>It begins the next reading: what stands in the box is whole and is stored first.</summary>
+    /// <summary>It begins the next reading: what is in the box is whole and is stored first.</summary>
     StoresFirst,
 
-    /// <summary>It begins the next reading: what stands in the box is set aside.</summary>
+    /// <summary>It begins the next reading: what is in the box is set aside.</summary>
     SetsAside,
 
     /// <summary>It asks for the help.</summary>

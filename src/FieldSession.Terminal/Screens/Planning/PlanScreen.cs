@@ -139,7 +139,7 @@ internal sealed class PlanScreen : TypingScreen
         }
     }
 
-    // Enter stores what stands in the box and goes on; a lone "-" empties the cell.
+    // Enter stores what is in the box and goes on; a lone "-" empties the cell.
     private void Store(IPlanTable plan)
     {
         string typed = _box.Text.Trim();

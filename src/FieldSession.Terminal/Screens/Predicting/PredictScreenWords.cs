@@ -12,7 +12,7 @@ internal static class PredictScreenWords
     public const string EnterLocks = "Enter: locks it for good; Esc: back a question";
     public const string TypeOwnWords = "type your words, or Enter alone; Esc: back a question";
     public const string NeedsAnAnswer = "this one needs an answer";
-    public const string AskForFeature = "Which code has the feature?";
+    public const string AskForFeature = "Which code is the new spec?";
     public const string AskHowSure = "How sure are you?";
     public const string AskForQuieter = "Which code is quieter?";
     public const string AskForPaying = "Would you pay for it?";
@@ -28,7 +28,7 @@ internal static class PredictScreenWords
         string quieter = told.Quieter is { } code ? $"{code} is quieter" : "no opinion on which is quieter";
         string pay = told.WouldPay switch { true => "would pay", false => "would not pay", null => "no opinion on paying" };
         string words = told.Words is null ? "" : $"; \"{told.Words}\"";
-        return $"{told.Feature} has the feature, sure {told.Sure} of 5; {quieter}; {pay}; from: {told.Basis.ToString().ToLowerInvariant()}{words}";
+        return $"{told.Feature} is the new spec, sure {told.Sure} of 5; {quieter}; {pay}; from: {told.Basis.ToString().ToLowerInvariant()}{words}";
     }
 
     public static string AskWhoPredicts(string people) => $"who is it, alone? type the number, then Enter: {people}";
