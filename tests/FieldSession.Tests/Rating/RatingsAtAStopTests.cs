@@ -46,10 +46,10 @@ public sealed class RatingsAtAStopTests
         Assert.Contains("nothing has been driven", new ADay().Ready().Refusal("rate Tam roar 6").Why, StringComparison.Ordinal);
 
     [Fact]
-    public void The_code_that_brackets_the_others_stands_at_7()
+    public void The_code_that_brackets_the_others_is_7()
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "714");
-        Assert.Contains("stands at 7", day.Refusal("rate Tam roar 6.75").Why, StringComparison.Ordinal);
+        Assert.Contains("417 brackets the others and is 7", day.Refusal("rate Tam roar 6.75").Why, StringComparison.Ordinal);
         day.Typed("rate Tam roar 7");
     }
 
