@@ -92,11 +92,17 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
     /// <param name="laid">Where.</param>
     /// <param name="isRenameAtomic">No: a power cut may leave the old name beside the new one, as on file systems without a journal; the file is whole under the new one.</param>
     public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid, bool isRenameAtomic = true) =>
-        job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid), .. Left(laid, isRenameAtomic), .. EnteredAgain(job, laid)];
+        job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid, isRenameAtomic), .. EnteredAgain(job, laid)];
 
-    private static IEnumerable<string> AskedAgain(Job job, ALaidStage laid)
+    // a command that refuses, since what it makes is there already, clears nothing up behind a power cut
+    private static string[] AskedAgain(Job job, ALaidStage laid, bool isRenameAtomic)
     {
         ProgramRun again = ProgramRun.In(laid.Path, [.. job.Words]);
+        return [.. Stuck(job, again), .. isRenameAtomic || again.Code == 0 ? Left(laid, isRenameAtomic) : []];
+    }
+
+    private static string[] Stuck(Job job, ProgramRun again)
+    {
         bool isDone = again.Code == 0 || (job.Done.Length > 0 && again.Said.Contains(job.Done, StringComparison.Ordinal));
         return isDone ? [] : [$"STUCK: asked again it ended with {again.Code}: {again.Said.Trim()}"];
     }
