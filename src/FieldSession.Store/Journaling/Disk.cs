@@ -32,11 +32,12 @@ internal sealed class Disk : IDisk
         }
 
         FileKind.RefuseSpecial(path);
-        if (Posix.OpenPastMemory(path) is { } pastMemory)
-        {
-            return new FileOnDisk(path, pastMemory);
-        }
+        return Posix.OpenPastMemory(path) is { } pastMemory ? new FileOnDisk(path, pastMemory) : Forgotten(path);
+    }
 
+    /// <summary>A file of which the system was asked to forget what it remembers: where it can't be read past memory, the next best.</summary>
+    internal static DiskFile Forgotten(string path)
+    {
         SafeFileHandle handle = Unlocked(path);
         Posix.ForgetMemoryOf(handle);
         return new DiskFile(path, handle);

@@ -70,8 +70,7 @@ internal sealed class FileOnDisk(string path, SafeFileHandle handle) : IDiskFile
         }
         catch (IOException fault) when (Posix.IsWrongParameter(fault))
         {
-            Posix.ForgetMemoryOf(handle);
-            _remembered = new DiskFile(path, Posix.OpenUnlocked(path) ?? throw new IOException(fault.Message, fault));
+            _remembered = Disk.Forgotten(path);
             return _remembered.Read(bytes, at);
         }
     }

@@ -73,26 +73,19 @@ internal sealed class ClipPlayer : IDisposable
 
     private int? Run(string path)
     {
-        try
-        {
-            using Process? player = Process.Start(OperatingSystem.IsWindows() ? OnWindows(path) : OnUnix(path));
-            if (player is null)
-            {
-                return null;
-            }
-
-            _playing = player;
-
-            // it may not read what is typed for us, and what it says could name nothing but the clip
-            player.StandardInput.Close();
-            player.BeginOutputReadLine();
-            player.BeginErrorReadLine();
-            player.WaitForExit();
-            return player.ExitCode;
-        }
-        catch (System.ComponentModel.Win32Exception)
+        using Process? player = UsersProgram.Start(_command, path);
+        if (player is null)
         {
             return null;
+        }
+
+        _playing = player;
+        try
+        {
+            // what it says could name nothing but the clip
+            player.BeginOutputReadLine();
+            player.WaitForExit();
+            return player.ExitCode;
         }
         finally
         {
@@ -100,43 +93,10 @@ internal sealed class ClipPlayer : IDisposable
         }
     }
 
-    private ProcessStartInfo OnUnix(string path)
-    {
-        ProcessStartInfo start = Quiet("/bin/sh");
-        start.ArgumentList.Add("-c");
-        start.ArgumentList.Add($"{_command} \"$1\"");
-        start.ArgumentList.Add("sh");
-        start.ArgumentList.Add(path);
-        return start;
-    }
-
-    private ProcessStartInfo OnWindows(string path)
-    {
-        ProcessStartInfo start = Quiet("cmd.exe");
-        start.Arguments = $"/c \"{_command} \"{path}\"\"";
-        return start;
-    }
-
-    private static ProcessStartInfo Quiet(string program) => new(program)
-    {
-        RedirectStandardInput = true,
-        RedirectStandardOutput = true,
-        RedirectStandardError = true,
-        UseShellExecute = false,
-    };
-
     // the signal then ends this program, as it would have without us
     private void Stop()
     {
-        try
-        {
-            _playing?.Kill(entireProcessTree: true);
-        }
-        catch (Exception gone) when (gone is InvalidOperationException or System.ComponentModel.Win32Exception or NotSupportedException)
-        {
-            // it has ended by itself
-        }
-
+        UsersProgram.End(_playing);
         RemoveClips();
     }
 

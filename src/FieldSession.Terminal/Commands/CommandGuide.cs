@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>What a command's help adds to its words: a line that can be typed, and what usually comes next.</summary>
@@ -8,9 +6,6 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="Next">The command that usually follows; null: the study itself says what is due.</param>
 internal sealed record CommandGuide(string Name, string Example, string? Next = null)
 {
-    /// <summary>A row for every command, in the order of the job.</summary>
-    public static ImmutableArray<CommandGuide> All { get; } = GuideWords.Rows;
-
     /// <summary>The row of a command; null: it is no command of the program, but the program itself.</summary>
-    public static CommandGuide? Of(string name) => All.FirstOrDefault(guide => guide.Name == name);
+    public static CommandGuide? Of(string name) => GuideWords.Rows.FirstOrDefault(guide => guide.Name == name);
 }

@@ -36,50 +36,18 @@ internal sealed class LevelSource : IDisposable
             return new(clock, null, () => new StreamReader(new FileStream(command, FileMode.Open, FileAccess.Read, FileShare.ReadWrite)));
         }
 
-        Process? program = Started(command);
+        Process? program = UsersProgram.Start(command);
         return new(clock, program, () => program is null ? TextReader.Null : program.StandardOutput);
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        try
-        {
-            _program?.Kill(entireProcessTree: true);
-        }
-        catch (Exception gone) when (gone is InvalidOperationException or System.ComponentModel.Win32Exception or NotSupportedException)
-        {
-            // it has ended by itself
-        }
-
+        UsersProgram.End(_program);
         _program?.Dispose();
     }
 
     private static bool IsPipe(string path) => OperatingSystem.IsWindows() || (File.GetUnixFileMode(path) & UnixFileMode.UserExecute) == 0;
-
-    private static Process? Started(string command)
-    {
-        ProcessStartInfo start = new(OperatingSystem.IsWindows() ? "cmd.exe" : "/bin/sh")
-        {
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            UseShellExecute = false,
-        };
-        start.ArgumentList.Add(OperatingSystem.IsWindows() ? "/c" : "-c");
-        start.ArgumentList.Add(command);
-        try
-        {
-            Process? program = Process.Start(start);
-            program?.StandardInput.Close();
-            program?.BeginErrorReadLine();
-            return program;
-        }
-        catch (System.ComponentModel.Win32Exception)
-        {
-            return null;
-        }
-    }
 
     private void Read(Func<TextReader> open)
     {

@@ -1,11 +1,10 @@
 using FieldSession.Checking;
-using FieldSession.Revealing;
 using FieldSession.State;
 using FieldSession.Terminal.Commands;
 
 namespace FieldSession.Terminal.Starting;
 
-/// <summary>How far a study has come and what is due in it, told without opening it for writing.</summary>
+/// <summary>How far a study has come and what is due in it, told without opening it for writing. What is due is the rule of <see cref="NextStep"/>.</summary>
 /// <param name="Done">What is done, in words.</param>
 /// <param name="Next">What is due, in words.</param>
 /// <param name="Command">The command that does it.</param>
@@ -14,29 +13,34 @@ internal sealed record DayAhead(string Done, string Next, string Command)
     /// <summary>Of a study; null: it holds no plan.</summary>
     public static DayAhead? Of(Study study) => study switch
     {
-        { Opening: not null } => new(StageWords.KeyIsOpen, StageWords.TheReport, KeyTable.Report),
         { Plan: null } => null,
-        { OrderDriven: true, Runs.Count: > 0 } => Evening(study),
-        { RunOn: { } run } => new(StageWords.Driven(RunsDriven(study), study.Plan.Order.Count), StageWords.FinishRun(run.Number), KeyTable.Drive),
-        { Fittings.Count: > 0 } => new(Driven(study), NextRun(study), KeyTable.Drive),
-        _ => new(StageWords.Planned, StageWords.SealThenTakeCodes, CodesCommand.Name),
+        { Runs.Count: 0, Fittings.Count: 0, Opening: null } => new(StageWords.Planned, StageWords.SealThenTakeCodes, CodesCommand.Name),
+        _ => On(NextStep.Screen(study), study),
     };
 
-    private static DayAhead Evening(Study study)
+    private static DayAhead On(string screen, Study study) => screen switch
     {
-        string done = StageWords.AllDriven(study.Plan!.Order.Count);
-        string[] missing = [.. study.StillToPredict.Select(member => member.Name)];
-        return RunChecks.AgainstPredicting(study) is { } objection ? new(done, objection.Why, KeyTable.Drive)
-            : study.Predictions.Count == 0 ? new(done, StageWords.ReviewThenPredict, KeyTable.Review)
-            : KeyGate.ObjectionIn(study) is null ? new(StageWords.AllPredicted, StageWords.OpenTheKey, KeyTable.Reveal)
-            : new(done, StageWords.PredictionsMissing(missing), KeyTable.Predict);
-    }
+        KeyTable.Report => new(StageWords.KeyIsOpen, StageWords.TheReport, screen),
+        KeyTable.Reveal => new(StageWords.AllPredicted, StageWords.OpenTheKey, screen),
+        KeyTable.Predict => new(Driven(study), StageWords.PredictionsMissing([.. study.StillToPredict.Select(member => member.Name)]), screen),
+        KeyTable.Review => new(Driven(study), StageWords.ReviewThenPredict, screen),
+        _ => new(Driven(study), OnTheRoad(study), screen),
+    };
 
-    private static string NextRun(Study study) => RunChecks.AgainstNextRun(study).FirstOrDefault() is { } objection
-        ? StageWords.BeforeRun(RunsDriven(study) + 1, objection.Why)
-        : StageWords.DriveRun(RunsDriven(study) + 1);
+    private static string OnTheRoad(Study study) => study switch
+    {
+        { OrderDriven: true } when RunChecks.AgainstPredicting(study) is { } objection => objection.Why,
+        { RunOn: { } run } => StageWords.FinishRun(run.Number),
+        _ when RunChecks.AgainstNextRun(study).FirstOrDefault() is { } objection => StageWords.BeforeRun(RunsDriven(study) + 1, objection.Why),
+        _ => StageWords.DriveRun(RunsDriven(study) + 1),
+    };
 
-    private static string Driven(Study study) => study.Runs.Count > 0 ? StageWords.Driven(RunsDriven(study), study.Plan!.Order.Count) : StageWords.CodesAreIn;
+    private static string Driven(Study study) => study switch
+    {
+        { OrderDriven: true, Runs.Count: > 0 } => StageWords.AllDriven(study.Plan!.Order.Count),
+        { Runs.Count: > 0 } => StageWords.Driven(RunsDriven(study), study.Plan!.Order.Count),
+        _ => StageWords.CodesAreIn,
+    };
 
     private static int RunsDriven(Study study) => study.Runs.Count - Aborts.CountIn(study) - (study.RunOn is null ? 0 : 1);
 }
