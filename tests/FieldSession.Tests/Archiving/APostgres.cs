@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Archiving;
 
@@ -6,7 +7,8 @@ namespace FieldSession.Tests.Archiving;
 [AttributeUsage(AttributeTargets.Method)]
 public sealed class FactWithPostgresAttribute : FactAttribute
 {
-    public FactWithPostgresAttribute()
+    public FactWithPostgresAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line)
     {
         string? missing = new[] { "initdb", "pg_ctl", "psql", "bash" }.FirstOrDefault(program => APostgres.Find(program) is null);
         if (missing is not null)

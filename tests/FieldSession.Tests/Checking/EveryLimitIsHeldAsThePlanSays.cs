@@ -60,7 +60,7 @@ public class EveryLimitIsHeldAsThePlanSays
 
     [Fact]
     public void There_is_a_case_for_every_limit() =>
-        Assert.Equal(AllLimits.InOrder.Select(held => held.Limit.Name), Cases.Select(row => (string)row[0]));
+        Assert.Equal(AllLimits.InOrder.Select(held => held.Limit.Name), Cases.Select(row => row.Data.Item1));
 
     [Theory]
     [MemberData(nameof(Cases))]

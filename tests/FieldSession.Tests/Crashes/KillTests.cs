@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using FieldSession.Tests.Journaling;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Crashes;
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using FieldSession.Store.Journaling;
 using FieldSession.Tests.Journaling;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Crashes;
 

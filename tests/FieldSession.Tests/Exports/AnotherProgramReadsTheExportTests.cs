@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Exports;
 
@@ -40,7 +41,8 @@ public sealed class AnotherProgramReadsTheExportTests
 /// <summary>A test that runs where the program sqlite3 is on the path; Rfc4180 reads the same files everywhere.</summary>
 internal sealed class SqliteFactAttribute : FactAttribute
 {
-    public SqliteFactAttribute()
+    public SqliteFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line)
     {
         string[] folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
         if (!folders.Any(folder => File.Exists(Path.Combine(folder, "sqlite3"))))

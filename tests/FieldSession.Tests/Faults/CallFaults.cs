@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Faults;
 
@@ -63,7 +64,8 @@ internal static class CallFaults
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class CallFaultFactAttribute : FactAttribute
 {
-    public CallFaultFactAttribute() => Skip = CallFaults.WhyNot;
+    public CallFaultFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) => Skip = CallFaults.WhyNot;
 }
 
 /// <summary>
@@ -72,7 +74,8 @@ internal sealed class CallFaultFactAttribute : FactAttribute
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class NativeFaultFactAttribute : FactAttribute
 {
-    public NativeFaultFactAttribute() =>
+    public NativeFaultFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) =>
         Skip = CallFaults.WhyNot ?? (Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") is null ? "FIELDSESSION_PROGRAM names no native program; '.ci/run' does" : null);
 }
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Faults;
 
@@ -130,5 +131,6 @@ internal sealed class StickTheoryAttribute : TheoryAttribute
 {
     private static readonly Lazy<string?> WhyNot = new(FailingStick.WhyNot);
 
-    public StickTheoryAttribute() => Skip = WhyNot.Value;
+    public StickTheoryAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) => Skip = WhyNot.Value;
 }

@@ -1,6 +1,5 @@
 using FieldSession.Journal;
 using FieldSession.Tests.Crashes;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Faults;
 

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text;
 using FieldSession.Journal;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Faults;
 

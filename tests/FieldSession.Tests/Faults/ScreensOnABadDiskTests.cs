@@ -1,5 +1,4 @@
 using FieldSession.Tests.Ptys;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Faults;
 

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FieldSession.Journal;
 using FieldSession.Tests.Crashes;
 
@@ -94,6 +95,7 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
     [AttributeUsage(AttributeTargets.Method)]
     private sealed class ClockFactAttribute : FactAttribute
     {
-        public ClockFactAttribute() => Skip = Library is null ? "libfaketime is missing (package faketime)" : null;
+        public ClockFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+            : base(file, line) => Skip = Library is null ? "libfaketime is missing (package faketime)" : null;
     }
 }

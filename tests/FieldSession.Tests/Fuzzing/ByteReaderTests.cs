@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using FieldSession.Tests.Faults;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Fuzzing;
 

@@ -1,7 +1,6 @@
 using FieldSession.Journal;
 using FieldSession.State;
 using FieldSession.Tests.Making;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Hostile;
 

@@ -3,7 +3,6 @@ using System.Globalization;
 using FieldSession.Comparing;
 using FieldSession.State;
 using FieldSession.Tests.Making;
-using Xunit.Abstractions;
 
 namespace FieldSession.Tests.Listening;
 

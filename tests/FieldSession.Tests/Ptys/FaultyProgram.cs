@@ -4,6 +4,7 @@ using FieldSession.Tests.Fuzzing;
 using Terminal.Gui.Input;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
+using Xunit.Runner.InProc.SystemConsole;
 
 namespace FieldSession.Tests.Ptys;
 
@@ -17,7 +18,10 @@ internal static class FaultyProgram
     public static string[] Words(string fault) =>
         ["env", $"{Variable}=1", "dotnet", "exec", Path.Combine(AppContext.BaseDirectory, "FieldSession.Tests.dll"), fault];
 
-    private static int Main(string[] words) => words is ["fuzz", ..] ? FuzzedProgram.Run(words[1..]) : TerminalProgram.Run(() => new FaultyShell(words[0]));
+    private static Task<int> Main(string[] words) =>
+        Environment.GetEnvironmentVariable(Variable) == "1" ? Task.FromResult(TerminalProgram.Run(() => new FaultyShell(words[0])))
+        : words is ["fuzz", ..] ? Task.FromResult(FuzzedProgram.Run(words[1..]))
+        : ConsoleRunner.Run(words);
 
     private sealed class FaultyShell : Runnable, IToldOfFaults
     {

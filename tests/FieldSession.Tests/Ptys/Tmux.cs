@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Ptys;
 
@@ -110,5 +111,6 @@ internal sealed class Tmux : IDisposable
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class TmuxFactAttribute : FactAttribute
 {
-    public TmuxFactAttribute() => Skip = Tmux.WhyNot;
+    public TmuxFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) => Skip = Tmux.WhyNot;
 }
