@@ -114,7 +114,7 @@ COMMENT ON COLUMN segments.start_mark IS 'what is seen where it begins';
 COMMENT ON COLUMN segments.phrase IS 'its own note phrase';
 COMMENT ON COLUMN segments.study IS 'which study: hash of its journal''s first line, 64 hex digits, the same in every row of an export';
 
--- The blind codes: one row a code. What a code stands for is not in this table.
+-- The blind codes: one row a code. Which spec a code is, this table does not say.
 CREATE TABLE codes (
     code text NOT NULL,
     fitting integer,
@@ -206,8 +206,8 @@ CREATE TRIGGER of_this_study AFTER INSERT ON amendments REFERENCING NEW TABLE AS
 COMMENT ON COLUMN amendments.line IS 'journal line';
 COMMENT ON COLUMN amendments.at IS 'when it was made; UTC';
 COMMENT ON COLUMN amendments.what IS 'what was changed, in the word of plan.toml';
-COMMENT ON COLUMN amendments."from" IS 'what stood there';
-COMMENT ON COLUMN amendments."to" IS 'what stands there since';
+COMMENT ON COLUMN amendments."from" IS 'what it was before';
+COMMENT ON COLUMN amendments."to" IS 'what it has been since then';
 COMMENT ON COLUMN amendments.reason IS 'why, in the crew''s words';
 COMMENT ON COLUMN amendments.after_run IS 'runs driven by then';
 COMMENT ON COLUMN amendments.order_was_driven IS 'whether the order was driven to its end by then';
@@ -486,7 +486,7 @@ COMMENT ON COLUMN ratings.seat IS 'where they sat';
 COMMENT ON COLUMN ratings.run IS 'run that is rated';
 COMMENT ON COLUMN ratings.code IS 'code of the run';
 COMMENT ON COLUMN ratings.attribute IS 'what is rated';
-COMMENT ON COLUMN ratings.score IS 'what they give; the reference code stands at 7; points';
+COMMENT ON COLUMN ratings.score IS 'what they give; the reference code is 7; points';
 COMMENT ON COLUMN ratings.line IS 'journal line';
 COMMENT ON COLUMN ratings.at IS 'when it was stored; UTC';
 COMMENT ON COLUMN ratings.typed_later IS 'whether it was logged on paper and typed in afterwards';
@@ -642,7 +642,7 @@ COMMENT ON COLUMN predictions.line IS 'journal line';
 COMMENT ON COLUMN predictions.at IS 'when it was locked; UTC';
 COMMENT ON COLUMN predictions.study IS 'which study: hash of its journal''s first line, 64 hex digits, the same in every row of an export';
 
--- What the codes stood for, as the opened key says: one row a code.
+-- Which spec each code was, as the opened key says: one row a code.
 CREATE TABLE key (
     code text NOT NULL,
     spec text NOT NULL,
@@ -658,7 +658,7 @@ CREATE TABLE key (
 CREATE TRIGGER of_this_study AFTER INSERT ON key REFERENCING NEW TABLE AS fresh FOR EACH STATEMENT EXECUTE FUNCTION of_this_study();
 COMMENT ON COLUMN key.code IS 'the code';
 COMMENT ON COLUMN key.spec IS 'the custodian''s name of the spec';
-COMMENT ON COLUMN key.control IS 'whether it is the control; empty: not told';
+COMMENT ON COLUMN key.control IS 'whether it is the control; empty: not given';
 COMMENT ON COLUMN key.mark IS 'mark that two people read on the tyres, last; empty: not read';
 COMMENT ON COLUMN key.verified IS 'whether the key gave the published commitment, where there was one, and agrees with all marks';
 COMMENT ON COLUMN key.mark_wanted IS 'mark that is in the key';

@@ -29,10 +29,13 @@ internal sealed record Desk
     /// <summary>The keys.</summary>
     public KeyTable Keys { get; init; } = KeyTable.Standard;
 
+    /// <summary>How what is written large is written.</summary>
+    public LetterForm Letters { get; init; }
+
     /// <summary>Whether the car is parked, as the crew has said.</summary>
     public Parking Parking { get; init; } = new();
 
-    /// <summary>The plan folder that is being made; null: a study has begun, its plan stands.</summary>
+    /// <summary>The plan folder that is being made; null: a study has begun, its plan is fixed.</summary>
     public IPlanTable? PlanTable { get; init; }
 
     /// <summary>Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.</summary>
@@ -41,7 +44,7 @@ internal sealed record Desk
     /// <summary>The passphrases of two people as the one that <see cref="OpenKey"/> takes.</summary>
     public Func<string, string, string> TwoPassphrases { get; init; } = (first, _) => first;
 
-    /// <summary>Version of the program, which stands in the report.</summary>
+    /// <summary>Version of the program, which is in the report.</summary>
     public string Version { get; init; } = "0";
 
     /// <summary>Writes the report and gives its path.</summary>

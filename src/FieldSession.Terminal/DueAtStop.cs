@@ -56,7 +56,7 @@ internal static class DueAtStop
         ? [new Due(DueKind.Cause, "cause", DueWords.CauseOfAbort(run), "end ")]
         : [];
 
-    // the reference stands at the anchor by rule; others are rated where the plan names attributes or somebody has begun to rate
+    // the reference is at the anchor by rule; others are rated where the plan names attributes or somebody has begun to rate
     private static IEnumerable<Due> Ratings(Study study)
     {
         if (study.LastRun is not { Aborted: null } run || run.Code == study.ReferenceCode || RatingCover.IsClosed(study, run.Number)

@@ -5,8 +5,8 @@ namespace FieldSession.Terminal;
 /// <summary>What is said of things that are due at a stop.</summary>
 internal static class DueWords
 {
-    public const string CalibrationBefore = "the calibrator comes before the first run: 'calibration before 94.0'";
-    public const string CalibrationAfter = "the order is driven, the calibrator comes now: 'calibration after 94.0'";
+    public const string CalibrationBefore = "check the meter before the first run: 'calibration before 94.0'";
+    public const string CalibrationAfter = "the order is driven, check the meter now: 'calibration after 94.0'";
 
     public static string DoubtsLabel(int open) => open == 1 ? "1 doubt" : $"{open} doubts";
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FieldSession.Terminal;
 
-/// <summary>The names of keys: as they stand on the key, and as Terminal.Gui calls them.</summary>
+/// <summary>The names of keys: as they are on the key, and as Terminal.Gui calls them.</summary>
 internal static class KeyNames
 {
     private static readonly ImmutableArray<(string Known, string Shown)> Differing =
@@ -10,7 +10,7 @@ internal static class KeyNames
         ("CursorUp", "Up"), ("CursorDown", "Down"), ("CursorLeft", "Left"), ("CursorRight", "Right"), ("PageUp", "PgUp"), ("PageDown", "PgDn"),
     ];
 
-    /// <summary>The name as it stands on the key.</summary>
+    /// <summary>The name as it is on the key.</summary>
     public static string Shown(string known) => Differing.FirstOrDefault(name => name.Known == known).Shown ?? known;
 
     /// <summary>The name as Terminal.Gui knows it.</summary>

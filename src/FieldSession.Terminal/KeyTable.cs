@@ -42,7 +42,7 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The drive screen's name.</summary>
     public const string Drive = "drive";
 
-    /// <summary>The name of the screen on which a run is read back and mended at a stop.</summary>
+    /// <summary>The name of the screen on which a run is read back and repaired at a stop.</summary>
     public const string Stop = "stop";
 
     /// <summary>The rating screen's name.</summary>

@@ -41,7 +41,7 @@ internal static class KeysWords
 
     public static string RunStillOn(Run run) => $"run {run.Number} is on";
 
-    public const string LastActWasNoNote = "the last act is no note";
+    public const string LastActWasNoNote = "the last act is not a note";
     public const string TypeNoteFirst = "type the note first, ';3' or '; words', then the key";
     public const string ReadingIsNotFresh = "other acts came after the reading";
 }

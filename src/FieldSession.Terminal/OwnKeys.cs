@@ -72,7 +72,7 @@ internal static class OwnKeys
     {
         if (key.Length > 1)
         {
-            return Key.TryParse(key, out _) ? null : $"'{key}' is no key; write a character, or a name such as F5, Ctrl+R, Alt+5, PgUp";
+            return Key.TryParse(key, out _) ? null : $"'{key}' is not a key; write a character, or a name such as F5, Ctrl+R, Alt+5, PgUp";
         }
 
         if (char.IsAsciiDigit(key[0]) || key[0] is '-' or '.' or ',')

@@ -2,7 +2,7 @@ namespace FieldSession.Terminal;
 
 /// <summary>
 /// Whether the car is stopped and parked. The program can't know it: somebody says so by typing a word, once, and is asked
-/// anew after a run was started.
+/// again after a run was started.
 /// </summary>
 internal sealed class Parking
 {

@@ -8,7 +8,7 @@ internal static class PlanKeys
     /// <summary>The key that proposes orders of runs.</summary>
     public const string Orders = "Ctrl+O";
 
-    /// <summary>The key that goes through what is to be mended or to be looked at.</summary>
+    /// <summary>The key that goes through what is to be repaired or to be looked at.</summary>
     public const string Look = "Ctrl+W";
 
     /// <summary>The rows.</summary>
@@ -18,7 +18,7 @@ internal static class PlanKeys
         Sheet(["Ctrl+S"], "write", "writes plan.toml and route.csv", "save"),
         Sheet([Look], "fix", "goes to the next thing to fix or to look at", "look"),
         Sheet([Orders], "orders", "proposes orders of runs; a number and Enter takes one", "orders"),
-        Sheet(["Ctrl+N"], "new", "adds a segment behind the cursor", "add"),
+        Sheet(["Ctrl+N"], "new", "adds a segment after this one", "add"),
         Sheet(["Ctrl+K"], "copy", "copies the segment", "copy"),
         Sheet(["Ctrl+D"], "delete", "deletes the segment", "delete"),
         Sheet(["Ctrl+U", "Alt+CursorUp"], "move", "moves the segment up", "raise"),

@@ -3,7 +3,7 @@ using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal;
 
-/// <summary>What is said of a plan as it stands on the sheet.</summary>
+/// <summary>What is said of a plan as it is on the sheet.</summary>
 /// <param name="Row">Row of the sheet that it is about; null: the whole.</param>
 /// <param name="Words">The words.</param>
 /// <param name="IsProblem">Whether the plan can't be driven so; else it only warns.</param>
@@ -94,17 +94,17 @@ internal interface IPlanTable
     void Set(int row, int column, string text);
 
     /// <summary>Adds a segment behind a row: empty, or the copy of one.</summary>
-    /// <returns>The row where it stands.</returns>
+    /// <returns>The row where it is.</returns>
     int Add(int afterRow, bool isCopy);
 
     /// <summary>Takes a segment away.</summary>
     void Delete(int row);
 
     /// <summary>Moves a segment up (-1) or down (1).</summary>
-    /// <returns>The row where it stands now.</returns>
+    /// <returns>The row where it is now.</returns>
     int Move(int row, int by);
 
-    /// <summary>The plan's own order, then orders that are proposed for it; empty: what is wrong has to be mended first.</summary>
+    /// <summary>The plan's own order, then orders that are proposed for it; empty: what is wrong has to be repaired first.</summary>
     ImmutableArray<OrderSight> Orders();
 
     /// <summary>What the figures of the last <see cref="Orders"/> rest on, in few words.</summary>

@@ -10,15 +10,15 @@ internal static class PlanningWords
 {
     public static string NotInCrew(string stranger, string crew) => $"'{stranger}' is not in the crew; the crew is {crew}";
 
-    public static string PlanWritten(string folder) => $"written to {folder}; 'start {folder} STUDY' makes the study";
+    public static string PlanWritten(string folder) => $"written to {folder}; next: 'fieldsession start {folder} day.study'";
 
     public static string PlanWrittenWithProblems(string folder, int problems) => $"written to {folder}; {problems} to fix before it can be driven";
 
-    public static string LimitHint(Limit limit, string range, string standard) => $"{limit.Name}: {range}; empty: {standard}. A changed limit has its reason beside it, and both stand in the report";
+    public static string LimitHint(Limit limit, string range, string standard) => $"{limit.Name}: {range}; empty: {standard}. A changed limit needs a reason; the report shows both";
 
     public static string HowToAddADay(string order, string furtherDay) => $"for another day type 'amend order={order} {furtherDay} because WHY', then 'calibration before'";
 
-    public static string AssumedRepeatability(bool isPartlyKnown, double runSdDb, double readingSdDb) => $"Assumed, not measured{(isPartlyKnown ? " where not said otherwise" : "")}: runs repeat within {runSdDb} dB and readings within {readingSdDb} dB (standard deviations). ";
+    public static string AssumedRepeatability(bool isPartlyKnown, double runSdDb, double readingSdDb) => $"Assumed, not measured{(isPartlyKnown ? " unless said otherwise" : "")}: runs repeat within {runSdDb} dB and readings within {readingSdDb} dB (standard deviations). ";
 
     public static string ChanceAndTurnRound(TurnRound between) => $"Chance 80 %; {between.TurnRoundMinutes:0.#} min from run to run, {between.RefitMinutes:0.#} min where tyres are changed. ";
 

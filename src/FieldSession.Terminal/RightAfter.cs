@@ -9,14 +9,14 @@ namespace FieldSession.Terminal;
 /// </summary>
 internal static class RightAfter
 {
-    /// <summary>What stands against the keys that say whose words the note was; null: a note was the last act.</summary>
+    /// <summary>What rules out the keys that say whose words the note was; null: a note was the last act.</summary>
     public static Objection? ObjectionToSpeaker(Study study) =>
         study.Notes.Count > 0 && LastAct(study)?.Line == study.Notes[^1].Mark.Number
             ? null
             : new Objection(KeysWords.LastActWasNoNote, KeysWords.TypeNoteFirst);
 
     /// <summary>
-    /// What stands against a flag by one key; null: a run is on, or its end or a flag on the same reading was the last act, or the
+    /// What rules out a flag by one key; null: a run is on, or its end or a flag on the same reading was the last act, or the
     /// line is no flag.
     /// </summary>
     public static Objection? ObjectionToFlag(string line, Study study)

@@ -5,7 +5,7 @@ namespace FieldSession.Terminal;
 
 /// <summary>
 /// One screen between header and footer. What it says comes from its page; it only has views and wires them. It is told
-/// by the shell when to draw itself anew: after the study, the look or the size has changed.
+/// by the shell when to draw itself again: after the study, the look or the size has changed.
 /// </summary>
 internal abstract class Screen : View
 {
@@ -21,7 +21,7 @@ internal abstract class Screen : View
     /// <summary>Raised when a key on this screen asks for something that the shell does.</summary>
     public event EventHandler<(KeyDeed Deed, string Line)>? Asked;
 
-    /// <summary>Draws the screen's words anew.</summary>
+    /// <summary>Draws the screen's words again.</summary>
     public abstract void Refresh(Palette palette);
 
     /// <summary>Takes the focus when the screen is shown.</summary>

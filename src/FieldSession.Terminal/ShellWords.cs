@@ -41,7 +41,7 @@ internal static class ShellWords
 
     public static string FaultInProgram(Exception fault) => $" fault in the program, what was stored is safe: {fault.Message}";
 
-    private const string HabitForms = "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24'";
+    private const string HabitForms = "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', 'letters = block' or 'letters = plain'";
 
-    public static string NoHabit(int line, string typed) => $"line {line}: '{typed}' is no habit; {HabitForms}";
+    public static string NoHabit(int line, string typed) => $"line {line}: '{typed}' is not a habit; {HabitForms}";
 }

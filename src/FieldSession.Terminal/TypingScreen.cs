@@ -3,7 +3,7 @@ using Terminal.Gui.ViewBase;
 
 namespace FieldSession.Terminal;
 
-/// <summary>A screen of a page and a box to type into: it is drawn anew when the study, the look or the room changes.</summary>
+/// <summary>A screen of a page and a box to type into: it is drawn again when the study, the look or the room changes.</summary>
 internal abstract class TypingScreen : Screen
 {
     private TypingBox? _box;
@@ -21,7 +21,7 @@ internal abstract class TypingScreen : Screen
     /// <summary>The look now.</summary>
     protected Palette Palette { get; private set; }
 
-    /// <summary>Where the words stand.</summary>
+    /// <summary>Where the words are.</summary>
     protected PageView Paper { get; } = new() { Width = Dim.Fill(), Height = Dim.Fill() };
 
     /// <inheritdoc/>
@@ -49,7 +49,7 @@ internal abstract class TypingScreen : Screen
     protected string? ParkedAgain(string typed, string screen) =>
         Desk.Logbook.Study.RunOn is null && Parking.IsWord(typed) && Desk.Parking.Take(typed) ? ShellWords.CarIsParked(screen) : null;
 
-    /// <summary>Shows the words anew and puts the box in its place.</summary>
+    /// <summary>Shows the words again and puts the box in its place.</summary>
     protected abstract void Draw();
 
     /// <inheritdoc/>

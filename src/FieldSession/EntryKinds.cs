@@ -67,7 +67,7 @@ public static class EntryKinds
     private static ImmutableDictionary<string, EntryKind> ByName { get; } = All.ToImmutableDictionary(k => k.Name);
 
     /// <summary>The kind of an entry.</summary>
-    /// <exception cref="KeyNotFoundException">The entry's type stands on no line of the contents page.</exception>
+    /// <exception cref="KeyNotFoundException">The entry's type is on no line of the contents page.</exception>
     public static EntryKind Of(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
@@ -88,7 +88,7 @@ public static class EntryKinds
 /// <param name="Name">Name on disk.</param>
 /// <param name="Version">Version written.</param>
 /// <param name="Type">The record that holds it.</param>
-/// <param name="Shape">How its members stand in JSON.</param>
+/// <param name="Shape">How its members are in JSON.</param>
 public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo Shape)
 {
     /// <summary>A kind in its first version.</summary>

@@ -13,7 +13,7 @@ using FieldSession.Sealing;
 
 namespace FieldSession;
 
-/// <summary>How the entries' members stand in JSON; made at build time, so that nothing is looked up at run time.</summary>
+/// <summary>How the entries' members are in JSON; made at build time, so that nothing is looked up at run time.</summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,

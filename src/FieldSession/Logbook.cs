@@ -48,7 +48,7 @@ public sealed class Logbook
     /// <summary>Every line of the journal, in order.</summary>
     public IReadOnlyList<Line> Lines => _lines;
 
-    /// <summary>Every entry of the journal, in order, read anew from its lines.</summary>
+    /// <summary>Every entry of the journal, in order, read again from its lines.</summary>
     public IEnumerable<Entry> Entries => _lines.Select(EntryKinds.EntryIn);
 
     /// <summary>The last dozen facts with what was answered to them, newest last.</summary>
@@ -81,7 +81,7 @@ public sealed class Logbook
         return Telling.Of([.. lines]).LastOrDefault()?.After ?? Study.Empty;
     }
 
-    /// <summary>Writes a fact, where nothing speaks against it, and makes it durable.</summary>
+    /// <summary>Writes a fact, where nothing rules it out, and makes it durable.</summary>
     public Outcome Write(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
@@ -179,7 +179,7 @@ public sealed class Logbook
         }
     }
 
-    // Until something is written, what is there to take note of is known, but stands in no line.
+    // Until something is written, what is there to take note of is known, but is in no line.
     private void TakeNote()
     {
         if (_lines.Count == 0)
@@ -217,7 +217,7 @@ public sealed class Logbook
         return EntryKinds.Of(entry).Write(entry, (last?.Number ?? 0) + 1, last?.Hash ?? Line.NoHash, Now(), _strand);
     }
 
-    // An act taken back and a decision reach back over the lines of other laptops: the whole is told anew.
+    // An act taken back and a decision reach back over the lines of other laptops: the whole is told again.
     private Study AfterOwn(Entry entry, Line line, Study before) =>
         Study.FirstStrand is not null && entry is ActUndone or LettersTakenBack or ConflictSettled
             ? Telling.Of([.. _lines, line]).Last().After

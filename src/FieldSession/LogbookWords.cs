@@ -6,7 +6,7 @@ namespace FieldSession;
 /// <summary>What the logbook says of lines that it can't take, and what the check of a journal finds.</summary>
 internal static class LogbookWords
 {
-    public const string AskForEntry = "type a reading (5860), run CODE, m, u, t, '; note', end, or ask for help";
+    public const string AskForEntry = "type a reading (5860) or a word; ? lists them";
     public const string WriteItAsSeveralNotes = "write it as several notes";
     public const string LineHasUnreadableCharacters = "the line has characters that can't be read";
     public const string TypeItAgainInPlainLetters = "type it again in plain letters";
@@ -23,19 +23,19 @@ internal static class LogbookWords
 
     public const string IsNoPaperTime = "the time of the paper is not understood";
     public const string PaperTimeForm = "type 'at=10:42 5860', with a date 'at=2026-11-26T10:42 5860'";
-    public const string IsNeverOnPaper = "this is done now, it is never on paper";
+    public const string IsNeverOnPaper = "this is done now, never on paper";
     public const string TypeItWithoutTime = "type it without 'at='";
-    public const string SpotIsAboutFlag = "'spot' says that a flag was given on the spot, and there is no flag";
-    public const string LeaveSpotAway = "leave 'spot' away, or add the cause letter";
+    public const string SpotIsAboutFlag = "'spot' belongs to a flag, and there is none";
+    public const string LeaveSpotAway = "leave 'spot' out, or add the cause letter";
     public const string TypePaperInOrder = "type the lines of the paper in order, before any later act";
 
-    public static string TimeIsToCome(DateTimeOffset at) => $"{at:yyyy-MM-dd} {at:t} is still to come";
+    public static string TimeIsToCome(DateTimeOffset at) => $"{at:yyyy-MM-dd} {at:t} is in the future";
 
     public static string TimeIsBeforeLast(DateTimeOffset at, DateTimeOffset last) => $"{at:yyyy-MM-dd} {at:t} is before the last act, {last:yyyy-MM-dd} {last:t}";
 
     public static string TypedLater(OnPaper paper) => $"; typed later, {paper.At:yyyy-MM-dd} {paper.At:t}{(paper.FlaggedOnSpot == true ? ", flagged on the spot" : "")}";
 
-    public static string IsNoEntry(string shortened) => $"'{shortened}' is no entry";
+    public static string IsNoEntry(string shortened) => $"'{shortened}' is not understood";
 
     public static string WasMeant(Verb near) => $"did you mean '{near.Example}'?";
 

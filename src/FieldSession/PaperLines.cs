@@ -3,10 +3,10 @@ using FieldSession.State;
 
 namespace FieldSession;
 
-/// <summary>Lines that are typed in from paper: when they may stand, and what is said to them.</summary>
+/// <summary>Lines that are typed in from paper: when they may be, and what is said to them.</summary>
 internal static class PaperLines
 {
-    /// <summary>The entry with the time of the paper, or what stands against it.</summary>
+    /// <summary>The entry with the time of the paper, or what rules it out.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="paper">What was typed before it.</param>
     /// <param name="now">Now.</param>
@@ -30,7 +30,7 @@ internal static class PaperLines
         _ => null,
     };
 
-    /// <summary>The study after a fact; one from paper stands at the paper's time.</summary>
+    /// <summary>The study after a fact; one from paper is at the paper's time.</summary>
     public static Study Applied(Entry entry, Study study, LineMark mark)
     {
         LineMark told = entry.Paper is { } paper ? mark with { At = paper.At, IsTypedLater = true } : mark;

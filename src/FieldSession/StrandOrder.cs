@@ -4,8 +4,8 @@ using FieldSession.Merging;
 namespace FieldSession;
 
 /// <summary>
-/// The one order in which the lines of several laptops are told, whichever way they came together. A line stands at the time it was
-/// written, but never before a line that its laptop knew, however its clock was set; lines of one time stand by how many lines were
+/// The one order in which the lines of several laptops are told, whichever way they came together. A line is at the time it was
+/// written, but never before a line that its laptop knew, however its clock was set; lines of one time are sorted by how many lines were
 /// known before them, then by strand. The place of a line relative to another thus follows from the two and what they knew, so that
 /// it never changes when more is merged.
 /// </summary>
@@ -22,13 +22,13 @@ public static class StrandOrder
         }
 
         Dictionary<string, Line[]> strands = lines.GroupBy(line => line.Strand).ToDictionary(g => g.Key, g => g.OrderBy(line => line.Number).ToArray());
-        Dictionary<string, List<Standing>> standing = strands.Keys.ToDictionary(strand => strand, _ => new List<Standing>());
-        while (strands.Keys.Any(strand => Advance(strand, strands, standing, isForced: false))
-            || strands.Keys.OrderBy(strand => strand, StringComparer.Ordinal).Any(strand => Advance(strand, strands, standing, isForced: true)))
+        Dictionary<string, List<Placed>> placed = strands.Keys.ToDictionary(strand => strand, _ => new List<Placed>());
+        while (strands.Keys.Any(strand => Advance(strand, strands, placed, isForced: false))
+            || strands.Keys.OrderBy(strand => strand, StringComparer.Ordinal).Any(strand => Advance(strand, strands, placed, isForced: true)))
         {
         }
 
-        return [.. standing.Values.SelectMany(list => list)
+        return [.. placed.Values.SelectMany(list => list)
             .OrderBy(one => one.At).ThenBy(one => one.Depth).ThenBy(one => one.Line.Strand, StringComparer.Ordinal)
             .Select(one => one.Line)];
     }
@@ -37,29 +37,29 @@ public static class StrandOrder
     public static IReadOnlyList<StrandEnd> EndsIn(Line line) =>
         line is { Kind: EntryKinds.Joined } && EntryKinds.EntryIn(line) is StrandJoined { Ends: { } ends } ? ends : [];
 
-    // Goes on along a strand as far as the lines known to it stand; a line of another hand that knows what is not there goes on by force.
-    private static bool Advance(string strand, Dictionary<string, Line[]> strands, Dictionary<string, List<Standing>> standing, bool isForced)
+    // Goes on along a strand as far as the lines known to it are there; a line of another hand that knows what is not there goes on by force.
+    private static bool Advance(string strand, Dictionary<string, Line[]> strands, Dictionary<string, List<Placed>> placed, bool isForced)
     {
-        List<Standing> own = standing[strand];
+        List<Placed> own = placed[strand];
         int began = own.Count;
         bool force = isForced;
         while (own.Count < strands[strand].Length)
         {
             Line line = strands[strand][own.Count];
             StrandEnd[] ends = [.. EndsIn(line).Where(end => end.Strand != strand && strands.TryGetValue(end.Strand, out Line[]? there) && there.Length >= end.Line && end.Line > 0)];
-            StrandEnd[] told = [.. ends.Where(end => standing[end.Strand].Count >= end.Line)];
+            StrandEnd[] told = [.. ends.Where(end => placed[end.Strand].Count >= end.Line)];
             if (told.Length < ends.Length && !force)
             {
                 break;
             }
 
             force = false;
-            Standing[] before = [.. own.TakeLast(1), .. told.Select(end => standing[end.Strand][end.Line - 1])];
-            own.Add(new Standing(line, before.Select(one => one.At).Append(line.At).Max(), 1 + before.Select(one => one.Depth).DefaultIfEmpty(0).Max()));
+            Placed[] before = [.. own.TakeLast(1), .. told.Select(end => placed[end.Strand][end.Line - 1])];
+            own.Add(new Placed(line, before.Select(one => one.At).Append(line.At).Max(), 1 + before.Select(one => one.Depth).DefaultIfEmpty(0).Max()));
         }
 
         return own.Count > began;
     }
 
-    private sealed record Standing(Line Line, DateTimeOffset At, int Depth);
+    private sealed record Placed(Line Line, DateTimeOffset At, int Depth);
 }

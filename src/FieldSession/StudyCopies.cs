@@ -7,7 +7,7 @@ namespace FieldSession;
 /// <summary>What copies of one study come to.</summary>
 /// <param name="Study">The study.</param>
 /// <param name="Newest">The copy that holds all lines of all others; null: there is none, so the study can't be counted.</param>
-/// <param name="Others">The copies and earlier states that it stands for. Without a newest one: the copies that went on differently, one a state.</param>
+/// <param name="Others">The copies and earlier states that it means. Without a newest one: the copies that went on differently, one a state.</param>
 public sealed record StudyCopies<T>(StudyIdentity Study, T? Newest, ImmutableArray<T> Others)
     where T : class;
 

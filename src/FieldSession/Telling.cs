@@ -24,7 +24,7 @@ internal sealed record Told(Line Line, Entry? Entry, Study Before, Study After)
 
 /// <summary>
 /// Tells a journal of several laptops as one study. Each line is applied in the hand of its laptop. What a laptop took back, and what a
-/// settled conflict leaves out as a whole, does nothing, but stands in its place.
+/// settled conflict leaves out as a whole, does nothing, but is in its place.
 /// </summary>
 internal static class Telling
 {
@@ -50,7 +50,7 @@ internal static class Telling
         }
     }
 
-    /// <summary>Where a line stands.</summary>
+    /// <summary>Where a line is.</summary>
     /// <param name="line">The line.</param>
     /// <param name="firstStrand">The study's first strand on disk; null: there is only one.</param>
     /// <param name="place">Its place among all lines, from 1.</param>

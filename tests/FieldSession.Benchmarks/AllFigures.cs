@@ -5,10 +5,10 @@ namespace FieldSession.Benchmarks;
 /// <summary>Everything measured in one go, as the table of docs/benchmarks.md.</summary>
 internal static class AllFigures
 {
-    /// <summary>The table stands in the document behind this line.</summary>
+    /// <summary>The table is in the document behind this line.</summary>
     public const string Begin = "<!-- written by '-- all' from here -->";
 
-    /// <summary>The table stands in the document before this line.</summary>
+    /// <summary>The table is in the document before this line.</summary>
     public const string End = "<!-- to here -->";
 
     private static string Document => Path.Combine("docs", "benchmarks.md");

@@ -3,7 +3,7 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Benchmarks;
 
-/// <summary>The whole comparison, all classes, clean and with spoilt readings, as it is made anew after every reading.</summary>
+/// <summary>The whole comparison, all classes, clean and with spoilt readings, as it is made again after every reading.</summary>
 [MemoryDiagnoser]
 public class ComparisonSpeed
 {

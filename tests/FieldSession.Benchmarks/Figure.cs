@@ -15,7 +15,7 @@ internal sealed record Figure(string What, string Unit, IReadOnlyList<double> Va
     /// <summary>What was asked for; null: nothing was.</summary>
     public Asked? Asked { get; init; }
 
-    /// <summary>What the limit alone takes, in the same unit, measured in the same run or reckoned; null: not known.</summary>
+    /// <summary>What the limit alone takes, in the same unit, measured in the same run or calculated; null: not known.</summary>
     public double? Floor { get; init; }
 
     /// <summary>The head of the table.</summary>

@@ -10,13 +10,13 @@ namespace FieldSession.Store.Archiving;
 /// <param name="Studies">The studies, each once, by the time of their first run.</param>
 /// <param name="Problems">Studies that can't be read, and those whose copies went on differently, a sentence each.</param>
 /// <param name="Copies">Studies with copies or earlier states that were passed over, a sentence each.</param>
-/// <param name="ReadAnew">How many studies were read, because the index did not know them as they are.</param>
+/// <param name="ReadAgain">How many studies were read, because the index did not know them as they are.</param>
 /// <param name="IndexFault">Why the index could not be written; null: it was, or nothing was new.</param>
-public sealed record ArchiveReading(IReadOnlyList<ArchivedStudy> Studies, IReadOnlyList<string> Problems, IReadOnlyList<string> Copies, int ReadAnew, string? IndexFault);
+public sealed record ArchiveReading(IReadOnlyList<ArchivedStudy> Studies, IReadOnlyList<string> Problems, IReadOnlyList<string> Copies, int ReadAgain, string? IndexFault);
 
 /// <summary>
 /// A folder of studies, with all folders below it, as the archive of a crew or a team. Studies are only read. An index beside them
-/// keeps what the archive needs of each, by size and time of its file; it can be thrown away at any time and is made anew.
+/// keeps what the archive needs of each, by size and time of its file; it can be thrown away at any time and is made again.
 /// </summary>
 public static class ArchiveFolder
 {
@@ -37,7 +37,7 @@ public static class ArchiveFolder
         string?[] problems = new string?[stamps.Length];
         Parallel.For(0, stamps.Length, i => (found[i], problems[i]) = known.TryGetValue(stamps[i].Path, out IndexedStudy? same) && same.Stamp == stamps[i]
             ? (same, null)
-            : ReadAnew(root, stamps[i]));
+            : ReadAgain(root, stamps[i]));
         IndexedStudy[] studies = [.. found.OfType<IndexedStudy>()];
         int anew = studies.Count(study => !(known.TryGetValue(study.Stamp.Path, out IndexedStudy? same) && ReferenceEquals(same, study)));
         string? fault = anew > 0 || known.Count != studies.Length ? ArchiveIndex.Write(root, studies) : null;
@@ -56,7 +56,7 @@ public static class ArchiveFolder
         .Where(path => !Path.GetFileNameWithoutExtension(path).EndsWith("-log", StringComparison.Ordinal))
         .Order(StringComparer.Ordinal);
 
-    private static (IndexedStudy? Study, string? Problem) ReadAnew(string root, StudyStamp stamp)
+    private static (IndexedStudy? Study, string? Problem) ReadAgain(string root, StudyStamp stamp)
     {
         try
         {

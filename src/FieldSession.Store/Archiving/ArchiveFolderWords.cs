@@ -3,7 +3,7 @@ namespace FieldSession.Store.Archiving;
 /// <summary>Why a study or a folder is left out of an archive.</summary>
 internal static class ArchiveFolderWords
 {
-    public static string NoSuchFolder(string folder) => $"{folder}: there is no such folder. Give the folder that the finished studies lie in.";
+    public static string NoSuchFolder(string folder) => $"{folder}: there is no such folder. Give the folder that holds the finished studies.";
 
     public static string NothingInIt(string path) => $"{path}: left out: no line was ever written into it.";
 

@@ -12,7 +12,7 @@ namespace FieldSession.Store.Archiving;
 
 /// <summary>
 /// The index of an archive's folder: one JSON file, written whole. An index that can't be read, or is of another version, counts as none.
-/// No level of a code and no spec's name stands in it.
+/// No level of a code and no spec's name is in it.
 /// </summary>
 internal static class ArchiveIndex
 {

@@ -10,7 +10,7 @@ internal static partial class FileKind
     private const int RegularFile = 0x8000;
     private const int Folder = 0x4000;
 
-    // statx(2) of Linux: stx_mode stands at byte 28 of 256; stat(2) of macOS: st_mode stands at byte 4 of 144
+    // statx(2) of Linux: stx_mode is at byte 28 of 256; stat(2) of macOS: st_mode is at byte 4 of 144
     private const int FromHere = -100;
     private const uint KindWanted = 1;
     private const int ModeInStatx = 28;

@@ -3,7 +3,7 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>What stands beside the verdict of a class: the end of a class object in <see cref="ComparisonJson"/>.</summary>
+/// <summary>What is beside the verdict of a class: the end of a class object in <see cref="ComparisonJson"/>.</summary>
 internal static class ClassExtrasJson
 {
     /// <summary>Writes the fields into an open object.</summary>

@@ -6,7 +6,7 @@ using FieldSession.Reporting;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// The comparison as JSON for other programs; the names are fixed (docs/files.md), further ones stand at the end of an object. 'd' is code minus
+/// The comparison as JSON for other programs; the names are fixed (docs/files.md), further ones are at the end of an object. 'd' is code minus
 /// reference in dB: positive means louder. Unknown is null; a class without a segment on the route is null.
 /// </summary>
 public static class ComparisonJson

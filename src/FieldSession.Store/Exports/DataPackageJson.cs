@@ -22,7 +22,7 @@ internal static class DataPackageJson
     /// <summary>The property that says which program made a descriptor; not of the standard, which allows further ones.</summary>
     public const string MakerProperty = "made_by";
 
-    /// <summary>What stands in it.</summary>
+    /// <summary>What is in it.</summary>
     public const string Maker = "fieldsession";
 
     private const string Profile = "https://datapackage.org/profiles/2.0/datapackage.json";
@@ -90,7 +90,7 @@ internal static class DataPackageJson
         json.WriteBoolean("header", true);
     }
 
-    // letters, figures, '.', '_' and '-' only, so that it can stand in an address
+    // letters, figures, '.', '_' and '-' only, so that it can be in an address
     private static string Slug(string study)
     {
         string slug = string.Concat(study.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '_' or '-' ? c : '-'));

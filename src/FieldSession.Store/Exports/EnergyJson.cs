@@ -27,7 +27,7 @@ internal static class EnergyJson
         json.WriteString("code", code.Code);
         json.WriteNumber("stretches", code.Stretches);
         json.Figure("distance_km", code.DistanceKm);
-        json.Figure("energy", code.Reckoned);
+        json.Figure("energy", code.KwhOrLitres);
         json.Figure("per_100_km", code.PerHundredKm);
     }
 
@@ -86,7 +86,7 @@ internal static class EnergyJson
         json.WriteString("code", stretch.Code);
         json.WriteNumber("legs", stretch.Legs.Count);
         json.Figure("distance_km", stretch.DistanceKm);
-        json.Figure("energy", stretch.Reckoned);
+        json.Figure("energy", stretch.KwhOrLitres);
         json.Figure("per_100_km", stretch.PerHundredKm);
     }
 }

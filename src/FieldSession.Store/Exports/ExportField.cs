@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>What stands in a column.</summary>
+/// <summary>What is in a column.</summary>
 public enum FieldType
 {
     /// <summary>Text.</summary>
@@ -23,7 +23,7 @@ public enum FieldType
 
 /// <summary>A column of a table.</summary>
 /// <param name="Name">Its name in the header.</param>
-/// <param name="Type">What stands in it.</param>
+/// <param name="Type">What is in it.</param>
 /// <param name="Unit">The unit of its numbers; null: none.</param>
 /// <param name="Description">What it means.</param>
 public sealed record ExportField(string Name, FieldType Type, string? Unit, string Description)
@@ -34,7 +34,7 @@ public sealed record ExportField(string Name, FieldType Type, string? Unit, stri
     /// <summary>Whether no two rows hold the same.</summary>
     public bool IsUnique { get; init; }
 
-    /// <summary>The only words that may stand in it; empty: any.</summary>
+    /// <summary>The only words that may be in it; empty: any.</summary>
     public ImmutableArray<string> Words { get; init; } = [];
 }
 

@@ -17,7 +17,7 @@ public abstract class ExportFile(string name, string description)
     /// <summary>Whether a study has this file at all.</summary>
     public virtual bool IsIn(ExportSource source) => true;
 
-    /// <summary>Why the file must not be written now although there is something to write; null: nothing stands against it.</summary>
+    /// <summary>Why the file must not be written now although there is something to write; null: nothing rules it out.</summary>
     public virtual string? HiddenBecause(ExportSource source) => null;
 
     /// <summary>The file's bytes, UTF-8.</summary>

@@ -55,7 +55,7 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     public static ExportSource Of(Logbook logbook)
     {
         ArgumentNullException.ThrowIfNull(logbook);
-        // folded anew, for the checks' answers hold numbers in words
+        // folded again, for the checks' answers hold numbers in words
         return NumberForm.OfFiles(() => new ExportSource(Logbook.Fold(logbook.Lines), logbook.Lines, OpenedKey.In(logbook.Entries)));
     }
 }

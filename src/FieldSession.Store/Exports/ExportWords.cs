@@ -35,7 +35,7 @@ internal static class ExportWords
     public const string ChoicesStayCovered = "choices and the order of their trials stay covered until their set is at its planned end";
 
     // why nothing is written
-    public static string ForeignFileIsInTheWay(string path) => $"{path}: a file that no earlier export wrote lies there. Nothing was changed. Move it away, or give another folder.";
+    public static string ForeignFileIsInTheWay(string path) => $"{path}: this file is not from an earlier export. Nothing was changed. Move it away, or give another folder.";
 
     public static string FolderIsFile(string folder) => $"{folder}: this is a file. Nothing was changed. Give a folder to write into.";
 
@@ -43,5 +43,5 @@ internal static class ExportWords
 
     public static string LeftUnfinished(string path, Exception fault, string unfinished) => $"{path}: can't be given its name ({fault.Message}). The study is not touched by it; the files that end in '{unfinished}' are whole. Export once more.";
 
-    public static string NameIsTaken(string path) => $"{path}: something lies there already. Nothing was changed. Give a name that is free.";
+    public static string NameIsTaken(string path) => $"{path}: something is there already. Nothing was changed. Give a free name.";
 }

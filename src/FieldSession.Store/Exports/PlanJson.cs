@@ -87,8 +87,8 @@ internal static class PlanJson
     private static void EnergyDays(Utf8JsonWriter json, Plan plan)
     {
         json.Figure("energy_margin_percent", plan.Energy.MarginPercent);
-        json.Figure("usable_kwh", plan.Energy.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.Reckoned : null);
-        json.Figure("tank_l", plan.Energy.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.Reckoned : null);
+        json.Figure("usable_kwh", plan.Energy.Usable is { Carrier: EnergyCarrier.Electricity } battery ? battery.KwhOrLitres : null);
+        json.Figure("tank_l", plan.Energy.Usable is { Carrier: EnergyCarrier.Fuel } tank ? tank.KwhOrLitres : null);
         json.Figure("energy_distance_short_km", plan.Energy.DistanceShortKm);
         json.Figure("energy_charge_least_percent", plan.Energy.ChargeLeastPercent);
         json.Figure("consumption_lowest", plan.Energy.ConsumptionLowest);

@@ -63,7 +63,7 @@ public static class ReportMarkdown
         text.Append('\n').Append(Escaped(chart.Words)).Append('\n');
         if (chart is IntervalChart intervals)
         {
-            // a code block: its letters stand as they are, and hold no markup
+            // a code block: its letters stay as they are, and hold no markup
             text.Append("\n```text\n").AppendJoin('\n', PlotText.Of(intervals)).Append("\n```\n");
         }
     }

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>Names short enough to stand in a plot; the table beside it has all of them.</summary>
+/// <summary>Names short enough to be in a plot; the table beside it has all of them.</summary>
 internal static class ShortText
 {
     /// <summary>The name as it can be seen, cut between letters and not inside one.</summary>

@@ -10,7 +10,7 @@ public static class SpreadsheetText
     private const char Guard = '\'';
     private const string FormulaStarts = "=+-@\t\r";
 
-    /// <summary>The text as it stands in a cell.</summary>
+    /// <summary>The text as it is in a cell.</summary>
     public static string Guarded(string text)
     {
         ArgumentNullException.ThrowIfNull(text);

@@ -4,7 +4,7 @@ using System.Text;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// The crew's words as a report can bear them: nothing that stays invisible and yet changes how a reader sees what follows. Line breaks and tabs
+/// The crew's words as a report can take them: nothing that stays invisible and yet changes how a reader sees what follows. Line breaks and tabs
 /// become blanks; other control characters, what overrides or isolates the direction of writing (Unicode Standard Annex 9, U+202A to U+202E and U+2066 to
 /// U+2069), halves of pairs and characters that are none become visible marks such as [U+202E].
 /// </summary>

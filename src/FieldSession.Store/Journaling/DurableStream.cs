@@ -5,7 +5,7 @@ namespace FieldSession.Store.Journaling;
 /// (litedb-org/LiteDB#2818: commits are not synchronised). And LiteDB never meets a failing write: after one in the midst
 /// of a commit the finalizer of its transaction throws, which ends the whole program (measured with a full disk). So from the
 /// first fault on, nothing more is written to the disk, what LiteDB writes stays in memory, and whoever uses LiteDB
-/// asks for the fault, closes LiteDB and opens it anew. The disk is then as a power cut would have left it.
+/// asks for the fault, closes LiteDB and opens it again. The disk is then as a power cut would have left it.
 /// </summary>
 internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
 {
@@ -34,7 +34,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
         int wanted = (int)Math.Clamp(Length - Position, 0, count);
         Span<byte> bytes = buffer.AsSpan(offset, wanted);
         int read = file.Read(bytes, Position);
-        // beyond the end of the file everything stands in memory
+        // beyond the end of the file everything is in memory
         int all = fault.Happened ? wanted : read;
         PutWhatIsNotOnDisk(bytes[..all], Position);
         Position += all;

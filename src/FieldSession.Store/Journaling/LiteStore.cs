@@ -7,7 +7,7 @@ namespace FieldSession.Store.Journaling;
 /// <summary>
 /// The study's LiteDB file, open for writing, as plain LiteDB would read it. Every insert is one automatic transaction:
 /// LiteDB's explicit ones leave it half alive when the disk is full. After any exception this object is to be disposed and
-/// opened anew: LiteDB may have closed itself, and nothing written after a fault of the disk reached it.
+/// opened again: LiteDB may have closed itself, and nothing written after a fault of the disk reached it.
 /// </summary>
 internal sealed class LiteStore : IDisposable
 {
@@ -87,7 +87,7 @@ internal sealed class LiteStore : IDisposable
         _isIndexed = true;
     }
 
-    /// <summary>Moves everything from the log into the data file, which then stands alone.</summary>
+    /// <summary>Moves everything from the log into the data file, which then is whole without it.</summary>
     public void Checkpoint()
     {
         _engine.Checkpoint();

@@ -4,8 +4,8 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// Carries the lines into the LiteDB file, behind the back of whoever types. A fault there costs nothing but time:
-/// LiteDB is closed, and the next line, or the next opening, tries again from where it really stands. A file that reads well
-/// and yet bears no further line is put aside, once, and made anew.
+/// LiteDB is closed, and the next line, or the next opening, tries again from where it really is. A file that reads well
+/// and yet takes no further line is put aside, once, and made again.
 /// </summary>
 /// <param name="disk">Where the file is.</param>
 /// <param name="paths">Its names.</param>
@@ -84,7 +84,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
 
     /// <summary>
     /// Carries over what is left, merges LiteDB's log, closes the file and reads it once more: LiteDB has no checksums, and a
-    /// damage that can't be seen when a file is opened may swallow what is added to it. Such a file is made anew.
+    /// damage that can't be seen when a file is opened may swallow what is added to it. Such a file is made again.
     /// </summary>
     public void Dispose()
     {

@@ -6,7 +6,7 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// A line as a LiteDB document: <c>_id</c> its place in the file (Int64, from 1), <c>hash</c> 32 bytes, <c>json</c> the
-/// exact text. Beside them stand fields for whoever questions the file (docs/files.md, "The study file"): nothing here reads them. Made by hand: LiteDB's
+/// exact text. Beside them are fields for whoever questions the file (docs/files.md, "The study file"): nothing here reads them. Made by hand: LiteDB's
 /// mapper trims and empties strings, which would break every hash.
 /// </summary>
 internal static class StoredLine

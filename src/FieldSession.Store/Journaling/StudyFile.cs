@@ -24,7 +24,7 @@ public sealed class StudyFile : IJournal
     private bool _isClosed;
 
     internal StudyFile(
-        IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> mended, string? recordFolder = null)
+        IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> repaired, string? recordFolder = null)
     {
         _recordFolder = recordFolder;
         _acknowledged = AcknowledgedLines.Open(recordFolder, paths.Study, lines);
@@ -33,7 +33,7 @@ public sealed class StudyFile : IJournal
         _text = text;
         _store = store;
         Lines = lines;
-        Mended = mended;
+        Repaired = repaired;
         foreach (Line line in lines)
         {
             _ = _chains.Takes(line);
@@ -47,7 +47,7 @@ public sealed class StudyFile : IJournal
     public IReadOnlyList<Line> Lines { get; }
 
     /// <summary>What was wrong with the files at opening and was put right, a sentence each; empty: nothing.</summary>
-    public IReadOnlyList<string> Mended { get; }
+    public IReadOnlyList<string> Repaired { get; }
 
     /// <summary>
     /// Whether the LiteDB file could not follow the text. Nothing is lost by it; it is tried again with every line and at the
@@ -65,11 +65,11 @@ public sealed class StudyFile : IJournal
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     /// <exception cref="StudyMissingException">There is no such folder.</exception>
     /// <exception cref="StudyUnwritableException">The folder may not be written to.</exception>
-    /// <param name="terms">How it is opened; null: as it stands.</param>
+    /// <param name="terms">How it is opened; null: nothing special.</param>
     public static StudyFile Create(string path, TimeProvider clock, OpeningTerms? terms = null) =>
         new StudyOpening(new Disk(), StudyPaths.Of(path), clock, terms).Create();
 
-    /// <summary>Opens a study, and mends one copy by the other if it has to be.</summary>
+    /// <summary>Opens a study, and repairs one copy by the other if it has to be.</summary>
     /// <param name="path">The study's LiteDB file; it may be missing if its journal is there.</param>
     /// <param name="clock">The time, for the names of what is kept aside.</param>
     /// <exception cref="StudyMissingException">Neither of the files is there.</exception>
@@ -79,7 +79,7 @@ public sealed class StudyFile : IJournal
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     /// <exception cref="StudyTooLargeException">Its text is longer than <see cref="StudyLimits.LongestTextBytes"/>.</exception>
-    /// <param name="terms">How it is opened; null: as it stands.</param>
+    /// <param name="terms">How it is opened; null: nothing special.</param>
     public static StudyFile Open(string path, TimeProvider clock, OpeningTerms? terms = null) =>
         new StudyOpening(new Disk(), StudyPaths.Of(path), clock, terms).Open();
 

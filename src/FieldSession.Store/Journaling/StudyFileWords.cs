@@ -3,7 +3,7 @@ using FieldSession.Journal;
 
 namespace FieldSession.Store.Journaling;
 
-/// <summary>What is said of a study's files: missing, damaged, mended, in use.</summary>
+/// <summary>What is said of a study's files: missing, damaged, repaired, in use.</summary>
 internal static class StudyFileWords
 {
     // what the disk says, and what to do
@@ -12,13 +12,13 @@ internal static class StudyFileWords
     public const string DriveFails = "the drive fails or is gone";
     public const string DiskIsFull = "the disk is full";
     public const string DriveDoesNotAnswer = "the drive does not answer";
-    public const string ShareGivesNoLocks = "the share gives no locks";
+    public const string ShareGivesNoLocks = "the share does not lock files";
     public const string DriveMayOnlyBeRead = "the drive may only be read";
     public const string MakeRoom = "Make room on it";
     public const string BringItBack = "Bring it back";
     public const string BringItBackOrGoOnElsewhere = "Bring it back, or go on with a copy on another one";
-    public const string SeeToCableOrNetwork = "See to its cable or network";
-    public const string LetServerGiveLocks = "Let its server give locks again";
+    public const string SeeToCableOrNetwork = "Check its cable or network";
+    public const string LetServerGiveLocks = "Make its server lock files again";
     public const string AllowWriting = "Allow writing there";
 
     public static string LineIsNotSafe(Exception fault, int line, int? firstLost, string path) => $"{DiskTrouble.InWords(fault)}: line {line} is not in {path}{(firstLost is null ? "; every line before it is" : "")}. {DiskTrouble.Remedy(fault)}, then do the act again.{(firstLost is { } lost ? LinesAreLostToo(lost) : "")}";
@@ -29,11 +29,11 @@ internal static class StudyFileWords
 
     public static string FileBecameShorter(string path) => $"{path}: the file became shorter while it was open.";
 
-    public static string AnotherFileLiesThere(string path) => $"{path}: another file lies there now.";
+    public static string AnotherFileLiesThere(string path) => $"{path}: another file is there now.";
 
-    public static string DiskGivesBackOther(string path) => $"{path}: the disk took the lines and gives back others.";
+    public static string DiskGivesBackOther(string path) => $"{path}: the disk took the lines but reads back different ones.";
 
-    public const string FileIsOnlyLookedAt = "the file is only looked at";
+    public const string FileIsOnlyLookedAt = "the file is only read";
 
     // opening, making and copying
     public static string NoStudyHere(StudyPaths paths) => $"{paths.Study}: there is no study here. Check the path.";
@@ -48,7 +48,7 @@ internal static class StudyFileWords
 
     public static string NameIsOfJournal(string path, string studyPath) => $"{path}: this is the name of a study's journal. Name the study itself, for example {studyPath}.";
 
-    public static string NameIsTaken(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name, or open that study.";
+    public static string NameIsTaken(string taken) => $"{taken}: a file is there already. Nothing was changed. Choose another name, or open that study.";
 
     public static string FileMayNotBeWritten(string path, Exception fault) => $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.";
 
@@ -58,10 +58,10 @@ internal static class StudyFileWords
 
     public static string StudyIsInUse(string path) => $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.";
 
-    public static string OtherStateLiesThere(StudyPaths target) => $"{target.Study}: another study, or a newer state of this one, lies there already. Nothing was changed. Copy into another folder.";
+    public static string OtherStateLiesThere(StudyPaths target) => $"{target.Study}: another study, or a newer state of this one, is there already. Nothing was changed. Copy into another folder.";
 
     // the text
-    public const string LineIsBroken = "its 64 digits are not the hash of its text, or it is no line";
+    public const string LineIsBroken = "its 64 digits are not the hash of its text, or it is not a line";
 
     public static string LineDoesNotFollow(Line line, Line head) => $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last one that holds: a line between was changed, removed or put in";
 
@@ -79,7 +79,7 @@ internal static class StudyFileWords
     public const string StoreLeadsFarBeyond = "its pages lead far beyond the end of the file";
 
     public const string StoreIsGoneOrEmpty = "the file is gone or empty; only LiteDB's log of it is left";
-    public const string PlaceIsTakenOrNone = "a document claims a place that is taken or none";
+    public const string PlaceIsTakenOrNone = "a document claims a place that is taken, or no place";
 
     public static string PlacesAreMissing(long from, long to) => $"no document holds the places {from} to {to}";
 
@@ -106,12 +106,12 @@ internal static class StudyFileWords
 
     public static string StudyIsDamaged(string where, string damage, Finding finding, StudyPaths paths) => $"{where}: {damage}. {finding.Lines.Count} lines are whole. Nothing was overwritten. Bring back a copy of the study, or save the lines that are whole: 'fieldsession rescue {Path.GetFileName(paths.Study)} --out NEW'.";
 
-    // what was mended
-    public static string StoreIsMadeAnew(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it was made again from the text; the old file is kept in {kept}.";
+    // what was repaired
+    public static string StoreIsMadeAgain(StudyPaths paths, string why, string kept) => $"{paths.Study} was damaged ({why}); it was made again from the text; the old file is kept in {kept}.";
 
     public static string StoreWasBehind(StudyPaths paths, Finding finding) => $"{paths.Study} was behind; lines {finding.Store.Lines.Count + 1} to {finding.Lines.Count} were brought in from the text.";
 
-    public static string JournalWasWrittenAnew(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written again from the copies; the old file is kept in {kept}.";
+    public static string JournalWasWrittenAgain(StudyPaths paths, string kept) => $"{paths.Journal} was damaged; it was written again from the copies; the old file is kept in {kept}.";
 
     public static string HalfLineWasCutOff(StudyPaths paths, string kept) => $"{paths.Journal} ended in half a line that was never acknowledged; it was cut off, and what it was is kept in {kept}.";
 
@@ -138,5 +138,5 @@ internal static class StudyFileWords
     // saving what is whole
     public static string NothingToRescue(StudyPaths damaged) => $"{damaged.Study}: no line is whole in any copy. Nothing was changed. Bring back a copy of the study.";
 
-    public static string RescueNameIsTaken(string taken) => $"{taken}: a file lies there already. Nothing was changed. Choose another name for the new study.";
+    public static string RescueNameIsTaken(string taken) => $"{taken}: a file is there already. Nothing was changed. Choose another name for the new study.";
 }

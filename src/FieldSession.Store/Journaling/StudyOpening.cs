@@ -1,6 +1,6 @@
 namespace FieldSession.Store.Journaling;
 
-/// <summary>The way from names to an open study: lock, look, mend, carry on.</summary>
+/// <summary>The way from names to an open study: lock, look, repair, carry on.</summary>
 /// <param name="disk">Where the files are.</param>
 /// <param name="paths">Their names.</param>
 /// <param name="clock">The time, for the names of what is kept aside.</param>
@@ -19,7 +19,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
         {
             // whoever is making it right now holds it
             Locked(FileMode.OpenOrCreate).Dispose();
-            new Mending(disk, paths, clock).ClearStart();
+            new Repair(disk, paths, clock).ClearStart();
         }
 
         return new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken
@@ -27,7 +27,7 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
             : OpenLocked(FileMode.CreateNew);
     });
 
-    /// <summary>Opens the study and mends what can be mended without losing a line.</summary>
+    /// <summary>Opens the study and repairs what can be repaired without losing a line.</summary>
     /// <exception cref="StudyFileException">It can't be opened; nothing was changed.</exception>
     public StudyFile Open() => Refusal.Of(paths.Study, () =>
     {
@@ -84,21 +84,21 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
             throw loss;
         }
 
-        Mending mending = new(disk, paths, clock);
-        TextFile text = mending.MendText(file, bytes ?? [], finding);
+        Repair repair = new(disk, paths, clock);
+        TextFile text = repair.RepairText(file, bytes ?? [], finding);
         disk.SyncFolderOf(paths.Journal);
-        mending.ClearStore(finding);
-        mending.NoteGrowth(finding);
+        repair.ClearStore(finding);
+        repair.NoteGrowth(finding);
         IReadOnlyList<StrandHead> missing = [];
         _ = Attempt.Of(() => missing = AcknowledgedLines.MissingIn(_terms.RecordFolder, paths.Study, finding.Lines));
         string[] lost = [.. missing.Select(head => StudyFileWords.AcknowledgedLinesAreMissing(paths.Study, head, finding.Lines))];
-        StoreWriter store = StoreFrom(finding, mending);
-        return new StudyFile(disk, paths, text, store, finding.Lines, [.. mending.Done, .. lost], _terms.RecordFolder);
+        StoreWriter store = StoreFrom(finding, repair);
+        return new StudyFile(disk, paths, text, store, finding.Lines, [.. repair.Done, .. lost], _terms.RecordFolder);
     }
 
-    private StoreWriter StoreFrom(Finding finding, Mending mending)
+    private StoreWriter StoreFrom(Finding finding, Repair repair)
     {
-        StoreWriter store = new(disk, paths, mending.ClearStore);
+        StoreWriter store = new(disk, paths, repair.ClearStore);
         store.Enqueue(finding.Lines);
         store.CatchUp();
         if (store.Fault is { } fault && IsForAPerson(fault))

@@ -6,7 +6,7 @@ namespace FieldSession.Store.Journaling;
 /// </summary>
 /// <param name="Path">The new study's LiteDB file.</param>
 /// <param name="Lines">How many lines it holds: of each strand, the longest chain that holds from its first line.</param>
-/// <param name="LooseLines">How many lines are whole but stand behind a lost one, so that no chain reaches them.</param>
+/// <param name="LooseLines">How many lines are whole but are behind a lost one, so that no chain reaches them.</param>
 /// <param name="LooseFile">Where those are kept as text, to be read and typed in again; null: there are none.</param>
 public sealed record StudyRescue(string Path, int Lines, int LooseLines, string? LooseFile)
 {

@@ -7,20 +7,20 @@ namespace FieldSession.Store.Journaling;
 /// <summary>
 /// The plain text, open for writing. What <see cref="Append"/> has returned from is safe: each line is read back from the disk before it counts. After a failed
 /// write or flush nobody knows what the disk holds, and a later flush that succeeds says nothing about what the failed one dropped: so the whole text is read from
-/// the disk through a fresh handle, and what is missing is written again. A file whose drive went and came back, or was mounted anew, is known
+/// the disk through a fresh handle, and what is missing is written again. A file whose drive went and came back, or was mounted again, is known
 /// by its lines and opened again; nobody has to start the program again for it.
 /// </summary>
 /// <param name="disk">Where the file is.</param>
 /// <param name="path">Its name.</param>
 /// <param name="file">The file, held by this process alone: it is also the study's lock.</param>
-/// <param name="standing">The lines that stand in it.</param>
+/// <param name="there">The lines that are in it.</param>
 /// <param name="mostBytes">How long it may become.</param>
 internal sealed class TextFile(
-    IDisk disk, string path, IDiskFile file, IReadOnlyList<Line> standing, long mostBytes = StudyLimits.LongestTextBytes) : IDisposable
+    IDisk disk, string path, IDiskFile file, IReadOnlyList<Line> there, long mostBytes = StudyLimits.LongestTextBytes) : IDisposable
 {
-    private readonly List<Line> _lines = [.. standing];
+    private readonly List<Line> _lines = [.. there];
     private IDiskFile _file = file;
-    private long _end = TextOnDisk.LengthOf(standing);
+    private long _end = TextOnDisk.LengthOf(there);
     private bool _isUnsure;
 
     /// <summary>Writes lines at the end and returns when they are on the disk.</summary>
@@ -55,7 +55,7 @@ internal sealed class TextFile(
         return text.WrittenSpan.ToArray();
     }
 
-    /// <summary>Everything that stands in the file.</summary>
+    /// <summary>Everything that is in the file.</summary>
     public byte[] Bytes()
     {
         byte[] bytes = new byte[_end];
@@ -104,7 +104,7 @@ internal sealed class TextFile(
         ReadBack.Demand(disk, path, bytes, _end);
     }
 
-    // half a line may stand there from an append that failed
+    // half a line may be there from an append that failed
     private void CutBehindEnd()
     {
         if (_file.Length != _end)
@@ -124,7 +124,7 @@ internal sealed class TextFile(
 
         Write(bytes);
         using IDiskFile? now = disk.LookPastMemory(path);
-        if (!new TextOnDisk([.. _lines, .. added]).StandsIn(now ?? _file))
+        if (!new TextOnDisk([.. _lines, .. added]).IsIn(now ?? _file))
         {
             throw DiskTrouble.OfALyingDisk(path);
         }

@@ -13,7 +13,7 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
     public static long LengthOf(IReadOnlyList<Line> lines) => lines.Sum(line => line.LengthBytes + 1L);
 
     /// <summary>Whether a file holds these lines and nothing behind them.</summary>
-    public bool StandsIn(IDiskFile file) => file.Length == LengthOf(lines) && Blocks().All(block => ReadBack.IsThere(block.Bytes, block.At, file));
+    public bool IsIn(IDiskFile file) => file.Length == LengthOf(lines) && Blocks().All(block => ReadBack.IsThere(block.Bytes, block.At, file));
 
     /// <summary>The place, counted from 1, of the first line that a file on the disk no longer holds; null: it holds all.</summary>
     /// <exception cref="IOException">The file can't be read.</exception>

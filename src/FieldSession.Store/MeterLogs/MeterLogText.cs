@@ -4,7 +4,7 @@ using FieldSession.Store.Readings;
 
 namespace FieldSession.Store.MeterLogs;
 
-/// <summary>The lines of a log cut into fields: by the delimiter under which a line of header words stands.</summary>
+/// <summary>The lines of a log cut into fields: by the delimiter under which a line of header words is found.</summary>
 /// <param name="Delimiter">Comma, semicolon or tab.</param>
 /// <param name="HeaderLine">The line of the header, from 1.</param>
 /// <param name="Header">Its fields.</param>

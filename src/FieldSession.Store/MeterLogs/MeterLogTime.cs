@@ -14,7 +14,7 @@ internal readonly record struct MeterLogTime(DateTimeOffset? At, string? What, s
     private static readonly ImmutableArray<string> Dates = ["yyyy-M-d", "yyyy/M/d", "yyyy.M.d", "d.M.yyyy", "yyyyMMdd"];
 
     /// <summary>Reads a time, with or without date and zone.</summary>
-    /// <param name="text">The time as it stands there.</param>
+    /// <param name="text">The time as it is there.</param>
     /// <param name="dayFirst">Whether dates with slashes begin with the day; null: not known.</param>
     /// <param name="terms">What somebody says about the log.</param>
     public static MeterLogTime Of(string text, bool? dayFirst, MeterLogTerms terms)

@@ -25,9 +25,9 @@ internal static class MeterLogWords
     public const string SayStart = "give --start with date and time of the first line";
     public const string GoesBack = "the time goes back";
     public const string CutApart = "cut the file there, or check the meter's clock";
-    public const string NoLevels = "not one level in its column";
-    public const string NotALevel = "no level that a road makes";
-    public const string LevelForm = "levels lie between 0 and 160 dB; choose the column with --level";
+    public const string NoLevels = "its column has no level";
+    public const string NotALevel = "not a level that a road makes";
+    public const string LevelForm = "levels are between 0 and 160 dB; choose the column with --level";
     public const string TwoLines = "fewer than two lines with a time";
 
     public static string GapAt(long line, double seconds) => string.Create(CultureInfo.InvariantCulture, $"a gap of {seconds:0.#} s before line {line}");

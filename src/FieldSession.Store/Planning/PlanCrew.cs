@@ -30,6 +30,11 @@ internal static class PlanCrew
                 troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.CrewNamesTwice(name), PlanFolderWords.GiveEachPersonOwnName);
             }
 
+            if (name.Contains(',', StringComparison.Ordinal))
+            {
+                troubles.Refuse(PlanFile.Plan, line, null, PlanFolderWords.NameHoldsComma(name), PlanFolderWords.WritePeopleApart(name));
+            }
+
             crew.Add(new CrewMember(name, Part(member, "seat", troubles) ?? SeatAt(crew.Count)));
         }
 

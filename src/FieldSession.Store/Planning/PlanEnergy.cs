@@ -45,7 +45,7 @@ internal static class PlanEnergy
         (string Name, EnergyUnit Unit)[] said = [.. ways.Where(way => words.Find(way.Name) is not null)];
         if (said.Length > 1)
         {
-            words.Find(said[1].Name)!.Refuse(troubles, $"'{said[1].Name}' stands beside '{said[0].Name}'", PlanFolderWords.GiveBatteryOrTankOnce);
+            words.Find(said[1].Name)!.Refuse(troubles, $"'{said[1].Name}' beside '{said[0].Name}'", PlanFolderWords.GiveBatteryOrTankOnce);
         }
 
         return said.Length > 0 && words.Positive(said[0].Name, 400, troubles) is { } amount ? Energy.Of(amount, said[0].Unit) : null;

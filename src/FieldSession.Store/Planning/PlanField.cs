@@ -14,7 +14,7 @@ public sealed record PlanField(string Name, string Label, PlanFieldSort Sort, st
     /// <summary>The units in which it is edited; null: both. A word that the plan holds is edited in any.</summary>
     public UnitSystem? Units { get; init; }
 
-    /// <summary>The value as TOML; null: the text is empty, the word is left away. A text that is no number stays a text, so that it is refused by name.</summary>
+    /// <summary>The value as TOML; null: the text is empty, the word is left away. A text that is not a number stays a text, so that it is refused by name.</summary>
     public string? ValueOf(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -24,6 +24,7 @@ public sealed record PlanField(string Name, string Label, PlanFieldSort Sort, st
         {
             _ when trimmed.Length == 0 => null,
             PlanFieldSort.List => PlanText.Listed(trimmed.Split(';', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)),
+            PlanFieldSort.Names => PlanText.Listed(trimmed.Split([';', ','], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)),
             PlanFieldSort.Number when isNumber => PlanText.Number(number),
             PlanFieldSort.Whole when isNumber && double.IsInteger(number) => number.ToString("0", CultureInfo.InvariantCulture),
             PlanFieldSort.YesNo when YesOrNo(trimmed) is { } answer => answer,
@@ -31,7 +32,7 @@ public sealed record PlanField(string Name, string Label, PlanFieldSort Sort, st
         };
     }
 
-    /// <summary>The text of a value as it stands in the file.</summary>
+    /// <summary>The text of a value as it is in the file.</summary>
     internal static string TextOf(PlanWord word) => word.Value switch
     {
         StringValueSyntax text => text.Value ?? "",
@@ -66,6 +67,9 @@ public enum PlanFieldSort
     /// <summary>Yes or no.</summary>
     YesNo,
 
-    /// <summary>Several texts, cut by semicolons.</summary>
+    /// <summary>Several texts, cut by semicolons; a comma may be part of one.</summary>
     List,
+
+    /// <summary>Several names, cut by semicolons or commas: no name holds a comma.</summary>
+    Names,
 }

@@ -18,12 +18,12 @@ internal static class PlanFolderWords
 
     public static string CantBeRead(string path) => $"{path} can't be read";
 
-    public const string LookWhetherItIsFile = "look whether it is a file, and whether you may read it";
+    public const string LookWhetherItIsFile = "check that it is a file and that you may read it";
     public const string FileIsEmpty = "the file is empty";
 
     // words and their sorts
-    public const string NestedTooDeep = "lists or tables stand one inside the other too many times";
-    public const string WriteLessDeep = "write lists and tables less deep";
+    public const string NestedTooDeep = "lists or tables are nested too deep";
+    public const string WriteLessDeep = "nest lists and tables less";
     public const string TextDoesNotEnd = "the file ends inside a text in quotes";
     public const string LineForm = "a line is: word = value, text in \"quotes\", numbers with a point";
     public const string YesOrNo = "yes or no";
@@ -33,14 +33,14 @@ internal static class PlanFolderWords
 
     public static string DidYouMean(string near) => $"did you mean '{near}'?";
 
-    public const string UnknownWordIsPassedOver = "it is passed over";
+    public const string UnknownWordIsPassedOver = "it is ignored";
 
     // what is asked and compared
     public static string StudyNameIsRefused(string fault) => $"'study' can't be a study's name: {fault}";
 
-    public const string UtcOffsetForm = "write what your clocks are ahead of UTC, such as +02:00";
-    public const string RingBandIsNone = "'ring_band_hz' is no band";
-    public const string RingBandForm = "'ring_band_hz' is two numbers from 100 to 400, 20 apart and more: [178, 282]";
+    public const string UtcOffsetForm = "write how far your clocks are ahead of UTC, such as +02:00";
+    public const string RingBandIsNone = "'ring_band_hz' is not a band";
+    public const string RingBandForm = "'ring_band_hz' is two numbers from 100 to 400, at least 20 apart: [178, 282]";
     public const string MainMeasureForm = "'main_measure' is \"steady\", \"impact\" or \"all\"";
     public const string SpecsIsMissing = "'specs' is missing";
 
@@ -48,7 +48,7 @@ internal static class PlanFolderWords
 
     public static string SpecsFormWithoutNames(string allowed) => $"{allowed}; their names are in the custodian's own file";
 
-    public const string NoWholeNumber = "no whole number";
+    public const string NoWholeNumber = "not a whole number";
     public const string UnitsForm = "'units' is \"metric\" or \"imperial\"";
     public const string AbortedCountsForm = "'aborted_counts' is \"repeat\", \"both\" or \"no\"";
     public const string CoveredIsThereTwice = "'covered' and 'covered_until_evening' say the same and differ";
@@ -59,6 +59,11 @@ internal static class PlanFolderWords
 
     public static string CrewNamesTwice(string name) => $"'crew' names {Troubles.Quoted(name)} twice";
 
+    public static string NameHoldsComma(string name) => $"'crew' holds the one name {Troubles.Quoted(name)}, with a comma in it";
+
+    public static string WritePeopleApart(string names) =>
+        $"write two people as two names: [{string.Join(", ", names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => $"\"{name}\""))}]";
+
     public const string GiveEachPersonOwnName = "give each a name of their own";
     public const string PersonHasNoName = "somebody in 'crew' has no name";
     public const string PersonForm = "write name = \"Ro\", and seat = \"driver\" where you like";
@@ -67,15 +72,15 @@ internal static class PlanFolderWords
 
     public static string CustodianIsInCrew(string custodian) => $"the custodian {Troubles.Quoted(custodian)} is in the crew";
 
-    public const string CustodianDoesNotRide = "who keeps the key does not ride; name somebody else";
+    public const string CustodianDoesNotRide = "the custodian does not ride; name somebody else";
 
     // the order of runs
     public const string OrderIsMissing = "'order' is missing";
     public const string OrderForm = "'order' names the runs by place, such as \"R 1 R 1 R\"";
-    public const string CanBeDriven = "it can be driven so";
-    public const string CanBeDrivenOrSharedOut = "it can be driven so; 'orders' shares the runs out between the cars";
+    public const string CanBeDriven = "you can drive it as it is";
+    public const string CanBeDrivenOrSharedOut = "you can drive it as it is; 'orders' shares the runs between the cars";
 
-    public static string IsNoList(string name) => $"'{name}' is no list";
+    public static string IsNoList(string name) => $"'{name}' is not a list";
 
     public static string NameOfEachRunForm(string name) => $"'{name}' is a list of names, one for each run, such as [\"one\", \"other\"]";
 
@@ -106,7 +111,7 @@ internal static class PlanFolderWords
 
     public static string UnknownColumnIsPassedOver(string name) => $"the column {Troubles.Quoted(name)} is not known and passed over";
 
-    public static string QuotesDoNotFit(string line) => $"the quotes of the row that begins in line {line} do not fit";
+    public static string QuotesDoNotFit(string line) => $"the quotes of the row that begins in line {line} do not match";
 
     public const string QuotesForm = "put a field with a comma or a quote in quotes; write a quote within it twice";
 
@@ -114,7 +119,7 @@ internal static class PlanFolderWords
 
     public const string QuoteNameWithComma = "put quotes around a name that holds a comma";
     public const string RouteHasNoSegment = "the route has no segment";
-    public const string WriteOneSegmentARow = "write one segment a row under the header";
+    public const string WriteOneSegmentARow = "write one segment a row under the header (plan screen: Ctrl+N)";
 
     public static string TooManySegments(int mostSegments) => $"the route has more than {mostSegments} segments";
 
@@ -122,7 +127,7 @@ internal static class PlanFolderWords
 
     public static string SegmentNameIsTaken(Segment segment, Dictionary<string, int> linesByName) => $"{Troubles.Quoted(segment.Name)} is in line {linesByName[segment.Name]} already";
 
-    public const string GiveEachSegmentOwnName = "give each segment a name of its own; capitals don't tell names apart";
+    public const string GiveEachSegmentOwnName = "give each segment a name of its own; capitals make no difference";
 
     // a segment of the route
     public static string ClassIsUnknown(string written) => $"the class is {Troubles.Quoted(written)}";
@@ -147,7 +152,7 @@ internal static class PlanFolderWords
 
     public static string NumberForm(string most) => $"it is a number with a point, more than 0, at most {most}";
 
-    public static string IsNoNumber(string text) => $"{Troubles.Quoted(text)} is no number";
+    public static string IsNoNumber(string text) => $"{Troubles.Quoted(text)} is not a number";
 
     public static string LongerSegmentLetsMeterSettle(string length) => $"{length} or more give the meter time to settle";
 
@@ -159,9 +164,9 @@ internal static class PlanFolderWords
 
     public static string LengthHint(string unit) => $"its length, {unit}; 5 s or more let the meter settle, impacts may be short";
 
-    public const string LimitHint = "the posted limit; empty: not told";
-    public const string NominalLevelHint = "the level expected, dB(A), the same for every code; empty: readings are not held against one";
-    public const string StartMarkHint = "where it begins, so that everybody begins there; empty: not told";
+    public const string LimitHint = "the posted limit; empty: not given";
+    public const string NominalLevelHint = "the level expected, dB(A), the same for every code; empty: readings are not checked against one";
+    public const string StartMarkHint = "where it begins, so that everybody begins there; empty: not given";
     public const string PhraseHint = "the note phrase that is offered here; empty: none";
     public const string ClassHint = "steady or impact, where the kind does not say it; empty: the kind says it";
 }

@@ -59,7 +59,7 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         PlanFolderWords.ClassHint,
     ];
 
-    /// <summary>The text of every word that the plan holds, by name, dotted where it stands in a table.</summary>
+    /// <summary>The text of every word that the plan holds, by name, dotted where it is in a table.</summary>
     public IReadOnlyDictionary<string, string> Texts() =>
         Words().DistinctBy(word => word.Name).ToDictionary(word => word.Name, PlanField.TextOf);
 
@@ -74,7 +74,7 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     public ImmutableArray<PlanField> Fields(IReadOnlyDictionary<string, string> texts) =>
         [.. PlanFields.All.Where(field => field.Units is null || field.Units == Units || texts.ContainsKey(field.Name))];
 
-    /// <summary>The name of the word that stands in a line of the plan; null: none.</summary>
+    /// <summary>The name of the word that is in a line of the plan; null: none.</summary>
     public string? NameAt(int line) => Words().FirstOrDefault(word => word.Line == line)?.Name;
 
     /// <summary>The pages with a field's text.</summary>

@@ -1,6 +1,6 @@
 namespace FieldSession.Store.Planning;
 
-/// <summary>Something about a plan folder: what stands against it, or what makes it weak.</summary>
+/// <summary>Something about a plan folder: what rules it out, or what makes it weak.</summary>
 /// <param name="File">The file, such as "plan.toml".</param>
 /// <param name="Line">Line in the file, from 1; null: the file as a whole.</param>
 /// <param name="Column">Place in the line, from 1, or the name of the CSV column; null: the line as a whole.</param>

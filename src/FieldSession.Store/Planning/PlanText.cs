@@ -121,7 +121,7 @@ public static class PlanText
         return newLine < 0 ? $"{toml}\n{line}" : string.Concat(toml.AsSpan(0, newLine + 1), line, toml.AsSpan(newLine + 1));
     }
 
-    // a word of the first level has to stand before the first table
+    // a word of the first level has to be before the first table
     private static string WithNewLine(string toml, DocumentSyntax document, string line)
     {
         TableSyntaxBase? table = document.Tables.FirstOrDefault();

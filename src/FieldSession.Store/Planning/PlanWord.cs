@@ -4,7 +4,7 @@ using Tomlyn.Syntax;
 namespace FieldSession.Store.Planning;
 
 /// <summary>One word of the plan with its value and its place in the file.</summary>
-/// <param name="Name">The name, dotted where it stands in a table: "limits.wind_warn_m_s".</param>
+/// <param name="Name">The name, dotted where it is in a table: "limits.wind_warn_m_s".</param>
 /// <param name="Value">The value as written.</param>
 /// <param name="Line">Line, from 1.</param>
 /// <param name="Column">Place in the line, from 1.</param>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace FieldSession.Store.Planning;
 
-/// <summary>Gathers what is wrong with a plan folder, so that the crew mends it in one go.</summary>
+/// <summary>Gathers what is wrong with a plan folder, so that the crew repairs it in one go.</summary>
 internal sealed class Troubles
 {
     /// <summary>Most problems that are told at once.</summary>
@@ -31,7 +31,7 @@ internal sealed class Troubles
     /// <summary>Notes what is doubtful.</summary>
     public void Warn(string file, int? line, string? column, string what, string better) => Add(_warnings, file, line, column, what, better);
 
-    /// <summary>A value as it stands in a message: short, in quotes.</summary>
+    /// <summary>A value as it is in a message: short, in quotes.</summary>
     public static string Quoted(string value) => value.Length <= 40 ? $"'{value}'" : $"'{value[..40]}...'";
 
     private static void Add(List<PlanProblem> list, string file, int? line, string? column, string what, string allowed)

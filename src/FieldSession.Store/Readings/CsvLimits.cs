@@ -1,7 +1,7 @@
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// How large a CSV may be before it is refused unread. A field day has some hundred readings; the limits stand far above any real file and far
+/// How large a CSV may be before it is refused unread. A field day has some hundred readings; the limits are far above any real file and far
 /// below what would exhaust a laptop.
 /// </summary>
 public static class CsvLimits

@@ -14,7 +14,7 @@ internal static class CsvNumbers
     /// <summary>A number as files write it; empty: unknown.</summary>
     public static string Text(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "";
 
-    /// <summary>What is wrong with a text that is no number, in words that help.</summary>
+    /// <summary>What is wrong with a text that is not a number, in words that help.</summary>
     public static string WhatIsWrong(string text) => text.Contains(',', StringComparison.Ordinal)
         ? ReadingsFileWords.NumberWithComma
         : "no number";

@@ -212,7 +212,7 @@ internal sealed class CsvSheet : IDisposable
 
         if (IsName(_texts[0], _names[0]) && IsName(_texts[1], _names[1]))
         {
-            _problems.Add(Line, null, null, ReadingsFileWords.HeaderStandsAgain, ReadingsFileWords.TakeLineOut);
+            _problems.Add(Line, null, null, ReadingsFileWords.HeaderIsRepeated, ReadingsFileWords.TakeLineOut);
             return false;
         }
 

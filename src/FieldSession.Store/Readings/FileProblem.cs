@@ -1,10 +1,10 @@
 namespace FieldSession.Store.Readings;
 
-/// <summary>One thing that is wrong with a file that somebody hands in: where it stands, what it is, and what is allowed.</summary>
+/// <summary>One thing that is wrong with a file that somebody hands in: where it is, what it is, and what is allowed.</summary>
 /// <param name="File">The file as it was named.</param>
 /// <param name="Line">The line, from 1; null: the file as a whole.</param>
 /// <param name="Column">The column by its name; null: the line as a whole.</param>
-/// <param name="Value">The text that stands there, shortened and without control characters; null: not about one text.</param>
+/// <param name="Value">The text that is there, shortened and without control characters; null: not about one text.</param>
 /// <param name="What">What is wrong.</param>
 /// <param name="Allowed">What is allowed, or what to do.</param>
 public sealed record FileProblem(string File, long? Line, string? Column, string? Value, string What, string Allowed)

@@ -1,6 +1,6 @@
 namespace FieldSession.Store.Readings;
 
-/// <summary>Gathers what is wrong with a file, so that all of it can be mended in one go: the first 20 in words, the rest counted.</summary>
+/// <summary>Gathers what is wrong with a file, so that all of it can be repaired in one go: the first 20 in words, the rest counted.</summary>
 /// <param name="file">The file as it was named.</param>
 internal sealed class FileProblems(string file)
 {

@@ -175,7 +175,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         {
             if (hasLow)
             {
-                sheet.Problem(ReadingColumns.High, "", ReadingsFileWords.LowWithoutHigh, ReadingsFileWords.OneValueStandsInHigh);
+                sheet.Problem(ReadingColumns.High, "", ReadingsFileWords.LowWithoutHigh, ReadingsFileWords.OneValueGoesInHigh);
             }
 
             return !hasLow;
@@ -221,7 +221,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
 
     private string? Optional(int column) => Name(column, isNeeded: false) is { Length: > 0 } text ? text : null;
 
-    /// <summary>A name: no control characters, which could steer a terminal, and not longer than a line of a table can bear.</summary>
+    /// <summary>A name: no control characters, which could steer a terminal, and not longer than a line of a table can take.</summary>
     private string? Name(int column, bool isNeeded)
     {
         string text = sheet[column];

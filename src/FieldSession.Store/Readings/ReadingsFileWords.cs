@@ -20,15 +20,15 @@ internal static class ReadingsFileWords
     public static string RowIsRagged(int values, int columns) => $"{values} values, but the header names {columns} columns";
 
     public const string QuoteValueWithComma = "quote a value that has a comma in it; leave empty what is unknown";
-    public const string HeaderStandsAgain = "the header is here a second time";
-    public const string TakeLineOut = "take this line out";
+    public const string HeaderIsRepeated = "the header is here a second time";
+    public const string TakeLineOut = "remove this line";
     public const string QuoteIsNeverClosed = "a quote is opened here and never closed";
     public const string CloseQuote = "close it with \"";
-    public const string TextBehindClosingQuote = "text behind a closing quote";
+    public const string TextBehindClosingQuote = "text after a closing quote";
     public const string QuoteInMiddleOfValue = "a quote in the middle of a value";
     public const string QuoteWholeValue = "quote the whole value, and write a quote inside it as \"\"";
-    public const string NulByte = "a NUL byte: this is no text";
-    public const string NoUtf8 = "bytes that are no UTF-8";
+    public const string NulByte = "a NUL byte: this is not text";
+    public const string NoUtf8 = "bytes that are not UTF-8";
     public const string SaveAsCsv = "save the file as CSV in UTF-8";
 
     // the size of the sheet
@@ -64,8 +64,8 @@ internal static class ReadingsFileWords
     // legs
     public const string NoLeg = "no leg below the header";
     public const string OneLegALine = "one leg a line";
-    public const string MeaningIsUnclear = "it can't be told what this means";
-    public const string NotToBeRead = "not to be read";
+    public const string MeaningIsUnclear = "this has no clear meaning";
+    public const string NotToBeRead = "not readable";
     public const string NoStateOfCharge = "no state of charge at start and end";
     public const string StateOfChargeForm = "two numbers 0 to 100";
     public const string CauseNotSaid = "cause not said";
@@ -85,9 +85,9 @@ internal static class ReadingsFileWords
     public const string ImpactIsReadAsPeak = "the kind impact is read as a peak";
     public const string ClassForm = "steady, impact, or empty: then the kind says it";
     public const string LevelForm = "a level in dB from 0 to 140, with a point";
-    public const string NoLevelOfMeter = "no level that a meter shows";
+    public const string NoLevelOfMeter = "not a level that a meter shows";
     public const string LowWithoutHigh = "low is given without high";
-    public const string OneValueStandsInHigh = "one value goes in high; a missed reading has neither";
+    public const string OneValueGoesInHigh = "one value goes in high; a missed reading has neither";
 
     public static string LowIsAboveHigh(CsvSheet sheet) => $"low is above high ({sheet[ReadingColumns.High]})";
 
@@ -121,7 +121,7 @@ internal static class ReadingsFileWords
 
     public static string CodesTimesSegments => $"{CsvLimits.CodeSegments} codes times segments";
 
-    public const string SplitOrLookAtColumns = "split the file, or look whether a column holds something else";
+    public const string SplitOrLookAtColumns = "split the file, or check whether a column holds something else";
 
-    public static string IsThisTheColumn(string things) => $"is this the column of the {things}?";
+    public static string IsThisTheColumn(string things) => $"does this column hold the {things}?";
 }

@@ -10,7 +10,7 @@ namespace FieldSession.Store.Readings;
 /// <param name="Cause">Why, in one word where it is a known cause; null: not said.</param>
 internal readonly record struct SpoiltText(bool IsSpoilt, string? Cause)
 {
-    /// <summary>What may stand in the column.</summary>
+    /// <summary>What may be in the column.</summary>
     public const string Allowed = ReadingsFileWords.SpoiltForm;
 
     /// <summary>Reads the text; null: it can't be told what it means.</summary>
@@ -37,7 +37,7 @@ internal readonly record struct SpoiltText(bool IsSpoilt, string? Cause)
         return null;
     }
 
-    /// <summary>A number or a mark alone says nothing; a single letter that is no cause is a slip.</summary>
+    /// <summary>A number or a mark alone says nothing; a single letter that is not a cause is a slip.</summary>
     private static SpoiltText? FreeWords(string text) => text.Length > 1 && text.Any(char.IsLetter)
         ? new SpoiltText(true, text)
         : null;

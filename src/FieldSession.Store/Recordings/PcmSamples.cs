@@ -10,7 +10,7 @@ internal static class PcmSamples
     /// <param name="sampleBytes">2, 3 or 4 of whole numbers; 4 or 8 of floating point.</param>
     /// <param name="isFloat">Whether they are floating point.</param>
     /// <param name="samples">Room for all of them.</param>
-    /// <exception cref="RecordingRefusedException">A floating-point sample is no number.</exception>
+    /// <exception cref="RecordingRefusedException">A floating-point sample is not a number.</exception>
     public static void Take(ReadOnlySpan<byte> bytes, int sampleBytes, bool isFloat, Span<double> samples)
     {
         switch (sampleBytes)

@@ -3,16 +3,16 @@ namespace FieldSession.Store.Recordings;
 /// <summary>What is said about files of recordings.</summary>
 internal static class RecordingWords
 {
-    public const string Empty = "there is not one sample in it; record again";
-    public const string UnknownFormat = "no recording that is known here; give WAV or FLAC";
+    public const string Empty = "it holds no sample; record again";
+    public const string UnknownFormat = "not a recording that is known here; give WAV or FLAC";
     public const string HeaderCutOff = "it ends within its header; copy it from the recorder again";
     public const string NoFormatChunk = "a WAV without a format; copy it from the recorder again";
     public const string NoSoundChunk = "a WAV without sound; copy it from the recorder again";
     public const string NotClosed = "the file was not closed by the recorder; it is read to its end";
-    public const string NotANumber = "damaged: a sample is no number; copy it from the recorder again";
+    public const string NotANumber = "damaged: a sample is not a number; copy it from the recorder again";
     public const string Grew = "the file grew while it was read; stop the recorder and read it again";
     public const string FlacHeaderWrong = "damaged: its FLAC header is wrong; copy it from the recorder again";
-    public const string FlacFormatChanges = "its rate, bits or channels change on the way; record one file a setting";
+    public const string FlacFormatChanges = "its rate, bits or channels change on the way; record one file for each setting";
 
     public static string Lossy(string name) => $"{name} is lossy, not for levels; record WAV or FLAC";
 

@@ -46,7 +46,7 @@ public sealed class SoundFile : IDisposable
         }
     }
 
-    /// <summary>A reader for the bytes of a recording, by what stands at their beginning.</summary>
+    /// <summary>A reader for the bytes of a recording, by what is at their beginning.</summary>
     /// <param name="bytes">The recording from its first byte.</param>
     /// <exception cref="RecordingRefusedException">No level can be taken from it.</exception>
     public static ISoundReader ReaderOf(ByteSource bytes)

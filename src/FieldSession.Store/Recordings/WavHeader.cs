@@ -2,7 +2,7 @@ using System.Buffers.Binary;
 
 namespace FieldSession.Store.Recordings;
 
-/// <summary>What stands before the sound in a WAV file.</summary>
+/// <summary>What is before the sound in a WAV file.</summary>
 /// <param name="Format">How the samples are written.</param>
 /// <param name="SampleBytes">Bytes of one sample.</param>
 /// <param name="SoundBytes">Bytes of sound; null: the recorder did not close the file, the sound goes to its end.</param>
@@ -51,7 +51,7 @@ internal sealed record WavHeader(SoundFormat Format, int SampleBytes, long? Soun
         }
     }
 
-    // the size of the sound stands behind the size of the whole
+    // the size of the sound is behind the size of the whole
     private static long? LongSound(byte[] sizes) => sizes.Length >= 16 ? BinaryPrimitives.ReadInt64LittleEndian(sizes.AsSpan(8)) : null;
 
     private static WavHeader Of(WavFormat format, uint size, long? longSound, BroadcastTime? time)

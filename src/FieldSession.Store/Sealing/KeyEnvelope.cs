@@ -7,7 +7,7 @@ using System.Text.Json;
 namespace FieldSession.Store.Sealing;
 
 /// <summary>
-/// The key file as it stands on disk: one JSON object with how the key was locked, whose it is, and the locked bytes
+/// The key file as it is on disk: one JSON object with how the key was locked, whose it is, and the locked bytes
 /// (AES-256-GCM, NIST SP 800-38D). Everything that is not locked is bound to the locked bytes as associated data, so that
 /// no member can be changed unseen. Bytes are written in base64.
 /// </summary>

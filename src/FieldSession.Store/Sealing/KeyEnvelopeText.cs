@@ -6,7 +6,7 @@ using FieldSession.Sealing;
 namespace FieldSession.Store.Sealing;
 
 /// <summary>
-/// Reads a key file's bytes, which may be anything. Each member stands once and in the one form in which it is written,
+/// Reads a key file's bytes, which may be anything. Each member is there once and in the one form in which it is written,
 /// so that no two files mean the same.
 /// </summary>
 internal static class KeyEnvelopeText

@@ -34,14 +34,14 @@ public sealed class KeyFile
         _stretch = stretch;
     }
 
-    /// <summary>What stands against writing a key file there with that passphrase; null: nothing. Nothing is written.</summary>
+    /// <summary>What rules out writing a key file there with that passphrase; null: nothing. Nothing is written.</summary>
     public static Objection? ObjectionTo(string path, string passphrase)
     {
         ArgumentNullException.ThrowIfNull(passphrase);
         return ObjectionToPassphrase(passphrase) ?? ObjectionToPlace(path);
     }
 
-    /// <summary>What stands against a passphrase, or against one of two; null: nothing.</summary>
+    /// <summary>What rules out a passphrase, or against one of two; null: nothing.</summary>
     public static Objection? ObjectionToPassphrase(string passphrase)
     {
         string[] all = TwoPassphrases.In(passphrase);
@@ -52,7 +52,7 @@ public sealed class KeyFile
                 KeyFileWords.PassphraseForm(ShortestPassphrase));
     }
 
-    /// <summary>What stands against writing a new file there; null: nothing.</summary>
+    /// <summary>What rules out writing a new file there; null: nothing.</summary>
     public static Objection? ObjectionToPlace(string path)
     {
         string folder = FolderOf(path);
@@ -70,7 +70,7 @@ public sealed class KeyFile
     /// <param name="path">The file to write; it must not exist.</param>
     /// <param name="key">The key.</param>
     /// <param name="passphrase">At least 8 characters.</param>
-    /// <returns>What stands against it; null: the file is written.</returns>
+    /// <returns>What rules it out; null: the file is written.</returns>
     /// <exception cref="IOException">The file could not be written; nothing was left behind.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
     public Objection? Seal(string path, KeySheet key, string passphrase)
@@ -95,7 +95,7 @@ public sealed class KeyFile
     /// <summary>Opens a key file of a study.</summary>
     /// <param name="path">The custodian's file.</param>
     /// <param name="studyName">The study whose key it should be.</param>
-    /// <param name="commitment">The commitment that stands in the study; null: the study holds none.</param>
+    /// <param name="commitment">The commitment that is in the study; null: the study holds none.</param>
     /// <param name="passphrase">What the custodian types.</param>
     public KeyOpening Open(string path, string studyName, string? commitment, string passphrase) =>
         OpenOneOf(path, studyName, commitment is null ? [] : [commitment], passphrase);
@@ -117,7 +117,7 @@ public sealed class KeyFile
     /// <summary>Opens the key file of one of a study's fittings.</summary>
     /// <param name="path">The custodian's file.</param>
     /// <param name="studyName">The study whose key it should be.</param>
-    /// <param name="commitments">The commitments that stand in the study, one of which the file must be of; empty: the study holds none.</param>
+    /// <param name="commitments">The commitments that are in the study, one of which the file must be of; empty: the study holds none.</param>
     /// <param name="passphrase">What the custodian types.</param>
     public KeyOpening OpenOneOf(string path, string studyName, IReadOnlyCollection<string> commitments, string passphrase)
     {

@@ -20,7 +20,7 @@ internal static class KeyFileWords
 
     // reading one
     public const string NoSuchFile = "no such file; say where the custodian's key file is";
-    public const string FileCantBeRead = "the file can't be read; look whether it is a file, and whether you may read it";
+    public const string FileCantBeRead = "the file can't be read; check that it is a file and that you may read it";
 
     public static string NotKeyFile(string fault) => $"not a key file, or damaged: {fault}; take the custodian's own copy";
 
@@ -29,7 +29,7 @@ internal static class KeyFileWords
     public const string IsNotText = "it is not UTF-8 text";
     public const string HoldsBrokenCharacter = "it holds a broken character";
 
-    public static string LineIsBroken(string line) => $"line {line} is not as a key file is written, or the end is missing";
+    public static string LineIsBroken(string line) => $"line {line} is not a line of a key file, or the end is missing";
 
     public const string HoldsNoJsonObject = "it holds no JSON object";
 
@@ -39,18 +39,18 @@ internal static class KeyFileWords
 
     public static string MemberIsOfWrongForm(string member) => $"'{member}' is not of the right length or form";
 
-    public const string StudyOrCommitmentIsNone = "'study' or 'commitment' is none";
+    public const string StudyOrCommitmentIsNone = "'study' or 'commitment' is not valid";
 
-    public static string ParametersAreNotAccepted(string allowed) => $"the key file was made by other parameters than are accepted: {allowed}; take the file that 'seal' wrote";
+    public static string ParametersAreNotAccepted(string allowed) => $"the key file uses settings that are not accepted: {allowed}; take the file that 'seal' wrote";
 
     public static string AcceptedFormat => $"format '{KeyEnvelope.FirstFormat}' or '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens";
 
     public const string AcceptedPeople = "'people' is 1 or 2";
 
-    public static string AcceptedRounds => $"'rounds' lies in {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}";
+    public static string AcceptedRounds => $"'rounds' is {Pbkdf2Stretch.FewestRounds}..{Pbkdf2Stretch.MostRounds}";
 
     // the public file
-    public const string IsNoPublicFile = "this is no file of public codes, or its end is missing";
+    public const string IsNoPublicFile = "this is not a file of public codes, or its end is missing";
     public const string PublicFileIsOfOtherFormat = "the file of public codes was written by another program";
     public const string PublicFileWasChanged = "the file of public codes was changed on the way";
     public const string TakeCustodiansPublicFile = "take the custodian's own copy, the one that 'seal --public' wrote";
@@ -65,7 +65,7 @@ internal static class KeyFileWords
     // opening one
     public static string KeyOfAnotherStudy(KeyEnvelope envelope, string studyName) => $"the key file of another study, {envelope.Study}; take the one of {studyName}";
 
-    public const string KeyOfAnotherSealing = "the key file belongs to another sealing of this study: its commitment is none of the study's; take the file written with these codes";
+    public const string KeyOfAnotherSealing = "the key file belongs to another sealing of this study: its commitment is not one of the study's; take the file written with these codes";
     public const string WrongPassphraseOrChanged = "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy";
     public const string NeedsTwoPassphrases = "two people hold this key; give both passphrases, the second in FIELDSESSION_PASSPHRASE_2 or when asked";
     public const string ContentsDoNotGiveCommitment = "what it holds does not give its own commitment";

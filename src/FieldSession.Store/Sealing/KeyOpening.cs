@@ -2,7 +2,7 @@ using FieldSession.Sealing;
 
 namespace FieldSession.Store.Sealing;
 
-/// <summary>Why a key file does not open. None of them tells anything of what stands in it.</summary>
+/// <summary>Why a key file does not open. None of them tells anything of what is in it.</summary>
 public enum KeyFault
 {
     /// <summary>There is no such file.</summary>

@@ -9,7 +9,7 @@ public static class SecretPlace
 {
     private static string[] StudyFiles => ["*.study", "*.journal"];
 
-    /// <summary>What stands against writing who is who into a file; null: nothing.</summary>
+    /// <summary>What rules out writing who is who into a file; null: nothing.</summary>
     /// <param name="path">The file.</param>
     /// <param name="studyName">The study that the list is of.</param>
     public static Objection? ObjectionTo(string path, string studyName)

@@ -91,7 +91,7 @@ internal static class ArchiveCommand
         try
         {
             ArchiveReading reading = ArchiveFolder.Read(folder);
-            foreach (string problem in reading.Problems.Concat(reading.Copies).Concat(reading.IndexFault is { } fault ? [$"{folder}: the index could not be written ({fault}); nothing is lost by it, the next reading takes longer"] : []))
+            foreach (string problem in reading.Problems.Concat(reading.Copies).Concat(reading.IndexFault is { } fault ? [$"{folder}: the index could not be written ({fault}); nothing is lost, the next reading takes longer"] : []))
             {
                 outside.Error.WriteLine(problem);
             }
@@ -161,7 +161,7 @@ internal static class ArchiveCommand
             return true;
         }
 
-        outside.Error.WriteLine($"{option} {text}: no day; give it as 2026-02-03");
+        outside.Error.WriteLine($"{option} {text}: not a day; give it as 2026-02-03");
         return false;
     }
 }

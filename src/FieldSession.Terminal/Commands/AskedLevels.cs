@@ -9,7 +9,7 @@ namespace FieldSession.Terminal.Commands;
 /// <param name="File">The recording; '-': what is piped in.</param>
 internal sealed record AskedLevels(string File)
 {
-    /// <summary>What stands for standard input.</summary>
+    /// <summary>What is typed for standard input.</summary>
     public const string Piped = "-";
 
     /// <summary>The gain of the chain, dB; null: not given.</summary>

@@ -8,14 +8,14 @@ internal static class CommandWords
     public const string HowToReadATopic = "'fieldsession help TOPIC' prints one; 'fieldsession --help' lists the commands.";
     public const string ProgramInOneSentence = "Blind comparison of tyre specs on the road, from the question to the report.";
     public const string GiveEveryKeyFile = "reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file";
-    public const string AskForControl = "which spec is the control (Enter: not told)? ";
+    public const string AskForControl = "which spec is the control (Enter: not known)? ";
     public const string NothingIsStored = "nothing is stored: read the marks and give all of them again, or add '--as-read' to open the key with the names withheld";
     public const string PassphraseVariable = "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
     public const string SecondPassphraseVariable = "the second passphrase of a key that two people hold.";
     public const string NoColourVariable = "set to anything: no colours.";
-    public const string StateFolderVariable = "where the list of recent studies lies, and what was acknowledged or could not be saved; else ~/.local/state.";
-    public const string ConfigFolderVariable = "where keys of your own lie; else ~/.config.";
-    public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Either brings the other back.";
+    public const string StateFolderVariable = "where the list of recent studies is kept, and what was acknowledged or could not be saved; default ~/.local/state.";
+    public const string ConfigFolderVariable = "where keys and habits of your own are kept; default ~/.config.";
+    public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Each can restore the other.";
     public const string RecentStudiesFile = "paths of the studies opened last, nothing of what is in them.";
     public const string AcknowledgedFiles = "how many lines of each study were acknowledged here, and the last hash: 'verify' compares them.";
     public const string UnsavedFiles = "typed lines that the study's disk would not take, without '--backup DIR'; 'enter' takes them.";
@@ -59,7 +59,7 @@ internal static class CommandWords
 
     public static string OutputIsNotWhole(string why) => $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is stored. Print to another place.";
 
-    public static string StudyNeverBegun(string path) => $"{path}: the study holds no line: making it was cut off. Nothing is lost by it. Make it again with 'fieldsession start PLAN_DIR {path}'.";
+    public static string StudyNeverBegun(string path) => $"{path}: the study holds no line: making it was cut off. Nothing is lost. Make it again with 'fieldsession start PLAN_DIR {path}'.";
 
     public static string ActsAreInMemory(int acts, string where) => $"NOT SAVED: {acts} {(acts == 1 ? "act is" : "acts are")} only in memory. {where}";
 
@@ -73,5 +73,5 @@ internal static class CommandWords
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 
-    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) => $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} are as delivered";
+    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) => $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} keep their defaults";
 }

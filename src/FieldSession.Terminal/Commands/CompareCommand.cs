@@ -30,7 +30,7 @@ internal sealed record CompareWords(
 
 /// <summary>A study's readings with the terms that its plan fixed.</summary>
 /// <param name="Day">The readings.</param>
-/// <param name="Terms">Reference, margins, and where the plan stands.</param>
+/// <param name="Terms">Reference, margins, and how far the plan is driven.</param>
 /// <param name="Remarks">How blind the study is, and what cannot be told yet.</param>
 internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks)
 {
@@ -61,10 +61,10 @@ internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadO
 internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 {
     private const string NotAsked =
-        "Look out: the plan did not ask for this archive before run 1. What it lends here is to look at, and no verdict of the study: the report goes without it.";
+        "Look out: the plan did not ask for this archive before run 1. What it lends here is only for a look: the study's verdict and report go without it.";
 
     private const string OtherThanPlanned =
-        "Look out: reference or margin were given here, and not by the plan. What is said is to look at, and no verdict of the study.";
+        "Look out: reference or margin were given here, not by the plan. This is only for a look, not the study's verdict.";
 
     // beyond this no two specs differ, and a margin there is a slip of the point
     private const double LargestMarginDb = 20;
@@ -74,7 +74,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
     public static Command Make(Func<string, DayOfStudy> openStudy)
     {
         Argument<string> source = new("STUDY") { Description = "a study file, or a readings CSV" };
-        Option<string?> reference = new("--reference") { Description = "the code to compare with; else the plan's, or the first driven", HelpName = "CODE" };
+        Option<string?> reference = new("--reference") { Description = "the code to compare with; default: the plan's, or the first driven", HelpName = "CODE" };
         Option<string?> margin = new("--margin") { Description = "differences within this are equivalent, on steady segments", HelpName = "DB" };
         Option<string?> impactMargin = new("--impact-margin") { Description = "the same on impacts", HelpName = "DB" };
         Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days", HelpName = "FILE" };
@@ -238,7 +238,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return true;
         }
 
-        error.WriteLine($"{option} {FileProblem.Shown(text)}: no margin; give dB above 0 and up to {LargestMarginDb}, such as 1.0");
+        error.WriteLine($"{option} {FileProblem.Shown(text)}: not a margin; give dB above 0 and up to {LargestMarginDb}, such as 1.0");
         return false;
     }
 

@@ -47,7 +47,7 @@ internal static class DemoCommand
 
     /// <summary>Lays a demo's files: planned, sealed, and driven as far as is not left to whoever tries it.</summary>
     /// <param name="files">Where to.</param>
-    /// <param name="clock">The day's clock; it stands at the last act afterwards.</param>
+    /// <param name="clock">The day's clock; it is at the last act afterwards.</param>
     /// <param name="outside">The world outside.</param>
     /// <returns>An exit code.</returns>
     public static int Lay(DemoFolder files, DemoClock clock, Surroundings outside)
@@ -80,7 +80,7 @@ internal static class DemoCommand
         int ended = UsersOwn.Show(outside, own =>
         {
             using OpenedStudy opened = OpenedStudy.At(files.Study, later);
-            return DriveCommand.OpenScreens(opened, own.Keys, later, files.Folder);
+            return DriveCommand.OpenScreens(opened, own, later, files.Folder);
         });
         outside.Error.WriteLine(files.Farewell);
         return ended;

@@ -22,22 +22,22 @@ internal static class DriveCommand
             using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
             new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
             using LevelSource? source = typed.GetValue(levels) is { } command ? LevelSource.Of(command, outside.Clock) : null;
-            return OpenScreens(opened, own.Keys, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!, levels: source?.Levels);
+            return OpenScreens(opened, own, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!, levels: source?.Levels);
         }));
         return command;
     }
 
     /// <summary>Opens the screens on a study.</summary>
     /// <param name="opened">The study.</param>
-    /// <param name="keys">The keys.</param>
+    /// <param name="own">The keys and habits of the user.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <param name="levels">A stream of levels; null: there is none.</param>
     /// <returns>An exit code.</returns>
     public static int OpenScreens(
-        OpenedStudy opened, KeyTable keys, Surroundings outside, string folder, string screen = KeyTable.Drive, StreamedLevels? levels = null) =>
-        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = keys, Levels = levels }, screen);
+        OpenedStudy opened, UsersOwn own, Surroundings outside, string folder, string screen = KeyTable.Drive, StreamedLevels? levels = null) =>
+        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = own.Keys, Letters = own.Habits.Letters, Levels = levels }, screen);
 
     /// <summary>What the screens may use, with the keys as delivered.</summary>
     /// <param name="opened">The study.</param>

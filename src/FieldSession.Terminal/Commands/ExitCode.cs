@@ -8,7 +8,7 @@ internal static class ExitCode
     /// <summary>Done.</summary>
     public const int Done = 0;
 
-    /// <summary>The answer is no: a rule stands against it, a check failed, some lines were refused.</summary>
+    /// <summary>The answer is no: a rule rules it out, a check failed, some lines were refused.</summary>
     public const int No = 1;
 
     /// <summary>The words or the input are wrong.</summary>

@@ -10,7 +10,7 @@ using FieldSession.Store.Recordings;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>One file that was listened to: the facts it brings, and what was refused of it.</summary>
-/// <param name="Path">The file, for the answer alone; it stands nowhere else.</param>
+/// <param name="Path">The file, for the answer alone; it is nowhere else.</param>
 /// <param name="Facts">What is to be written, in order.</param>
 /// <param name="Refused">Why something was not taken, and what to do.</param>
 /// <param name="Remarks">What is odd about it although it was taken.</param>

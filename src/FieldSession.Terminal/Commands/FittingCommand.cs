@@ -9,7 +9,7 @@ namespace FieldSession.Terminal.Commands;
 
 /// <summary>What was typed behind 'fitting'.</summary>
 /// <param name="Key">The key file.</param>
-/// <param name="Earlier">The key of the fitting before it, which tells what is on the cars; null: not given.</param>
+/// <param name="Earlier">The key of the fitting before it, which says what is on the cars; null: not given.</param>
 /// <param name="Out">The sheet to write; null: none.</param>
 /// <param name="IsCsv">Whether the table is wanted.</param>
 /// <param name="IsPrinted">Whether the list goes to standard output although that is no terminal.</param>
@@ -26,10 +26,10 @@ internal static class FittingCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> key = new("KEYFILE") { Description = "the custodian's key file" };
-        Option<string?> earlier = new("--earlier") { Description = "after a re-fit: the key of the fitting before, which tells what is on the car", HelpName = "KEYFILE" };
+        Option<string?> earlier = new("--earlier") { Description = "after a re-fit: the key of the fitting before, which says what is on the car", HelpName = "KEYFILE" };
         Option<string?> sheet = new("--out") { Description = "writes a private sheet to print, with a slip for each run that names the code alone", HelpName = "FILE" };
         Option<bool> csv = new("--csv") { Description = "prints fitting, place, code, spec and mark as CSV, specs named" };
-        Option<bool> print = new("--print") { Description = "prints the list to standard output, specs named, also where that is no terminal" };
+        Option<bool> print = new("--print") { Description = "prints the list to standard output, specs named, even where that is not a terminal" };
         Command command = new("fitting", "the custodian's: what goes on the car for each run, and the marks; alone, it names the specs") { key, earlier, sheet, csv, print };
         command.SetAction(typed => Run(
             new FittingWords(typed.GetRequiredValue(key), typed.GetValue(earlier), typed.GetValue(sheet), typed.GetValue(csv), typed.GetValue(print)), outside));
@@ -96,7 +96,8 @@ internal static class FittingCommand
     {
         if (words.IsShown)
         {
-            int code = TerminalProgram.Run(() => new FittingShell(key, earlier, Palette.For(Environment.GetEnvironmentVariable("NO_COLOR"))));
+            Palette palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR"));
+            int code = UsersOwn.Show(outside, own => TerminalProgram.Run(() => new FittingShell(key, earlier, palette, own.Habits.Letters)));
             TerminalSettings.WriteWipingCodes();
             return code == ExitCode.Done ? Said(CustodianWords.AfterList, code, outside) : code;
         }

@@ -15,9 +15,9 @@ internal static class LevelsCommand
         Option<string?> gain = new("--gain") { Description = "level = 10 lg of the mean square + gain", HelpName = "DB" };
         Option<string?> tone = new("--tone") { Description = "gain from the calibrator's tone of 1 kHz in FILE; what the calibrator makes, such as 94", HelpName = "DB" };
         Option<string?> after = new("--after") { Description = "the tone once more, in another recording: how far the chain drifted", HelpName = "FILE" };
-        Option<string[]> window = new("--window") { Description = "a stretch in seconds, as often as wanted; else the whole recording", HelpName = "FROM-TO" };
+        Option<string[]> window = new("--window") { Description = "a stretch in seconds, as often as wanted; default: the whole recording", HelpName = "FROM-TO" };
         Option<string?> impacts = new("--impacts") { Description = "CSV with segment,window_start_s,window_end_s: how long the ring lasts", HelpName = "CSV" };
-        Option<string?> channel = new("--channel") { Description = "the channel, from 1; else 1", HelpName = "N" };
+        Option<string?> channel = new("--channel") { Description = "the channel, from 1; default 1", HelpName = "N" };
         Option<string?> raw = new("--raw") { Description = "samples without a header, low byte first: RATE,BITS,CHANNELS; bits 16, 24, 32, f32, f64", HelpName = "FORM" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
         Command command = new("levels", "what a recording holds: levels, bands, ring; more: 'fieldsession help recordings'") { file, gain, tone, after, window, impacts, channel, raw, json };

@@ -12,9 +12,9 @@ internal static class ListenCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Argument<string[]> files = new("FILE") { Description = "recordings, WAV or FLAC; all of a day at once is best", Arity = ArgumentArity.OneOrMore };
-        Option<string?> chain = new("--chain") { Description = "the chain that recorded them; else 'recorder'", HelpName = "NAME" };
-        Option<string?> channel = new("--channel") { Description = "the channel, from 1; else 1", HelpName = "N" };
-        Option<string?> tone = new("--tone") { Description = "what the calibrator makes; else as the plan says", HelpName = "DB" };
+        Option<string?> chain = new("--chain") { Description = "the chain that recorded them; default 'recorder'", HelpName = "NAME" };
+        Option<string?> channel = new("--channel") { Description = "the channel, from 1; default 1", HelpName = "N" };
+        Option<string?> tone = new("--tone") { Description = "what the calibrator makes; default: the plan's", HelpName = "DB" };
         Option<string?> gain = new("--gain") { Description = "level = 10 lg of the mean square + gain, where no tone was recorded", HelpName = "DB" };
         Option<string?> zone = new("--zone") { Description = "zone of the recorder's own clock, such as +01:00", HelpName = "ZONE" };
         Option<string?> offset = new("--offset") { Description = "by how much the recorder's clock was ahead of the laptop's", HelpName = "S" };

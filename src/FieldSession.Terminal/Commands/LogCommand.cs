@@ -10,7 +10,7 @@ using FieldSession.Store.Readings;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The command 'log': holds a meter's own log against the typed readings. Nothing is changed by it: what is in doubt is said, and the crew decides.</summary>
+/// <summary>The command 'log': compares a meter's own log with the typed readings. Nothing is changed by it: what is in doubt is said, and the crew decides.</summary>
 internal static class LogCommand
 {
     /// <summary>The command as the command line takes it.</summary>
@@ -25,7 +25,7 @@ internal static class LogCommand
         Option<string?> zone = new("--zone") { Description = "zone of the meter's clock, such as +01:00", HelpName = "ZONE" };
         Option<string?> start = new("--start") { Description = "date and time of the first line, where the log counts from its start", HelpName = "TIME" };
         Option<string?> offset = new("--offset") { Description = "by how much the meter's clock was ahead of the laptop's", HelpName = "S" };
-        Command command = new("log", "holds a meter's own log against the typed readings; more: 'fieldsession help recordings'")
+        Command command = new("log", "compares a meter's own log with the typed readings; more: 'fieldsession help recordings'")
         {
             study, file, time, date, level, dates, zone, start, offset,
         };

@@ -25,9 +25,9 @@ internal static class MergeCommand
         MergedStudy merged;
         using (StudyFile file = StudyFile.Open(path, outside.Clock, OpenedStudy.TermsIn(outside)))
         {
-            foreach (string mended in file.Mended)
+            foreach (string repaired in file.Repaired)
             {
-                outside.Error.WriteLine(mended);
+                outside.Error.WriteLine(repaired);
             }
 
             try

@@ -26,7 +26,7 @@ internal static class NewPassphrase
         return second is null ? null : TwoPassphrases.Joined(first, second);
     }
 
-    // Words that were offered to one of two people still stand on the screen, and the other one must not read them.
+    // Words that were offered to one of two people are still on the screen, and the other one must not read them.
     private static void WipeWordsOf(string? given, string what, Surroundings outside)
     {
         if (given is null && outside.ReadKeyUnseen is not null)

@@ -30,20 +30,20 @@ internal sealed class OpenedStudy : IDisposable
     /// <summary>The copies after each run; null: none are made.</summary>
     public RunCopies? Copies { get; private set; }
 
-    /// <summary>Opens a study that exists; what was mended on the way is said on the message stream.</summary>
+    /// <summary>Opens a study that exists; what was repaired on the way is said on the message stream.</summary>
     /// <param name="path">The study file.</param>
     /// <param name="outside">The world outside.</param>
     /// <param name="backup">Folder for a copy after each run; null: none.</param>
     public static OpenedStudy At(string path, Surroundings outside, string? backup = null)
     {
         StudyFile file = StudyFile.Open(path, outside.Clock, TermsIn(outside));
-        Say(file.Mended, outside);
+        Say(file.Repaired, outside);
         OpenedStudy opened = Begun(file, path, outside, backup);
         opened.Copies = backup is null ? null : new RunCopies(opened.Logbook, backup, file.CopyTo);
         return opened;
     }
 
-    /// <summary>Reads a study without writing anything: for commands that only tell what stands in it.</summary>
+    /// <summary>Reads a study without writing anything: for commands that only tell what is in it.</summary>
     /// <param name="path">The study file.</param>
     /// <param name="outside">The world outside.</param>
     public static OpenedStudy ToRead(string path, Surroundings outside)

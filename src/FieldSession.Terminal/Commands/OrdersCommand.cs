@@ -23,12 +23,12 @@ internal static class OrdersCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> folder = new("PLAN_DIR") { Description = "folder with plan.toml and route.csv" };
-        Option<int?> runs = new("--runs") { Description = "how many runs; else the usual lengths", HelpName = "N" };
+        Option<int?> runs = new("--runs") { Description = "how many runs; default: the usual lengths", HelpName = "N" };
         Option<int?> take = new("--take") { Description = "writes the order of this number into plan.toml", HelpName = "K" };
-        Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; else 10, assumed", HelpName = "MIN" };
-        Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; else 60, assumed", HelpName = "MIN" };
-        Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; else the plan's seats", HelpName = "NAME,NAME" };
-        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; else what the plan's archive holds", HelpName = "FILE" };
+        Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; default 10, assumed", HelpName = "MIN" };
+        Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; default 60, assumed", HelpName = "MIN" };
+        Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; default: the plan's seats", HelpName = "NAME,NAME" };
+        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; default: the plan's archive", HelpName = "FILE" };
         Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit, archive };
         command.SetAction(typed => Run(
             typed.GetRequiredValue(folder),

@@ -15,10 +15,10 @@ internal static class PlayCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Argument<string[]> files = new("FILE") { Description = "the recordings that were listened to, or the folder they lie in", Arity = ArgumentArity.OneOrMore };
+        Argument<string[]> files = new("FILE") { Description = "the recordings that were listened to, or their folder", Arity = ArgumentArity.OneOrMore };
         Option<string> player = new("--player") { Description = "your player; a WAV file is put behind it, and it ends when the clip ends", HelpName = "COMMAND", Required = true };
         Option<string[]> people = new("--for") { Description = "who chooses; of several, each in turn", HelpName = "NAME", Required = true };
-        Option<int?> set = new("--set") { Description = "number of the set; else the first from recordings that is open", HelpName = "N" };
+        Option<int?> set = new("--set") { Description = "number of the set; default: the first from recordings that is open", HelpName = "N" };
         Command command = new("play", "plays planned trials from recordings, blind, after the last prediction; more: 'fieldsession help recordings'") { study, files, player, people, set };
         command.SetAction(typed => Run(
             new TypedPlaying(

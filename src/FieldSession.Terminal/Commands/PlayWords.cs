@@ -14,7 +14,7 @@ internal static class PlayWords
     public const string CantBeRead = "a file or folder can't be read; name the recordings or their folder again";
     public const string SetVolume = "v plays one clip by lot, to set the volume; then leave it alone";
     public const string EnterPlays = "Enter plays the trial (v volume, q stop) > ";
-    public const string AtItsEnd = "the set is at its end; 'fieldsession review' tells what was chosen";
+    public const string AtItsEnd = "the set is complete; 'fieldsession review' shows what was chosen";
 
     public static string SetIsAtItsEnd(ChoiceSet set) => $"all {set.Presentations.Count} trials of set {set.Number} are made";
 

@@ -11,11 +11,14 @@ namespace FieldSession.Terminal.Commands;
 /// <summary>The command 'report': writes the report of a study, or the template that its page is made with.</summary>
 internal static class ReportCommand
 {
+    // the usual word for standard output
+    private const string Printed = "-";
+
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
         Argument<string?> study = new("STUDY") { Description = "the study file", Arity = ArgumentArity.ZeroOrOne };
-        Option<string?> folder = new("--out") { Description = "the folder to write into", HelpName = "DIR" };
+        Option<string?> folder = new("--out") { Description = "the folder to write into; - prints the Markdown", HelpName = "DIR" };
         Option<bool> onePage = new("--one-page") { Description = "the answer on one page, to hand over" };
         Option<string?> template = new("--template") { Description = "a template of your own for the page, or a folder with a logo", HelpName = "FILE" };
         Option<string?> templateOut = new("--template-out") { Description = "writes the program's template to start from", HelpName = "FILE" };
@@ -37,6 +40,7 @@ internal static class ReportCommand
             return words switch
             {
                 { TemplateOut: { } file, Study: null, IsOnePage: false } => WriteTemplate(file, outside),
+                { TemplateOut: null, Template: null, IsOnePage: false, Study: { } printed, Folder: Printed } => Print(printed, outside),
                 { TemplateOut: null, Study: not null, Folder: { } folder } when File.Exists(folder) => IsFile(folder, outside),
                 { TemplateOut: null, Study: { } study, Folder: { } folder } => Write(study, folder, words, outside, stop),
                 _ => Wrong(outside),
@@ -80,6 +84,13 @@ internal static class ReportCommand
             outside.Output.WriteLine(written);
         }
 
+        return ExitCode.Done;
+    }
+
+    private static int Print(string study, Surroundings outside)
+    {
+        using OpenedStudy opened = OpenedStudy.ToRead(study, outside);
+        outside.Output.Write(Markdown(opened.Logbook));
         return ExitCode.Done;
     }
 

@@ -24,7 +24,7 @@ internal static class RescueCommand
         outside.Output.WriteLine($"{rescue.Path}: {rescue.Lines} lines are saved here; the damaged files were not touched");
         if (rescue.LooseFile is { } loose)
         {
-            outside.Output.WriteLine($"{loose}: {rescue.LooseLines} lines behind a lost one; read them and type in again what counts");
+            outside.Output.WriteLine($"{loose}: {rescue.LooseLines} lines after a lost one; read them and type in again what counts");
         }
 
         return ExitCode.Done;

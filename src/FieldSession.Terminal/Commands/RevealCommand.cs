@@ -36,9 +36,9 @@ internal static class RevealCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string[]> keys = new("--key") { Description = "the custodian's key file; once for every fitting", HelpName = "KEYFILE" };
-        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code; without a key of either sort its lines are asked for", HelpName = "CODE=NAME" };
+        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code; without either key its lines are asked for", HelpName = "CODE=NAME" };
         Option<string?> control = new("--control") { Description = "the control spec of a paper key", HelpName = "NAME" };
-        Option<string[]> marks = new("--mark") { Description = "what stands on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
+        Option<string[]> marks = new("--mark") { Description = "what is written on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
         Option<string[]> readers = new("--reader") { Description = "who read the marks; two people", HelpName = "NAME" };
         Option<bool> asRead = new("--as-read") { Description = "stores marks that do not agree as they were read; the names are withheld" };
         Option<bool> again = new("--again") { Description = "the key is open: reads the marks of all driven codes again; every reading is kept" };
@@ -70,7 +70,7 @@ internal static class RevealCommand
             return ExitCode.No;
         }
 
-        int code = KeysAtHand.Gather(study, words, outside, out KeyRing ring);
+        int code = KeysBrought.Gather(study, words, outside, out KeyRing ring);
         if (code != ExitCode.Done)
         {
             return code;

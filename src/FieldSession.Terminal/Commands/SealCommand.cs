@@ -45,7 +45,7 @@ internal static class SealCommand
         Option<string?> codes = new("--public") { Description = "sealed away from the study: the file of codes and commitment for the crew", HelpName = "FILE" };
         Option<string?> after = new("--after") { Description = "after a re-fit: the key of the fitting before; then the list of specs may be left out", HelpName = "KEYFILE" };
         Option<int?> fromRun = new("--from-run") { Description = "away from the study, after a re-fit: the first run on these tyres", HelpName = "N" };
-        Option<bool> marks = new("--draw-marks") { Description = "draws the marks under the tape by lot, so that a glimpse tells nothing; else each spec's name is its mark" };
+        Option<bool> marks = new("--draw-marks") { Description = "draws the marks under the tape by lot, so that a glimpse gives nothing away; otherwise each spec's name is its mark" };
         Option<bool> two = new("--two-people") { Description = "two people hold the key, each with a passphrase; both are needed to open it" };
         Option<bool> paper = new("--paper") { Description = "no key file: the custodian writes the key on paper, and there is no commitment" };
         Command command = new("seal", "the custodian's: draws codes by lot and writes the encrypted key file; again after every re-fit")

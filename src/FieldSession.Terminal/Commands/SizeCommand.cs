@@ -46,12 +46,12 @@ internal static class SizeCommand
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make()
     {
-        Option<string?> difference = new("--difference") { Description = "the difference to be shown; else 1", HelpName = "DB" };
-        Option<string?> runSd = new("--run-sd") { Description = "how runs scatter; else 0.35, assumed", HelpName = "DB" };
-        Option<string?> readingSd = new("--reading-sd") { Description = "how readings scatter within a run; else 0.75, assumed", HelpName = "DB" };
-        Option<string?> segments = new("--segments") { Description = "segments compared; else 10, assumed", HelpName = "N" };
-        Option<string?> power = new("--power") { Description = "the chance wanted; else 0.8", HelpName = "P" };
-        Option<string?> margin = new("--margin") { Description = "the margin of equivalence; else 1", HelpName = "DB" };
+        Option<string?> difference = new("--difference") { Description = "the difference to be shown; default 1", HelpName = "DB" };
+        Option<string?> runSd = new("--run-sd") { Description = "how runs scatter; default 0.35, assumed", HelpName = "DB" };
+        Option<string?> readingSd = new("--reading-sd") { Description = "how readings scatter within a run; default 0.75, assumed", HelpName = "DB" };
+        Option<string?> segments = new("--segments") { Description = "segments compared; default 10, assumed", HelpName = "N" };
+        Option<string?> power = new("--power") { Description = "the chance wanted; default 0.8", HelpName = "P" };
+        Option<string?> margin = new("--margin") { Description = "the margin of equivalence; default 1", HelpName = "DB" };
         Option<string?> runs = new("--runs") { Description = "runs per code: what they can show", HelpName = "N" };
         Option<string?> choices = new("--choices") { Description = "forced choices: what so many can show, instead of runs", HelpName = "N" };
         Option<string?> archive = new("--archive") { Description = "CSV of earlier days ('archive FOLDER --csv'): how runs and readings scattered on steady segments", HelpName = "FILE" };
@@ -134,7 +134,7 @@ internal static class SizeCommand
 
         if (ArchiveSpread.Of(StudyTerms.LinesOf(rows.Select(row => row.Scatter)), MeasureClass.Steady) is not { } spread)
         {
-            error.WriteLine($"{path}: no steady line with degrees of freedom; leave --archive away, or give --run-sd and --reading-sd");
+            error.WriteLine($"{path}: no steady line with degrees of freedom; leave --archive out, or give --run-sd and --reading-sd");
             return null;
         }
 

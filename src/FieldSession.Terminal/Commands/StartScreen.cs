@@ -8,9 +8,9 @@ internal static class StartScreen
 {
     /// <summary>Shows the start screen, and opens what is chosen.</summary>
     /// <returns>An exit code.</returns>
-    public static int Run(Surroundings outside) => UsersOwn.Show(outside, own => Run(own.Keys, outside));
+    public static int Run(Surroundings outside) => UsersOwn.Show(outside, own => Run(own, outside));
 
-    private static int Run(KeyTable keys, Surroundings outside)
+    private static int Run(UsersOwn own, Surroundings outside)
     {
         RecentFile recent = new(outside.StateFolder);
         StartChoice? chosen = null;
@@ -18,7 +18,7 @@ internal static class StartScreen
         StartDesk desk = new()
         {
             Recent = RecentStudies.At(recent.Paths),
-            Keys = StartDesk.ForStart(keys),
+            Keys = StartDesk.ForStart(own.Keys),
             Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
             Open = choice =>
             {
@@ -34,7 +34,7 @@ internal static class StartScreen
             {
                 ({ Kind: StartKind.Demo }, _) when code == ExitCode.Done => DemoCommand.Open(outside),
                 ({ Kind: StartKind.Planning } folder, _) when code == ExitCode.Done => PlanCommand.Run(folder.Path, outside),
-                ({ } choice, { } study) when code == ExitCode.Done => Show(study, StudyPath(choice, study), keys, recent, outside),
+                ({ } choice, { } study) when code == ExitCode.Done => Show(study, StudyPath(choice, study), own, recent, outside),
                 _ => code,
             };
         }
@@ -65,9 +65,9 @@ internal static class StartScreen
     private static string StudyPath(StartChoice choice, OpenedStudy study) =>
         choice.Kind == StartKind.Plan ? StartCommand.PathIn(choice.Path, study.Logbook.Study.Plan!) : choice.Path;
 
-    private static int Show(OpenedStudy study, string path, KeyTable keys, RecentFile recent, Surroundings outside)
+    private static int Show(OpenedStudy study, string path, UsersOwn own, RecentFile recent, Surroundings outside)
     {
         recent.Remember(path);
-        return DriveCommand.OpenScreens(study, keys, outside, Path.GetDirectoryName(Path.GetFullPath(path))!, NextStep.Screen(study.Logbook.Study));
+        return DriveCommand.OpenScreens(study, own, outside, Path.GetDirectoryName(Path.GetFullPath(path))!, NextStep.Screen(study.Logbook.Study));
     }
 }

@@ -39,7 +39,7 @@ internal sealed record Surroundings
     /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
     public Func<ConsoleKeyInfo>? ReadKeyUnseen { get; init; }
 
-    /// <summary>Wipes what stands on the terminal, also what has scrolled away, where the terminal can.</summary>
+    /// <summary>Wipes what is on the terminal, also what has scrolled away, where the terminal can.</summary>
     public Action WipeScreen { get; init; } = () => { };
 
     /// <summary>Whether a person sits at a terminal that can show the screens.</summary>

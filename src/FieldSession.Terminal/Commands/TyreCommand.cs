@@ -15,7 +15,7 @@ internal static class TyreCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> size = new("SIZE") { Description = "as on the sidewall, such as 225/45R18" };
-        Option<string?> folder = new("--plan") { Description = "plan folder whose segments are told too", HelpName = "PLAN_DIR" };
+        Option<string?> folder = new("--plan") { Description = "plan folder whose segments are shown too", HelpName = "PLAN_DIR" };
         Command command = new("tyre", "turns, cavity mode and cost of a speed error for a size of tyre") { size, folder };
         command.SetAction(typed => Run(typed.GetRequiredValue(size), typed.GetValue(folder), outside));
         return command;

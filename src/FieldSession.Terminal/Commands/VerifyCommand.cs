@@ -6,7 +6,7 @@ namespace FieldSession.Terminal.Commands;
 
 /// <summary>
 /// The command 'verify': checks every hash of both copies and the rules of the blind without changing anything, prints the
-/// head hash, and proves that a line whose hash was noted on paper still stands.
+/// head hash, and proves that a line whose hash was noted on paper is still there.
 /// </summary>
 internal static class VerifyCommand
 {
@@ -19,7 +19,7 @@ internal static class VerifyCommand
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string?> head = new("--head")
         {
-            Description = "a head hash noted earlier, or at least its first 16 digits: says whether its line still stands, and where",
+            Description = "a head hash noted earlier, or at least its first 16 digits: says whether its line is still there, and where",
             HelpName = "HASH",
         };
         Command command = new("verify", "checks every hash of the journal, commitment and freeze, and prints the head hash") { study, head };
@@ -34,7 +34,7 @@ internal static class VerifyCommand
         string? noted = head?.Trim().ToLowerInvariant();
         if (noted is not null && !IsHash(noted))
         {
-            outside.Error.WriteLine($"--head {head}: no hash; give the 64 hex digits that were noted, or at least the first {FewestDigits}");
+            outside.Error.WriteLine($"--head {head}: not a hash; give the 64 hex digits that were noted, or at least the first {FewestDigits}");
             return ExitCode.Wrong;
         }
 
@@ -52,7 +52,7 @@ internal static class VerifyCommand
             return ExitCode.No;
         }
 
-        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check, outside) & (noted is null || Stands(noted, check.LinesToFirstFailing, outside));
+        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check, outside) & (noted is null || IsThere(noted, check.LinesToFirstFailing, outside));
         return all ? ExitCode.Done : ExitCode.No;
     }
 
@@ -91,12 +91,12 @@ internal static class VerifyCommand
         return broken.Length == 0;
     }
 
-    private static bool Stands(string noted, IReadOnlyList<Line> lines, Surroundings outside)
+    private static bool IsThere(string noted, IReadOnlyList<Line> lines, Surroundings outside)
     {
         int place = 1 + lines.Index().FirstOrDefault(line => line.Item.Hash.StartsWith(noted, StringComparison.Ordinal), (-1, null!)).Index;
         string words = place == 0
             ? "the noted hash is that of NO line: what it pinned was changed or cut off, or it belongs to another study"
-            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd} {lines[place - 1].At:t} UTC: this line and all before it stand as they were";
+            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd} {lines[place - 1].At:t} UTC: this line and all before it are unchanged";
         outside.Output.WriteLine(words);
         return place > 0;
     }

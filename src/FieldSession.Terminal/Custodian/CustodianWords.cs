@@ -13,13 +13,13 @@ internal static class CustodianWords
     public const string SecondPersonsTurn = "the screen was wiped; now the second person, alone";
     public const string PassphrasesAreWiped = "the screen was wiped; both passphrases are taken";
     public const string AskAgain = "the same passphrase again: ";
-    public const string AskForOfferedWords = "the four words are taken; type them once, with blanks between, to show that you have them: ";
+    public const string AskForOfferedWords = "the four words are taken; type them once, with spaces between, to show that you have them: ";
     public const string PublicIsForPlanFolder = "'--public' is for sealing away from the study; give the plan folder instead of the study";
     public const string PlanFolderNeedsPublic = "PLAN_DIR seals away from the study; add '--public FILE', the file that the crew takes into it";
     public const string GiveListOrEarlierKey = "give '--specs FILE --key KEYFILE', or '--paper' alone";
     public const string ListIsNotThatOfEarlierKey = "the list names other specs than the earlier key; leave '--specs' out, the names are in that key";
     public const string EarlierKeyIsOfAnotherStudy = "the earlier key belongs to another study; give the key of the fitting before this one";
-    public const string EarlierKeyIsOfNoFitting = "the earlier key is of no fitting of this study; give the key of the fitting before this one";
+    public const string EarlierKeyIsOfNoFitting = "the earlier key is not of any fitting of this study; give the key of the fitting before this one";
     public const string EarlierKeyKnowsNoOrder = "the earlier key was written by an earlier program and knows no order; seal in the study itself";
     public const string MarksNeedEarlierKey = "the sets have marks already; add '--after KEYFILE', the earlier key, so that they keep them";
     public const string SayFromRun = "say which run is the first on these tyres: '--from-run 4'";
@@ -51,7 +51,7 @@ internal static class CustodianWords
             .. specs is null ? Array.Empty<string>() : [$"delete {specs}: the names are in the key"],
             .. publicFile is null ? Array.Empty<string>() : [$"give the crew {publicFile}, nothing else; they type: fieldsession codes {study} {publicFile}"],
             $"alone: fieldsession fitting {key}",
-            "write each mark under the tape of its four tyres, then fit as the list says",
+            "write each mark under the tape of its four tyres, then fit by the list",
             "before each run tell the crew the code on the car, nothing else",
             $"in the evening, after all predictions are locked, bring {key}; two people read the marks",
         ];
@@ -76,27 +76,27 @@ internal static class CustodianWords
     public static string CodesAreOfAnotherStudy(string theirs, string ours) => $"these codes are for the study {theirs}, this is {ours}";
 
     public const string PlanWasChanged = "the plan of this study is not the one that the codes were sealed for: it was changed after sealing, or it is another plan";
-    public const string SealAgainOrStartFromThatPlan = "let the custodian seal this plan, or start a study from the plan as it was";
+    public const string SealAgainOrStartFromThatPlan = "let the custodian seal this plan, or start a study from the old plan";
 
     public static string CodesAreOfFitting(int theirs, int due) => $"these codes are of fitting {theirs}, this study waits for fitting {due}";
 
     public const string TakeCodesOfNextFitting = "take the public file of the fitting that is on the car";
 
     // the list
-    public const string CanCrewSeeScreen = "the list names the specs; can anybody of the crew see this screen? type 'alone' to go on: ";
+    public const string CanCrewSeeScreen = "the list names the specs; can anybody in the crew see this screen? type 'alone' to go on: ";
     public const string Alone = "alone";
-    public const string NotAlone = "nothing is shown; come back when nobody of the crew can see the screen";
-    public const string NeedsFurtherWord = "the list names the specs, and standard output is no terminal: '--print' prints it all the same, '--csv' as a table, '--out FILE' writes a private sheet";
+    public const string NotAlone = "nothing is shown; come back when nobody in the crew can see the screen";
+    public const string NeedsFurtherWord = "the list names the specs, and standard output is not a terminal: '--print' prints it all the same, '--csv' as a table, '--out FILE' writes a private sheet";
     public const string WhereOutputGoesIsUnknown = "the system does not say where that file is; use '--out FILE'";
     public const string OldKeyKnowsNoOrder = "This key was written by an earlier program: it knows codes and specs, not the order of the runs.";
     public const string LeaveOn = "leave all four on";
     public const string FitAll = "fit all four";
     public const string WipedAtTheEnd = "wiped when you leave";
-    public const string KeysOnPage = " Enter next page  PgUp the one before  Esc leaves and wipes the screen";
-    public const string KeysOnLastPage = " this is the last page  PgUp the one before  Esc leaves and wipes the screen";
+    public const string KeysOnPage = " Enter next page  PgUp previous page  Esc leaves and wipes the screen";
+    public const string KeysOnLastPage = " this is the last page  PgUp previous page  Esc leaves and wipes the screen";
     public const string TellTheCrew = "tell the crew this code, nothing else";
-    public const string MarkFirst = "Write the mark under the tape of all four tyres of each set, before any is fitted.";
-    public const string KeepSheetAway = "Names the specs: never where the crew can find it. Cut off one slip for each run.";
+    public const string MarkFirst = "Write its mark under the tape of all four tyres of a set, before fitting.";
+    public const string KeepSheetAway = "Names the specs: keep it where the crew can't find it. Cut off one slip for each run.";
     public const string AfterList = "the list is wiped from the screen\nnext: fit as it says; before each run tell the crew the code on the car, nothing else";
     public const string ListIsWritten = "the list names the specs: keep it where the crew never looks";
 
@@ -130,7 +130,7 @@ internal static class CustodianWords
 
     public static string KeyIsOfFitting(string study, int fitting) => $"ok  it is the key of fitting {fitting} of {study}";
 
-    public static string KeyIsOfNoFitting(string study) => $"NO  it is the key of no fitting of {study}: none of its commitments";
+    public static string KeyIsOfNoFitting(string study) => $"NO  it is not the key of any fitting of {study}: it gives none of its commitments";
 
     public static string KeyIsThatOfPublicFile(string path) => $"ok  it is the key of the codes in {path}";
 

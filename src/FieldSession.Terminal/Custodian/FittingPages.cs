@@ -17,11 +17,12 @@ internal static class FittingPages
     /// <param name="key">The key of the fitting.</param>
     /// <param name="earlier">The key of the fitting before it; null: not given.</param>
     /// <param name="columns">Columns to fill.</param>
-    public static ImmutableArray<ImmutableArray<PageRow>> Of(KeySheet key, KeySheet? earlier, int columns)
+    /// <param name="form">How a code is written.</param>
+    public static ImmutableArray<ImmutableArray<PageRow>> Of(KeySheet key, KeySheet? earlier, int columns, LetterForm form = LetterForm.Block)
     {
         FittingRow[] rows = [.. FittingList.Of(key, earlier)];
         int runs = key.Plan?.Order.Count ?? 0;
-        return [Sets(key, earlier, columns), .. rows.Select((row, at) => Run(row, rows.ElementAtOrDefault(at + 1), runs, columns))];
+        return [Sets(key, earlier, columns), .. rows.Select((row, at) => Run(row, rows.ElementAtOrDefault(at + 1), runs, columns, form))];
     }
 
     private static ImmutableArray<PageRow> Sets(KeySheet key, KeySheet? earlier, int columns) =>
@@ -34,11 +35,11 @@ internal static class FittingPages
         .. key.Plan is { } plan ? FittingList.OnCars(plan, earlier).SelectMany(set => Text(CustodianWords.OnTheCar(set), columns)) : [],
     ];
 
-    private static ImmutableArray<PageRow> Run(FittingRow row, FittingRow? next, int runs, int columns) =>
+    private static ImmutableArray<PageRow> Run(FittingRow row, FittingRow? next, int runs, int columns, LetterForm form) =>
     [
         PageRow.Of(CustodianWords.Run(row, runs), Ink.Strong),
         PageRow.Blank,
-        .. LargeText.Of(row.Line.Code.Digits, columns, CodeRows).Select(large => PageRow.Of(large, Ink.Strong)),
+        .. LargeText.Of(row.Line.Code.Digits, columns, CodeRows, form).Select(large => PageRow.Of(large, Ink.Strong)),
         PageRow.Of(CustodianWords.TellTheCrew, Ink.Quiet),
         PageRow.Blank,
         .. Labelled("tyres", CustodianWords.Change(row), columns),

@@ -19,6 +19,7 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
     private readonly KeySheet _key;
     private readonly KeySheet? _earlier;
     private readonly Palette _palette;
+    private readonly LetterForm _form;
     private readonly PageView _paper = new() { Width = Dim.Fill(), Height = Dim.Fill() };
     private string? _message;
     private int _page;
@@ -27,11 +28,13 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
     /// <param name="key">The key of the fitting.</param>
     /// <param name="earlier">The key of the fitting before it; null: not given.</param>
     /// <param name="palette">The look.</param>
-    public FittingShell(KeySheet key, KeySheet? earlier, Palette palette)
+    /// <param name="form">How a code is written.</param>
+    public FittingShell(KeySheet key, KeySheet? earlier, Palette palette, LetterForm form = LetterForm.Block)
     {
         _key = key;
         _earlier = earlier;
         _palette = palette;
+        _form = form;
         Title = "fieldsession";
         Add(_paper);
     }
@@ -85,7 +88,7 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
     {
         SetScheme(_palette.SchemeOf(Ink.Plain));
         int columns = Math.Max(20, Frame.Width - 2);
-        ImmutableArray<ImmutableArray<PageRow>> pages = FittingPages.Of(_key, _earlier, columns);
+        ImmutableArray<ImmutableArray<PageRow>> pages = FittingPages.Of(_key, _earlier, columns, _form);
         _page = Math.Clamp(_page, 0, pages.Length - 1);
         int room = Math.Max(1, Frame.Height - 4);
         PageRow header = PageRow.Of($" {CustodianWords.Title(_key)}", Ink.Bar)

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FieldSession.Terminal.Demonstration;
 
-/// <summary>The clock of a day that was driven long ago: it stands at the time that the day's remarks say.</summary>
+/// <summary>The clock of a day that was driven long ago: it is at the time that the day's remarks say.</summary>
 internal sealed class DemoClock : TimeProvider
 {
     private DateTimeOffset _now = new(2026, 2, 3, 8, 0, 0, TimeSpan.Zero);

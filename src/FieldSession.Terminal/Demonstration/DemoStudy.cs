@@ -15,7 +15,7 @@ internal sealed record DemoStudy(
     /// <summary>Every demo; the first is the one that opens where none is named.</summary>
     public static ImmutableArray<DemoStudy> All { get; } =
     [
-        new("quillmere", ["417", "862"], 5, "quillmere custodian", ["Ro", "Ilse"], ["day.txt", "energy.txt"]),
+        new("quillmere", ["417", "862"], 8, "quillmere custodian", ["Ro", "Ilse"], ["day.txt", "energy.txt"]),
         new("dunmarrow", ["158", "704", "391"], 6, "dunmarrow custodian", ["Bex", "Orla"], ["day.txt"]),
     ];
 

@@ -15,5 +15,5 @@ internal static class DemoWords
 
     public static string FileNotInProgram(string name) => $"the demo file {name} is not in the program";
 
-    public static string WhereDemoLies(string folder, string passphrase) => $"the demo lies in {folder}; its key file opens with the passphrase '{passphrase}'";
+    public static string WhereDemoLies(string folder, string passphrase) => $"the demo is in {folder}; its key file opens with the passphrase '{passphrase}'";
 }

@@ -5,12 +5,15 @@ namespace FieldSession.Terminal.Look;
 
 /// <summary>
 /// A text in the largest form that fits: block letters of five rows, of three rows (two dots a row, by half blocks),
-/// spaced capitals, or as it is.
+/// spaced capitals, or as it is. Plain letters are always as they are.
 /// </summary>
 internal static class LargeText
 {
     /// <summary>The rows of the largest form within so many columns and rows; one row at least.</summary>
-    public static ImmutableArray<string> Of(string text, int columns, int mostRows)
+    public static ImmutableArray<string> Of(string text, int columns, int mostRows, LetterForm form = LetterForm.Block) =>
+        form == LetterForm.Plain ? [Columns.Cut(text, columns)] : Largest(text, columns, mostRows);
+
+    private static ImmutableArray<string> Largest(string text, int columns, int mostRows)
     {
         if (BlockFont.Dots(text) is { } dots && dots[0].Length > 0)
         {

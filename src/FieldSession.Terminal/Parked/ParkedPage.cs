@@ -16,7 +16,7 @@ internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, str
     /// <summary>The most rows that the hint may take.</summary>
     public int HintRows { get; init; } = 2;
 
-    /// <summary>Rows that stand above the others and do not scroll.</summary>
+    /// <summary>Rows that are above the others and do not scroll.</summary>
     public ImmutableArray<PageRow> Above { get; init; } = [];
 
     /// <summary>A row that must stay in sight; null: none.</summary>

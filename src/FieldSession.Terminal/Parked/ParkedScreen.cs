@@ -8,7 +8,7 @@ namespace FieldSession.Terminal.Parked;
 
 /// <summary>
 /// A screen that is shut until the car is parked: a page that scrolls, what comes next, words about the last act, and a
-/// box. What stands on the page and what an answer does, each screen says itself.
+/// box. What is on the page and what an answer does, each screen says itself.
 /// </summary>
 internal abstract class ParkedScreen : TypingScreen
 {
@@ -73,7 +73,7 @@ internal abstract class ParkedScreen : TypingScreen
     /// <summary>Scrolls, when drawn next, as far as the marked row is in sight.</summary>
     protected void KeepMarkInSight() => _markMoved = true;
 
-    /// <summary>What stands in the box.</summary>
+    /// <summary>What is in the box.</summary>
     protected string BoxText => _box.Text;
 
     /// <summary>Takes a key before anything else does.</summary>
@@ -117,7 +117,7 @@ internal abstract class ParkedScreen : TypingScreen
         _box.Secret = page.Secret;
     }
 
-    // How many rows stand below the page depends on whether its place must be told, and the other way round.
+    // How many rows are below the page depends on whether its place must be told, and the other way round.
     private int Scroll(ParkedPage page, int columns)
     {
         int below = Below(page, "", columns).Count();
@@ -134,7 +134,7 @@ internal abstract class ParkedScreen : TypingScreen
         return below;
     }
 
-    // Always as wide, so that the hint is not broken anew while one scrolls.
+    // Always as wide, so that the hint is not broken again while one scrolls.
     private string Place(int rows) => rows <= _room ? "" : $"rows {_from + 1}-{Math.Min(rows, _from + _room)} of {rows}".PadLeft(PlaceColumns);
 
     private IEnumerable<PageRow> Below(ParkedPage page, string place, int columns)
@@ -188,7 +188,7 @@ internal abstract class ParkedScreen : TypingScreen
         return true;
     }
 
-    // where something stands in the box, these keys type or erase
+    // where something is in the box, these keys type or erase
     private static bool IsForText(KeyRow row, Key key) => TypingBox.Wants(key) || row.Deed == KeyDeed.Recall;
 
     private void Press(KeyDeed deed, bool isEmpty)

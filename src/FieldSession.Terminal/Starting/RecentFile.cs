@@ -4,7 +4,7 @@ using FieldSession.Store;
 namespace FieldSession.Terminal.Starting;
 
 /// <summary>
-/// The file that remembers which studies were opened last: one path a line, newest first, nothing of what stands in
+/// The file that remembers which studies were opened last: one path a line, newest first, nothing of what is in
 /// them. It is a convenience: where it can't be read or written, nothing is remembered and nothing fails.
 /// </summary>
 /// <param name="folder">The folder for such files, made when needed; null: nothing is remembered.</param>

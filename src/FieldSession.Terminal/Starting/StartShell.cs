@@ -94,7 +94,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
         (_box.Y, _box.X, _box.Width) = (room + message.Length + 1, Prompt.Length, Dim.Fill(1));
     }
 
-    // Enter, arrows and Esc act at once; a typed character belongs to the box once something stands in it.
+    // Enter, arrows and Esc act at once; a typed character belongs to the box once something is in it.
     private bool OnPressed(Key key)
     {
         bool isEmpty = _box.Text.Length == 0;

@@ -6,7 +6,7 @@ namespace FieldSession.Acoustics;
 /// <param name="T60S">Time for 60 dB of decay, s: one for all impacts.</param>
 /// <param name="LowS">Lower end of the likelihood interval, 95 %, s; one mode of ringing assumed.</param>
 /// <param name="HighS">Upper end, s.</param>
-/// <param name="Events">Impacts that stood 20 dB and more over the noise; only they count.</param>
+/// <param name="Events">Impacts that were 20 dB and more over the noise; only they count.</param>
 public sealed record RingDecayTime(double T60S, double LowS, double HighS, int Events);
 
 /// <summary>
@@ -25,7 +25,7 @@ public static class RingDecay
     // half of the 95 % point of chi square with one degree of freedom
     private const double IntervalDrop = 1.9207;
 
-    /// <summary>The decay time; null: no impact stands 20 dB over the noise.</summary>
+    /// <summary>The decay time; null: no impact is 20 dB over the noise.</summary>
     /// <param name="impacts">The low branch around one impact each: 0.5 s and more before it, 0.8 s and more behind its last hit.</param>
     /// <param name="rateHz">Samples a second of the low branch.</param>
     /// <param name="band">The band.</param>

@@ -1,6 +1,6 @@
 namespace FieldSession.Aligning;
 
-/// <summary>How the clock of a recorder, or of a meter's log, stands to the laptop's: recorder = laptop + offset.</summary>
+/// <summary>How the clock of a recorder, or of a meter's log, differs from the laptop's: recorder = laptop + offset.</summary>
 /// <param name="OffsetS">The offset at the reference time, s.</param>
 /// <param name="HalfRangeS">The offset lies within this of the truth, s.</param>
 /// <param name="Source">What it is known by.</param>

@@ -34,14 +34,14 @@ public sealed record WordCount(VerdictLineKind Line, string Word, int Verdicts);
 public sealed record CalibrationStep(double From, int Predictions, double Stated, double CameTrue);
 
 /// <summary>How a meter's drift goes with the temperature.</summary>
-/// <param name="Meter">The meter, as crews wrote it; empty: not told.</param>
+/// <param name="Meter">The meter, as crews wrote it; empty: not given.</param>
 /// <param name="Sessions">Sessions with a drift and a temperature.</param>
 /// <param name="DriftDb">Mean drift over a session, dB.</param>
 /// <param name="DbPerDegree">Slope of drift on air temperature, dB/degC (least squares); null: one temperature.</param>
 public sealed record MeterDrift(string Meter, int Sessions, double DriftDb, double? DbPerDegree);
 
 /// <summary>How often readings were flagged while somebody drove.</summary>
-/// <param name="Driver">Who drove; empty: not told.</param>
+/// <param name="Driver">Who drove; empty: not given.</param>
 /// <param name="Readings">Readings taken.</param>
 /// <param name="Flags">Of these, flagged by cause, the most frequent first.</param>
 public sealed record DriverFlags(string Driver, int Readings, ImmutableArray<(SpoiltCause Cause, int Readings)> Flags);

@@ -36,8 +36,8 @@ public static class ArchiveWords
         }
     }
 
-    /// <summary>What stands in the place of a name that the crew did not write down.</summary>
-    public const string NotTold = "not told";
+    /// <summary>What is in the place of a name that the crew did not write down.</summary>
+    public const string NotTold = "not given";
 
     /// <summary>Three months of the year, by their names.</summary>
     public static string Season(DateTimeOffset? began) => began?.UtcDateTime.Month switch
@@ -55,11 +55,11 @@ public static class ArchiveWords
         ArgumentNullException.ThrowIfNull(answers);
         return
         [
-            .. Headed("segments: information of a minute driven, 1/dB^2; standard deviation of a reading, dB; readings left out", answers.Segments, InWords),
+            .. Headed("segments: information per minute driven, 1/dB^2; standard deviation of a reading, dB; readings left out", answers.Segments, InWords),
             .. Headed("verdicts: how often each word", answers.Words, count => $"{Of(count.Line)}: {count.Word} {count.Verdicts}"),
             .. Headed("predictions: how sure, and how often right", answers.Calibration, InWords),
             .. Headed("meters: drift over a session, and with the air", answers.Drifts, InWords),
-            .. Headed("flags: by who drove", answers.Flags, InWords),
+            .. Headed("flags: by driver", answers.Flags, InWords),
         ];
     }
 
@@ -68,7 +68,7 @@ public static class ArchiveWords
 
     private static FormattableString InWords(SegmentSum sum) => sum.PerDb2Minute is { } told
         ? (FormattableString)$"{sum.Segment} ({sum.Kind}): {told:0.0}; {sum.ReadingSdDb:0.00}; {sum.SpoiltShare * 100:0} % of {sum.Taken}"
-        : $"{sum.Segment} ({sum.Kind}): tells nothing yet; {sum.Counted} of {sum.Taken} readings count";
+        : $"{sum.Segment} ({sum.Kind}): says nothing yet; {sum.Counted} of {sum.Taken} readings count";
 
     private static FormattableString InWords(CalibrationStep step) => $"stated {step.Stated * 100:0} %: right {step.CameTrue * 100:0} %, {step.Predictions} predictions";
 

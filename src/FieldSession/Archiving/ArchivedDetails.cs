@@ -12,7 +12,7 @@ namespace FieldSession.Archiving;
 public sealed record ArchivedWord(VerdictLineKind Line, string Word);
 
 /// <summary>How often readings were flagged while one person drove.</summary>
-/// <param name="Driver">Who drove; empty: not told.</param>
+/// <param name="Driver">Who drove; empty: not given.</param>
 /// <param name="Cause">What spoilt them; null: not flagged.</param>
 /// <param name="Readings">How many readings.</param>
 public sealed record ArchivedFlags(string Driver, SpoiltCause? Cause, int Readings);
@@ -22,7 +22,7 @@ public sealed record ArchivedFlags(string Driver, SpoiltCause? Cause, int Readin
 /// <param name="AirC">Mean of the air temperatures noted between the two checks, degC; null: none was.</param>
 public sealed record ArchivedDrift(double DriftDb, double? AirC);
 
-/// <summary>What an archive keeps of a finished study for the questions of a test department. Which code was louder does not stand in it, nor what a code was.</summary>
+/// <summary>What an archive keeps of a finished study for the questions of a test department. Which code was louder is not in it, nor what a code was.</summary>
 /// <param name="Car">The car, as the crew wrote it; null: not told.</param>
 /// <param name="Meter">The sound level meter, likewise.</param>
 /// <param name="Segments">What each segment gave.</param>

@@ -6,7 +6,7 @@ using FieldSession.State;
 namespace FieldSession.Archiving;
 
 /// <summary>What an archive keeps of a study: how well runs and readings repeated, and how the crew's predictions came out. Which code was
-/// louder does not stand in it, nor what a code was.</summary>
+/// louder is not in it, nor what a code was.</summary>
 /// <param name="Identity">Which study it is; two studies may have one name.</param>
 /// <param name="Name">The study's name.</param>
 /// <param name="Began">When its first run started, UTC; null: none was driven.</param>

@@ -12,7 +12,7 @@ public static class RoadWords
         return
         [
             .. advice.Swaps.Select(swap => string.Create(
-                CultureInfo.CurrentCulture, $"Drive {swap.In.Segment} for {swap.Out.Segment}: it tells {swap.In.PerDb2Minute / swap.Out.PerDb2Minute:0.#} times as much a minute.")),
+                CultureInfo.CurrentCulture, $"Drive {swap.In.Segment} for {swap.Out.Segment}: it says {swap.In.PerDb2Minute / swap.Out.PerDb2Minute:0.#} times as much per minute.")),
             .. advice.Missing.Select(sum => $"No {sum.Kind} segment is in the plan: add {sum.Segment}."),
             .. advice.Spoilt.Select(sum => string.Create(CultureInfo.CurrentCulture, $"{sum.Segment} lost {sum.SpoiltShare * 100:0} % of its readings: choose another.")),
             .. Saved(advice),
@@ -21,9 +21,9 @@ public static class RoadWords
 
     private static IEnumerable<string> Saved(RoadAdvice advice) => (advice.Swaps.Length, advice.RunsNow, advice.RunsThen) switch
     {
-        (0, { } now, _) => [$"The road is good: no segment of the archive saves a run; {now} runs a code are needed."],
-        (_, { } now, { } then) when then < now => [$"With these segments {then} runs a code do instead of {now}."],
-        (> 0, { } now, _) => [$"That saves no run: {now} runs a code are needed either way."],
+        (0, { } now, _) => [$"The road is good: no segment of the archive saves a run; {now} runs per code are needed."],
+        (_, { } now, { } then) when then < now => [$"With these segments {then} runs per code are enough instead of {now}."],
+        (> 0, { } now, _) => [$"That saves no run: {now} runs per code are needed either way."],
         _ => [],
     };
 }

@@ -24,7 +24,7 @@ public sealed record CheckValue(string Name, double? Lowest, double Highest, boo
 /// <param name="Values">Its values, in the order in which they may be typed without their names.</param>
 public abstract record CheckKind(string Name, string Form, ImmutableArray<CheckValue> Values)
 {
-    /// <summary>What stands against it now, beside the gate of all facts; null: nothing.</summary>
+    /// <summary>What rules it out now, beside the gate of all facts; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study, CheckValues values) => null;
 
     /// <summary>What the values answer in the study as it is.</summary>

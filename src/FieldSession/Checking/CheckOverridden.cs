@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Checking;
 
-/// <summary>The crew goes on although a blocking check stands against it. Check and reason stand in the report.</summary>
+/// <summary>The crew goes on although a blocking check rules it out. Check and reason are in the report.</summary>
 /// <param name="Check">Name of the check, as the refusal gave it.</param>
 /// <param name="Reason">Why, in the crew's words.</param>
 public sealed record CheckOverridden(string Check, string Reason) : Entry
@@ -17,14 +17,14 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
             return shut;
         }
 
-        IEnumerable<Objection> standing = RunChecks.AgainstNextRun(study)
+        IEnumerable<Objection> blocking = RunChecks.AgainstNextRun(study)
             .Concat(RunChecks.AgainstPredicting(study) is { } against ? [against] : []);
-        string[] names = [.. standing.Select(o => o.Check!)];
+        string[] names = [.. blocking.Select(o => o.Check!)];
         return names.Contains(Check)
             ? null
             : new Objection(
-                CheckingWords.CheckDoesNotStandNow(Check),
-                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.StandingChecksAre(string.Join(", ", names)));
+                CheckingWords.CheckDoesNotBlockNow(Check),
+                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.BlockingChecksAre(string.Join(", ", names)));
     }
 
     /// <inheritdoc/>

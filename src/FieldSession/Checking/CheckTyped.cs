@@ -4,7 +4,7 @@ using FieldSession.State;
 
 namespace FieldSession.Checking;
 
-/// <summary>A check was made, with the values that were read: never a tick. Its answer is worked out anew from them.</summary>
+/// <summary>A check was made, with the values that were read: never a tick. Its answer is worked out again from them.</summary>
 /// <param name="Check">Name of the check.</param>
 /// <param name="Values">What was typed, by name, in metric units as the plan holds them.</param>
 public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, string> Values) : Entry

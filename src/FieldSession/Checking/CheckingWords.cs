@@ -13,7 +13,7 @@ internal static class CheckingWords
     public const string CalibrationForm = "type 'calibration before 94.0' or 'calibration after 93.9'";
     public const string CalibrationNamesTimeAndLevel = "a calibration check is 'before' or 'after' and one level";
     public const string GoOnWithoutOverride = "go on without an override";
-    public const string CheckHasName = "a check has a name";
+    public const string CheckHasName = "name the check";
     public const string MassForm = "check mass 1655 car=X";
     public const string ChargeForm = "check charge 62 car=X";
     public const string MeterForm = "check meter A F class=2 battery=80 at=12";
@@ -45,21 +45,21 @@ internal static class CheckingWords
     public const string HardnessDiffersBy = "hardness differs by";
     public const string WarmUpForm = "check warm-up min=20 km=25";
     public const string WeatherForm = "type 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry' with the parts you know";
-    public const string WeatherSaysNothing = "the weather says nothing";
+    public const string WeatherSaysNothing = "no part of the weather is given";
 
     public static string DriftVoidsSession(double driftDb) => $"; it drifted {driftDb:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline";
 
-    public static string DriftIsWarnedOf(double driftDb, Limits limits) => $"; it drifted {driftDb:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, look after the meter";
+    public static string DriftIsWarnedOf(double driftDb, Limits limits) => $"; it drifted {driftDb:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, have the meter looked at";
 
     public static string DriftIsSmall(double driftDb) => $"; it drifted {driftDb:+0.0#;-0.0#;0.0} dB";
 
     public static string CalibratorGivesOtherLevel(double? calibratorDb) => $"; the calibrator gives {calibratorDb:0.0#} dB: adjust the meter and check again";
 
-    public static string IsNoLevelOfCalibrator(string typed) => $"'{typed}' is no level that a calibrator gives (50..140 dB)";
+    public static string IsNoLevelOfCalibrator(string typed) => $"'{typed}' is not a level that a calibrator gives (50..140 dB)";
 
-    public static string CheckDoesNotStandNow(string check) => $"check '{check}' blocks nothing now";
+    public static string CheckDoesNotBlockNow(string check) => $"check '{check}' blocks nothing now";
 
-    public static string StandingChecksAre(string names) => $"the checks that stand are {names}";
+    public static string BlockingChecksAre(string names) => $"the checks that block are {names}";
 
     public static string CheckOverridden(string check, string reason) => $"check {check} overridden: {reason}; the report shows it";
 
@@ -67,15 +67,15 @@ internal static class CheckingWords
 
     public static string ChecksAre(string names) => $"the checks are {names}, such as '{CheckKinds.All[0].Form}'";
 
-    public static string IsNoValueOfCheck(string typed, CheckKind kind) => $"'{typed}' is no value of check {kind.Name}";
+    public static string IsNoValueOfCheck(string typed, CheckKind kind) => $"'{typed}' is not a value of check {kind.Name}";
 
-    public static string CheckSaysNothing(CheckKind kind) => $"check {kind.Name} says nothing";
+    public static string CheckSaysNothing(CheckKind kind) => $"check {kind.Name} has no value";
 
     public static string IsEmptyOrTooLong(CheckValue value) => $"'{value.Name}' is empty or too long";
 
-    public static string IsNoNumber(string typed) => $"'{typed}' is no number";
+    public static string IsNoNumber(string typed) => $"'{typed}' is not a number";
 
-    public static string NoRunStartsSo(string insteadOf) => $"no run starts so: {insteadOf}";
+    public static string NoRunStartsSo(string insteadOf) => $"no run starts like this: {insteadOf}";
 
     public static string CheckWarns(string check, CheckRecord record) => $"check {check}: look out: {record.Words}";
 
@@ -91,7 +91,7 @@ internal static class CheckingWords
 
     public static string BatteryIsLow(double percent, double least) => $"battery {percent:0.#} %, less than {least:0.#} %";
 
-    public static string MendOrOverride(string check) => $"fix it and type the check again, or go on with 'override {check} WHY'";
+    public static string FixOrOverride(string check) => $"fix it and type the check again, or go on with 'override {check} WHY'";
 
     public static string RoadRulesOutNoise(string surface) => $"the road is {surface}: tyre noise can't be compared on it";
 

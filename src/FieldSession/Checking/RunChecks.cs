@@ -4,10 +4,10 @@ using FieldSession.State;
 
 namespace FieldSession.Checking;
 
-/// <summary>What stands against starting a run, and what only warns. A blocking check can be overridden by name, with a reason.</summary>
+/// <summary>What rules out starting a run, and what only warns. A blocking check can be overridden by name, with a reason.</summary>
 public static class RunChecks
 {
-    /// <summary>The names of the checks that can stand against a run, or against locking predictions.</summary>
+    /// <summary>The names of the checks that can rule out a run, or against locking predictions.</summary>
     public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, Doubts, .. CheckKinds.All.Select(kind => kind.Name)];
 
     /// <summary>Sealed codes and their commitment are there before run 1.</summary>
@@ -28,17 +28,17 @@ public static class RunChecks
     /// <summary>The mean wind is within the limit.</summary>
     public const string Wind = "wind";
 
-    /// <summary>What to do about a check that stands.</summary>
-    public static string InsteadOf(string check) => CheckingWords.MendOrOverride(check);
+    /// <summary>What to do about a check that blocks.</summary>
+    public static string InsteadOf(string check) => CheckingWords.FixOrOverride(check);
 
-    /// <summary>The checks that stand against the next run now and are not overridden.</summary>
+    /// <summary>The checks that rule out the next run now and are not overridden.</summary>
     public static IEnumerable<Objection> AgainstNextRun(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Standing(study).Where(objection => !IsOverridden(study, objection.Check!));
+        return Blocking(study).Where(objection => !IsOverridden(study, objection.Check!));
     }
 
-    /// <summary>What stands against locking predictions: a session that was not closed, then doubts that are open; null: nothing.</summary>
+    /// <summary>What rules out locking predictions: a session that was not closed, then doubts that are open; null: nothing.</summary>
     public static Objection? AgainstPredicting(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -54,8 +54,8 @@ public static class RunChecks
         return open.Length == 0 ? null : Blocking(Doubts, CheckingWords.DoubtsAreOpen(open), CheckingWords.AnswerDoubts(open[0]));
     }
 
-    /// <summary>Every blocking check that stands now, overridden or not, for the next run or for the end of the session.</summary>
-    public static IEnumerable<Objection> Standing(Study study)
+    /// <summary>Every check that blocks now, overridden or not, for the next run or for the end of the session.</summary>
+    public static IEnumerable<Objection> Blocking(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         Limits limits = study.Plan?.Limits ?? new Limits();

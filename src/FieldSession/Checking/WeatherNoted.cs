@@ -33,8 +33,8 @@ public sealed record WeatherNoted(Temperature? Air, Temperature? Road, WindSpeed
             Air is { } air ? $"air {air.In(units)}" : null,
             Road is { } road ? $"road {road.In(units)}" : null,
             Wind is { } wind ? $"wind {wind.In(units)}" : null,
-            Gust is { } gust ? $"gusts {gust.In(units)}" : null,
-            Surface is { } surface ? $"surface {surface}" : null,
+            Gust is { } gust ? $"gust {gust.In(units)}" : null,
+            Surface is { } surface ? $"{surface}" : null,
         ];
         string said = string.Join(", ", parts.OfType<string>());
         string warnings = string.Join("; ", RunChecks.WeatherWarnings(after).Select(w => "look out: " + w));

@@ -10,7 +10,7 @@ namespace FieldSession.Comparing;
 /// <param name="P">Exact p against guessing, by the side that was fixed.</param>
 /// <param name="LowShare">Lower end of the exact 95 % interval of the share of <paramref name="Right"/>; one-sided: the lower 95 % limit, as the test asks.</param>
 /// <param name="HighShare">Upper end of it; one-sided: 1.</param>
-/// <param name="FirstPlace">How often the first place was chosen, whatever stood there: far from even is a habit, not a difference.</param>
+/// <param name="FirstPlace">How often the first place was chosen, whatever was there: far from even is a habit, not a difference.</param>
 /// <param name="Persons">Each person's own count.</param>
 public sealed record ChoiceCounts(
     int Made, int Right, SpecCode? RightCode, double P, double LowShare, double HighShare, int FirstPlace, IReadOnlyList<PersonCount> Persons)

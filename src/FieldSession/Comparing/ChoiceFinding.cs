@@ -22,7 +22,7 @@ public enum EarVerdict
 /// <param name="Segment">Name of the segment; null: any.</param>
 /// <param name="Planned">Trials planned.</param>
 /// <param name="Made">Trials made.</param>
-/// <param name="IsRepeat">Whether an earlier set asked about the same pair, however the question was worded: its word stands, this one is explored.</param>
+/// <param name="IsRepeat">Whether an earlier set asked about the same pair, however the question was worded: its word counts, this one is explored.</param>
 /// <param name="Size">What the planned number can show; at the planned end, what the number of unseen choices can.</param>
 /// <param name="Counts">What was chosen by those who had seen neither meter nor order; null: covered still, or nobody chose so.</param>
 public sealed record ChoiceFinding(

@@ -21,7 +21,7 @@ internal static class ComparingWords
     public static string SegmentsNotCompared(string segments) => $"not compared, because not every code has a valid level there: {segments}";
 
     // Spoilt readings and what the result hangs on
-    public const string SensitivityNotWorkedOut = "how much the result hangs on single runs and segments is not worked out for so many readings";
+    public const string SensitivityNotWorkedOut = "what the result hangs on is not worked out for so many readings";
     // also a cause in readings.csv
     public const string BracketDrivenAgain = "bracket driven again";
     public const string RunAborted = "run aborted";
@@ -29,13 +29,13 @@ internal static class ComparingWords
 
     public static string SpoiltReadingsDifferByCode(CodeReadings most, CodeReadings least) => $"{most.Code} has {most.Spoilt} spoilt readings, {least.Code} has {least.Spoilt}: look at the comparison with spoilt readings too";
 
-    public static string DisplayWanderedUnevenly(CodeReadings[] byWidth) => $"the display wandered over {byWidth[^1].MeanWidthDb:0.0} dB on {byWidth[^1].Code} and {byWidth[0].MeanWidthDb:0.0} dB on {byWidth[0].Code}: a finding of its own, and the middles of such ranges compare unlike things";
+    public static string DisplayWanderedUnevenly(CodeReadings[] byWidth) => $"the display wandered over {byWidth[^1].MeanWidthDb:0.0} dB on {byWidth[^1].Code} and {byWidth[0].MeanWidthDb:0.0} dB on {byWidth[0].Code}: a finding in itself; the midpoints of such ranges are not alike";
 
     public static string DifferenceHangsOnReadingsLeftOut(string quieter) => $"the difference hangs on readings left out of {quieter}, the quieter code: with those alone put back, and none of the other code's, it is not shown; traffic only raises levels, so look at those flags first";
 
     public static string SpoiltReadingsAreUneven(string percentByCode) => $"spoilt readings are uneven: {percentByCode}; if the result hangs on them, it hangs on the flags";
 
-    public static string EveryReadingIsSpoilt(SpecCode code, string segment) => $"every reading of {code} on {segment} is spoilt: the segment leaves the headline";
+    public static string EveryReadingIsSpoilt(SpecCode code, string segment) => $"every reading of {code} on {segment} is spoilt: the segment is left out of the headline";
 
     // Recordings
     public const string ChainsNotCalibrated = "two chains are compared only if both are calibrated";
@@ -59,15 +59,15 @@ internal static class ComparingWords
 
     // One pair of codes
     public const string NotBracketed = "not bracketed: no code was driven twice";
-    public const string OneComparisonOfLikeOnly = "one comparison of like with like only: the interval is as wide as that makes it";
+    public const string OneComparisonOfLikeOnly = "only one comparison of like with like: the interval is wide for that reason";
     public const string TodayIsRougherThanArchive = "today is rougher than the archive: the archive's repeatability is not used";
-    public const string RunsAgreeBetterThanReadingsAllow = "the runs agree better than the readings allow: the error is raised to what the readings allow";
+    public const string RunsAgreeBetterThanReadingsAllow = "the runs agree more closely than the readings can show: the error is raised to match";
     public const string NoScatterNoInterval = "no scatter seen at this display resolution: no interval";
     public const string NoUsableInterval = "no usable interval";
     public const string NoScatterSeen = "no scatter seen at this display resolution";
     public const string SideBySideComparedWithinSlot = "runs side by side are compared within their slot";
     public const string StraightDriftIsTakenOut = "a straight drift over the day is taken out";
-    public const string NoTimesKnown = "no times: runs count as equally spaced, no drift per hour";
+    public const string NoTimesKnown = "no usable run times: runs count as equally spaced, without a drift per hour";
     public const string OneCodeAfterTheOther = "one code was driven after the other: a drift of the day shows in full as a difference";
 
     public static string CodeNotToldApart(PairLine pair) => $"code and {pair.ConfoundedWith} cannot be told apart: the difference may be either";
@@ -90,7 +90,7 @@ internal static class ComparingWords
 
     public static string PlaceInTooFewBrackets(Place place, int brackets, string plural, int bracketsWanted) => $"spec {place} has {brackets} bracket{plural} from R to R; use at least {bracketsWanted}";
 
-    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier, bool isTakenOut) => $"a steady drift does not cancel{(isTakenOut ? " by itself" : "")}: spec {place} is driven on average {runs} runs {laterOrEarlier} than R; {(isTakenOut ? "the comparison takes it out, at a price in precision; " : "")}orders such as R 1 R or R 1 2 R 2 1 R cancel it";
+    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier, bool isTakenOut) => $"a steady drift does not cancel{(isTakenOut ? " by itself" : "")}: spec {place} is driven on average {runs} runs {laterOrEarlier} than R; {(isTakenOut ? "the comparison takes it out, at a price in precision; " : "")}R 1 R or R 1 2 R 2 1 R cancel it";
 
     public static string CarAndTyreAreNotSeparated(IGrouping<Place, string> carsOfPlace) => $"car and tyre are not separated: place {carsOfPlace.Key} is only driven in {carsOfPlace.First()}";
 
@@ -103,7 +103,7 @@ internal static class ComparingWords
     // Energy days
     public const string EnergyWordsAllowForAllCodes = "several codes are asked at once: the words allow for all of them (Holm), each interval is for its code alone";
     public const string EachCodeHadItsOwnDriver = "each code had its own driver: the difference may be the driver's";
-    public const string DaysAgreeBetterThanDisplayStep = "the days agree better than the step of the display allows: the error is raised to what the step allows";
+    public const string DaysAgreeBetterThanDisplayStep = "the days agree more closely than the display can show: the error is raised to match";
     public const string NoCarsSideBySide = "days not comparable: no two cars drove side by side; air, wind and traffic of the days are in the difference";
     public const string AirTemperatureIsTakenOut = "a straight influence of the air temperature is taken out, nothing else of the days";
     public const string AirTemperatureNotKnownThroughout = "the air temperature is not known for every stretch: its influence is not taken out";
@@ -118,15 +118,15 @@ internal static class ComparingWords
     public const string EnergyDaysNotFinished = "the planned energy days are not driven to their end";
     public const string WithinNoiseOfMethod = "within the noise of the method: these days can neither show a difference nor rule one out";
 
-    public static string NoLegOnReferenceYet(string askedReference, string reference) => $"no leg on the reference {askedReference} yet: held against {reference}";
+    public static string NoLegOnReferenceYet(string askedReference, string reference) => $"no leg on the reference {askedReference} yet: compared with {reference}";
 
-    public static string StretchIsShort(string stretch, string distanceKm, string leastKm) => $"{stretch}: {distanceKm} km, less than {leastKm}: short ways weigh starts and readings too much";
+    public static string StretchIsShort(string stretch, string distanceKm, string leastKm) => $"{stretch}: {distanceKm} km, less than {leastKm}: on short legs starts and readings count too much";
 
-    public static string LittleChargeUsed(string stretch, string usedPercent, string leastPercent) => $"{stretch}: {usedPercent} % of charge used, less than {leastPercent}: its step is large beside it";
+    public static string LittleChargeUsed(string stretch, string usedPercent, string leastPercent) => $"{stretch}: {usedPercent} % of charge used, less than {leastPercent}: the display's step is too coarse for that";
 
     public static string MeanWindIsStrong(string stretch, string windMetresPerSecond, string limitMetresPerSecond) => $"{stretch}: mean wind {windMetresPerSecond} m/s, above {limitMetresPerSecond}";
 
-    public static string StretchesDrivenAlone(string stretches) => $"not comparable, because no other car drove beside, and left out: {stretches}";
+    public static string StretchesDrivenAlone(string stretches) => $"not comparable, because no other car drove alongside, and left out: {stretches}";
 
     public static string NameOfStretch(EnergyStretch stretch) => $"day {stretch.Day}, car {stretch.Car} on {stretch.Code}";
 }

@@ -51,7 +51,7 @@ public sealed record Comparison
     /// <summary>With three codes and more: every pair of them, by class.</summary>
     public IReadOnlyList<PairEstimate> Pairs { get; init; } = [];
 
-    /// <summary>Readings that stand out on the loud side, worst first: a hint to look at the note, never a reason to leave out.</summary>
+    /// <summary>Readings that are conspicuous on the loud side, worst first: a hint to look at the note, never a reason to leave out.</summary>
     public IReadOnlyList<SuspiciousReading> Suspicious { get; init; } = [];
 
     /// <summary>What holds for the day as a whole, in plain words.</summary>
@@ -60,7 +60,7 @@ public sealed record Comparison
     /// <summary>Compares the codes of a day. Pure: same day and terms, same result. Method: docs/formulas.md.</summary>
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive.</param>
-    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is no number, or a margin not above 0.</exception>
+    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, a level that is not a number, or a margin not above 0.</exception>
     public static Comparison Of(MeasuredDay day, ComparisonTerms terms) =>
         MainSegmentsCompared.AddedTo(Plain(day, terms), day, terms, Plain);
 

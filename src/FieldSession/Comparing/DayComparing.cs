@@ -51,7 +51,7 @@ internal static class DayComparing
     {
         ClassComparisons counting = valid.Views.Findings(table, valid.Families, code, reference, terms);
         ClassComparisons withSpoilt = all.Views == valid.Views ? counting : all.Views.Findings(table, all.Families, code, reference, terms);
-        // before the plan's end nothing is said that a p stands behind
+        // before the plan's end nothing is said that a p is behind
         ClassComparison? Remarked(ClassComparison? clean) => terms.PlanComplete ? LeftOutOfTheQuieter.Remarked(clean, table, code, reference, terms) : clean;
         return new CodeComparison(
             table.Codes[code],

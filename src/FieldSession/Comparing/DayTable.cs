@@ -63,7 +63,7 @@ internal sealed class DayTable
     public bool IsReplaced(int run) => _replaced.Contains(run);
 
     /// <summary>Lays the table.</summary>
-    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is no number.</exception>
+    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is not a number.</exception>
     public static DayTable Of(MeasuredDay day) => new(day);
 
     /// <summary>Whether a class takes in every segment there is.</summary>
@@ -145,7 +145,7 @@ internal sealed class DayTable
     {
         if (level.Code != code)
         {
-            throw new ArgumentException($"run {level.Run} carries two codes, {code} and {level.Code}: give it one");
+            throw new ArgumentException($"run {level.Run} has two codes, {code} and {level.Code}: give it one");
         }
 
         if (level.Class != measureClass)
@@ -155,7 +155,7 @@ internal sealed class DayTable
 
         if (!double.IsFinite(level.LevelDb))
         {
-            throw new ArgumentException($"run {level.Run}, segment {level.Segment}: the level is no number");
+            throw new ArgumentException($"run {level.Run}, segment {level.Segment}: the level is not a number");
         }
     }
 }

@@ -70,14 +70,14 @@ public sealed record EnergyComparison
 
     private static void Check(IReadOnlyList<MeasuredLeg> legs, EnergyTerms terms)
     {
-        if (legs.Count == 0 || legs.Any(leg => !(leg.DistanceKm > 0 && leg.Reckoned > 0)))
+        if (legs.Count == 0 || legs.Any(leg => !(leg.DistanceKm > 0 && leg.KwhOrLitres > 0)))
         {
             throw new ArgumentException("an energy day has legs, each with a distance and an energy above 0", nameof(legs));
         }
 
         if (terms.MarginPercent is not (> 0 and < 100))
         {
-            throw new ArgumentException("a margin lies between 0 and 100 %", nameof(terms));
+            throw new ArgumentException("a margin is between 0 and 100 %", nameof(terms));
         }
     }
 }
@@ -86,17 +86,17 @@ public sealed record EnergyComparison
 /// <param name="Code">The code.</param>
 /// <param name="Stretches">How many stretches.</param>
 /// <param name="DistanceKm">Kilometres in all.</param>
-/// <param name="Reckoned">kWh or litres in all.</param>
-public sealed record CodeConsumption(string Code, int Stretches, double DistanceKm, double Reckoned)
+/// <param name="KwhOrLitres">kWh or litres in all.</param>
+public sealed record CodeConsumption(string Code, int Stretches, double DistanceKm, double KwhOrLitres)
 {
     /// <summary>Total energy over total distance, kWh or litres per 100 km; null: nothing counts.</summary>
-    public double? PerHundredKm => DistanceKm > 0 ? 100 * Reckoned / DistanceKm : null;
+    public double? PerHundredKm => DistanceKm > 0 ? 100 * KwhOrLitres / DistanceKm : null;
 
     /// <summary>The totals of a code.</summary>
     internal static CodeConsumption Of(string code, IEnumerable<EnergyStretch> counted)
     {
         EnergyStretch[] own = [.. counted.Where(stretch => stretch.Code == code)];
-        return new CodeConsumption(code, own.Length, own.Sum(stretch => stretch.DistanceKm), own.Sum(stretch => stretch.Reckoned));
+        return new CodeConsumption(code, own.Length, own.Sum(stretch => stretch.DistanceKm), own.Sum(stretch => stretch.KwhOrLitres));
     }
 }
 

@@ -3,7 +3,7 @@ namespace FieldSession.Comparing;
 /// <summary>Why two codes cannot be held against each other, or not for certain.</summary>
 internal enum EnergyObstacle
 {
-    /// <summary>Nothing stands against it.</summary>
+    /// <summary>Nothing rules it out.</summary>
     None,
 
     /// <summary>One of the codes has no stretch that counts.</summary>
@@ -24,7 +24,7 @@ internal enum EnergyObstacle
 /// <param name="Df">Degrees of freedom of the scatter.</param>
 internal sealed record EnergyLine(double? LogRatio, int Df)
 {
-    /// <summary>What stands against the line.</summary>
+    /// <summary>What rules out the line.</summary>
     public EnergyObstacle Obstacle { get; init; }
 
     /// <summary>Variance of a stretch about the model; null without degrees of freedom.</summary>

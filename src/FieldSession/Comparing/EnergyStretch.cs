@@ -15,10 +15,10 @@ public sealed record EnergyStretch(int Day, int Slot, string Car, string Code, I
     public double DistanceKm => Legs.Sum(leg => leg.DistanceKm);
 
     /// <summary>kWh or litres in all.</summary>
-    public double Reckoned => Legs.Sum(leg => leg.Reckoned);
+    public double KwhOrLitres => Legs.Sum(leg => leg.KwhOrLitres);
 
     /// <summary>Total energy over total distance, kWh or litres per 100 km.</summary>
-    public double PerHundredKm => 100 * Reckoned / DistanceKm;
+    public double PerHundredKm => 100 * KwhOrLitres / DistanceKm;
 
     /// <summary>Who drove all of it; null: not noted, or several.</summary>
     public string? Driver => Legs.Select(leg => leg.Driver).Distinct().ToArray() is [var only] ? only : null;
@@ -35,7 +35,7 @@ public sealed record EnergyStretch(int Day, int Slot, string Car, string Code, I
     public double? ChargeUsedPercent => Legs.All(leg => leg.ChargeUsedPercent is not null) ? Legs.Sum(leg => leg.ChargeUsedPercent) : null;
 
     /// <summary>Standard uncertainty of ln(consumption) from the steps of the displays, by the law of propagation (JCGM 100:2008, GUM, 5.1.2).</summary>
-    public double LnUncertainty => Math.Sqrt(Legs.Sum(leg => leg.EnergyUncertainty * leg.EnergyUncertainty)) / Reckoned;
+    public double LnUncertainty => Math.Sqrt(Legs.Sum(leg => leg.EnergyUncertainty * leg.EnergyUncertainty)) / KwhOrLitres;
 
     /// <summary>The stretches of the legs. A spoilt leg is left out of the sums, but a change of code on it still ends a stretch.</summary>
     /// <param name="legs">The legs.</param>

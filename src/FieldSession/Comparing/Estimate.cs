@@ -35,7 +35,7 @@ public sealed record Estimate(
 /// <summary>The difference on one segment.</summary>
 /// <param name="Segment">Its name.</param>
 /// <param name="Kind">Its kind.</param>
-/// <param name="Estimate">The difference there; its interval stands for this segment alone.</param>
+/// <param name="Estimate">The difference there; its interval means this segment alone.</param>
 /// <param name="PHolm">p after Holm over all compared segments of the pair, both classes; null where p is unknown.</param>
 public sealed record SegmentEstimate(string Segment, string Kind, Estimate Estimate, double? PHolm);
 

@@ -28,7 +28,7 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
         Reading[] readings = [.. study.Runs.SelectMany(StudyReadings.InRouteOrder)];
         foreach ((string name, _, Func<Extras, double?> part) in Parts.Where(part => !part.IsOfRing || RingCover.IsOpen(study)))
         {
-            // The day's levels stand in the order of the runs and their readings.
+            // The day's levels are in the order of the runs and their readings.
             MeasuredLevel[] levels =
             [
                 .. day.Levels.Zip(readings, (level, reading) => (Level: level, Db: reading.Extras is { } extras ? part(extras) : null))

@@ -19,7 +19,7 @@ internal static class HeardDay
         Dictionary<string, double> gains = study.Recordings.Select(recording => recording.Chain).Distinct()
             .ToDictionary(chain => chain, chain => ChainCalibration.Of(study, chain).GainDb ?? 0);
 
-        // the day's levels stand in the order of the runs and their readings
+        // the day's levels are in the order of the runs and their readings
         IEnumerable<MeasuredLevel> levels =
             from pair in day.Levels.Zip(study.Runs.SelectMany(StudyReadings.InRouteOrder))
             where pair.First.Class == measureClass

@@ -2,7 +2,7 @@ namespace FieldSession.Comparing;
 
 /// <summary>
 /// Traffic and its like only raise levels. If a difference is shown only because readings of the quieter code were left out, that has to be said:
-/// put back the quieter code's spoilt readings alone, and look whether the difference still stands.
+/// put back the quieter code's spoilt readings alone, and look whether the difference is still there.
 /// </summary>
 internal static class LeftOutOfTheQuieter
 {

@@ -2,13 +2,13 @@ using FieldSession.Measures;
 
 namespace FieldSession.Comparing;
 
-/// <summary>One leg as the comparison of consumption sees it. Legs of one car stand in driven order.</summary>
+/// <summary>One leg as the comparison of consumption sees it. Legs of one car are in driven order.</summary>
 /// <param name="Day">Number of the day.</param>
 /// <param name="Car">The car.</param>
 /// <param name="Code">The code.</param>
 /// <param name="DistanceKm">Kilometres, above 0.</param>
-/// <param name="Reckoned">kWh or litres, above 0.</param>
-public sealed record MeasuredLeg(int Day, string Car, string Code, double DistanceKm, double Reckoned)
+/// <param name="KwhOrLitres">kWh or litres, above 0.</param>
+public sealed record MeasuredLeg(int Day, string Car, string Code, double DistanceKm, double KwhOrLitres)
 {
     /// <summary>Whether the clean result leaves it out.</summary>
     public bool Spoilt { get; init; }

@@ -10,7 +10,7 @@ namespace FieldSession.Comparing;
 /// </summary>
 public static class OrderDoubts
 {
-    /// <summary>Brackets that each code should stand in; common practice, no source.</summary>
+    /// <summary>Brackets that each code should be driven in; common practice, no source.</summary>
     public const int BracketsWanted = 2;
 
     /// <summary>The doubts in words, the gravest first; empty for a good order.</summary>

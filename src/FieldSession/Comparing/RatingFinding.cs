@@ -34,7 +34,7 @@ public sealed record RatingFinding(
     /// <summary>The smallest <see cref="PHolm"/> that so many differences can give; null: too few for a test.</summary>
     public double? SmallestPHolm { get; init; }
 
-    /// <summary>The fixed score that the reference stands at where nobody rated it; null: its own ratings are taken.</summary>
+    /// <summary>The fixed score that the reference is at where nobody rated it; null: its own ratings are taken.</summary>
     public double? AgainstPoints { get; init; }
 
     /// <summary>Whether so many differences can come to 5 % at all, with everything else that was rated.</summary>
@@ -54,7 +54,7 @@ public sealed record RatingFinding(
     /// <param name="code">The code.</param>
     /// <param name="reference">The code it is rated against.</param>
     /// <param name="scores">Every score of the attribute.</param>
-    /// <param name="anchored">A code that stands at a fixed score where nobody rated it; null: none.</param>
+    /// <param name="anchored">A code that is at a fixed score where nobody rated it; null: none.</param>
     /// <param name="anchorPoints">That score, points.</param>
     public static RatingFinding? Of(
         string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
@@ -115,7 +115,7 @@ public sealed record RatingFinding(
 /// <param name="Seat">Where they sat.</param>
 /// <param name="Day">The day.</param>
 /// <param name="CodePoints">Mean score of the code's runs, points.</param>
-/// <param name="ReferencePoints">Mean score of the reference's runs, or what it stands at, points.</param>
+/// <param name="ReferencePoints">Mean score of the reference's runs, or what it is at, points.</param>
 public sealed record RaterDifference(string Person, string Seat, string Day, double CodePoints, double ReferencePoints)
 {
     /// <summary>Code minus reference, points.</summary>

@@ -47,7 +47,7 @@ public sealed record RingFinding
     /// <summary>What the recordings of a study say; null: there is none, or the ring is still covered (<see cref="RingCover"/>).</summary>
     /// <param name="study">The study.</param>
     /// <param name="reference">The code the others are compared with; null: the plan's.</param>
-    /// <param name="merged">What makes one of the codes of different fittings that stood for one spec; null: each code for itself.</param>
+    /// <param name="merged">What makes one of the codes of different fittings that meant one spec; null: each code for itself.</param>
     public static RingFinding? Of(Study study, string? reference = null, Func<MeasuredDay, MeasuredDay>? merged = null)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -12,7 +12,7 @@ public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunMean> Runs,
     /// <summary>The levels of a day from the readings that count; null: fewer than two codes can be compared.</summary>
     /// <param name="day">The readings.</param>
     /// <param name="measureClass">The class; null: all segments.</param>
-    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is no number.</exception>
+    /// <exception cref="ArgumentException">A run with two codes, a segment with two classes, or a level that is not a number.</exception>
     public static RunLevels? Of(MeasuredDay day, MeasureClass? measureClass)
     {
         ArgumentNullException.ThrowIfNull(day);

@@ -67,7 +67,7 @@ internal sealed class SimulatedTable
         }
     }
 
-    // the mean of the code stands behind its columns
+    // the mean of the code is behind its columns
     private double[] Columns(int code)
     {
         double[] columns = new double[Segments + 1];

@@ -51,7 +51,7 @@ public static class StudyLegs
     {
         LegFigures figures = leg.Figures;
         string car = study.Legs.First(other => Study.SamePerson(other.Figures.Car, figures.Car)).Figures.Car.Trim();
-        return new MeasuredLeg(figures.Day, car, figures.Code.Digits, figures.Distance.Kilometres, figures.Energy.Reckoned)
+        return new MeasuredLeg(figures.Day, car, figures.Code.Digits, figures.Distance.Kilometres, figures.Energy.KwhOrLitres)
         {
             Spoilt = leg.LeftOut,
             Driver = figures.Driver?.Trim().ToUpperInvariant(),
@@ -67,10 +67,10 @@ public static class StudyLegs
     {
         if (study.Plan?.Energy.Usable is { } planned && planned.Carrier == carrier)
         {
-            return planned.Reckoned;
+            return planned.KwhOrLitres;
         }
 
-        double[] said = [.. study.Legs.Select(leg => leg.Figures.Usable).OfType<Energy>().Where(e => e.Carrier == carrier).Select(e => e.Reckoned).Distinct()];
+        double[] said = [.. study.Legs.Select(leg => leg.Figures.Usable).OfType<Energy>().Where(e => e.Carrier == carrier).Select(e => e.KwhOrLitres).Distinct()];
         return said is [var only] ? only : null;
     }
 

@@ -6,19 +6,19 @@ namespace FieldSession.Comparing;
 /// <summary>The readings of a study as the comparison sees them: by code, with what was spoilt, and when each run was driven.</summary>
 public static class StudyReadings
 {
-    /// <summary>The cause that stands on every reading of a session whose calibration drifted too far.</summary>
+    /// <summary>The cause that is on every reading of a session whose calibration drifted too far.</summary>
     public const string VoidSession = "void session";
 
-    /// <summary>The cause that stands on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
+    /// <summary>The cause that is on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
     public const string DrivenAgain = ComparingWords.BracketDrivenAgain;
 
-    /// <summary>The cause that stands on every reading of an aborted run that the plan's rule does not count.</summary>
+    /// <summary>The cause that is on every reading of an aborted run that the plan's rule does not count.</summary>
     public const string RunAborted = ComparingWords.RunAborted;
 
-    /// <summary>The cause that stands on a reading that was filled in at a stop, where the plan leaves such readings out.</summary>
+    /// <summary>The cause that is on a reading that was filled in at a stop, where the plan leaves such readings out.</summary>
     public const string FilledAtStop = ComparingWords.FilledAtStop;
 
-    /// <summary>The cause that stands on what a settled conflict between two laptops leaves out.</summary>
+    /// <summary>The cause that is on what a settled conflict between two laptops leaves out.</summary>
     public const string ConflictSettled = "conflict settled";
 
     /// <summary>Everything read so far, spoilt readings included.</summary>
@@ -118,7 +118,7 @@ public static class StudyReadings
         }
     }
 
-    /// <summary>Whether a settled conflict of a kind leaves out what stands at a mark.</summary>
+    /// <summary>Whether a settled conflict of a kind leaves out what is at a mark.</summary>
     internal static bool IsLeftOut(Study study, ConflictKind kind, LineMark mark) =>
         study.Conflicts.Exists(conflict => conflict.Kind == kind && conflict.LeftOut?.Name == mark.Name);
 

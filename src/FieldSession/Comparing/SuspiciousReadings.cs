@@ -3,7 +3,7 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Levels that stand out on the loud side of their run and segment: externally studentised residual of the fit inside the code, one-sided,
+/// Levels that are conspicuous on the loud side of their run and segment: externally studentised residual of the fit inside the code, one-sided,
 /// Bonferroni over the levels of the class (R. D. Cook, S. Weisberg, Residuals and Influence in Regression, 1982, section 2.2.2). The scatter is never
 /// taken for less than what the display's rounding makes, and a level within one step of what the others predict is never listed: rounding alone
 /// can put it there (<see cref="DisplayStep"/>).

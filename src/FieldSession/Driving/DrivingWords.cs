@@ -9,7 +9,7 @@ internal static class DrivingWords
 {
     public const string Undo = "undo";
     public const string LettersTakenBack = "keys of a word taken back";
-    public const string FiguresAreNoNote = "figures alone are no note";
+    public const string FiguresAreNoNote = "figures alone are not a note";
     public const string ReadingWithoutSign = "type the reading without ';'";
     public const string EnterWasMissing = "Enter was missing; it was stored when the next figures came";
     public const string TwoFiguresOfPeak = "two figures, where other peaks have three";
@@ -33,10 +33,10 @@ internal static class DrivingWords
     public const string NoteOrPhraseForm = "type '; your words', or ';3' for the plan's third phrase";
     public const string NameDoubtfulReading = "name run and segment of one marked '?', such as 'confirm 2.5'";
     public const string NameReadingToCorrect = "name run and segment, such as 'correct 2.5 58-60'";
-    public const string RangeOnImpactSegment = "a range on an impact segment, where one peak is read";
-    public const string OneValueOnSteadySegment = "one value on a steady segment, where a range is read";
+    public const string RangeOnImpactSegment = "a range; this segment needs one peak";
+    public const string OneValueOnSteadySegment = "one value; this segment needs low and high";
     public const string TypedHighFirst = ", typed high first and swapped";
-    public const string ReadingForm = "type 5860 or 58-60 for a range, 714 or 71.4 for a peak, then t w s r n or e where it is spoilt";
+    public const string ReadingForm = "type 5860 for a range or 714 for a peak; add t w s r n or e where spoilt";
     public const string OnlyWholeBracketIsRerun = "only a whole bracket is driven again, and for a reason";
     public const string ShiftForm = "type 'shift 2.5 +1': from segment 5 of run 2 to the next gap, one further on; 'shift 2.5-7 +1' names the last";
     public const string ShiftByChangesNothing = "a shift by 0 changes nothing";
@@ -51,7 +51,7 @@ internal static class DrivingWords
     public const string EndRunThenStartNext = "type 'end' to end it, then start the next";
     public const string RunForm = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
     public const string RunIsStartedOnCode = "a run is started on a three-digit code";
-    public const string MendAtNextStop = "fix it at the next stop, or type 'u' to take the last act back";
+    public const string FixAtNextStop = "fix it at the next stop, or type 'u' to take the last act back";
     public const string DriveRunFirst = "drive a run first";
     public const string ThereIsNoNoteYet = "there is no note yet";
     public const string WriteNoteFirst = "type the note first: '; your words'";
@@ -59,7 +59,7 @@ internal static class DrivingWords
     public const string ConfirmForm = "type 'confirm 2.5' for run 2, segment 5";
     public const string CorrectionForm = "type 'correct 2.5 58-60' for run 2, segment 5";
     public const string CorrectionNamesRunAndSegment = "a correction names run and segment, then the reading";
-    public const string CorrectionIsNoReadingAlone = "the correction is no reading alone";
+    public const string CorrectionIsNoReadingAlone = "a correction is a reading alone";
     public const string ShiftNamesRunAndSegment = "a shift names run and segment, then how far";
 
     public static string LineIsNotLastAct(int line) => $"line {line} is not the last act that can be taken back";
@@ -72,7 +72,7 @@ internal static class DrivingWords
 
     public static string BracketIsBeyondOrder(int bracket) => $"bracket {bracket} is beyond the order of the plan";
 
-    public static string LineIsNoNote(int line) => $"line {line} is no note";
+    public static string LineIsNoNote(int line) => $"line {line} is not a note";
 
     public static string PlanHasNoPhrase(int number) => $"the plan has no phrase {number}";
 
@@ -124,15 +124,15 @@ internal static class DrivingWords
 
     public static string TypedHighFirstAndWide(LevelRange levels) => $"typed high first and {levels.WidthDb:0.#} dB wide";
 
-    public static string RangeIsWide(LevelRange levels) => $"the range is {levels.WidthDb:0.#} dB wide, probably traffic";
+    public static string RangeIsWide(LevelRange levels) => $"{levels.WidthDb:0.#} dB wide: traffic?";
 
     public static string LevelIsOutsideLimits(LevelRange levels, Limits limits) => $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
 
-    public static string LevelIsFarFromNominal(LevelRange levels, Limits limits, double nominalDb) => $"{levels} dB is more than {limits.NominalDistanceDb:0.#} dB from the plan's {nominalDb:0.#} dB";
+    public static string LevelIsFarFromNominal(Limits limits, double nominalDb) => $"over {limits.NominalDistanceDb:0.#} dB off the plan's {nominalDb:0.#}";
 
     public static string IsNoCauseOfSpoiling(string typed) => $"'{typed}' does not say what spoilt the reading";
 
-    public static string IsNoReading(string typed) => $"'{typed}' is no reading";
+    public static string IsNoReading(string typed) => $"'{typed}' is not a reading";
 
     public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) => toSegment switch
     {
@@ -155,7 +155,7 @@ internal static class DrivingWords
 
     public static string CodesAndCodeAsked(string codes, SpecCode? asked) => $"{JournalWords.CodesAre(codes)}{(asked is { } code ? $"; {OrderAsksForNow(code)}" : "")}";
 
-    public static string IsNoCarOfPlan(string car) => $"'{car}' is no car of the plan";
+    public static string IsNoCarOfPlan(string car) => $"'{car}' is not a car of the plan";
 
     public static string CarsAre(string cars) => $"the cars are {cars}";
 

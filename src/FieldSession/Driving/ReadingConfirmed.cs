@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>The crew was asked about a doubtful reading at a stop and stands by it.</summary>
+/// <summary>The crew was asked about a doubtful reading at a stop and keeps it.</summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Segment">Number of the segment.</param>
 /// <param name="Take">Which reading of the segment, from 1; null: the last.</param>
@@ -32,5 +32,5 @@ public sealed record ReadingConfirmed(int Run, int Segment, int? Take = null) : 
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new($"{Place.In(after)?.Levels} dB stands: {Place.InWords(after)}");
+    public override Echo EchoIn(Study before, Study after) => new($"{Place.In(after)?.Levels} dB confirmed: {Place.InWords(after)}");
 }

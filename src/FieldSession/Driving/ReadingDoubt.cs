@@ -22,7 +22,7 @@ public static class ReadingDoubt
         return Joined([.. All(taken.Levels, segment, limits), again, .. OfTyping(taken, segment, run, limits)]);
     }
 
-    /// <summary>The doubt that the reading's own value gives rise to, wherever it stands; null: none.</summary>
+    /// <summary>The doubt that the reading's own value gives rise to, wherever it is; null: none.</summary>
     public static string? OfValue(LevelRange levels, Segment segment, Limits limits)
     {
         ArgumentNullException.ThrowIfNull(segment);
@@ -70,7 +70,7 @@ public static class ReadingDoubt
         }
 
         return segment.NominalDb is { } nominal && Math.Abs(levels.MidpointDb - nominal) > limits.NominalDistanceDb
-            ? DrivingWords.LevelIsFarFromNominal(levels, limits, nominal)
+            ? DrivingWords.LevelIsFarFromNominal(limits, nominal)
             : null;
     }
 

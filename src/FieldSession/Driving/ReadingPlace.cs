@@ -22,7 +22,7 @@ public readonly record struct ReadingPlace(int Run, int Segment, int? Take = nul
         };
     }
 
-    /// <summary>The reading that stands there; null: none.</summary>
+    /// <summary>The reading that is there; null: none.</summary>
     public Reading? In(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -35,7 +35,7 @@ public readonly record struct ReadingPlace(int Run, int Segment, int? Take = nul
         return Take is { } take ? takes.ElementAtOrDefault(take - 1) : takes.LastOrDefault();
     }
 
-    /// <summary>The study with the reading that stands there changed.</summary>
+    /// <summary>The study with the reading that is there changed.</summary>
     public Study With(Study study, Func<Reading, Reading> change)
     {
         ArgumentNullException.ThrowIfNull(change);

@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>The next reading belongs to another segment than the one that was due: mends an off-by-one.</summary>
+/// <summary>The next reading belongs to another segment than the one that was due: repairs an off-by-one.</summary>
 /// <param name="Segment">Number of that segment.</param>
 public sealed record SegmentChosen(int Segment) : Entry
 {

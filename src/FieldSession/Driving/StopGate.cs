@@ -3,22 +3,22 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>What may only be done at a stop: reading back, mending, confirming. Nothing asks for it while the car moves.</summary>
+/// <summary>What may only be done at a stop: reading back, repairing, confirming. Nothing asks for it while the car moves.</summary>
 public static class StopGate
 {
-    /// <summary>What stands against mending a run now; null: nothing.</summary>
+    /// <summary>What rules out repairing a run now; null: nothing.</summary>
     public static Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         return Gate.WhileDataAreOpen(study) ?? (study switch
         {
-            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), DrivingWords.MendAtNextStop),
+            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), DrivingWords.FixAtNextStop),
             { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
             _ => null,
         });
     }
 
-    /// <summary>What stands against a run and a segment that were typed; null: both are there.</summary>
+    /// <summary>What rules out a run and a segment that were typed; null: both are there.</summary>
     public static Objection? ObjectionToPlace(Study study, int run, int segment)
     {
         ArgumentNullException.ThrowIfNull(study);

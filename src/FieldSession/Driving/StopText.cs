@@ -5,7 +5,7 @@ using FieldSession.State;
 namespace FieldSession.Driving;
 
 /// <summary>
-/// Reads what mends a run at a stop: <c>confirm 2.5</c>, <c>correct 2.5 58-60</c>, <c>fill 2.5 58-60</c>, <c>shift 2.5 +1</c> (run 2,
+/// Reads what repairs a run at a stop: <c>confirm 2.5</c>, <c>correct 2.5 58-60</c>, <c>fill 2.5 58-60</c>, <c>shift 2.5 +1</c> (run 2,
 /// from segment 5 up to the next gap) or <c>shift 2.5-7 +1</c>, and whose words the last note was: <c>d</c> the driver's, <c>c</c> the co-driver's.
 /// </summary>
 public static class StopText

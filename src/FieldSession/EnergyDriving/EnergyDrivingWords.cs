@@ -13,12 +13,12 @@ internal static class EnergyDrivingWords
     public const string LegsUseAnotherCarrier = "the legs of this study are on another energy carrier";
     public const string StartStudyForEachCarrier = "kWh and fuel are not compared; start a study for each";
     public const string AddStartOfOtherLeg = "where it is another leg, add its start: at=09:10";
-    public const string MendCarDayOrStart = "fix the car, the day or the start time";
+    public const string FixCarDayOrStart = "fix the car, the day or the start time";
     public const string MeterAndChargeAreMixed = "meter and state of charge are mixed: they can differ by more than the specs do";
     public const string DistanceForm = "km=212.4 (or mi=132)";
     public const string EnergyForm = "kwh=38.0, soc=80-31 with usable=75, l= or gal=";
     public const string ChargeForm = "give start, then end: soc=80-31; charging ends a leg";
-    public const string ChargeNeedsUsableCapacity = "the state of charge says no energy without the usable capacity";
+    public const string ChargeNeedsUsableCapacity = "the state of charge gives no energy without the usable capacity";
     public const string AddUsableCapacity = "add usable=75 (kWh), or set usable_kwh in the plan";
     public const string LookAtMeterAgain = "look at the meter again; a leg ends where the car is charged or filled";
     public const string WholeNumberFromOne = "a whole number from 1";
@@ -50,7 +50,7 @@ internal static class EnergyDrivingWords
 
     public static string SealOrOverrideFirst => $"let the custodian run 'seal' first, or go on with 'override {RunChecks.Commitment} WHY'";
 
-    public static string SameLegStandsAlready(EnergyLeg leg) => $"leg {leg.Number} says the same already";
+    public static string SameLegIsThereAlready(EnergyLeg leg) => $"leg {leg.Number} says the same already";
 
     public static string CarWasOnOtherLeg(string car, EnergyLeg leg) => $"car {car} was on leg {leg.Number} at that time (day {leg.Figures.Day}, {LegTimes.InWords(leg.Figures)})";
 
@@ -68,7 +68,7 @@ internal static class EnergyDrivingWords
 
     public static string EnergyExceedsCapacity(Energy energy, Energy capacity) => $"{energy} is more than the usable {capacity}";
 
-    public static string LegDoesNotSay(string part) => $"the leg does not say {part}";
+    public static string LegDoesNotSay(string part) => $"the leg lacks {part}";
 
     public static string ThereIsNoLeg(int leg) => $"there is no leg {leg}";
 
@@ -82,7 +82,7 @@ internal static class EnergyDrivingWords
 
     public static string IsNeitherPartNorCause(string typed) => $"'{typed}' is neither a part such as km=212.4 nor a cause letter";
 
-    public static string IsNoPartOfLeg(string name) => $"'{name}' is no part of a leg";
+    public static string IsNoPartOfLeg(string name) => $"'{name}' is not a part of a leg";
 
-    public static string PartStandsTwice(string name) => $"'{name}' is there twice";
+    public static string PartIsThereTwice(string name) => $"'{name}' is there twice";
 }

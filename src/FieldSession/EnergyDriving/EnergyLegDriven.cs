@@ -80,14 +80,14 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
 
             if (LegTimes.IsSame(leg.Figures, Figures))
             {
-                return new Objection(EnergyDrivingWords.SameLegStandsAlready(leg), EnergyDrivingWords.AddStartOfOtherLeg);
+                return new Objection(EnergyDrivingWords.SameLegIsThereAlready(leg), EnergyDrivingWords.AddStartOfOtherLeg);
             }
 
             if (LegTimes.Overlap(leg.Figures, Figures))
             {
                 return new Objection(
                     EnergyDrivingWords.CarWasOnOtherLeg(Figures.Car, leg),
-                    EnergyDrivingWords.MendCarDayOrStart);
+                    EnergyDrivingWords.FixCarDayOrStart);
             }
         }
 

@@ -34,9 +34,9 @@ public static class LegDoubt
             return null;
         }
 
-        double byCharge = charge.Of(usable).Reckoned;
-        double allowed = (byCharge * MeterAgainstChargePercent / 100) + (2 * usable.Reckoned * charge.UncertaintyPercent / 100);
-        return Math.Abs(byCharge - leg.Energy.Reckoned) > allowed ? EnergyDrivingWords.MeterAndChargeDisagree(leg, byCharge) : null;
+        double byCharge = charge.Of(usable).KwhOrLitres;
+        double allowed = (byCharge * MeterAgainstChargePercent / 100) + (2 * usable.KwhOrLitres * charge.UncertaintyPercent / 100);
+        return Math.Abs(byCharge - leg.Energy.KwhOrLitres) > allowed ? EnergyDrivingWords.MeterAndChargeDisagree(leg, byCharge) : null;
     }
 
     private static string? OfPlan(LegFigures leg, Study study)

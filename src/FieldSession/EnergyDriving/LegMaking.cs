@@ -82,7 +82,7 @@ public static class LegMaking
     }
 
     private static Objection? ObjectionToCapacity(LegDraft draft, Energy? usable) =>
-        draft.Energy is { } energy && usable is { } capacity && energy.Carrier == capacity.Carrier && energy.Reckoned > capacity.Reckoned
+        draft.Energy is { } energy && usable is { } capacity && energy.Carrier == capacity.Carrier && energy.KwhOrLitres > capacity.KwhOrLitres
             ? new Objection(EnergyDrivingWords.EnergyExceedsCapacity(energy, capacity), EnergyDrivingWords.LookAtMeterAgain)
             : null;
 

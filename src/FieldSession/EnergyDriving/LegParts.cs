@@ -54,7 +54,7 @@ public static class LegParts
         ArgumentNullException.ThrowIfNull(part);
         try
         {
-            return part.Read(draft, value, units) is { } next ? (next, null) : (draft, $"'{value}' is no {part.Name}: {part.Allowed}");
+            return part.Read(draft, value, units) is { } next ? (next, null) : (draft, $"'{value}' can't be {part.Name}: {part.Allowed}");
         }
         catch (QuantityOutOfRangeException absurd)
         {

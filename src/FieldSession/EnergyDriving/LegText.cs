@@ -59,7 +59,7 @@ public static class LegText
     }
 
     private static string Unknown(string name) =>
-        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.PartStandsTwice(name);
+        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.PartIsThereTwice(name);
 
     private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) => words switch
     {

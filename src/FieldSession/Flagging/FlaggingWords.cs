@@ -21,7 +21,7 @@ internal static class FlaggingWords
 
     public static string ThereIsNoReading(string place) => $"there is no reading {place}";
 
-    public static string LineIsNoReading(LineName line) => $"line {line.Line} is no reading";
+    public static string LineIsNoReading(LineName line) => $"line {line.Line} is not a reading";
 
     public static string ReadingOnSegment(Run run, Reading reading, string segment) => $"{reading.Levels} dB on {reading.Segment} {segment}, run {run.Number}";
 }

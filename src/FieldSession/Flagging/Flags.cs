@@ -6,7 +6,7 @@ namespace FieldSession.Flagging;
 /// <summary>How flags find their reading, and when a flag is late.</summary>
 public static class Flags
 {
-    /// <summary>The reading that stands in a journal line, and its run; null: none.</summary>
+    /// <summary>The reading that is in a journal line, and its run; null: none.</summary>
     public static (Run Run, Reading Reading)? Find(Study study, LineName line)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -29,7 +29,7 @@ public static class Flags
         return reading.FilledAtStop || study.LastRun is not { Passages.Count: > 0 } run || !run.Passages[^1].Equals(reading);
     }
 
-    /// <summary>What stands against flagging a reading now; null: nothing.</summary>
+    /// <summary>What rules out flagging a reading now; null: nothing.</summary>
     public static Objection? ObjectionTo(Study study, LineName line) =>
         Gate.WhileDataAreOpen(study) ?? (Find(study, line) is null
             ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagOtherReading)

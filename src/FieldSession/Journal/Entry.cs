@@ -3,7 +3,7 @@ using FieldSession.State;
 namespace FieldSession.Journal;
 
 /// <summary>
-/// A fact of the day: what it says, what speaks against it now, and what it does to the study. The rule is asked when
+/// A fact of the day: what it says, what rules it out now, and what it does to the study. The rule is asked when
 /// the fact is written, never when the journal is read back: an old fact stays a fact.
 /// </summary>
 public abstract record Entry
@@ -17,10 +17,10 @@ public abstract record Entry
     /// <summary>Whether it flags a reading.</summary>
     public virtual bool HoldsFlag => false;
 
-    /// <summary>Whether it may be kept outside the study until the disk takes it; not where it says who is who, which stands in no file before the reveal is safe.</summary>
+    /// <summary>Whether it may be kept outside the study until the disk takes it; not where it says who is who, which is in no file before the reveal is safe.</summary>
     public virtual bool MayBeKeptElsewhere => true;
 
-    /// <summary>What stands against writing this fact into the study as it is now; null: nothing.</summary>
+    /// <summary>What rules out writing this fact into the study as it is now; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study) => null;
 
     /// <summary>
@@ -31,7 +31,7 @@ public abstract record Entry
 
     /// <summary>The study after this fact.</summary>
     /// <param name="study">The study before it.</param>
-    /// <param name="mark">Where and when the fact stands in the journal.</param>
+    /// <param name="mark">Where and when the fact is in the journal.</param>
     public abstract Study ApplyTo(Study study, LineMark mark);
 
     /// <summary>

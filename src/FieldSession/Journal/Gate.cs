@@ -5,7 +5,7 @@ namespace FieldSession.Journal;
 /// <summary>The objections that many facts share.</summary>
 public static class Gate
 {
-    /// <summary>What stands against any fact of a study under way, a note too: no plan, or entries of a newer program; null: nothing.</summary>
+    /// <summary>What rules out any fact of a study under way, a note too: no plan, or entries of a newer program; null: nothing.</summary>
     public static Objection? ForWriting(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -17,7 +17,7 @@ public static class Gate
         };
     }
 
-    /// <summary>What stands against a fact that needs a plan and data that are not frozen; null: nothing.</summary>
+    /// <summary>What rules out a fact that needs a plan and data that are not frozen; null: nothing.</summary>
     public static Objection? WhileDataAreOpen(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -29,7 +29,7 @@ public static class Gate
         };
     }
 
-    /// <summary>What stands against a fact that needs a run to be on; null: nothing.</summary>
+    /// <summary>What rules out a fact that needs a run to be on; null: nothing.</summary>
     public static Objection? WhileARunIsOn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -15,7 +15,7 @@ internal static class JournalWords
     public const string NoRunIsOn = "no run is on";
     public const string StartRunFirst = "start one with 'run CODE'";
 
-    public static string LineMadeByAnotherHand(Line line, Exception fault) => $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so it was made by another hand. Nothing was changed.";
+    public static string LineMadeByAnotherHand(Line line, Exception fault) => $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so another program made it. Nothing was changed.";
 
     public static string EntryKindIsUnknown(string kind, int version) => $"this program does not know entries of kind '{kind}' version {version}";
 
@@ -31,7 +31,7 @@ internal static class JournalWords
 
     public static string RunIsOn(Run run) => $"run {run.Number} is on";
 
-    public static string IsNoCodeOfStudy(SpecCode code) => $"{code} is no code of this study";
+    public static string IsNoCodeOfStudy(SpecCode code) => $"{code} is not a code of this study";
 
     public static string CodesAre(string codes) => $"the codes are {codes}";
 

@@ -6,10 +6,10 @@ using System.Text.Json;
 namespace FieldSession.Journal;
 
 /// <summary>
-/// One line of the journal, as it stands on disk for ever.
+/// One line of the journal, as it is on disk for ever.
 /// <para>
 /// Text form: 64 lower-case hex digits, one space, one JSON object without line breaks. The digits are the SHA-256 of
-/// the JSON's UTF-8 bytes, exactly as they stand; the JSON is never written anew. Its members, in this order:
+/// the JSON's UTF-8 bytes, exactly as they are; the JSON is never written again. Its members, in this order:
 /// <c>seq</c> (1, 2, 3, ... within the strand), <c>prev</c> (the digits of the strand's line before; 64 zeros in
 /// its first), <c>at</c> (UTC, ISO 8601), <c>strand</c> (16 hex digits, drawn by lot when a laptop writes its first line),
 /// <c>kind</c> and <c>v</c> (the kind of entry and its version), <c>body</c> (the entry).
@@ -71,7 +71,7 @@ public sealed record Line
     /// <summary>The exact JSON text that is hashed.</summary>
     public string Json => Encoding.UTF8.GetString(_json.Span);
 
-    /// <summary>The entry, as it stands in the JSON: UTF-8.</summary>
+    /// <summary>The entry, as it is in the JSON: UTF-8.</summary>
     public ReadOnlySpan<byte> Body => _json.Span[_body];
 
     /// <summary>SHA-256 of the JSON, 64 lower-case hex digits.</summary>

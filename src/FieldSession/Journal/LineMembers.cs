@@ -25,7 +25,7 @@ internal struct LineMembers
     /// <summary>Version of that kind.</summary>
     public int? Version { get; private set; }
 
-    /// <summary>Where the body stands in the JSON, bytes.</summary>
+    /// <summary>Where the body is in the JSON, bytes.</summary>
     public Range? Body { get; private set; }
 
     /// <summary>Reads a line's JSON; null where it is none, or a member is missing.</summary>

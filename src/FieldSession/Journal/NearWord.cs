@@ -11,7 +11,7 @@ public static class NearWord
         .Select(near => near.candidate)
         .FirstOrDefault();
 
-    /// <summary>Letters to add, leave out, change or swap with their neighbour (Damerau 1964, each stretch mended once).</summary>
+    /// <summary>Letters to add, leave out, change or swap with their neighbour (Damerau 1964, each stretch repaired once).</summary>
     public static int Slips(string one, string other)
     {
         if (Math.Abs(one.Length - other.Length) > 2)

@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Listening;
 
-/// <summary>What stands against listening now: it is done at a stop, while the data are open.</summary>
+/// <summary>What rules out listening now: it is done at a stop, while the data are open.</summary>
 public static class ListeningGate
 {
     /// <summary>The objection; null: none.</summary>

@@ -14,7 +14,7 @@ public static class ListeningText
         string[] words = Typed.Words(text);
         return words.FirstOrDefault("").ToLowerInvariant() switch
         {
-            "mark" => words.Length == 1 ? Parsed.As(new MarkGiven()) : Parsed.No(ListeningWords.MarkStandsAlone, "mark"),
+            "mark" => words.Length == 1 ? Parsed.As(new MarkGiven()) : Parsed.No(ListeningWords.MarkIsAlone, "mark"),
             "chain" => Chain(words),
             "ring" => Ring(words),
             _ => null,

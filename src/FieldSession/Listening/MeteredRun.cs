@@ -6,7 +6,7 @@ using FieldSession.State;
 
 namespace FieldSession.Listening;
 
-/// <summary>A run for which a recording's meter is asked: its windows, and where they stand among all that the meter is asked for.</summary>
+/// <summary>A run for which a recording's meter is asked: its windows, and where they are among all that the meter is asked for.</summary>
 /// <param name="Number">Number of the run.</param>
 /// <param name="Chain">The chain.</param>
 /// <param name="Ring">The ring band.</param>

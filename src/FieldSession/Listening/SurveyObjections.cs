@@ -3,10 +3,10 @@ using FieldSession.Journal;
 
 namespace FieldSession.Listening;
 
-/// <summary>What speaks against a recording after its first reading.</summary>
+/// <summary>What rules out a recording after its first reading.</summary>
 public static class SurveyObjections
 {
-    /// <summary>Why nothing is kept of it; null: nothing speaks against it.</summary>
+    /// <summary>Why nothing is kept of it; null: nothing rules it out.</summary>
     public static Objection? Of(Survey survey)
     {
         ArgumentNullException.ThrowIfNull(survey);

@@ -11,16 +11,16 @@ namespace FieldSession.Measures;
 public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Carrier)
 {
     /// <summary>The consumption of a total energy over a total distance.</summary>
-    /// <param name="reckoned">kWh or litres in all.</param>
+    /// <param name="kwhOrLitres">kWh or litres in all.</param>
     /// <param name="distanceKm">Kilometres in all.</param>
     /// <param name="carrier">Electricity or fuel.</param>
     /// <exception cref="ArgumentOutOfRangeException">An amount or a distance is not greater than 0.</exception>
-    public static Consumption Of(double reckoned, double distanceKm, EnergyCarrier carrier) => reckoned > 0 && distanceKm > 0
-        ? new Consumption(100 * reckoned / distanceKm, carrier)
-        : throw new ArgumentOutOfRangeException(nameof(reckoned), "energy and distance are greater than 0");
+    public static Consumption Of(double kwhOrLitres, double distanceKm, EnergyCarrier carrier) => kwhOrLitres > 0 && distanceKm > 0
+        ? new Consumption(100 * kwhOrLitres / distanceKm, carrier)
+        : throw new ArgumentOutOfRangeException(nameof(kwhOrLitres), "energy and distance are greater than 0");
 
     /// <summary>The consumption of one energy over one distance.</summary>
-    public static Consumption Of(Energy energy, Distance distance) => Of(energy.Reckoned, distance.Kilometres, energy.Carrier);
+    public static Consumption Of(Energy energy, Distance distance) => Of(energy.KwhOrLitres, distance.Kilometres, energy.Carrier);
 
     /// <summary>Watt-hours per mile; for electricity.</summary>
     public double WhPerMile => PerHundredKm * 10 * Speed.KmPerMile;
@@ -35,8 +35,8 @@ public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Car
     public double MilesPerImperialGallon => 100 / Speed.KmPerMile / PerHundredKm * Energy.LitresPerImperialGallon;
 
     /// <summary>How far an amount carries, km.</summary>
-    /// <param name="reckoned">kWh or litres.</param>
-    public double KmOn(double reckoned) => 100 * reckoned / PerHundredKm;
+    /// <param name="kwhOrLitres">kWh or litres.</param>
+    public double KmOn(double kwhOrLitres) => 100 * kwhOrLitres / PerHundredKm;
 
     /// <summary>The consumption in the crew's unit: kWh/100 km or l/100 km; imperial mi/kWh or miles per US gallon.</summary>
     public string In(UnitSystem units) => (Carrier, units) switch

@@ -2,7 +2,7 @@ namespace FieldSession.Measures;
 
 /// <summary>
 /// What a leg took out of the battery or the tank, kept as it was typed; greater than 0 and at most 2,000 kWh or litres.
-/// Fuel is an energy carrier like electricity: it is reckoned in litres, never turned into kWh.
+/// Fuel is an energy carrier like electricity: it is calculated in litres, never turned into kWh.
 /// </summary>
 /// <param name="Amount">The figure, in <paramref name="Unit"/>.</param>
 /// <param name="Unit">The unit it was typed in.</param>
@@ -22,7 +22,7 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
     public static Energy Of(double amount, EnergyUnit unit)
     {
         Energy energy = new(amount, unit);
-        return energy.Reckoned is > 0 and <= Largest
+        return energy.KwhOrLitres is > 0 and <= Largest
             ? energy
             : throw new QuantityOutOfRangeException(nameof(amount), MeasuresWords.RangeOfEnergy(Largest));
     }
@@ -31,10 +31,10 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
     public EnergyCarrier Carrier => Unit == EnergyUnit.KilowattHour ? EnergyCarrier.Electricity : EnergyCarrier.Fuel;
 
     /// <summary>The amount in the carrier's own unit: kWh of electricity, litres of fuel.</summary>
-    public double Reckoned => Amount * ReckonedPer(Unit);
+    public double KwhOrLitres => Amount * KwhOrLitresPer(Unit);
 
     /// <summary>kWh or litres in one of a unit.</summary>
-    public static double ReckonedPer(EnergyUnit unit) => unit switch
+    public static double KwhOrLitresPer(EnergyUnit unit) => unit switch
     {
         EnergyUnit.UsGallon => LitresPerUsGallon,
         EnergyUnit.ImperialGallon => LitresPerImperialGallon,

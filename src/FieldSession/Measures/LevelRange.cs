@@ -20,7 +20,7 @@ public readonly record struct LevelRange(double LowDb, double HighDb)
     {
         if (!IsLevel(oneEndDb) || !IsLevel(otherEndDb))
         {
-            throw new ArgumentOutOfRangeException(nameof(oneEndDb), "a level lies in 0..140 dB");
+            throw new ArgumentOutOfRangeException(nameof(oneEndDb), "a level is between 0 and 140 dB");
         }
 
         return new LevelRange(Math.Min(oneEndDb, otherEndDb), Math.Max(oneEndDb, otherEndDb));

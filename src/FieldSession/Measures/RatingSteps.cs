@@ -9,14 +9,14 @@ public static class RatingSteps
     public static ImmutableArray<ScoreStep> All { get; } =
     [
         new(10, "not there at all", "nothing could be better"),
-        new(9, "there if one hunts for it", "a joy"),
+        new(9, "there if you look for it", "a joy"),
         new(8, "there, and at once forgotten", "good"),
-        new(7, "there, and lived with", "good, with one wish left"),
-        new(6, "one would like it less", "will do"),
+        new(7, "there, and you live with it", "good, with one wish left"),
+        new(6, "you would like less of it", "will do"),
         new(5, "just bearable", "just bearable"),
-        new(4, "it gets on the nerves", "poor"),
-        new(3, "one complains to others", "bad"),
-        new(2, "one turns round and goes home", "one drives with care"),
+        new(4, "it gets on your nerves", "poor"),
+        new(3, "you complain to others", "bad"),
+        new(2, "you turn round and go home", "you drive with care"),
         new(1, "unfit for the road", "unfit for the road"),
     ];
 

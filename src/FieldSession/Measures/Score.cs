@@ -2,7 +2,7 @@ namespace FieldSession.Measures;
 
 /// <summary>
 /// What someone in the car gives for one attribute, on the trade's scale of 1 (unbearable) to 10 (nothing to be
-/// noticed), in quarter points. Common practice, no source; our own words for the steps stand in
+/// noticed), in quarter points. Common practice, no source; our own words for the steps are in
 /// <see cref="RatingSteps"/>.
 /// </summary>
 /// <param name="Points">1..10, a whole number of quarters.</param>
@@ -18,7 +18,7 @@ public readonly record struct Score(double Points)
     public const double StepPoints = 0.25;
 
     /// <summary>
-    /// What the code that brackets the others stands at, for every attribute: the others are rated against it. Common
+    /// The fixed score of the code that brackets the others, for every attribute: the others are rated against it. Common
     /// practice, no source.
     /// </summary>
     public static Score Anchor => new(7);

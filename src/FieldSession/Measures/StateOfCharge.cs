@@ -26,7 +26,7 @@ public readonly record struct ChargeUsed(StateOfCharge Start, StateOfCharge End,
     /// </summary>
     public double UncertaintyPercent => StepPercent * Math.Sqrt(2.0 / 12);
 
-    /// <summary>The energy that it stands for.</summary>
+    /// <summary>The energy that it means.</summary>
     /// <param name="usable">Usable capacity of the battery.</param>
     public Energy Of(Energy usable) => Energy.Of(usable.Amount * Percent / 100, usable.Unit);
 }

@@ -11,7 +11,7 @@ public static class ConflictWatch
     /// <summary>The study after a fact, with the conflicts that it brought.</summary>
     /// <param name="before">The study before it, in the hand of its writer.</param>
     /// <param name="after">The study after it.</param>
-    /// <param name="mark">Where it stands.</param>
+    /// <param name="mark">Where it is.</param>
     public static Study Watched(Study before, Study after, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(before);

@@ -27,7 +27,7 @@ public static class EnergyDayText
 
             if (fits.Any(fit => Study.SamePerson(fit.Car, car)))
             {
-                objection = No(PlanningWords.CarStandsTwiceOnDay(car));
+                objection = No(PlanningWords.CarIsThereTwiceOnDay(car));
                 return null;
             }
 

@@ -24,7 +24,7 @@ public static class MainSegmentNames
         return objection is null ? [.. found.Select(segment => segment.Name)] : null;
     }
 
-    /// <summary>What stands against segments under a main measure; null: nothing.</summary>
+    /// <summary>What rules out segments under a main measure; null: nothing.</summary>
     public static Objection? AgainstMeasure(IEnumerable<Segment> segments, MainMeasure measure) =>
         segments.FirstOrDefault(segment => measure != MainMeasure.All && segment.Kind.IsImpact != (measure == MainMeasure.Impact)) is { } other
             ? new Objection(

@@ -5,7 +5,7 @@ namespace FieldSession.Planning;
 
 /// <summary>
 /// A part of the plan is changed after it was written down. Before run 1 that is a change of plan; afterwards it is an
-/// amendment that the report shows beside what was planned. Once a prediction is locked the plan stands.
+/// amendment that the report shows beside what was planned. Once a prediction is locked the plan is fixed.
 /// </summary>
 /// <param name="What">The part, a word of <see cref="PlanParts"/>.</param>
 /// <param name="From">What it was.</param>
@@ -54,6 +54,6 @@ public sealed record PlanAmended(string What, string From, string To, string Rea
     {
         ArgumentNullException.ThrowIfNull(before);
         string kind = before.Runs.Count == 0 ? PlanningWords.PlanChangedBeforeFirstRun : PlanningWords.PlanAmendedAfterRun(before);
-        return new Echo(PlanningWords.AmendmentStandsInReport(kind, What, From, To, Reason));
+        return new Echo(PlanningWords.AmendmentIsInReport(kind, What, From, To, Reason));
     }
 }

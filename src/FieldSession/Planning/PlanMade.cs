@@ -16,7 +16,7 @@ public sealed record PlanMade(Plan Plan) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study.Stage is Stage.Empty or Stage.Planned
             ? null
-            : new Objection(PlanningWords.PlanIsFrozenBySealing, PlanningWords.AmendPartOrStartAnew);
+            : new Objection(PlanningWords.PlanIsFrozenBySealing, PlanningWords.AmendPartOrStartNew);
     }
 
     /// <inheritdoc/>

@@ -13,7 +13,7 @@ public static class PlanParts
 
     private const int LongestQuestion = 400;
 
-    // what stands for no main segments: all that the main measure takes
+    // what means no main segments: all that the main measure takes
     private const string NoSegments = "-";
 
     /// <summary>The words.</summary>

@@ -23,19 +23,19 @@ internal static class PredictingWords
 
     public static string DoesNotSayHowSure(string sure) => $"{sure} does not say how sure";
 
-    public static string NoDrivenCode(SpecCode code) => $"{code} is no code that was driven";
+    public static string NoDrivenCode(SpecCode code) => $"{code} is not a code that was driven";
 
     // How one is typed
     public const string PredictionForm = "type 'predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words'";
-    public const string WhatPredictionNames = "a prediction names the person, the code with the feature, and how sure";
-    public const string FeatureCodeMissing = "the code with the feature is missing or no three-digit code";
+    public const string WhatPredictionNames = "a prediction names the person, the code of the new spec, and how sure";
+    public const string FeatureCodeMissing = "feature= is missing or not a three-digit code";
     public const string HowSureIsTyped = "how sure is 1 (a guess) to 5 (certain), or per cent such as 80%";
     public const string PayIsYesOrNo = "'pay' is yes or no";
     public const string BecauseIsTyped = "'because' is sound, seen or guess";
 
-    public static string NoPartOfPrediction(string part) => $"'{part}' is no part of a prediction";
+    public static string NoPartOfPrediction(string part) => $"'{part}' is not a part of a prediction";
 
-    public static string NoThreeDigitCode(string typed) => $"'{typed}' is no three-digit code";
+    public static string NoThreeDigitCode(string typed) => $"'{typed}' is not a three-digit code";
 
     // What is said of a locked one
     public static string LastPredictionLocked(string person) => $"prediction of {person} locked; all are locked, the key can be opened";

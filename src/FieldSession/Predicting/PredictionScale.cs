@@ -5,8 +5,8 @@ namespace FieldSession.Predicting;
 
 /// <summary>
 /// What "how sure" means as a probability. A prediction names one code of which it says that it has the feature: that it is
-/// a candidate, any spec but the control. Pointing blindly hits with the chance (specs - 1) / specs. Step 1, a guess, stands
-/// for that chance, step 5 for certainty, the steps between lie evenly (own method, docs/formulas.md, "Predictions").
+/// a candidate, any spec but the control. Pointing blindly hits with the chance (specs - 1) / specs. Step 1, a guess, is
+/// that chance, step 5 is certainty, the steps between lie evenly (own method, docs/formulas.md, "Predictions").
 /// </summary>
 public static class PredictionScale
 {

@@ -5,7 +5,7 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Rating;
 
-/// <summary>A set of forced-choice trials is planned: pair, question, side, number and order stand before the first choice.</summary>
+/// <summary>A set of forced-choice trials is planned: pair, question, side, number and order are before the first choice.</summary>
 /// <param name="Terms">What is fixed.</param>
 /// <param name="Presentations">The order of the codes in each trial, made by <see cref="Counterbalance"/>.</param>
 /// <param name="Sealed">True: the order is shown to nobody but the one who runs the trials. Null: planned by an older program, which told the codes.</param>
@@ -86,7 +86,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
 
         return Presentations.Count < fewest || Presentations.Count > MostTrials
             ? new Objection(
-                $"{Presentations.Count} trials {(Presentations.Count < fewest ? "can never reach 5 %" : "are more than anyone sits through")}",
+                $"{Presentations.Count} trials {(Presentations.Count < fewest ? "can never reach 5 %" : "are more than anybody can sit through")}",
                 RatingWords.NumberOfTrialsCanBe(fewest, MostTrials))
             : null;
     }

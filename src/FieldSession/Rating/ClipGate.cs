@@ -4,12 +4,12 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// What stands against trials played from recordings. They are planned until the key is open, and played between the last prediction and the reveal: who has
+/// What rules out trials played from recordings. They are planned until the key is open, and played between the last prediction and the reveal: who has
 /// heard the codes side by side would predict otherwise.
 /// </summary>
 public static class ClipGate
 {
-    /// <summary>What stands against planning such trials now; null: nothing.</summary>
+    /// <summary>What rules out planning such trials now; null: nothing.</summary>
     public static Objection? AgainstPlanning(Study study, ChoiceTerms terms)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -24,7 +24,7 @@ public static class ClipGate
         });
     }
 
-    /// <summary>What stands against playing a trial now; null: nothing.</summary>
+    /// <summary>What rules out playing a trial now; null: nothing.</summary>
     public static Objection? AgainstPlaying(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -33,7 +33,7 @@ public static class ClipGate
             : null);
     }
 
-    /// <summary>What stands against a choice in a set for the way it was presented; null: nothing.</summary>
+    /// <summary>What rules out a choice in a set for the way it was presented; null: nothing.</summary>
     /// <param name="study">The study.</param>
     /// <param name="set">The set.</param>
     /// <param name="clips">The clips that were played; null: none.</param>

@@ -11,7 +11,7 @@ public sealed record DrawnTrial(ClipsHeard Heard, ImmutableArray<Clip> Clips)
 {
     /// <summary>
     /// Draws order, segment and runs, each alike likely and apart from every other trial: so a guess is right with the chance of the exact test whatever
-    /// habit or memory it follows, and nothing stands anywhere that could be read before.
+    /// habit or memory it follows, and nothing that could be read before is anywhere.
     /// </summary>
     /// <param name="pool">What can be played.</param>
     /// <param name="terms">Pair and kind.</param>

@@ -3,10 +3,10 @@ using FieldSession.State;
 
 namespace FieldSession.Rating;
 
-/// <summary>What stands against every act of the ear: it is done at a stop, while the data are open, by someone of the crew.</summary>
+/// <summary>What rules out every act of the ear: it is done at a stop, while the data are open, by someone of the crew.</summary>
 public static class EarGate
 {
-    /// <summary>What stands against rating or choosing now; null: nothing.</summary>
+    /// <summary>What rules out rating or choosing now; null: nothing.</summary>
     /// <param name="study">The study.</param>
     /// <param name="what">"ratings" or "choices".</param>
     public static Objection? ObjectionIn(Study study, string what)
@@ -17,7 +17,7 @@ public static class EarGate
             : null);
     }
 
-    /// <summary>What stands against a person; null: nothing.</summary>
+    /// <summary>What rules out a person; null: nothing.</summary>
     public static Objection? ObjectionTo(Study study, string person)
     {
         ArgumentNullException.ThrowIfNull(study);

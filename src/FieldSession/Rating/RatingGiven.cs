@@ -77,7 +77,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         }
 
         return IsGiven(study, study.LastRun!)
-            ? new Objection(RatingWords.PersonHasRatedAlready(Person, Attribute, study.LastRun!), RatingWords.RatingStands)
+            ? new Objection(RatingWords.PersonHasRatedAlready(Person, Attribute, study.LastRun!), RatingWords.RatingIsStored)
             : null;
     }
 
@@ -90,7 +90,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
 
         return study.LastRun!.Code == study.ReferenceCode && Score != Score.Anchor
             ? new Objection(
-                RatingWords.ReferenceStandsAtAnchor(study),
+                RatingWords.ReferenceHasFixedScore(study),
                 RatingWords.RateOthersAgainstReference(study))
             : null;
     }

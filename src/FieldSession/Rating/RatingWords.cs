@@ -7,13 +7,13 @@ namespace FieldSession.Rating;
 /// <summary>What ratings and blind choices say, and why one can't be.</summary>
 internal static class RatingWords
 {
-    public const string SetEndsByItsPlan = "it ends by its plan; plan another set; it is counted apart";
+    public const string SetEndsByItsPlan = "it ends as planned; plan another set; it is counted apart";
     public const string ChooseForNextTrial = "choose for that one";
     public const string TrialsForm = "plan one with 'trials 862 417 n=10 seg=3 side=two which is louder'";
     public const string ChoiceForm = "type 'choose NAME first' or 'choose NAME second'";
     public const string ChoiceNamesPersonAndPlace = "a choice names the person and the place chosen";
     public const string TriangleIsChosenByPlace = "in a triangle the odd one is chosen by its place";
-    public const string NoTrialsArePlanned = "no trials are planned: number, side and order stand before the first choice";
+    public const string NoTrialsArePlanned = "no trials are planned: number, side and order are fixed before the first choice";
     public const string TrialsArePlanned = "trials are planned";
     public const string ChoiceNeedsTwoCodes = "a choice needs two codes";
     public const string StopAndParkFirst = "finish the run, or type 'end'; stop and park";
@@ -25,7 +25,7 @@ internal static class RatingWords
     public const string AllHaveStoredRating = "; all have stored it";
     public const string RatingBelongsToLastRun = "a rating belongs to the run just driven";
     public const string RateAfterNextRun = "rate at the stop after the next run";
-    public const string RatingStands = "it stays; 'u' takes it back while it is the last act and covered";
+    public const string RatingIsStored = "it stays; 'u' takes it back while it is the last act and covered";
     public const string ScoreForm = "give 1 to 10 in quarter points, such as 6.25";
     public const string RatingsAreOnlyClosed = "the ratings of a run can only be closed";
     public const string ClosingForm = "type 'ratings closed', or 'rate NAME ATTRIBUTE 6.25' to give one";
@@ -96,11 +96,11 @@ internal static class RatingWords
 
     public static string ThereIsNoPlaceInTrial(int place) => $"there is no place {place}";
 
-    public static string IsNoPartOfChoice(string word) => $"'{word}' is no part of a choice";
+    public static string IsNoPartOfChoice(string word) => $"'{word}' is not a part of a choice";
 
     public static string ChoiceFormWithSet => $"{ChoiceForm}, where several sets are open with set=2";
 
-    public static string IsNeitherCodeNorPlace(string typed) => $"'{typed}' is no place";
+    public static string IsNeitherCodeNorPlace(string typed) => $"'{typed}' is not a place";
 
     public static string TriangleForm(string person) => $"type 'choose {person} 1', 2 or 3";
 
@@ -116,7 +116,7 @@ internal static class RatingWords
 
     public static string SidesOfPairAre(SpecCode first, SpecCode second) => $"expect {first} or {second}, or say side=two";
 
-    public static string NumberOfTrialsCanBe(int fewest, int most) => $"plan {fewest} to {most}; 'size --choices' tells what a number can show";
+    public static string NumberOfTrialsCanBe(int fewest, int most) => $"plan {fewest} to {most}; 'size --choices' says what a number can show";
 
     public static string SetAsksThisAlready(ChoiceSet open) => $"set {open.Number} asks this already and is not at its end";
 
@@ -128,7 +128,7 @@ internal static class RatingWords
 
     public static string ExtraIsNotedAlready(string part) => $"'{part}' is noted for this reading already";
 
-    public static string IsNoPartOfExtra(string word) => $"'{word}' is no part such as c=74.2 (0 to 140 dB)";
+    public static string IsNoPartOfExtra(string word) => $"'{word}' is not a part such as c=74.2 (0 to 140 dB)";
 
     public static string AllTrialsAreMade(ChoiceSet set) => $"all {set.Presentations.Count} trials are made";
 
@@ -156,15 +156,15 @@ internal static class RatingWords
 
     public static string ScoreIsOffScale(Score score) => $"{score} is off the scale";
 
-    public static string ReferenceStandsAtAnchor(Study study) => $"{study.ReferenceCode} brackets the others and is {Score.Anchor} for every attribute";
+    public static string ReferenceHasFixedScore(Study study) => $"{study.ReferenceCode} brackets the others and is {Score.Anchor} for every attribute";
 
     public static string RateOthersAgainstReference(Study study) => $"rate the other codes against it; nothing or {Score.Anchor} is typed for {study.ReferenceCode}";
 
-    public static string CallsNoAttribute(string attribute) => $"'{attribute}' calls no attribute, or more than one";
+    public static string CallsNoAttribute(string attribute) => $"'{attribute}' matches no attribute, or more than one";
 
     public static string TypedIsOffScale(string typed) => $"'{typed}' is off the scale";
 
-    public static string IsNoPartOfRating(string word) => $"'{word}' is no part of a rating";
+    public static string IsNoPartOfRating(string word) => $"'{word}' is not a part of a rating";
 
     public static string RatingFormWithSeat => $"{RatingForm}, where it is needed with seat=rear or code=862";
 
@@ -172,7 +172,7 @@ internal static class RatingWords
 
     public static string RatingsClosedAndUncovered(Study after) => $"ratings of run {after.LastRun?.Number} closed and uncovered";
 
-    public static string IsNoPartOfTrials(string word) => $"'{word}' is no part of trials";
+    public static string IsNoPartOfTrials(string word) => $"'{word}' is not a part of trials";
 
-    public static string TrialsFormWithAllParts => $"{TrialsForm}; side= is two or a code, kind= paired or triangle, detect= 75 to 90, from=recordings, n= at most {ChoiceTrialsPlanned.MostTrials}";
+    public static string TrialsFormWithAllParts => $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {ChoiceTrialsPlanned.MostTrials}";
 }

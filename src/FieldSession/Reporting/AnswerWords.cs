@@ -91,7 +91,7 @@ internal static class AnswerWords
     public static LabelledLine Worth(string word, string price) => new("Worth", word, $"{price}.");
 
     public static LabelledLine CouldHaveShown(CouldShow could) => new(
-        CouldHaveShownLabel, "", $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure lies between {Figures.Db(could.LowDb)} and {Figures.Db(could.HighDb)}.");
+        CouldHaveShownLabel, "", $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure is between {Figures.Db(could.LowDb)} and {Figures.Db(could.HighDb)}.");
 
     public static LabelledLine HangsOn(string sentence) => new("Hangs on", "", $"{sentence}.");
 

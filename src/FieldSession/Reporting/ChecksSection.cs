@@ -37,7 +37,7 @@ public static class ChecksSection
 
     private static string Word(CheckAnswer answer) => answer switch
     {
-        CheckAnswer.Blocks => ReportingWords.StandsAgainstRun,
+        CheckAnswer.Blocks => ReportingWords.SpeaksAgainstRun,
         CheckAnswer.Warns => "look out",
         _ => "recorded",
     };

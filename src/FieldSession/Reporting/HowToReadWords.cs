@@ -10,8 +10,8 @@ internal static class HowToReadWords
     public const string Margin = "The size that the crew agreed not to care about, written down before the first run. 'Same within 1 dB' means that the day rules out anything larger than 1 dB. It does not mean that there is no difference.";
     public const string NotResolved = "The day was too short or too noisy to tell. It is no proof that the tyres are the same.";
     public const string CouldHaveShown = "How large a difference would have to be for such a day to show it in 4 of 5 cases. A smaller one may well be there.";
-    public const string Segments = "Nine segments of one run are not nine proofs: the same tyres, air, car and driver are in all of them. So runs are counted, and each code is driven between runs of the reference, so that a drift of the day falls out.";
+    public const string Segments = "Nine segments of one run are not nine proofs: the same tyres, air, car and driver are in all of them. So runs are counted, and each code is driven between runs of the reference, so that a drift of the day cancels out.";
     public const string Flags = "A reading that traffic spoilt is flagged on the spot, before anybody can see whether it helps or hurts. Flags given later are shown and change nothing. The result with every reading put back is shown beside the clean one.";
     public const string Explored = "What was not the question of the plan. With many lines to look at, some look large by chance alone.";
-    public const string Ear = "The ear counts only where people chose between two codes many times without knowing which was which. Ratings are told beside it.";
+    public const string Ear = "The ear counts only where people chose between two codes many times without knowing which was which. Ratings are given beside it.";
 }

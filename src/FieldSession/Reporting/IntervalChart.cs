@@ -2,7 +2,7 @@ namespace FieldSession.Reporting;
 
 /// <summary>
 /// A plot of differences with their 95 % intervals, a row each, zero and the margins that matter behind them; how it is drawn is for others to say.
-/// A table with the same numbers stands beside it.
+/// A table with the same numbers is beside it.
 /// </summary>
 /// <param name="Title">What is plotted, such as "Difference by segment".</param>
 /// <param name="Unit">Unit of every number in it, such as "dB".</param>
@@ -50,7 +50,7 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
 
             int apart = known.Count(row => row.Low95 > 0 || row.High95 < 0);
             int inside = known.Count(row => row.Low95 > -row.Margin && row.High95 < row.Margin);
-            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0{(HasMargins ? $" and {inside} lie{(inside == 1 ? "s" : "")} wholly within the margin" : "")}.";
+            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0{(HasMargins ? $" and {inside} {(inside == 1 ? "is" : "are")} wholly within the margin" : "")}.";
         }
     }
 

@@ -25,7 +25,7 @@ internal static class PairBlocks
 
     private static IReadOnlyList<string> Row(PairEstimate pair, ReportDay day, MainMeasure measure)
     {
-        // a pair with the control stands as candidate minus control
+        // a pair with the control is shown as candidate minus control
         CodeComparison? against = day.Comparison.Comparisons.Concat(day.Comparison.AskedPairs).FirstOrDefault(one => Is(one, pair.First, pair.Second) || Is(one, pair.Second, pair.First));
         ClassComparison? asked = against is null ? null : VerdictSection.Main(day.Comparison, against, measure);
         string name = $"{day.Names.Of(against?.Code ?? pair.First)} minus {day.Names.Of(against?.Reference ?? pair.Second)}";

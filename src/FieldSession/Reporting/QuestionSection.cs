@@ -3,7 +3,7 @@ using FieldSession.State;
 
 namespace FieldSession.Reporting;
 
-/// <summary>What the day was to answer, as it stood before the first run.</summary>
+/// <summary>What the day was to answer, as it was before the first run.</summary>
 public static class QuestionSection
 {
     /// <summary>The section.</summary>

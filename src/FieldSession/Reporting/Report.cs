@@ -54,7 +54,7 @@ public sealed record LabelledLines(IReadOnlyList<LabelledLine> Items) : ReportBl
 
 /// <summary>A line of a verdict or of the answer card.</summary>
 /// <param name="Label">What it is about, such as "Meter".</param>
-/// <param name="Word">The word, such as "NOT RESOLVED"; empty: it stands in the words.</param>
+/// <param name="Word">The word, such as "NOT RESOLVED"; empty: it is in the words.</param>
 /// <param name="Words">What it rests on, without a full stop.</param>
 public sealed record LabelledLine(string Label, string Word, string Words)
 {

@@ -28,9 +28,9 @@ internal static class ReportingWords
 
     public static string OrderPlannedAndDriven(Plan plan, string driven) => $"Order planned: {string.Join(' ', plan.Order)} (R is the reference place, drawn by lot). Runs driven: {driven}.";
 
-    public static string TyresOfPlan(string size) => $"Tyres: {size}one set per spec unless the notes say more; build week, tread and hardness stand under Checks where they were compared.";
+    public static string TyresOfPlan(string size) => $"Tyres: {size}one set per spec unless the notes say more; build week, tread and hardness are under Checks where they were compared.";
 
-    public static string WeakInPlan(string doubt) => $"Weak in the plan, and driven so: {doubt}.";
+    public static string WeakInPlan(string doubt) => $"Weak in the plan, and driven all the same: {doubt}.";
 
     public static string ChangedBeforeFirstRun(string when) => $"Changed before run 1, {when}";
 
@@ -47,7 +47,7 @@ internal static class ReportingWords
     public const string MoreThanTenWhenCautious = ", more than 10 to be cautious";
     public const string NotEvenTenMoreRuns = "; not even 10 more runs per code would settle it";
 
-    public static string DayWouldHaveShown(CouldShow shown) => $" With this day's scatter a difference of {Figures.Db(shown.Db)} dB would have been shown in 4 of 5 such days; that figure itself may lie between {Figures.Db(shown.LowDb)} and {Figures.Db(shown.HighDb)} dB, as the scatter rests on {Figures.Db(shown.Df)} degrees of freedom.";
+    public static string DayWouldHaveShown(CouldShow shown) => $" With this day's scatter a difference of {Figures.Db(shown.Db)} dB would have been shown in 4 of 5 such days; that figure itself may be between {Figures.Db(shown.LowDb)} and {Figures.Db(shown.HighDb)} dB, as the scatter rests on {Figures.Db(shown.Df)} degrees of freedom.";
 
     public static string MeasuredButSmall(string margin, string numbers) => $"MEASURED, BUT SMALL (within {margin} dB): {numbers}";
 
@@ -168,7 +168,7 @@ internal static class ReportingWords
     public const string ExploredKindsAndSegments = "Explored: kinds and segments";
     public const string DifferenceAllowingForSegments = "a difference at 5 % that allows for the number of segments";
 
-    public static string EverythingBeyondIsExplored(IReadOnlyList<string> mainSegments) => $"Everything beyond {MainMeasureWords.Named(mainSegments)} is explored; those stand in the tables too, each by itself.";
+    public static string EverythingBeyondIsExplored(IReadOnlyList<string> mainSegments) => $"Everything beyond {MainMeasureWords.Named(mainSegments)} is explored; those are in the tables too, each by itself.";
 
     public static string DifferenceByKindAndSegment(ReportDay day, CodeComparison pair) => $"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, by kind and segment";
 
@@ -176,7 +176,7 @@ internal static class ReportingWords
 
     // The ear
     public const string NothingRatedOrChosen = "Nothing was rated and no forced choices were made.";
-    public const string HowForcedChoicesWerePlanned = "Forced choices: pair, question, side, number and order stood before the first choice of a set, and it ended by that plan. The first set planned for a pair carries the ear's word; others are explored.";
+    public const string HowForcedChoicesWerePlanned = "Forced choices: pair, question, side, number and order were fixed before the first choice of a set, and it ended as planned. The first set planned for a pair carries the ear's word; others are explored.";
     public const string WhatItCanShow = "What it can show";
     public const string EachPersonAndPlaceHabit = "Each person, habit of place";
     public const string NotTested = "not tested";
@@ -209,7 +209,7 @@ internal static class ReportingWords
     public const string FlaggedLate = ", flagged late, kept in the clean result";
     public const string SteadySegmentsInDb = "Steady segments, dB(A)";
     public const string StartedUtcAndLocal = "Started, UTC (local)";
-    public const string HowRunLevelIsTaken = "The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code lead one to expect.";
+    public const string HowRunLevelIsTaken = "The mean level of a run is taken over the compared segments of all codes; a reading left out is replaced by what the other runs on the same code suggest.";
 
     public static string ReadingCorrectedAtStop(int run, string segment, LevelRange? correctedFrom, LevelRange levels) => $"Run {run}, {segment}: corrected at a stop from {correctedFrom} to {levels} dB";
 
@@ -229,7 +229,7 @@ internal static class ReportingWords
     // Checks
     public const string NoCheckWithTypedValues = "No check was made with typed values beside calibration and weather.";
     public const string NothingWarnedOrOverridden = "Nothing warned, nothing was overridden, no limit was changed.";
-    public const string StandsAgainstRun = "stands against a run";
+    public const string SpeaksAgainstRun = "blocks a run";
     public const string NoReasonWasWrittenDown = "no reason was written down";
 
     public static string OverriddenBeforeRun(Override overridden) => $"Overridden before run {overridden.BeforeRun}: {overridden.Check}: {overridden.Reason}";
@@ -253,16 +253,16 @@ internal static class ReportingWords
     public static string LimitWasChanged(string name, string words, double value, double defaultValue, string reason) => $"Limit {name} ({words}) was set to {value:0.###} instead of {defaultValue:0.###}: {reason}";
 
     // Predictions
-    public const string HasFeature = "Has the feature";
+    public const string HasFeature = "Named as the new spec";
     public const string FewPeopleAreNoTest = "A few people on one day are a description, not a test. A right guess from the sound is a finding; from something seen it is a leak.";
-    public const string FeatureIsNotTheControl = "'Has the feature' is the spec that is not the control.";
+    public const string FeatureIsNotTheControl = "'Named as the new spec': the code that the person took for the new spec; right where it is not the control.";
     public static string PredictedAfterRing(string who, string why) => $"{who} predicted after the ring was uncovered ({why}): their predictions may rest on it.";
 
     public const string SomebodyWentByWhatWasSeen = "Somebody names something seen or overheard as the ground: look at the words whether the blind held.";
     public const string OutcomeKeyNotOpen = "key not open";
     public const string OutcomeNotSure = "not sure: a check of the key failed";
 
-    public static string FeatureIsAnyButControl(int specs) => $"'Has the feature' is any of the {specs - 1} specs that are not the control: who points blindly is right in {specs - 1} of {specs}.";
+    public static string FeatureIsAnyButControl(int specs) => $"'Named as the new spec': right where it is any of the {specs - 1} specs that are not the control; a blind guess is right in {specs - 1} of {specs}.";
 
     public static string PredictionsHidden(string stillOpen) => $"Hidden until all are locked; still open: {stillOpen}.";
 

@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace FieldSession.Reporting;
 
-/// <summary>A plot of the mean level of every run over the day, with the drift of each spec as a line. The table of runs stands beside it.</summary>
+/// <summary>A plot of the mean level of every run over the day, with the drift of each spec as a line. The table of runs is beside it.</summary>
 /// <param name="Title">What is plotted.</param>
 /// <param name="Points">The runs, in driven order.</param>
 /// <param name="Drifts">One line for each spec that was driven more than once; empty: no drift is known.</param>

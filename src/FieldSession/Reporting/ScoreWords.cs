@@ -35,7 +35,7 @@ public static class ScoreWords
     }
 
     /// <summary>Why a study is not scored: its key.</summary>
-    public static string KeyIsNotOpen(string path) => $"{path}: the key is not open, or does not tell the control; open it with 'reveal' first";
+    public static string KeyIsNotOpen(string path) => $"{path}: the key is not open, or does not name the control; open it with 'reveal' first";
 
     /// <summary>Why a study is not scored: its copies.</summary>
     public static string WentOnDifferently(IReadOnlyList<string> paths) =>

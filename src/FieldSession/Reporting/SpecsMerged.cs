@@ -5,7 +5,7 @@ using FieldSession.State;
 namespace FieldSession.Reporting;
 
 /// <summary>
-/// The readings and legs of a study after the reveal: codes of different fittings that stood for one spec become one, called by the
+/// The readings and legs of a study after the reveal: codes of different fittings that meant one spec become one, called by the
 /// spec's first code, and are compared together.
 /// </summary>
 public static class SpecsMerged

@@ -4,7 +4,7 @@ using FieldSession.Signals;
 
 namespace FieldSession.Reporting;
 
-/// <summary>A plot of one mean spectrum for each spec, the ring band shaded. The table of bands stands beside it.</summary>
+/// <summary>A plot of one mean spectrum for each spec, the ring band shaded. The table of bands is beside it.</summary>
 /// <param name="Title">What is plotted.</param>
 /// <param name="Lines">The spectra.</param>
 /// <param name="FromHz">The lowest frequency, Hz.</param>

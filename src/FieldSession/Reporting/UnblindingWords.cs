@@ -32,7 +32,7 @@ public static class UnblindingWords
         Prediction[] right = [.. study.Predictions.Where(p => p.Feature != control)];
         int codes = study.Codes.Count();
         double p = ForcedChoice.UpperTail(right.Length, study.Predictions.Count, (codes - 1.0) / codes);
-        yield return $"Check of the blind: {right.Length} of {study.Predictions.Count} named a code with the feature; guessing alone does as well with p {p:0.##}: a description, not a test. {blind}{Grounds(right)}";
+        yield return $"Check of the blind: {right.Length} of {study.Predictions.Count} named a code of a new spec; guessing alone does as well with p {p:0.##}: a description, not a test. {blind}{Grounds(right)}";
     }
 
     private static string Grounds(Prediction[] right)

@@ -2,7 +2,7 @@ using FieldSession.State;
 
 namespace FieldSession.Revealing;
 
-/// <summary>Which spec a code stood for.</summary>
+/// <summary>Which spec a code meant.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="Spec">The custodian's name of the spec.</param>
 /// <param name="Mark">The mark drawn for its tyres; null: the name is the mark.</param>

@@ -4,7 +4,7 @@ using FieldSession.State;
 
 namespace FieldSession.Revealing;
 
-/// <summary>Whether an opened key gives the commitments that were published at sealing, computed anew from what was opened.</summary>
+/// <summary>Whether an opened key gives the commitments that were published at sealing, computed again from what was opened.</summary>
 public static class CommitmentProof
 {
     /// <summary>True: every commitment is given; false: one is not, or a key is missing for it; null: none was published.</summary>

@@ -7,7 +7,7 @@ namespace FieldSession.Revealing;
 /// <summary>When the key may be opened: once, and only after every member of the crew has locked a prediction.</summary>
 public static class KeyGate
 {
-    /// <summary>What stands against opening the key now; null: nothing.</summary>
+    /// <summary>What rules out opening the key now; null: nothing.</summary>
     public static Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -21,7 +21,7 @@ public static class KeyGate
         };
     }
 
-    /// <summary>What stands against opening with keys that name some codes: a code that was driven and that none of them names; null: nothing.</summary>
+    /// <summary>What rules out opening with keys that name some codes: a code that was driven and that none of them names; null: nothing.</summary>
     public static Objection? ObjectionToMissing(Study study, IEnumerable<SpecCode> named)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -5,10 +5,10 @@ using FieldSession.State;
 namespace FieldSession.Revealing;
 
 /// <summary>
-/// The key was opened after every prediction was locked. From here on who is who stands in the journal; the study
+/// The key was opened after every prediction was locked. From here on who is who is in the journal; the study
 /// itself learns only how the checks came out.
 /// </summary>
-/// <param name="Key">Which spec each code stood for.</param>
+/// <param name="Key">Which spec each code meant.</param>
 /// <param name="Control">The control spec; null: not told.</param>
 /// <param name="Nonce">The nonce of the first fitting's commitment; null: a paper key.</param>
 /// <param name="CommitmentHolds">Whether the keys gave all published commitments; null: there was none.</param>

@@ -43,11 +43,11 @@ public sealed class KeyRing
     public KeyRing With(KeySheet key) => new(_sheets.Add(key), _paper, _paperControl);
 
     /// <summary>The ring with a paper key.</summary>
-    /// <param name="lines">Which spec each code stands for.</param>
+    /// <param name="lines">Which spec each code means.</param>
     /// <param name="control">The control spec; null: not told.</param>
     public KeyRing WithPaper(IEnumerable<CodedSpec> lines, string? control) => new(_sheets, _paper.AddRange(lines), control ?? _paperControl);
 
-    /// <summary>What stands against opening a study with these keys; null: nothing. No spec is named.</summary>
+    /// <summary>What rules out opening a study with these keys; null: nothing. No spec is named.</summary>
     public Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -84,7 +84,7 @@ public sealed class KeyRing
         return fact with { CommitmentHolds = CommitmentProof.Of(study, fact) };
     }
 
-    /// <summary>How many keys hang on it, never what stands in them.</summary>
+    /// <summary>How many keys hang on it, never what is in them.</summary>
     public override string ToString() => $"{_sheets.Count + (_paper.IsEmpty ? 0 : 1)} keys";
 
     private IEnumerable<SpecCode> Named => [.. _sheets.SelectMany(sheet => sheet.Codes), .. _paper.Select(line => line.Code)];

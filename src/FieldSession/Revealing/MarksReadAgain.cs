@@ -6,7 +6,7 @@ namespace FieldSession.Revealing;
 
 /// <summary>
 /// After the reveal two people read the marks of all driven codes again, because a reading did not agree. Every earlier reading stays
-/// and is shown beside this one; this one decides whether names may stand in the headline.
+/// and is shown beside this one; this one decides whether names may be in the headline.
 /// </summary>
 /// <param name="Marks">What was read, for every driven code.</param>
 /// <param name="Readers">The two people who read it.</param>
@@ -23,7 +23,7 @@ public sealed record MarksReadAgain(ImmutableList<MarkRead> Marks, ImmutableList
             ? new Objection(RevealingWords.MarksNotRead(string.Join(", ", missing)), RevealingWords.ReadEveryMarkAgain)
         : null);
 
-    /// <summary>What stands against reading the marks again now, whatever they are; null: nothing.</summary>
+    /// <summary>What rules out reading the marks again now, whatever they are; null: nothing.</summary>
     public static Objection? ObjectionNow(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -8,7 +8,7 @@ namespace FieldSession.Revealing;
 /// Who is who, read a second time from the journal after the reveal. The study never holds it; only the reveal and the
 /// report take it.
 /// </summary>
-/// <param name="Key">Which spec each code stood for.</param>
+/// <param name="Key">Which spec each code meant.</param>
 /// <param name="Control">The control spec; null: not told.</param>
 /// <param name="Marks">What was read on the tyres, last.</param>
 /// <param name="Check">How that compares with the key.</param>
@@ -56,10 +56,10 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     /// <summary>The first code of the control spec; null: not told.</summary>
     public SpecCode? ControlCode => Control is { } control ? Key.FirstOrDefault(k => Study.SamePerson(k.Spec, control))?.Code : null;
 
-    /// <summary>Whether a code stood for the control spec; null: the control was not told, or the key does not name the code.</summary>
+    /// <summary>Whether a code meant the control spec; null: the control was not told, or the key does not name the code.</summary>
     public bool? IsControl(SpecCode code) => Control is { } control && SpecOf(code) is { } spec ? Study.SamePerson(spec, control) : null;
 
-    /// <summary>Every code that stood for the same spec, fitting by fitting; the code alone where the key does not name it.</summary>
+    /// <summary>Every code that meant the same spec, fitting by fitting; the code alone where the key does not name it.</summary>
     public IReadOnlyList<SpecCode> CodesLike(SpecCode code) => SpecOf(code) is { } spec
         ? [.. Key.Where(k => Study.SamePerson(k.Spec, spec)).Select(k => k.Code)]
         : [code];

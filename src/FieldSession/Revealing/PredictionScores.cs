@@ -5,13 +5,13 @@ using FieldSession.Statistics;
 namespace FieldSession.Revealing;
 
 /// <summary>One prediction, held against the key.</summary>
-/// <param name="Hit">Whether the code that was named stood for a candidate.</param>
+/// <param name="Hit">Whether the code that was named meant a candidate.</param>
 /// <param name="Chance">The chance of a blind hit.</param>
 /// <param name="Stated">The probability that was stated.</param>
 public sealed record ScoredPrediction(bool Hit, double Chance, double Stated);
 
 /// <summary>
-/// Predictions scored at the reveal: hits against chance, exactly, and the Brier score of what was stated. "Has the feature"
+/// Predictions scored at the reveal: hits against chance, exactly, and the Brier score of what was stated. "Named as the new spec"
 /// means: is a candidate, any spec but the control. Predictions of several studies can be scored together; people of one
 /// car are not independent, so that the probability is a description.
 /// </summary>

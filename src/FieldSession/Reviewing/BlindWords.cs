@@ -5,7 +5,7 @@ namespace FieldSession.Reviewing;
 /// <summary>How blind a study is, and what cannot be told before the reveal, in plain words.</summary>
 public static class BlindWords
 {
-    /// <summary>What stands in the title of a study whose codes were never sealed.</summary>
+    /// <summary>What is in the title of a study whose codes were never sealed.</summary>
     public const string NotBlind = "NOT BLIND";
 
     /// <summary>"blind", or "NOT BLIND" where no codes were sealed.</summary>
@@ -32,8 +32,8 @@ public static class BlindWords
         if (study.Fittings.Count > 1)
         {
             yield return $"{string.Join("; ", study.Fittings.Select((fitting, index) => Fitted(study, fitting, index + 1)))}.";
-            yield return "Which codes of different fittings are the same spec only the keys can tell: until the reveal they are compared as different codes, "
-                + "and a difference between codes of two fittings may be that of the specs or of what changed in between.";
+            yield return "Only the keys say which codes of different fittings are the same spec: until the reveal they are compared as different codes, "
+                + "and their difference may come from the specs or from what changed in between.";
         }
     }
 

@@ -25,7 +25,7 @@ public static class ClassFigures
 
     private static ClassFigure Interval90 => new("90 % interval", one => Figures.Interval90(one.Overall)) { UnfinishedLabel = "90 % unfinished" };
 
-    // before the plan's end nothing is said that a p stands behind
+    // before the plan's end nothing is said that a p is behind
     private static ImmutableArray<ClassFigure> Unfinished { get; } =
     [
         .. Always.Where(figure => !figure.NeedsPlanEnd).Select(figure => figure with { Label = figure.UnfinishedLabel ?? figure.Label }),
@@ -63,7 +63,7 @@ public static class ClassFigures
 /// <param name="Cell">The figure in words; unknown is said.</param>
 public sealed record ClassFigure(string Label, Func<ClassComparison, string> Cell)
 {
-    /// <summary>Whether a p stands behind it, so that nothing is said before the plan's end.</summary>
+    /// <summary>Whether a p is behind it, so that nothing is said before the plan's end.</summary>
     public bool NeedsPlanEnd { get; init; }
 
     /// <summary>What it is called before the plan's end; null: the same.</summary>

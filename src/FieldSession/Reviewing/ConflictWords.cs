@@ -2,7 +2,7 @@ using FieldSession.State;
 
 namespace FieldSession.Reviewing;
 
-/// <summary>What laptops did without knowing of each other, and how it was settled, in plain words. No level stands in them.</summary>
+/// <summary>What laptops did without knowing of each other, and how it was settled, in plain words. No level is in them.</summary>
 public static class ConflictWords
 {
     /// <summary>A sentence a conflict, in order; empty: there is none.</summary>

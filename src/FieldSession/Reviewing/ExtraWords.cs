@@ -2,7 +2,7 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Reviewing;
 
-/// <summary>What stands below a verdict in words: the line under an assumed repeatability, and how much the result hangs on single parts of the day.</summary>
+/// <summary>What is below a verdict in words: the line under an assumed repeatability, and how much the result hangs on single parts of the day.</summary>
 internal static class ExtraWords
 {
     private const string Indent = "    ";

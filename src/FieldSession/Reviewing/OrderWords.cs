@@ -31,7 +31,7 @@ public static class OrderWords
     private const double Even = 0.01;
 
     /// <summary>The lines on one order.</summary>
-    /// <param name="label">What stands before it, such as "1" or "own".</param>
+    /// <param name="label">What is before it, such as "1" or "own".</param>
     /// <param name="sight">The order.</param>
     public static IEnumerable<string> Of(string label, OrderSight sight)
     {
@@ -110,7 +110,7 @@ public static class OrderWords
         OrderSize worst = places.MaxBy(place => place.SmallestDb ?? double.MaxValue)!;
         return worst.SmallestDb is { } db
             ? $"{what} {Figures.FineDb(db)} dB ({worst.Df} degree{(worst.Df == 1 ? "" : "s")} of freedom{(worst.DriftInModel ? ", drift taken out" : "")}{(worst.Comparisons > 1 ? $", {worst.Comparisons} asked at once" : "")})"
-            : $"{what}: nothing alone, no run is left to judge the spread by";
+            : $"{what}: nothing by itself, no run is left to judge the scatter by";
     }
 
     private static IEnumerable<string> Row(string what, string words) =>

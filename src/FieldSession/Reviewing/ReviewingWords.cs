@@ -26,7 +26,7 @@ internal static class ReviewingWords
     // Lines beyond the plan's question
     public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so this has no verdict";
 
-    public const string LouderThanTheRest = "Louder than the rest of their run and segment suggests (look at the note; by itself no reason to leave a reading out)";
+    public const string LouderThanTheRest = "Louder than expected from their run and segment (look at the note; that alone is no reason to leave a reading out)";
 
     // What the word hangs on
     public const string FewReadings = "1 to 3 readings, no ";
@@ -43,7 +43,7 @@ internal static class ReviewingWords
 
     public static string ChangeTurnsWord(string change, string verdict, string often) => $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
 
-    public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment turns it by being left out";
+    public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment changes it when left out";
 
     public static string ReadingsLeftOut(int readings, string places) => $"{readings} more {(readings == 1 ? "reading" : "readings")} left out ({places})";
 
@@ -70,11 +70,11 @@ internal static class ReviewingWords
     public static string ShareBetween(string low, string high) => $"share {low} to {high}, 95 % interval";
 
     // Ratings
-    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it is {points} by agreement, so 'rated lower' means below {points}, not below what {reference} was heard as";
+    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it is {points} by agreement. So 'rated lower' means below {points}, not lower than {reference} sounded";
 
     public static string TooFewRatings(string? attributes) => attributes is null
-        ? $"{ComparingWords.TooFewForTest}: so few ratings describe, they show nothing"
-        : $"{ComparingWords.TooFewForTest} of {attributes}: so few ratings describe, they show nothing";
+        ? $"{ComparingWords.TooFewForTest}: so few ratings only describe; they show nothing"
+        : $"{ComparingWords.TooFewForTest} of {attributes}: so few ratings only describe; they show nothing";
 
     public static string HolmOverRatings(int tests) => $"p Holm allows for {tests} {(tests == 1 ? "test" : "tests")} of ratings at once";
 

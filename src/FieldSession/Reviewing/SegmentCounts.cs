@@ -2,7 +2,7 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Reviewing;
 
-/// <summary>How many clean readings stand behind each code on each segment.</summary>
+/// <summary>How many clean readings are behind each code on each segment.</summary>
 public sealed class SegmentCounts
 {
     private readonly Dictionary<(string Segment, string Code), int> _clean;

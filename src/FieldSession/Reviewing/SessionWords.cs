@@ -24,8 +24,8 @@ public static class SessionWords
             yield return Line(study, session, levels, sessions[0]);
         }
 
-        yield return "What is louder or quieter in a session as a whole, whichever code is on the car, is taken out: each session has a column in the run model. "
-            + "A code driven in one session only is compared through the codes that the sessions share.";
+        yield return "What makes a whole session louder or quieter on every code is taken out: each session has a column in the run model. "
+            + "A code driven in one session only is compared through codes driven in several.";
     }
 
     private static string Line(Study study, IGrouping<string, Run> session, ILookup<int, MeasuredLevel> levels, IEnumerable<Run> first)

@@ -21,7 +21,7 @@ public static class StillMissing
         return [.. NotDriven(study, plan), .. VoidSessions(study, plan), .. VoidBrackets(study, plan), .. FewBrackets(study), .. FewCars(study, plan)];
     }
 
-    /// <summary>Whether the order is driven, the data are open, and a further day would mend what it could not: few brackets, or cars that kept their tyres.</summary>
+    /// <summary>Whether the order is driven, the data are open, and a further day would add what this one could not: few brackets, or cars that kept their tyres.</summary>
     public static bool WantsAnotherDay(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

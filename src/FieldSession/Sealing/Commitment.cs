@@ -7,7 +7,7 @@ namespace FieldSession.Sealing;
 /// What the custodian publishes before the first run: the SHA-256 (FIPS 180-4) of one canonical line. It tells nobody who
 /// is who, and after the reveal it shows that the key was not changed. The line is
 /// <c>study=QW-0114|417=STANDARD|862=STIFFENED|nonce=8f1d6c0b2a4e49579d03c7e1b6a85f42</c>, codes in rising order,
-/// hashed as UTF-8 without a line break. Where marks were drawn, <c>marks=417:KTX,862:MFD</c> stands before the nonce.
+/// hashed as UTF-8 without a line break. Where marks were drawn, <c>marks=417:KTX,862:MFD</c> is before the nonce.
 /// </summary>
 public static class Commitment
 {

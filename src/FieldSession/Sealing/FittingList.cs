@@ -36,7 +36,7 @@ public static class FittingList
 {
     /// <summary>The rows in the order of the runs; none where the key does not know its order, as those of earlier programs.</summary>
     /// <param name="key">The key of the fitting.</param>
-    /// <param name="earlier">The key of the fitting before it, which tells what is on the cars; null: not given.</param>
+    /// <param name="earlier">The key of the fitting before it, which says what is on the cars; null: not given.</param>
     public static IEnumerable<FittingRow> Of(KeySheet key, KeySheet? earlier = null)
     {
         ArgumentNullException.ThrowIfNull(key);

@@ -2,7 +2,7 @@ using FieldSession.State;
 
 namespace FieldSession.Sealing;
 
-/// <summary>One line of the key: which spec a code stands for. Secret until the reveal.</summary>
+/// <summary>One line of the key: which spec a code means. Secret until the reveal.</summary>
 /// <param name="Code">The blind code.</param>
 /// <param name="Spec">The spec behind it.</param>
 /// <param name="Mark">The mark drawn for the tyres of the spec; null: the spec's name is the mark.</param>

@@ -4,7 +4,7 @@ using FieldSession.State;
 
 namespace FieldSession.Sealing;
 
-/// <summary>The key: which spec each code stands for. The custodian keeps it; the study holds only its commitment.</summary>
+/// <summary>The key: which spec each code means. The custodian keeps it; the study holds only its commitment.</summary>
 public sealed class KeySheet
 {
     /// <summary>Bytes of the nonce: 128 bit, so that the commitment can't be broken by trying out the few possible keys.</summary>
@@ -61,7 +61,7 @@ public sealed class KeySheet
     /// <param name="lot">Where chance comes from.</param>
     /// <param name="marks">The mark of each spec; null: its name is its mark.</param>
     /// <param name="plan">What the key is to know of its day; null: nothing.</param>
-    /// <exception cref="ArgumentException">The study's name can't stand in the canonical line.</exception>
+    /// <exception cref="ArgumentException">The study's name can't be in the canonical line.</exception>
     public static KeySheet Drawn(
         string studyName, SpecList specs, IReadOnlyCollection<SpecCode> used, ILot lot, ImmutableDictionary<string, string>? marks = null, FittingPlan? plan = null)
     {
@@ -73,7 +73,7 @@ public sealed class KeySheet
         return new KeySheet(studyName, places, specs.Control, Convert.ToHexStringLower(lot.Bytes(NonceBytes)), plan);
     }
 
-    /// <summary>Whose key it is, never what stands in it.</summary>
+    /// <summary>Whose key it is, never what is in it.</summary>
     public override string ToString() => $"key of {StudyName}";
 
     private string? Fault()

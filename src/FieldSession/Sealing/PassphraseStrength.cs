@@ -7,7 +7,7 @@ namespace FieldSession.Sealing;
 /// </summary>
 public static class PassphraseStrength
 {
-    /// <summary>Below so many bits a passphrase is called weak: a thousand tries a second would be through in some days (own reckoning).</summary>
+    /// <summary>Below so many bits a passphrase is called weak: a thousand tries a second would be through in some days (own calculation).</summary>
     public const double WeakBits = 30;
 
     /// <summary>The estimate in bits; words of a list by lot have those of the list.</summary>

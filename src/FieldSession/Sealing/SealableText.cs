@@ -4,7 +4,7 @@ using System.Text;
 namespace FieldSession.Sealing;
 
 /// <summary>
-/// Which words may stand in the key's canonical line. The line is cut at '|' and '=', so a word that holds one could make
+/// Which words may be in the key's canonical line. The line is cut at '|' and '=', so a word that holds one could make
 /// two different keys give one commitment; and what the eye can't see, nobody can compare.
 /// </summary>
 public static class SealableText
@@ -15,7 +15,7 @@ public static class SealableText
     /// <summary>What is allowed, in words for the custodian and the crew.</summary>
     public const string Allowed = SealingWords.SealableCharacters;
 
-    /// <summary>What stands against a word, without repeating it; null: nothing.</summary>
+    /// <summary>What rules out a word, without repeating it; null: nothing.</summary>
     public static string? FaultIn(string word)
     {
         ArgumentNullException.ThrowIfNull(word);

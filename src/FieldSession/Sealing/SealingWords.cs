@@ -18,19 +18,19 @@ internal static class SealingWords
     public const string WordIsTooLong = "it is too long";
     public const string WordHoldsSeparator = "it holds '|' or '='";
     public const string WordHoldsUnseenCharacter = "it holds an invisible or broken character";
-    public const string GiveEachSpecNameOfItsOwn = "give each spec a name of its own; capitals don't tell names apart";
+    public const string GiveEachSpecNameOfItsOwn = "give each spec a name of its own; capitals make no difference";
     public const string SealNewFittingAtNextStop = "seal the new fitting at the next stop";
     public const string SealedCodesAreNotDriven = "the study is sealed already, and none of its codes has been driven";
-    public const string DriveSealedCodes = "its codes stand; drive them, or start a new study";
+    public const string DriveSealedCodes = "its codes are valid; drive them, or start a new study";
     public const string DrivenWithoutSealedCodes = "runs have been driven without sealed codes";
     public const string StartNewStudyToDriveBlind = "start a new study to drive blind";
     public const string DrawOneCodeForEachSpec = "draw one code for each spec";
-    public const string CodeIsLikeEarlierOne = "a code is like one of an earlier fitting";
+    public const string CodeIsLikeEarlierOne = "a code is too much like one of an earlier fitting";
     public const string DrawCodesUnlikeEarlierOnes = "draw codes that differ from all earlier ones in two digits";
 
     public static string StudyNameCantBeSealed(string fault) => $"the study's name can't be sealed: {fault}";
 
-    public static string LineIsNoSpecName(int number, string fault) => $"line {number} is no spec name: {fault}";
+    public static string LineIsNoSpecName(int number, string fault) => $"line {number} is not a spec name: {fault}";
 
     public static string SpecNameForm => $"a spec name is {SealableText.Allowed}, one a line";
 

@@ -22,7 +22,7 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => ObjectionNow(study) ?? ObjectionToCodes(study);
 
-    /// <summary>What stands against sealing a fitting now, whatever its codes are; null: nothing.</summary>
+    /// <summary>What rules out sealing a fitting now, whatever its codes are; null: nothing.</summary>
     public static Objection? ObjectionNow(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);

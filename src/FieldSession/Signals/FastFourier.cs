@@ -35,7 +35,7 @@ public sealed class FastFourier
             _reversed[i] = (_reversed[i >> 1] >> 1) | ((i & 1) << (bits - 1));
         }
 
-        // the turns of a step of width h stand from h on
+        // the turns of a step of width h are from h on
         _cosines = new double[2 * _length];
         _sines = new double[2 * _length];
         for (int half = 1; half <= _length; half *= 2)

@@ -21,5 +21,5 @@ public enum CheckAnswer
 /// <param name="Answer">What it answered.</param>
 /// <param name="Words">The answer in words.</param>
 /// <param name="Run">Number of the last run begun before it; 0: none.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record CheckRecord(string Name, ImmutableSortedDictionary<string, string> Values, CheckAnswer Answer, string Words, int Run, LineMark Mark);

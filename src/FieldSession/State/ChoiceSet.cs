@@ -48,13 +48,13 @@ public sealed record ChoiceTerms(
 /// <param name="Number">From 1, in the order of planning.</param>
 /// <param name="Terms">What is fixed.</param>
 /// <param name="Presentations">One trial each, such as "AB" or "ABA": which code comes at which place.</param>
-/// <param name="Mark">Where the plan of it stands in the journal.</param>
+/// <param name="Mark">Where the plan of it is in the journal.</param>
 public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<string> Presentations, LineMark Mark)
 {
     /// <summary>Whether the order is shown to nobody but the one who runs the trials; false: a set of an older program, which told the codes on the screen.</summary>
     public bool IsSealed { get; init; }
 
-    /// <summary>Whether its trials are played from recordings of the runs, after the last prediction; their order is drawn trial by trial and stands nowhere before.</summary>
+    /// <summary>Whether its trials are played from recordings of the runs, after the last prediction; their order is drawn trial by trial and is nowhere before.</summary>
     public bool IsFromRecordings { get; init; }
 
     /// <summary>Who was shown the order, to run the trials.</summary>
@@ -90,7 +90,7 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
 /// <param name="Person">Who chose, as the plan writes the name.</param>
 /// <param name="Trial">Number of the trial, from 1.</param>
 /// <param name="Place">Place chosen, from 1.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Choice(string Person, int Trial, int Place, LineMark Mark)
 {
     /// <summary>What the person could know of the answer before choosing.</summary>

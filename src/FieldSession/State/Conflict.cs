@@ -1,6 +1,6 @@
 namespace FieldSession.State;
 
-/// <summary>What two laptops did without knowing of each other, and can't both have meant.</summary>
+/// <summary>Two laptops, unaware of each other, stored things that contradict each other.</summary>
 public enum ConflictKind
 {
     /// <summary>Both started the same run of the order.</summary>
@@ -39,7 +39,7 @@ public enum ConflictSide
 /// <param name="Kind">What kind it is.</param>
 /// <param name="First">The line told first.</param>
 /// <param name="Second">The other line.</param>
-/// <param name="Words">What happened, in words; no level stands in it.</param>
+/// <param name="Words">What happened, in words; no level is in it.</param>
 public sealed record Conflict(ConflictKind Kind, LineMark First, LineMark Second, string Words)
 {
     /// <summary>The decision; null: nobody has settled it.</summary>
@@ -60,5 +60,5 @@ public sealed record Conflict(ConflictKind Kind, LineMark First, LineMark Second
 /// <summary>How a conflict was settled.</summary>
 /// <param name="Counts">Which side counts.</param>
 /// <param name="Reason">Why, in the crew's words.</param>
-/// <param name="Mark">Where the decision stands in the journal.</param>
+/// <param name="Mark">Where the decision is in the journal.</param>
 public sealed record Settlement(ConflictSide Counts, string Reason, LineMark Mark);

@@ -23,7 +23,7 @@ public sealed record EarlierScatter(string Day, string Group, double NuRun, doub
 /// <summary>What a study takes from its crew's archive; fixed before run 1.</summary>
 /// <param name="From">The archive's folder, as it was named.</param>
 /// <param name="Lines">The repeatability of its days.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record TakenArchive(string From, ImmutableList<EarlierScatter> Lines, LineMark Mark)
 {
     /// <summary>How many days it holds.</summary>

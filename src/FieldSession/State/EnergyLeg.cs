@@ -3,7 +3,7 @@ namespace FieldSession.State;
 /// <summary>One leg of an energy day, from one reading of meter or display to the next.</summary>
 /// <param name="Number">Number of the leg in the study, from 1.</param>
 /// <param name="Figures">What was typed.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record EnergyLeg(int Number, LegFigures Figures, LineMark Mark)
 {
     /// <summary>Why the leg is left out of the clean result; null: it is clean.</summary>

@@ -29,7 +29,7 @@ public static class HandSight
     /// <summary>The number that the study of all laptops gives to what the laptop counts as its n-th.</summary>
     /// <param name="study">The study in the laptop's hand.</param>
     /// <param name="own">The laptop's number, from 1.</param>
-    /// <param name="marks">Where each of the things stands in the journal, in order.</param>
+    /// <param name="marks">Where each of the things is in the journal, in order.</param>
     public static int NumberOf(this Study study, int own, IEnumerable<LineMark> marks)
     {
         ArgumentNullException.ThrowIfNull(study);

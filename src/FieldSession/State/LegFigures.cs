@@ -71,8 +71,8 @@ public sealed record LegFigures
     /// GUM, 4.3.7), with two readings where it is a state of charge.
     /// </summary>
     public double EnergyUncertainty => FromCharge && Charge is { } charge && Usable is { } usable
-        ? usable.Reckoned * charge.UncertaintyPercent / 100
-        : EnergyStep * Energy.ReckonedPer(Energy.Unit) / Math.Sqrt(12);
+        ? usable.KwhOrLitres * charge.UncertaintyPercent / 100
+        : EnergyStep * Energy.KwhOrLitresPer(Energy.Unit) / Math.Sqrt(12);
 
     /// <summary>Minutes of the leg as typed, or else from distance and mean speed; null: neither.</summary>
     public double? LastingMinutes => Minutes ?? (MeanSpeed is { } speed ? Distance.SecondsAt(speed) / 60 : null);

@@ -1,6 +1,6 @@
 namespace FieldSession.State;
 
-/// <summary>Where and when a fact stands in the journal.</summary>
+/// <summary>Where and when a fact is in the journal.</summary>
 /// <param name="Number">Number of the line within its strand, from 1.</param>
 /// <param name="At">When it was written, by the laptop's clock; for a fact that was typed in from paper, the paper's time.</param>
 public readonly record struct LineMark(int Number, DateTimeOffset At)

@@ -27,7 +27,7 @@ public sealed record LogComparison(string Sha256, ImmutableList<LoggedReading> R
     /// <summary>Whether the typed ranges are as narrow as on the meter's slow setting; null: it can't be told.</summary>
     public bool? IsLikeSlow { get; init; }
 
-    /// <summary>Where it stands in the journal.</summary>
+    /// <summary>Where it is in the journal.</summary>
     [JsonIgnore]
     public LineMark Mark { get; init; }
 

@@ -4,7 +4,7 @@ namespace FieldSession.State;
 /// <param name="Words">The note.</param>
 /// <param name="Run">Number of the run it belongs to; null: said outside a run.</param>
 /// <param name="Segment">Number of the segment it belongs to; null: none.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Note(string Words, int? Run, int? Segment, LineMark Mark)
 {
     /// <summary>Who said it; null: not noted.</summary>

@@ -4,18 +4,18 @@ namespace FieldSession.State;
 
 /// <summary>The car's passing of one segment in one run, as far as the crew got hold of it.</summary>
 /// <param name="Segment">Number of the segment.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public abstract record Passage(int Segment, LineMark Mark);
 
 /// <summary>A segment on which nothing was read.</summary>
 /// <param name="Segment">Number of the segment.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Missed(int Segment, LineMark Mark) : Passage(Segment, Mark);
 
 /// <summary>What the meter showed on a segment.</summary>
 /// <param name="Segment">Number of the segment.</param>
 /// <param name="Levels">Low-high range, or one value.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Passage(Segment, Mark)
 {
     /// <summary>Why the reading is left out of the clean result; null: it is clean.</summary>
@@ -33,7 +33,7 @@ public sealed record Reading(int Segment, LevelRange Levels, LineMark Mark) : Pa
     /// <summary>Whether nothing had been stored on the segment while driving, and it was filled in at a stop.</summary>
     public bool FilledAtStop { get; init; }
 
-    /// <summary>Whether the crew was asked at a stop and stands by it.</summary>
+    /// <summary>Whether the crew was asked at a stop and keeps it.</summary>
     public bool Confirmed { get; init; }
 
     /// <summary>Whether the crew still has to be asked about it.</summary>

@@ -94,7 +94,7 @@ public sealed record Plan
     /// <summary>The most that the owner would pay more per set for one that is quieter by the margin; null: not told.</summary>
     public double? PriceWorth { get; init; }
 
-    /// <summary>The owner's currency as a word or sign; empty: not told.</summary>
+    /// <summary>The owner's currency as a word or sign; empty: not given.</summary>
     public string Currency { get; init; } = "";
 
     /// <summary>Life of a set, km; null: not told.</summary>

@@ -8,7 +8,7 @@ namespace FieldSession.State;
 /// <param name="WouldPay">Whether they would pay for the feature; null: no opinion.</param>
 /// <param name="Basis">Why they think so.</param>
 /// <param name="Words">More in their own words; null: none.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Prediction(
     string Person, SpecCode Feature, int Sure, SpecCode? Quieter, bool? WouldPay, PredictionBasis Basis, string? Words, LineMark Mark)
 {

@@ -20,7 +20,7 @@ public enum RerunRule
 /// <param name="Runs">Numbers of its runs.</param>
 /// <param name="FirstRun">Number of the first run of the re-run.</param>
 /// <param name="Reason">Why, in the crew's words.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, string Reason, LineMark Mark)
 {
     /// <summary>Turn of its first run among those to be driven, from 0.</summary>
@@ -40,7 +40,7 @@ public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, s
         study.Runs.Skip(FirstRun - 1).Where(run => run.Turn >= FirstTurn && run.Turn < FirstTurn + Runs.Count);
 
     /// <summary>
-    /// The runs that do not count, by the plan's rule. A run of the control that also stands in a neighbouring bracket
+    /// The runs that do not count, by the plan's rule. A run of the control that is also in a neighbouring bracket
     /// goes on counting.
     /// </summary>
     public static ImmutableHashSet<int> NotCounted(Study study)

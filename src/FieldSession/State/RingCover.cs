@@ -23,5 +23,5 @@ public static class RingCover
 
 /// <summary>That somebody uncovered the ring before the last prediction was locked.</summary>
 /// <param name="Why">The reason.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record RingOpening(string Why, LineMark Mark);

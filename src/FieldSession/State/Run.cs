@@ -6,7 +6,7 @@ namespace FieldSession.State;
 /// <param name="Number">Number of the run, from 1, in driven order.</param>
 /// <param name="Code">The code that is driven.</param>
 /// <param name="Session">The session it belongs to, from 1.</param>
-/// <param name="Started">Where its start stands in the journal.</param>
+/// <param name="Started">Where its start is in the journal.</param>
 public sealed record Run(int Number, SpecCode Code, int Session, LineMark Started)
 {
     /// <summary>Who drives; null: not noted.</summary>
@@ -33,13 +33,13 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>What was passed so far, in the order it was typed.</summary>
     public ImmutableList<Passage> Passages { get; init; } = [];
 
-    /// <summary>The shifts of its passages that mended an off-by-one, in order.</summary>
+    /// <summary>The shifts of its passages that repaired an off-by-one, in order.</summary>
     public ImmutableList<LineMark> Shifts { get; init; } = [];
 
     /// <summary>Number of the segment that the next reading belongs to; one beyond the last when the run is over.</summary>
     public int NextSegment { get; init; } = 1;
 
-    /// <summary>Where the run's end stands in the journal; null: it is still on.</summary>
+    /// <summary>Where the run's end is in the journal; null: it is still on.</summary>
     public LineMark? Ended { get; init; }
 
     /// <summary>Whether the car is on this run now.</summary>

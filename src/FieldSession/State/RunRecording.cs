@@ -63,7 +63,7 @@ public sealed record RunRecording(int Run, string Sha256, string Chain)
     [JsonIgnore]
     public int Ordinal { get; init; }
 
-    /// <summary>Where it stands in the journal.</summary>
+    /// <summary>Where it is in the journal.</summary>
     [JsonIgnore]
     public LineMark Mark { get; init; }
 

@@ -8,5 +8,5 @@ namespace FieldSession.State;
 /// <param name="Run">Number of the run.</param>
 /// <param name="Attribute">What is rated.</param>
 /// <param name="Score">What they gave.</param>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record SeatRating(string Person, string Seat, int Run, string Attribute, Score Score, LineMark Mark);

@@ -6,7 +6,7 @@ namespace FieldSession.State;
 /// <param name="After">The check after it; null: not made yet.</param>
 public sealed record Session(int Number, CalibrationCheck? Before, CalibrationCheck? After)
 {
-    /// <summary>Where its first line stands in the journal.</summary>
+    /// <summary>Where its first line is in the journal.</summary>
     public LineMark Opened { get; init; }
 
     /// <summary>How far the meter drifted from the check before to the check after, dB; null: not known yet.</summary>

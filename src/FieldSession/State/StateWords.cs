@@ -16,6 +16,6 @@ internal static class StateWords
     public const string HowSurelyItHoldsStraightAhead = "how surely it holds straight ahead";
     public const string WeightOfWheelInHand = "the weight of the wheel in the hand";
     public const string WhetherMoreWheelGivesEvenlyMoreTurn = "whether more wheel gives evenly more turn";
-    public const string HowFastItIsCalmAfterChangeOfLane = "how fast it is calm after a change of lane";
+    public const string HowFastItIsCalmAfterChangeOfLane = "how fast it settles after a lane change";
     public const string RoadThatSpoilsReading = "road: works, debris, wet patch";
 }

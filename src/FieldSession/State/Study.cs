@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FieldSession.State;
 
 /// <summary>
-/// What is known of the study so far. It is blind for life: it never learns which spec a code stands for. Every fact
+/// What is known of the study so far. It is blind for life: it never learns which spec a code means. Every fact
 /// of the journal makes a new one from the one before.
 /// </summary>
 public sealed record Study
@@ -129,7 +129,7 @@ public sealed record Study
     /// <summary>Name of the study's first strand on disk; null: there is only one.</summary>
     public string? FirstStrand { get; init; }
 
-    /// <summary>What laptops did without knowing of each other and can't both have meant, in order.</summary>
+    /// <summary>Where laptops, unaware of each other, stored things that contradict each other, in order.</summary>
     public ImmutableList<Conflict> Conflicts { get; init; } = [];
 
     /// <summary>Why nothing may be written, such as an entry by a newer program; null: writing is free.</summary>
@@ -251,7 +251,7 @@ public sealed record Study
 
     /// <summary>This study remembering that the fact just applied to <paramref name="before"/> can be taken back.</summary>
     /// <param name="before">The study before the fact.</param>
-    /// <param name="mark">Where the fact stands.</param>
+    /// <param name="mark">Where the fact is.</param>
     /// <param name="words">The act in words, for the crew alone.</param>
     /// <param name="flagged">The reading whose flag it set or took back; null: none.</param>
     public Study Undoably(Study before, LineMark mark, string words, LineName? flagged = null)

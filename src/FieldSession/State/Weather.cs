@@ -3,7 +3,7 @@ using FieldSession.Measures;
 namespace FieldSession.State;
 
 /// <summary>The conditions at one moment; what was not typed is null.</summary>
-/// <param name="Mark">Where it stands in the journal.</param>
+/// <param name="Mark">Where it is in the journal.</param>
 public sealed record Weather(LineMark Mark)
 {
     /// <summary>Air temperature.</summary>

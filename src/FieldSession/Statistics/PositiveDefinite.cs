@@ -5,7 +5,7 @@ namespace FieldSession.Statistics;
 
 /// <summary>
 /// Symmetric positive definite matrices by Cholesky factors (A = L L'; any textbook of numerical linear algebra, e.g. Golub and Van Loan,
-/// Matrix Computations, section 4.2). Matrices stand row by row; all loops run along rows, because those lie together in memory.
+/// Matrix Computations, section 4.2). Matrices are kept row by row; all loops run along rows, because those lie together in memory.
 /// Worked example: (2 1; 1 2) times (1, 0) is (2, 1), and its inverse is (2 -1; -1 2) / 3.
 /// </summary>
 public static class PositiveDefinite

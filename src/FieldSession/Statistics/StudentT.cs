@@ -10,7 +10,7 @@ namespace FieldSession.Statistics;
 /// </summary>
 public static class StudentT
 {
-    /// <summary>Newton's steps halve the exponent of their error: after a step this small nothing is left to mend.</summary>
+    /// <summary>Newton's steps halve the exponent of their error: after a step this small nothing is left to repair.</summary>
     private const double Settled = 1e-9;
 
     /// <summary>P(T &gt; t). Small tails keep their relative accuracy.</summary>

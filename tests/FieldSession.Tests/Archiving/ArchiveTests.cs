@@ -34,12 +34,12 @@ public sealed class ArchiveTests : IDisposable
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string index = Path.Combine(_archive.Folder, "archive-index.json");
-        Assert.Equal(2, ArchiveFolder.Read(_archive.Folder).ReadAnew);
+        Assert.Equal(2, ArchiveFolder.Read(_archive.Folder).ReadAgain);
         string first = Must("archive", _archive.Folder, "--csv");
-        Assert.Equal(0, ArchiveFolder.Read(_archive.Folder).ReadAnew);
+        Assert.Equal(0, ArchiveFolder.Read(_archive.Folder).ReadAgain);
         byte[] kept = File.ReadAllBytes(index);
         File.Delete(index);
-        Assert.Equal(2, ArchiveFolder.Read(_archive.Folder).ReadAnew);
+        Assert.Equal(2, ArchiveFolder.Read(_archive.Folder).ReadAgain);
         Assert.Equal(kept, File.ReadAllBytes(index));
         File.WriteAllText(index, "{ rubbish");
         Assert.Equal(first, Must("archive", _archive.Folder, "--csv"));

@@ -17,7 +17,7 @@ public class EveryLimitIsHeldAsThePlanSays
 
     public static TheoryData<string, double, string, string> Cases => new()
     {
-        { "calibration_drift_warn_db", 0.45, $"{Before}|run 417|5860|end|calibration after 94.4", "look after the meter" },
+        { "calibration_drift_warn_db", 0.45, $"{Before}|run 417|5860|end|calibration after 94.4", "have the meter looked at" },
         { "calibration_drift_void_db", 0.8, $"{Before}|run 417|5860|end|calibration after 94.6", "this session is void" },
         { "wind_warn_m_s", 6, $"{Before}|weather wind=5.5", "mean wind above" },
         { "wind_block_m_s", 10, $"{Before}|weather wind=9", "the mean wind of" },
@@ -28,7 +28,7 @@ public class EveryLimitIsHeldAsThePlanSays
         { "level_highest_db", 130, $"{Before}|run 417|seg 2|109.0-111.0", "is outside" },
         { "nominal_distance_db", 12, $"{Before}|run 417|69-71", "from the plan's" },
         { "width_warn_db", 6, $"{Before}|run 417|58-63", "wide" },
-        { "width_doubt_db", 12, $"{Before}|run 417|55-65", "probably traffic" },
+        { "width_doubt_db", 12, $"{Before}|run 417|55-65", "wide: traffic?" },
         { "segment_shortest_s", 2, Before, "'Short lane' lasts 2.3 s" },
         { "calibrator_distance_db", 1, "calibration before 94.7", "adjust the meter" },
         { "meter_class1_coldest_c", -20, "check meter A F class=1 at=-15", "Warns" },
@@ -86,7 +86,7 @@ public class EveryLimitIsHeldAsThePlanSays
     private static string Report(Limits limits) => string.Join('\n', ChecksSection.Of(new ADay(ADay.ShortPlan with { Limits = limits }).Study)
         .Blocks.OfType<Points>().SelectMany(points => points.Items));
 
-    // everything that the day is told: answers, doubts, checks, what stands against the next run, brackets, flags, the plan
+    // everything that the day is told: answers, doubts, checks, what speaks against the next run, brackets, flags, the plan
     private static string Said(Limits limits, string lines)
     {
         Plan plan = ADay.ShortPlan with { Limits = limits, PressureFrontKpa = 230, PressureRearKpa = 250 };

@@ -31,7 +31,7 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(File.ReadAllBytes(_folder.Text), File.ReadAllBytes(_stick.Text));
         Assert.True(JournalCheck.Of(_stick.Study).Holds);
         using StudyFile copy = _stick.Open();
-        Assert.Empty(copy.Mended);
+        Assert.Empty(copy.Repaired);
 
         IEnumerable<string> Lines()
         {
@@ -70,7 +70,7 @@ public sealed class BackupTests : IDisposable
 
         Assert.Equal(ExitCode.Done, outside.Run("enter", _folder.Study, "--backup", _stick.Path));
 
-        Assert.Contains("another study, or a newer state of this one, lies there already", Assert.Single(outside.Messages), StringComparison.Ordinal);
+        Assert.Contains("another study, or a newer state of this one, is there already", Assert.Single(outside.Messages), StringComparison.Ordinal);
         Assert.Equal("another study", File.ReadAllText(_stick.Text));
     }
 

@@ -90,7 +90,7 @@ public sealed class CompareCommandTests : IDisposable
         (int code, string output, string error) = Run(new CompareWords(Csv(ADay), Margin: margin));
 
         Assert.Equal((ExitCode.Wrong, ""), (code, output));
-        Assert.Contains($"--margin {margin}: no margin", error);
+        Assert.Contains($"--margin {margin}: not a margin", error);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using FieldSession.Measures;
 using FieldSession.Store.Exports;
 using FieldSession.Terminal;
 using FieldSession.Terminal.Commands;
+using FieldSession.Terminal.Look;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Commands;
@@ -26,7 +27,24 @@ public sealed class HabitsTests
     {
         (Habits habits, string? refusal) = Habits.Of(["decimal = comma", line]);
         Assert.Equal(new Habits(), habits);
-        Assert.Equal($"line 2: '{line}' is no habit; write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24'", refusal);
+        Assert.Equal($"line 2: '{line}' is not a habit; write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', 'letters = block' or 'letters = plain'", refusal);
+    }
+
+    [Fact]
+    public void Block_letters_are_switched_off_for_a_screen_reader()
+    {
+        Habits habits = Habits.Of(["letters = plain"]).Habits;
+        Assert.Equal(LetterForm.Plain, habits.Letters);
+        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt");
+        foreach ((int columns, int rows) in new[] { (60, 20), (80, 24), (120, 40) })
+        {
+            using Tui plain = new(day.Book, day.Clock, desk => desk with { Letters = habits.Letters }, columns, rows);
+            Assert.DoesNotMatch("[▀▄█]", plain.Screen);
+            Assert.Contains("order driven", plain.Screen, StringComparison.Ordinal);
+            Assert.Contains("66-69", plain.Screen, StringComparison.Ordinal);
+            using Tui large = new(day.Book, day.Clock, desk => desk, columns, rows);
+            Assert.Matches("[▀▄█]", large.Screen);
+        }
     }
 
     [Fact]

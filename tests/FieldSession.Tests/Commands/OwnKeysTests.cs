@@ -57,7 +57,7 @@ public sealed class OwnKeysTests : IDisposable
     [InlineData("drive t = F12", "'F12' would mean two things on drive")]
     [InlineData("drive t = 5", "readings are typed with '5'")]
     [InlineData("drive t = .", "readings are typed with '.'")]
-    [InlineData("drive t = Hyper+9", "'Hyper+9' is no key")]
+    [InlineData("drive t = Hyper+9", "'Hyper+9' is not a key")]
     [InlineData("drive q = x", "no row of 'drive' begins with 'q'")]
     [InlineData("sleep t = x", "no row of 'sleep' begins with 't'")]
     [InlineData("drive Enter = x", "'Enter' can't be changed")]

@@ -52,14 +52,14 @@ public sealed class ReportCommandTests : IDisposable
     {
         string mine = _prompt.Write("mine.liquid", "mine");
         string said = _prompt.Must(3, ["report", "--template-out", mine]);
-        Assert.Equal($"fieldsession: {mine}: something lies there already. Nothing was changed. Give a name that is free.", said.Trim());
+        Assert.Equal($"fieldsession: {mine}: something is there already. Nothing was changed. Give a free name.", said.Trim());
         Assert.Equal("mine", File.ReadAllText(mine));
     }
 
     [Theory]
     [InlineData("{{ titel }}", "titel")]
-    [InlineData("{% for section in sections %}{{ section.title", "this is no template")]
-    [InlineData("{% for section in sections %}", "this is no template")]
+    [InlineData("{% for section in sections %}{{ section.title", "this is not a template")]
+    [InlineData("{% for section in sections %}", "this is not a template")]
     [InlineData("{% for section in sections %}{{ section.titel }}{% endfor %}", "there is no 'titel' here, but id, title")]
     [InlineData("{{ title | shout }}", "shout")]
     [InlineData("{% include 'secret' %}", "secret")]

@@ -33,8 +33,8 @@ public sealed class VerifyCommandTests : IDisposable
     public void A_hash_of_no_line_is_a_no_and_no_hash_at_all_is_wrong()
     {
         Assert.Contains("NO line", Verify(1, "--head", new string('a', 64)));
-        Assert.Contains("no hash", Verify(2, "--head", "12ab"));
-        Assert.Contains("no hash", Verify(2, "--head", new string('x', 64)));
+        Assert.Contains("not a hash", Verify(2, "--head", "12ab"));
+        Assert.Contains("not a hash", Verify(2, "--head", new string('x', 64)));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Comparing;
 
-/// <summary>The lines that stand beside a verdict and never make it.</summary>
+/// <summary>The lines that are beside a verdict and never make it.</summary>
 public class BesideTheVerdictTests
 {
     [Fact]

@@ -66,7 +66,7 @@ public sealed class EnergyVerdictsTests
         MeasuredLeg[] legs = [.. Days(1.02, 0.004, -0.003, 0.002, 0.001), Leg(5, "X", "222", 99)];
         EnergyComparison days = EnergyComparison.Of(legs, new EnergyTerms("111"));
         Assert.Equal(Finding(Days(1.02, 0.004, -0.003, 0.002, 0.001)).Estimate, days.Findings[0].Estimate);
-        Assert.Contains("not comparable, because no other car drove beside, and left out: day 5, car X on 222", days.Remarks);
+        Assert.Contains("not comparable, because no other car drove alongside, and left out: day 5, car X on 222", days.Remarks);
     }
 
     [Fact]
@@ -117,7 +117,7 @@ public sealed class EnergyVerdictsTests
     public void Legs_are_summed_before_anything_is_divided_and_are_no_repeats()
     {
         MeasuredLeg[] whole = Days(1.02, 0.004, -0.003, 0.002, 0.001);
-        MeasuredLeg[] inThree = [.. whole.SelectMany(leg => new[] { 0.5, 0.3, 0.2 }.Zip(new[] { 0.6, 0.25, 0.15 }, (km, energy) => leg with { DistanceKm = leg.DistanceKm * km, Reckoned = leg.Reckoned * energy }))];
+        MeasuredLeg[] inThree = [.. whole.SelectMany(leg => new[] { 0.5, 0.3, 0.2 }.Zip(new[] { 0.6, 0.25, 0.15 }, (km, energy) => leg with { DistanceKm = leg.DistanceKm * km, KwhOrLitres = leg.KwhOrLitres * energy }))];
         EnergyEstimate one = Finding(whole).Estimate!;
         EnergyEstimate three = Finding(inThree).Estimate!;
         Assert.Equal(one.Df, three.Df);
@@ -151,7 +151,7 @@ public sealed class EnergyVerdictsTests
         EnergyFinding finding = Finding(legs);
         Assert.True(finding.Estimate!.ResolutionApplied);
         Assert.Equal(0.0085 / Math.Sqrt(2), finding.Estimate.StandardError!.Value, 0.0003);
-        Assert.Contains(finding.Remarks, remark => remark.Contains("step of the display", StringComparison.Ordinal));
+        Assert.Contains(finding.Remarks, remark => remark.Contains("than the display can show", StringComparison.Ordinal));
         Assert.False(Finding(Days(1.02, 0.0002, -0.0001, 0.0001, 0)).Estimate!.ResolutionApplied);
     }
 
@@ -190,7 +190,7 @@ public sealed class EnergyVerdictsTests
     public void Fuel_is_compared_by_the_same_code()
     {
         EnergyComparison fuel = EnergyComparison.Of(
-            [.. Days(1.02, 0.004, -0.003, 0.002, 0.001).Select(leg => leg with { Reckoned = leg.Reckoned / 3 })], new EnergyTerms("111", Carrier: EnergyCarrier.Fuel, Usable: 50));
+            [.. Days(1.02, 0.004, -0.003, 0.002, 0.001).Select(leg => leg with { KwhOrLitres = leg.KwhOrLitres / 3 })], new EnergyTerms("111", Carrier: EnergyCarrier.Fuel, Usable: 50));
         EnergyEstimate electricity = Finding(Days(1.02, 0.004, -0.003, 0.002, 0.001)).Estimate!;
         Assert.Equal(electricity.Percent, fuel.Findings[0].Estimate!.Percent, 1e-9);
         Assert.Equal(100 * 50 / fuel.Codes[0].PerHundredKm!.Value, fuel.Findings[0].Range!.ReferenceKm, 1e-9);

@@ -61,8 +61,8 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
         Assert.Equal(names, string.Join(", ", PlanTexts.WithPlan(more).Plan!.MainSegments!));
 
     [Theory]
-    [InlineData("main_segments = [\"Long lame\"]", "'Long lame' is no segment of the route", "Long lane, Bridge joint")]
-    [InlineData("main_segments = []", "no main segment is named", "leave it away")]
+    [InlineData("main_segments = [\"Long lame\"]", "'Long lame' is not a segment of the route", "Long lane, Bridge joint")]
+    [InlineData("main_segments = []", "no main segment is named", "leave it out")]
     [InlineData("main_segments = [\"Bridge joint\"]", "is an impact, and the main measure is steady", "change the main measure")]
     [InlineData("main_measure = \"impact\"\nmain_segments = [\"Long lane\"]", "is a steady segment, and the main measure is impact", "change the main measure")]
     [InlineData("main_segments = \"Long lane\"", "'main_segments' is text", "a list")]
@@ -82,7 +82,7 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
         ADay day = new ADay().Ready().Typed("amend main_segments=quarry road because the town is dug up");
         Assert.Equal(["Quarry road"], day.Study.Plan!.MainSegments!);
         Assert.Contains("the main measure is impact", day.Refusal("amend main_measure=impact because why").Why);
-        Assert.Contains("no segment of the route", day.Refusal("amend main_segments=Moon because why").Why);
+        Assert.Contains("not a segment of the route", day.Refusal("amend main_segments=Moon because why").Why);
         day.Typed("amend main_segments=- because all count", "amend main_measure=impact because why", "amend main_segments=Bridge joint because why");
         Assert.Equal(["-", "Quarry road"], day.Study.Amendments.Where(one => one.What == "main_segments").Take(2).Select(one => one.From));
         Assert.Equal(["Bridge joint"], day.Study.Plan!.MainSegments!);

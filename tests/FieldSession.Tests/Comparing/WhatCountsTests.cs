@@ -146,7 +146,7 @@ public class WhatCountsTests
     {
         MeasuredLevel level = Day("A B").Levels[0];
         MeasuredDay day = new([level, level with { Code = "B" }]);
-        Assert.Contains("run 1 carries two codes", Assert.Throws<ArgumentException>(() => Comparison.Of(day, new ComparisonTerms())).Message);
+        Assert.Contains("run 1 has two codes", Assert.Throws<ArgumentException>(() => Comparison.Of(day, new ComparisonTerms())).Message);
     }
 
     private static ClassComparison Steady(MeasuredDay day) => Comparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;

@@ -47,7 +47,7 @@ public sealed class ADamagedSecondCopyIsCheapTests
 
             using StudyFile opened = StudyFile.Open(study, new StoppedClock());
             Assert.Equal(Lines, opened.Lines);
-            Assert.Contains("far beyond", Assert.Single(opened.Mended), StringComparison.Ordinal);
+            Assert.Contains("far beyond", Assert.Single(opened.Repaired), StringComparison.Ordinal);
             Assert.InRange(new FileInfo(study).Length, 1, 4 << 20);
         }
         finally
@@ -74,6 +74,6 @@ public sealed class ADamagedSecondCopyIsCheapTests
 
         using StudyFile again = CrashDay.Open(disk);
         Assert.Equal(Lines, again.Lines);
-        Assert.Empty(again.Mended);
+        Assert.Empty(again.Repaired);
     }
 }

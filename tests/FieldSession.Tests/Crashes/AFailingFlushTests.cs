@@ -6,7 +6,7 @@ using Microsoft.Win32.SafeHandles;
 
 namespace FieldSession.Tests.Crashes;
 
-/// <summary>A disk that says no to a flush is believed: what was answered stands on the disk, and what was dropped is written again or said.</summary>
+/// <summary>A disk that says no to a flush is believed: what was answered is on the disk, and what was dropped is written again or said.</summary>
 public sealed class AFailingFlushTests
 {
     // A pipe can't be flushed: fsync(2) answers EINVAL, which the runtime's own flush passes over in silence.

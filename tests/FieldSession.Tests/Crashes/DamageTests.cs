@@ -69,10 +69,10 @@ public sealed class DamageTests
     {
         disk[CrashDay.Paths.Log] = Damaged(disk[CrashDay.Paths.Log], "one bit", new Random(seed));
         Line more = SomeLines.After(Lines[^1]);
-        bool isMendedAtOpening;
+        bool isRepairedAtOpening;
         using (StudyFile study = CrashDay.Open(disk))
         {
-            isMendedAtOpening = study.Mended.Count > 0;
+            isRepairedAtOpening = study.Repaired.Count > 0;
             study.Append(more);
         }
 
@@ -81,7 +81,7 @@ public sealed class DamageTests
         bool isSetAside = disk.Names.Contains("day.study.damaged-20260203T090000Z");
         using StudyFile again = CrashDay.Open(disk);
         Assert.Equal([.. Lines, more], again.Lines);
-        return isSetAside && !isMendedAtOpening;
+        return isSetAside && !isRepairedAtOpening;
     }
 
     [Fact]
@@ -95,7 +95,7 @@ public sealed class DamageTests
 
         using (StudyFile study = CrashDay.Open(disk))
         {
-            Assert.Contains("is kept in", Assert.Single(study.Mended));
+            Assert.Contains("is kept in", Assert.Single(study.Repaired));
         }
 
         Assert.Equal(text, disk[CrashDay.Paths.Journal]);
@@ -140,7 +140,7 @@ public sealed class DamageTests
         Assert.Equal(Lines[bad..], TextCopy.Read(disk[rescue.LooseFile!]).Valid);
         using StudyFile study = new StudyOpening(disk, CrashDay.RescuedPaths, new StoppedClock()).Open();
         Assert.Equal(Lines[..(bad - 1)], study.Lines);
-        Assert.Empty(study.Mended);
+        Assert.Empty(study.Repaired);
     }
 
     [Fact]
@@ -182,7 +182,7 @@ public sealed class DamageTests
         using StudyFile study = CrashDay.Open(disk);
 
         Assert.Equal(Lines, study.Lines);
-        Assert.Contains("cut off", Assert.Single(study.Mended));
+        Assert.Contains("cut off", Assert.Single(study.Repaired));
         Assert.Equal(text, disk[CrashDay.Paths.Journal]);
     }
 
@@ -198,7 +198,7 @@ public sealed class DamageTests
         JournalCheck check = JournalCheck.Of(disk, CrashDay.Paths);
         Assert.True(check.Holds && check.StoreBehindLines == 0, $"{what}: {check}");
         using StudyFile again = CrashDay.Open(disk);
-        Assert.True(again.Lines.Count == Lines.Count + 2 && again.Mended.Count == 0, $"{what}: {string.Join(' ', again.Mended)}");
+        Assert.True(again.Lines.Count == Lines.Count + 2 && again.Repaired.Count == 0, $"{what}: {string.Join(' ', again.Repaired)}");
     }
 
     private static byte[] Damaged(byte[] bytes, string damage, Random chance)

@@ -39,7 +39,7 @@ internal sealed class EndlessDay(Folder folder)
         return acts;
     }
 
-    /// <summary>That every acknowledged act stands where the answer said, in a chain that holds.</summary>
+    /// <summary>That every acknowledged act is where the answer said, in a chain that holds.</summary>
     /// <returns>How many lines the journal has.</returns>
     public int AssertHolds(IEnumerable<(int Line, string Typed)> acknowledged, string what)
     {

@@ -33,8 +33,8 @@ public sealed class EnteringOnABadDiskTests
     }
 
     [Theory]
-    [InlineData(110, "Connection timed out", "the drive does not answer", "See to its cable or network")]
-    [InlineData(37, "No locks available", "the share gives no locks", "Let its server give locks again")]
+    [InlineData(110, "Connection timed out", "the drive does not answer", "Check its cable or network")]
+    [InlineData(37, "No locks available", "the share does not lock files", "Make its server lock files again")]
     [InlineData(116, "Stale file handle", "the drive is gone", "Bring it back")]
     public void A_network_share_that_was_away_takes_the_next_act_when_it_is_back(int number, string systemWords, string why, string remedy)
     {
@@ -93,7 +93,7 @@ public sealed class EnteringOnABadDiskTests
         JournalCheck check = JournalCheck.Of(_disk, CrashDay.Paths);
         Assert.True(check.Holds && check.StoreBehindLines == 0, $"{check}");
         using StudyFile again = CrashDay.Open(_disk);
-        Assert.Empty(again.Mended);
+        Assert.Empty(again.Repaired);
         Assert.Equal(["reading", "reading", "note"], again.Lines.TakeLast(3).Select(line => line.Kind));
         Assert.DoesNotContain(again.Lines, line => line.Json.Contains("while it was broken", StringComparison.Ordinal));
     }

@@ -71,7 +71,7 @@ public sealed class KilledMergeTests(ITestOutputHelper output)
         program.EndInput();
         Assert.Equal(0, program.WaitForEnd());
         Assert.Equal(notes, program.Acknowledged.Count);
-        // the first line that takes note of what the other laptop brought stands between
+        // the first line that takes note of what the other laptop brought is between
         Assert.InRange(Hashes(laptop).Count, before + notes, before + notes + 1);
     }
 

@@ -96,7 +96,7 @@ internal sealed class MemoryDisk : IDisk
         ? new MemoryHandle(this, path, new MemoryFile { Bytes = file.OnDisk }, isOnlyRead: true)
         : throw new FileNotFoundException("no such file", path));
 
-    /// <summary>The disk loses a file's end, and the system remembers none of it, as after a mount anew.</summary>
+    /// <summary>The disk loses a file's end, and the system remembers none of it, as after a mount again.</summary>
     public void Lose(string path, long from) => Locked(() =>
     {
         _files[path].OnDisk.RemoveRange((int)from, _files[path].OnDisk.Count - (int)from);

@@ -63,6 +63,6 @@ public sealed class PowerCutTests
         }
 
         using StudyFile again = CrashDay.Open(disk);
-        Assert.True(again.Lines[^1] == after && again.Mended.Count == 0, $"seed {seed}: {string.Join(' ', again.Mended)}");
+        Assert.True(again.Lines[^1] == after && again.Repaired.Count == 0, $"seed {seed}: {string.Join(' ', again.Repaired)}");
     }
 }

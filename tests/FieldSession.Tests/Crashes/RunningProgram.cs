@@ -46,7 +46,7 @@ internal sealed class RunningProgram : IDisposable
     /// <summary>What came on the message stream.</summary>
     public ConcurrentQueue<string> Messages { get; } = [];
 
-    /// <summary>Every act that was answered with ok: the line it stands in, and what was typed.</summary>
+    /// <summary>Every act that was answered with ok: the line it is in, and what was typed.</summary>
     public List<(int Line, string Typed)> Acknowledged { get; } = [];
 
     /// <summary>Every answer, in order.</summary>

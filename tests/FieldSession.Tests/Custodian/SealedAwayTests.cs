@@ -100,7 +100,7 @@ public sealed class SealedAwayTests : IDisposable
         Refused("changed on the way", text.Replace(code, "777", StringComparison.Ordinal));
         Refused("changed on the way", text.Replace("\"fitting\": 1", "\"fitting\": 2", StringComparison.Ordinal));
         Refused("its end is missing", text[..(text.Length / 2)]);
-        Refused("no file of public codes", "{\"format\":1}");
+        Refused("not a file of public codes", "{\"format\":1}");
         Refused("another program", text.Replace("codes-1", "codes-9", StringComparison.Ordinal));
         Assert.Null(_prompt.Now().Fitting);
         Assert.Contains("no such file", _prompt.Must(2, ["codes", _prompt.Study, _prompt.Here("none.codes")]));

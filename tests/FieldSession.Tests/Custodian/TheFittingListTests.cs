@@ -134,7 +134,7 @@ public sealed class TheFittingListTests
         StringWriter error = new();
         int code = CommandLine.Run(["fitting", prompt.Here("a.key")], prompt.Outside("yes\n") with { Error = error, Passphrase = AtThePrompt.Passphrase, HasTerminal = true });
         Assert.Equal(1, code);
-        Assert.Contains("can anybody of the crew see this screen?", error.ToString());
+        Assert.Contains("can anybody in the crew see this screen?", error.ToString());
         Assert.Contains("nothing is shown", error.ToString());
     }
 

@@ -21,7 +21,7 @@ internal sealed partial class AStranger : IDisposable
     /// <summary>What the last command said, paths as they were typed.</summary>
     public string Said { get; private set; } = "";
 
-    /// <summary>What stands on the screen.</summary>
+    /// <summary>What is on the screen.</summary>
     public string Screen => Front!.Screen;
 
     private HeadlessTerminal? Front => _list is null ? _tui : _list;

@@ -11,7 +11,7 @@ public sealed partial class EntryLinesInTheDocumentsTests
     private static readonly ImmutableArray<string> Pages =
         ["docs/handbook.md", "docs/entry-lines.md", "docs/blind.md", "docs/checks.md", "docs/files.md", "docs/team.md", "docs/first-day.md"];
 
-    // Shapes, not examples: what stands there is to be filled in.
+    // Shapes, not examples: what is there is to be filled in.
     private static readonly ImmutableArray<string> Shapes = ["WHAT=VALUE", "FL FR", "= ", "class="];
 
     [Fact]

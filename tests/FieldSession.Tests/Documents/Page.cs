@@ -5,8 +5,8 @@ using FieldSession.Tests.Making;
 namespace FieldSession.Tests.Documents;
 
 /// <summary>A fenced block of a page.</summary>
-/// <param name="Word">What stands behind its opening fence: sh, keys, screen, text.</param>
-/// <param name="Lines">What stands in it.</param>
+/// <param name="Word">What is behind its opening fence: sh, keys, screen, text.</param>
+/// <param name="Lines">What is in it.</param>
 /// <param name="Place">Index in the page of the line behind its opening fence.</param>
 internal sealed record Fence(string Word, ImmutableArray<string> Lines, int Place);
 

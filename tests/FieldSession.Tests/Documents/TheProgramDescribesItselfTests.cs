@@ -72,7 +72,7 @@ public sealed class TheProgramDescribesItselfTests
         TheHouse.NoneOf(calls.Where(call => root.Parse(Words(call)).Errors.Count > 0), "a call in a document is one that the program takes");
     }
 
-    // Behind the words of the call may stand a remark, a pipe or a file to read from or write to.
+    // Behind the words of the call may be a remark, a pipe or a file to read from or write to.
     private static string[] Words(string call) =>
         [.. call.Split(['#', '|', '<', '>'])[0].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Skip(1)];
 }

@@ -24,10 +24,10 @@ public sealed class DrivingDayTests
     }
 
     [Theory]
-    [InlineData("6882", "8 dB from the plan's 60")]
+    [InlineData("6882", "over 8 dB off the plan's 60")]
     [InlineData("25-27", "outside 30..110")]
     [InlineData("56-65", "9 dB wide")]
-    [InlineData("601", "one value on a steady segment")]
+    [InlineData("601", "one value; this segment needs low and high")]
     public void A_doubtful_reading_is_stored_and_the_doubt_is_said(string typed, string doubt)
     {
         ADay day = new ADay().Ready().Typed("run 417");
@@ -48,7 +48,7 @@ public sealed class DrivingDayTests
     [InlineData("seg x", "by its number")]
     [InlineData(";7", "no phrase 7")]
     [InlineData(";", "empty")]
-    [InlineData("hello", "no entry")]
+    [InlineData("hello", "is not understood")]
     [InlineData("t", "no reading to flag")]
     public void A_line_that_cannot_be_taken_changes_nothing_and_says_why(string typed, string why)
     {

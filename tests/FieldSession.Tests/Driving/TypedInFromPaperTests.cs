@@ -50,10 +50,10 @@ public sealed class TypedInFromPaperTests
 
     [Theory]
     [InlineData("at=9:05 5860", "is before the last act")]
-    [InlineData("at=2026-02-03T12:30 5860", "is still to come")]
+    [InlineData("at=2026-02-03T12:30 5860", "is in the future")]
     [InlineData("at=25:10 5860", "not understood")]
     [InlineData("at=9:11", "not understood")]
-    [InlineData("at=9:11 spot 5860", "there is no flag")]
+    [InlineData("at=9:11 spot 5860", "'spot' belongs to a flag")]
     [InlineData("at=9:11 u", "never on paper")]
     public void A_time_that_cannot_be_is_refused_and_changes_nothing(string line, string why) =>
         Assert.Contains(why, AtNoon().Typed("at=9:10 run 417").Refusal(line).Why, StringComparison.Ordinal);

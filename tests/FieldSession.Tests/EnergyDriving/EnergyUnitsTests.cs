@@ -37,10 +37,10 @@ public sealed class EnergyUnitsTests
     }
 
     [Fact]
-    public void Fuel_is_reckoned_in_litres_whatever_it_was_typed_in()
+    public void Fuel_is_counted_in_litres_whatever_it_was_typed_in()
     {
-        Assert.Equal(37.85411784, Energy.Of(10, EnergyUnit.UsGallon).Reckoned, 1e-12);
-        Assert.Equal(45.4609, Energy.Of(10, EnergyUnit.ImperialGallon).Reckoned, 1e-12);
+        Assert.Equal(37.85411784, Energy.Of(10, EnergyUnit.UsGallon).KwhOrLitres, 1e-12);
+        Assert.Equal(45.4609, Energy.Of(10, EnergyUnit.ImperialGallon).KwhOrLitres, 1e-12);
         Assert.Equal("10 US gal", Energy.Of(10, EnergyUnit.UsGallon).ToString());
         Assert.Equal(EnergyCarrier.Fuel, Energy.Of(10, EnergyUnit.Litre).Carrier);
     }
@@ -78,7 +78,7 @@ public sealed class EnergyUnitsTests
             Charge = charge,
             Usable = usable,
         };
-        Assert.Equal(0.0085, leg.EnergyUncertainty / leg.Energy.Reckoned, 0.00005);
+        Assert.Equal(0.0085, leg.EnergyUncertainty / leg.Energy.KwhOrLitres, 0.00005);
     }
 
     [Theory]

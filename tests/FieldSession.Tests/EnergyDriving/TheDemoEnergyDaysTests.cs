@@ -73,8 +73,8 @@ public sealed class TheDemoEnergyDaysTests
     }
 
     [Theory]
-    [InlineData("X=R Y=3", "no car with its place")]
-    [InlineData("X", "no car with its place")]
+    [InlineData("X=R Y=3", "not a car with its place")]
+    [InlineData("X", "not a car with its place")]
     [InlineData("X=R X=1", "twice")]
     [InlineData(" ", "names no car")]
     public void A_planned_day_that_is_none_is_refused(string day, string because)

@@ -6,7 +6,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Exports;
 
-/// <summary>Whatever the crew calls things, the report has the same parts as with plain names, and the words stand in it as words.</summary>
+/// <summary>Whatever the crew calls things, the report has the same parts as with plain names, and the words are in it as words.</summary>
 public sealed class AHostileReportTests
 {
     private static IHtmlDocument PlainPage => AReport.Read(ReportHtml.Of(AReport.Of(name => name), ReportTemplate.Default));
@@ -73,7 +73,7 @@ public sealed class AHostileReportTests
 
     private static IHtmlDocument Read(string markdown) => AReport.Read("<!DOCTYPE html><title>x</title>" + AsHtml.Of(markdown));
 
-    // Every element and every attribute by name, in order; plots by what may stand in them, as longer names take more room and leave fewer lines.
+    // Every element and every attribute by name, in order; plots by what may be in them, as longer names take more room and leave fewer lines.
     private static IEnumerable<string> Parts(IHtmlDocument page)
     {
         string[] inPlots = ["title", "desc", "g", "text", "rect", "line", "polyline", "polygon", "ellipse", "path", "circle"];

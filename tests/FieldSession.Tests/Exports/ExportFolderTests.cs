@@ -52,7 +52,7 @@ public sealed class ExportFolderTests
     {
         MemoryDisk disk = new() { [Path.Combine("out", name)] = System.Text.Encoding.UTF8.GetBytes(text) };
         ExportRefusedException refusal = Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(Source, CancellationToken.None));
-        Assert.Equal($"{Path.Combine("out", name)}: a file that no earlier export wrote lies there. Nothing was changed. Move it away, or give another folder.", refusal.Message);
+        Assert.Equal($"{Path.Combine("out", name)}: this file is not from an earlier export. Nothing was changed. Move it away, or give another folder.", refusal.Message);
         Assert.Equal([name], disk.Names);
     }
 

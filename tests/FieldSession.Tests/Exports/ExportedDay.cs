@@ -101,7 +101,7 @@ internal sealed class ExportedDay : IDisposable
         return day.Typed("calibration after 93.9");
     }
 
-    /// <summary>The codes opened as two specs whose names stand nowhere else.</summary>
+    /// <summary>The codes opened as two specs whose names are nowhere else.</summary>
     public static KeyOpened Opened(ADay day) => new(
         [new CodedSpec(new SpecCode("417"), "ZANDERGRIP"), new CodedSpec(new SpecCode("862"), "=QUORNWALL")],
         "ZANDERGRIP",

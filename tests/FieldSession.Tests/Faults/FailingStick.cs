@@ -86,7 +86,7 @@ internal sealed class FailingStick : IDisposable
     /// <summary>From now on it can only be read.</summary>
     public void MakeReadOnly() => Must("mount", "-o", "remount,ro", Path);
 
-    /// <summary>The disk is well again and is mounted anew: what the system still held in memory is gone, what counts is what the disk has.</summary>
+    /// <summary>The disk is well again and is mounted again: what the system still held in memory is gone, what counts is what the disk has.</summary>
     public void Remount()
     {
         Must("umount", Path);

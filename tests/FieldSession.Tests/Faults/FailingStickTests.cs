@@ -3,7 +3,7 @@ using FieldSession.Tests.Crashes;
 
 namespace FieldSession.Tests.Faults;
 
-/// <summary>The real program on a real file system whose disk goes bad, and what is on the disk when it was mounted anew.</summary>
+/// <summary>The real program on a real file system whose disk goes bad, and what is on the disk when it was mounted again.</summary>
 [Collection(FaultTests.Collection)]
 public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
 {

@@ -13,7 +13,7 @@ namespace FieldSession.Tests.Faults;
 internal sealed record Job(
     string Name, Stage Stage, ImmutableArray<string> Words, string Typed = "", string Makes = "", string Done = "", bool OnlyReads = false)
 {
-    private const string LiesThere = "lies there already";
+    private const string LiesThere = "is there already";
 
     /// <summary>The study it works on.</summary>
     public string Study { get; init; } = "day.study";

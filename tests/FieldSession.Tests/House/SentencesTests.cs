@@ -7,7 +7,7 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace FieldSession.Tests.House;
 
 /// <summary>
-/// What is said to people stands in files of words, a few for each room, so that it can be read, weighed and translated in one
+/// What is said to people is in files of words, a few for each room, so that it can be read, weighed and translated in one
 /// place. A sentence is a text of three words or more; faults of programming are not said to people.
 /// </summary>
 [Collection(HouseRules.Name)]

@@ -4,7 +4,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journaling;
 
-/// <summary>A power cut while a study is made leaves nothing that stands in the way.</summary>
+/// <summary>A power cut while a study is made leaves nothing that is in the way.</summary>
 public sealed class AStartCutOffTests
 {
     public static TheoryData<string, byte[]> Remains => new()

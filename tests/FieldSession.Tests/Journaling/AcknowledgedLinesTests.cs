@@ -80,7 +80,7 @@ public sealed class AcknowledgedLinesTests : IDisposable
         string[] text = File.ReadAllLines(_folder.Text);
         File.WriteAllText(_folder.Text, string.Concat(text[..^lines].Select(line => $"{line}\n")));
         File.Delete(_folder.Study);
-        // the LiteDB file is made anew from the text that is left
+        // the LiteDB file is made again from the text that is left
         _folder.Open().Dispose();
     }
 

@@ -18,7 +18,7 @@ public sealed class StudyFileTests : IDisposable
         using StudyFile study = _folder.Open();
 
         Assert.Equal(written, study.Lines);
-        Assert.Empty(study.Mended);
+        Assert.Empty(study.Repaired);
         Assert.False(study.IsStoreBehind);
     }
 
@@ -181,7 +181,7 @@ public sealed class StudyFileTests : IDisposable
         study.CopyTo(stick.Path);
         using StudyFile newer = stick.Open();
         Assert.Equal(lines, newer.Lines);
-        Assert.Empty(newer.Mended);
+        Assert.Empty(newer.Repaired);
     }
 
     [Fact]
@@ -206,12 +206,12 @@ public sealed class StudyFileTests : IDisposable
         File.WriteAllLines(_folder.Text, lines.Select(line => line.ToString()));
         using (StudyFile grown = _folder.Open())
         {
-            Assert.Contains("behind", Assert.Single(grown.Mended));
+            Assert.Contains("behind", Assert.Single(grown.Repaired));
         }
 
         using StudyFile study = _folder.Open();
 
         Assert.Equal(lines, study.Lines);
-        Assert.Empty(study.Mended);
+        Assert.Empty(study.Repaired);
     }
 }

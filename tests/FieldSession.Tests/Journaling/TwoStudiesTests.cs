@@ -66,7 +66,7 @@ public sealed class TwoStudiesTests
         using (StudyFile study = folder.Open())
         {
             Assert.Equal(lines, study.Lines);
-            Assert.Contains("lines 5 to 6 were brought back from the other copy, and what it was is kept in", Assert.Single(study.Mended), StringComparison.Ordinal);
+            Assert.Contains("lines 5 to 6 were brought back from the other copy, and what it was is kept in", Assert.Single(study.Repaired), StringComparison.Ordinal);
         }
 
         Assert.Equal(older, File.ReadAllBytes(Directory.GetFiles(folder.Path, "day.journal.damaged-*").Single()));

@@ -4,7 +4,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
 
-/// <summary>A program of the user's prints levels: the range stands ready in the box, and one key takes it.</summary>
+/// <summary>A program of the user's prints levels: the range is ready in the box, and one key takes it.</summary>
 public sealed class LevelsByStreamTests
 {
     [Theory]

@@ -3,7 +3,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
 
-/// <summary>Before, keys, after: the run is read back at the stop, mended, and the next one is started.</summary>
+/// <summary>Before, keys, after: the run is read back at the stop, repaired, and the next one is started.</summary>
 public sealed class StoppingByKeysTests
 {
     // 84-86 is far from the plan's 60 dB; 63-65 was typed for the coarse segment.
@@ -129,7 +129,7 @@ public sealed class StoppingByKeysTests
         using Tui tui = new(day);
         Study before = day.Study;
         Assert.Contains("there is no doubtful reading 1.2", tui.Keys("parked<Enter><CursorUp>y").Screen, StringComparison.Ordinal);
-        Assert.Contains("is no entry", tui.Keys("nonsense<Enter>").Screen, StringComparison.Ordinal);
+        Assert.Contains("is not understood", tui.Keys("nonsense<Enter>").Screen, StringComparison.Ordinal);
         Assert.Same(before, day.Study);
     }
 

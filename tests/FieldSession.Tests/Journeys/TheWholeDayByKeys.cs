@@ -63,7 +63,7 @@ public sealed class TheWholeDayByKeys
     {
         Assert.Contains("Type 'parked' and press Enter", tui.Keys("<F4>").Screen, StringComparison.Ordinal);
         Assert.Contains("Blind summary, by code only", tui.Keys(Parked).Screen, StringComparison.Ordinal);
-        Assert.Contains("MAIN MEASURE: the steady segments", tui.Keys("<PageDown>").Screen, StringComparison.Ordinal);
+        Assert.Contains("MAIN MEASURE: the main segments", tui.Keys("<PageDown>").Screen, StringComparison.Ordinal);
         tui.Keys("<PageDown><PageDown><End><CursorUp><Home>");
         Assert.Contains("63-69", tui.Keys("2<Enter>").Screen, StringComparison.Ordinal);
         Assert.Contains("F5: lock the predictions", tui.Keys("<Esc>").Screen, StringComparison.Ordinal);

@@ -40,7 +40,7 @@ public sealed class VerbsByKeysTests
         ADay day = AtAStop();
         using Tui tui = new(day);
         tui.Keys($"{word}<Enter>");
-        Assert.DoesNotContain("is no entry", tui.Screen, StringComparison.Ordinal);
+        Assert.DoesNotContain("is not understood", tui.Screen, StringComparison.Ordinal);
         Assert.All(day.Study.Runs[0].Readings, reading => Assert.Null(reading.Spoilt));
     }
 
@@ -51,7 +51,7 @@ public sealed class VerbsByKeysTests
         Verb verb = VerbTable.Of(word)!;
         Assert.Equal(verb.Word, verb.Example.Split(' ')[0]);
         Assert.Contains(verb.Word, verb.Begun, StringComparison.Ordinal);
-        Assert.DoesNotContain("is no entry", $"{EntryText.Parse(verb.Example, AtAStop().Study).Objection}", StringComparison.Ordinal);
+        Assert.DoesNotContain("is not understood", $"{EntryText.Parse(verb.Example, AtAStop().Study).Objection}", StringComparison.Ordinal);
     }
 
     [Theory]

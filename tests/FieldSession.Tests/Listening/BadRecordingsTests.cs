@@ -127,7 +127,7 @@ public sealed class BadRecordingsTests
         using AtThePrompt prompt = new();
         prompt.Write("plan/plan.toml", $"{AWholeDay.Plan}\nring_band_hz = {band}\n");
         prompt.Write("plan/route.csv", "segment,kind,speed_kmh,length_m\nLane,smooth,72,300\n");
-        Assert.Contains("'ring_band_hz' is two numbers from 100 to 400, 20 apart and more", prompt.Must(2, ["start", prompt.Here("plan"), prompt.Study]), StringComparison.Ordinal);
+        Assert.Contains("'ring_band_hz' is two numbers from 100 to 400, at least 20 apart", prompt.Must(2, ["start", prompt.Here("plan"), prompt.Study]), StringComparison.Ordinal);
     }
 
     [Fact]

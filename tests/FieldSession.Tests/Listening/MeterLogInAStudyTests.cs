@@ -54,7 +54,7 @@ public sealed class MeterLogInAStudyTests
         string other = day.Prompt.Write("other.csv", "date,time,laeq\n2026-02-07,10:00:00,60\n2026-02-07,10:00:01,61\n");
         string back = day.Prompt.Write("back.csv", "date,time,laeq\n2026-02-03,10:00:05,60\n2026-02-03,10:00:01,61\n");
 
-        Assert.Contains("the log holds no seconds in which something was read; give --offset", day.Prompt.Must(2, ["log", day.Prompt.Study, other, "--zone", "Z"]), StringComparison.Ordinal);
+        Assert.Contains("the log does not cover any reading; give --offset", day.Prompt.Must(2, ["log", day.Prompt.Study, other, "--zone", "Z"]), StringComparison.Ordinal);
         Assert.Contains("the time goes back", day.Prompt.Must(2, ["log", day.Prompt.Study, back, "--zone", "Z"]), StringComparison.Ordinal);
         Assert.Contains("give --zone", day.Prompt.Must(2, ["log", day.Prompt.Study, other]), StringComparison.Ordinal);
         Assert.Empty(day.Study.LogComparisons);

@@ -49,7 +49,7 @@ public sealed class TheRingIsCoveredTests
         day.Drive();
         Assert.Contains("no recording was taken yet", day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open because the owner asks\n"), StringComparison.Ordinal);
         day.Listen();
-        Assert.Contains("to uncover the ring early takes a reason", day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open\n"), StringComparison.Ordinal);
+        Assert.Contains("uncovering the ring early needs a reason", day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open\n"), StringComparison.Ordinal);
         day.Prompt.Enter("ring open because the owner asks\n");
         Assert.True(RingCover.IsOpen(day.Study));
         Assert.Equal("the owner asks", day.Study.RingOpening!.Why);

@@ -25,7 +25,7 @@ public sealed class TrialsFromRecordingsTests
         Assert.All(set.Choices, choice => Assert.Equal(choice.Clips!.Order, set.Presentations[choice.Trial - 1]));
         Assert.All(set.Choices, choice => Assert.Equal(
             Enumerable.Range(1, 2).Select(place => set.CodeAt(choice.Trial, place)), choice.Clips!.Runs.Select(run => day.Study.Runs[run - 1].Code)));
-        Assert.Contains("the set is at its end", said, StringComparison.Ordinal);
+        Assert.Contains("the set is complete", said, StringComparison.Ordinal);
         Assert.Contains("'which rings more', Lane 2, from recordings", day.Prompt.Must(0, ["review", day.Prompt.Study]), StringComparison.Ordinal);
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
         day.Prompt.Must(0, ["export", day.Prompt.Study, "--out", day.Prompt.Here("tables")]);

@@ -47,16 +47,33 @@ internal sealed class ADemoDay : IDisposable
         }
     }
 
-    /// <summary>Types lines as they stand; all must be taken.</summary>
+    /// <summary>Types lines as they are; all must be taken.</summary>
     public ADemoDay Typed(string file)
     {
         foreach ((DateTimeOffset at, string line) in Lines(file))
         {
-            Clock.Now = at;
-            Assert.Equal(ExitCode.Done, EnterCommand.Run(Book, Outside(line)));
+            TypedAt(at, line);
         }
 
         return this;
+    }
+
+    /// <summary>Types the day up to the stop before its last run.</summary>
+    public ADemoDay TypedToTheLastRun()
+    {
+        (DateTimeOffset At, string Line)[] lines = [.. Lines("quillmere/day.txt")];
+        foreach ((DateTimeOffset at, string line) in lines.Take(Array.FindLastIndex(lines, one => one.Line.StartsWith("run ", StringComparison.Ordinal))))
+        {
+            TypedAt(at, line);
+        }
+
+        return this;
+    }
+
+    private void TypedAt(DateTimeOffset at, string line)
+    {
+        Clock.Now = at;
+        Assert.Equal(ExitCode.Done, EnterCommand.Run(Book, Outside(line)));
     }
 
     /// <summary>The whole world of a command, with lines to read.</summary>

@@ -29,7 +29,7 @@ internal static class AWholeDay
         return prompt;
     }
 
-    /// <summary>Plans and seals a study whose key stands on paper.</summary>
+    /// <summary>Plans and seals a study whose key is on paper.</summary>
     public static AtThePrompt OnPaper(string plan = Plan)
     {
         AtThePrompt prompt = Planned(plan, 1);

@@ -65,7 +65,7 @@ internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposabl
         ClipsFolder = Here("clips"),
     };
 
-    /// <summary>The study as it stands on the disk.</summary>
+    /// <summary>The study as it is on the disk.</summary>
     public FieldSession.State.Study Now() => Logbook.Fold(JournalCheck.Of(Study).LinesToFirstFailing);
 
     public void Dispose() => Directory.Delete(_path, recursive: true);

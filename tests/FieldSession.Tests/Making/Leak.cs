@@ -39,7 +39,7 @@ internal static class Leak
             for (int before = 0; before < 3; before++)
             {
                 string text = Convert.ToBase64String([.. new byte[before], .. plain, 0, 0]);
-                // what stands beside the name changes the first and the last characters
+                // what is beside the name changes the first and the last characters
                 yield return Encoding.ASCII.GetBytes(text[(before == 0 ? 0 : before + 1)..((((before + plain.Length) * 8) / 6) - 1)]);
             }
         }

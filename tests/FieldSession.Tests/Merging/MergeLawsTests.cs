@@ -50,7 +50,7 @@ public sealed class MergeLawsTests
         IReadOnlyList<Line> all = crews.Laptops.Select(laptop => laptop.Lines).Aggregate((IReadOnlyList<Line>)[], Crews.Merged);
         Assert.Empty(crews.Laptops.SelectMany(laptop => laptop.Lines).Except(all));
         Assert.Empty(JournalRules.BrokenIn(all));
-        // a line never stands before one of its strand, nor before one that its laptop knew
+        // a line never is before one of its strand, nor before one that its laptop knew
         IReadOnlyList<Line> ordered = StrandOrder.Of(all);
         Dictionary<(string, int), int> places = ordered.Index().ToDictionary(x => (x.Item.Strand, x.Item.Number), x => x.Index);
         Assert.All(ordered, line => Assert.True(line.Number == 1 || places[(line.Strand, line.Number - 1)] < places[(line.Strand, line.Number)]));

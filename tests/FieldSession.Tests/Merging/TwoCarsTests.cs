@@ -61,7 +61,7 @@ public sealed class TwoCarsTests : IDisposable
         Enter(X, $"calibration before 94.0\nrun {Code(0)}\n60\n72\n");
         Enter(Y, $"calibration before 94.1\nrun {Code(0)}\n61\n73\n");
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
-        Assert.Contains("Conflict 1: run 1 of the order was started on both laptops", _prompt.Said);
+        Assert.Contains("Conflict 1: run 1 of the order was started twice", _prompt.Said);
         Assert.Contains("NOT SETTLED", _prompt.Said);
         Enter(X, "settle 1 first because the other one was a try\n");
         Assert.Contains("none is left open", _prompt.Said);
@@ -87,7 +87,7 @@ public sealed class TwoCarsTests : IDisposable
         Enter(X, "shift 1.2 +1\n");
         Enter(Y, "shift 1.2 +1\n");
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
-        Assert.Contains("Conflict 1: run 1 was shifted on both laptops; look whether its readings stand where they belong; NOT SETTLED", _prompt.Said);
+        Assert.Contains("Conflict 1: run 1 was shifted on both laptops; check that its readings are where they belong; NOT SETTLED", _prompt.Said);
         Enter(X, $"settle 1 {side} because the joint was missed once\n");
         Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Runs[0].Passages.Select(passage => passage.Segment));
         _prompt.Must(ExitCode.Done, ["review", X]);
@@ -132,7 +132,7 @@ public sealed class TwoCarsTests : IDisposable
         Assert.Contains("prediction of Ro locked", _prompt.Said);
         Enter(Y, "flag 1.1 t lorry\n");
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
-        Assert.Contains("while they were frozen on the other laptop", _prompt.Said);
+        Assert.Contains("while the other laptop had frozen them", _prompt.Said);
         _prompt.Must(ExitCode.Done, ["verify", X]);
         Enter(X, "settle 1 first because the flag came too late\n");
         _prompt.Must(ExitCode.Done, ["export", X, "--out", _prompt.Here("out")]);

@@ -75,7 +75,7 @@ public class MeterLogCsvTests
     [InlineData("time,x,y\n2026-02-03 10:15:20,54,54\n", "no line of it names a time and a level")]
     [InlineData("time,LAeq\nsoon,54\nlater,55\n", "'soon': no time")]
     [InlineData("time,LAeq\n2026-02-03 10:15:20,1054\n2026-02-03 10:15:21,55\n", "line 2, column 'LAeq': '1054'")]
-    [InlineData("time,LAeq\n2026-02-03 10:15:20,-\n2026-02-03 10:15:21,\n", "not one level")]
+    [InlineData("time,LAeq\n2026-02-03 10:15:20,-\n2026-02-03 10:15:21,\n", "has no level")]
     [InlineData("time,LAeq\n", "fewer than two lines")]
     [InlineData("", "no line of it names")]
     public void What_can_t_be_read_in_one_way_says_what_to_give(string text, string told)

@@ -70,7 +70,7 @@ public sealed class APlanIsEditedWordByWord : IDisposable
     [InlineData("order", "R 7 R", "unknown place '7'")]
     [InlineData("tyre_size", "round", "'tyre_size' is 'round'")]
     [InlineData("required_checks", "oil", "'required_checks' names 'oil'")]
-    [InlineData("main_segments", "Moon", "'Moon' is no segment")]
+    [InlineData("main_segments", "Moon", "'Moon' is not a segment")]
     [InlineData("covered_until_evening", "perhaps", "'covered_until_evening' is text")]
     [InlineData("usable_kwh", "big", "'usable_kwh' is text")]
     [InlineData("energy_days", "X=9 Y=R", "9")]
@@ -82,6 +82,26 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Mill lane", "smooth", "80", "900")] }).With(Field(field), text);
         Assert.Equal(text, pages.TextOf(Field(field)));
         Assert.Contains(pages.Judged().Problems, problem => problem.What.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("Ana, Bo")]
+    [InlineData("Ana; Bo")]
+    [InlineData(" Ana ,Bo;")]
+    public void A_crew_of_two_is_two_people_whether_a_comma_or_a_semicolon_parts_them(string typed)
+    {
+        PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Mill lane", "smooth", "80", "900")] }).With(Field("crew"), typed);
+        Assert.Equal(["Ana", "Bo"], pages.Judged().Plan!.Crew.Select(member => member.Name));
+        Assert.Equal("Ana; Bo", pages.TextOf(Field("crew")));
+    }
+
+    [Fact]
+    public void A_segment_keeps_the_comma_of_its_name_and_a_margin_takes_one_for_its_point()
+    {
+        PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Viaduct, 3 joints", "smooth", "80", "900")] })
+            .With(Field("main_segments"), "Viaduct, 3 joints").With(Field("margin_db"), "1,5");
+        Assert.Equal(["Viaduct, 3 joints"], pages.Judged().Plan!.MainSegments);
+        Assert.Equal(1.5, pages.Judged().Plan!.MarginDb);
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public class AWeakPlanIsDrivenWithWarnings
         Assert.Contains("weak in the plan: spec 1 has 1 bracket", string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries)));
         day.Typed("run 417", "6060", "6565", "700");
         IEnumerable<string> lines = QuestionSection.Of(day.Study).Blocks.OfType<Points>().SelectMany(points => points.Items);
-        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven so: spec 1 has 1 bracket", StringComparison.Ordinal));
+        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven all the same: spec 1 has 1 bracket", StringComparison.Ordinal));
     }
 
     [Fact]

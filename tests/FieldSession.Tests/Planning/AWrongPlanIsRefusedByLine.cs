@@ -14,6 +14,7 @@ public class AWrongPlanIsRefusedByLine
     [InlineData("crew = \"Ro\"", "'crew' is text")]
     [InlineData("crew = [\"Ro\", \"ro\"]", "'ro' twice")]
     [InlineData("crew = [{seat = \"driver\"}]", "no name")]
+    [InlineData("crew = [\"Ana, Bo\"]", "the one name 'Ana, Bo'")]
     [InlineData("crew = [1]", "a number")]
     [InlineData("custodian = \"\"", "empty")]
     [InlineData("question = \"a\\u001b[31mb\"", "invisible")]
@@ -64,7 +65,7 @@ public class AWrongPlanIsRefusedByLine
     [InlineData("specs = 2", "'order' is missing")]
     [InlineData("specs = 1\norder = \"R 1 R\"", "'specs' is 1")]
     [InlineData("specs = 10\norder = \"R 1 R\"", "'specs' is 10")]
-    [InlineData("specs = 2.5\norder = \"R 1 R\"", "no whole number")]
+    [InlineData("specs = 2.5\norder = \"R 1 R\"", "not a whole number")]
     [InlineData("specs = [\"A\", \"B\"]\norder = \"R 1 R\"", "'specs' is a list")]
     [InlineData("specs = 2\norder = \"R 2 R\"", "unknown place '2'")]
     [InlineData("specs = 2\norder = \"R 0 R\"", "unknown place '0'")]
@@ -87,5 +88,5 @@ public class AWrongPlanIsRefusedByLine
 
     [Fact]
     public void A_plan_nested_without_end_is_refused_not_crashed() =>
-        Assert.Equal("lists or tables stand one inside the other too many times", PlanTexts.OnlyProblem(PlanTexts.WithPlan("a = " + new string('[', 50_000))).What);
+        Assert.Equal("lists or tables are nested too deep", PlanTexts.OnlyProblem(PlanTexts.WithPlan("a = " + new string('[', 50_000))).What);
 }

@@ -45,14 +45,14 @@ public class ThePlanIsFrozenFirst
     [Theory]
     [InlineData("amend margin_db=1.5", "and why")]
     [InlineData("amend margin_db because why", "and why")]
-    [InlineData("amend margin_db=0 because why", "no margin")]
-    [InlineData("amend margin_db=much because why", "no margin")]
-    [InlineData("amend main_measure=2 because why", "no main measure")]
+    [InlineData("amend margin_db=0 because why", "not a margin")]
+    [InlineData("amend margin_db=much because why", "not a margin")]
+    [InlineData("amend main_measure=2 because why", "not a main measure")]
     [InlineData("amend order=R R R R because why", "only grow at its end")]
     [InlineData("amend order=R 1 because why", "only grow at its end")]
     [InlineData("amend order=R 1 R 7 because why", "unknown place")]
     [InlineData("amend question= because why", "empty")]
-    [InlineData("amend crew=Ada because why", "no part of the plan")]
+    [InlineData("amend crew=Ada because why", "not a part of the plan")]
     public void What_is_no_amendment_is_refused_and_changes_nothing(string typed, string why) =>
         Assert.Contains(why, Driven().Refusal(typed).ToString());
 

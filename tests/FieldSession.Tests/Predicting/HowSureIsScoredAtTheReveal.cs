@@ -58,7 +58,7 @@ public class HowSureIsScoredAtTheReveal
         string section = Section(DayReport.Of(Locked("862", "417"), Key, new Provenance(1, "", "")));
         Assert.Contains("1 of 2 right", section);
         Assert.Contains("0.75", section);
-        Assert.Contains("the spec that is not the control", section);
+        Assert.Contains("right where it is not the control", section);
     }
 
     [Fact]

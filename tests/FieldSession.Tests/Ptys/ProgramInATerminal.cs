@@ -17,7 +17,7 @@ internal sealed class ProgramInATerminal : IDisposable
 
     public PtyTerminal Terminal { get; private set; }
 
-    /// <summary>The study as it stands on the disk.</summary>
+    /// <summary>The study as it is on the disk.</summary>
     public Study Study => _prompt.Now();
 
     public string StudyPath => _prompt.Study;
@@ -43,7 +43,7 @@ internal sealed class ProgramInATerminal : IDisposable
         Assert.Equal("a hum", Assert.Single(Study.Notes).Words);
     }
 
-    /// <summary>Starts the program anew in another terminal; it must say where the crew was.</summary>
+    /// <summary>Starts the program again in another terminal; it must say where the crew was.</summary>
     public void TheNextStartSaysWhereYouWere()
     {
         Terminal.Dispose();

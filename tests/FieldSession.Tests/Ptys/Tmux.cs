@@ -67,7 +67,7 @@ internal sealed class Tmux : IDisposable
     /// <summary>Waits until words are shown.</summary>
     public Tmux Until(string words) => Until(() => Screen.Contains(words, StringComparison.Ordinal), $"'{words}' was never shown");
 
-    /// <summary>Waits until something holds, such as what stands on the disk.</summary>
+    /// <summary>Waits until something holds, such as what is on the disk.</summary>
     public Tmux Until(Func<bool> holds) => Until(holds, "nothing came of it");
 
     private Tmux Until(Func<bool> holds, string otherwise)

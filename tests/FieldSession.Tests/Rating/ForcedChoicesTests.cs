@@ -90,23 +90,23 @@ public sealed class ForcedChoicesTests
     [InlineData("choose Ilse first", "not in the crew")]
     [InlineData("choose Tam 391", "no planned trials are about 391")]
     [InlineData("choose Tam third", "no place 3")]
-    [InlineData("choose Tam loud", "is no place")]
+    [InlineData("choose Tam loud", "is not a place")]
     [InlineData("choose Tam first set=2", "there is no set 2")]
-    [InlineData("choose Tam 862 please", "no part of a choice")]
+    [InlineData("choose Tam 862 please", "not a part of a choice")]
     [InlineData("trials 862 417 n=10 seg=2 Which is louder?", "asks this already")]
     public void A_choice_that_cannot_be_is_refused_and_says_why(string typed, string why) =>
         Assert.Contains(why, AnEarDay.AtTheStop().Typed(Ten).Refusal(typed).Why, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("trials 862 391 n=10 x", "391 is no code")]
+    [InlineData("trials 862 391 n=10 x", "391 is not a code")]
     [InlineData("trials 862 862 n=10 x", "needs two codes")]
     [InlineData("trials 862 417 n=10 seg=9 x", "no segment 9")]
     [InlineData("trials 862 417 n=10 side=391 x", "not one of the pair")]
     [InlineData("trials 862 417 n=5 x", "can never reach 5 %")]
     [InlineData("trials 862 417 n=4 side=862 x", "can never reach 5 %")]
     [InlineData("trials 862 417 n=2 kind=triangle x", "can never reach 5 %")]
-    [InlineData("trials 862 417 n=201 x", "no part of trials")]
-    [InlineData("trials 862 417 n=12 detect=60 x", "no part of trials")]
+    [InlineData("trials 862 417 n=201 x", "not a part of trials")]
+    [InlineData("trials 862 417 n=12 detect=60 x", "not a part of trials")]
     [InlineData("trials 862 417 which is louder", "the number of trials is missing")]
     [InlineData("trials 862 n=10", "name the pair")]
     [InlineData("choose Tam 862", "no trials are planned")]
@@ -148,8 +148,8 @@ public sealed class ForcedChoicesTests
 
     [Theory]
     [InlineData("extra", "says nothing")]
-    [InlineData("extra c=150", "no part such as")]
-    [InlineData("extra l500=40", "no part such as")]
+    [InlineData("extra c=150", "not a part such as")]
+    [InlineData("extra l500=40", "not a part such as")]
     [InlineData("extra c=75", "noted for this reading already")]
     public void A_wrong_extra_reading_is_refused(string typed, string why) =>
         Assert.Contains(why, AnEarDay.AtTheStop().Typed("extra c=74.2").Refusal(typed).Why, StringComparison.Ordinal);

@@ -24,11 +24,11 @@ public sealed class RatingsAtAStopTests
     [InlineData("rate TAM roar 10.25", "off the scale")]
     [InlineData("rate TAM roar good", "off the scale")]
     [InlineData("rate TAM impact 6", "more than one")]
-    [InlineData("rate TAM comfort 6", "calls no attribute")]
+    [InlineData("rate TAM comfort 6", "matches no attribute")]
     [InlineData("rate Ilse roar 6", "not in the crew")]
     [InlineData("rate TAM roar 6 code=391", "has not been driven")]
     [InlineData("rate TAM roar 6 code=417", "the last run was on 862")]
-    [InlineData("rate TAM roar 6 mood=bad", "no part of a rating")]
+    [InlineData("rate TAM roar 6 mood=bad", "not a part of a rating")]
     [InlineData("rate TAM 6", "names the person, the attribute and the score")]
     public void A_rating_that_cannot_be_is_refused_and_says_why(string typed, string why) =>
         Assert.Contains(why, AnEarDay.AtTheStop().Refusal(typed).Why, StringComparison.Ordinal);

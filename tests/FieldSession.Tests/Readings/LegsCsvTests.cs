@@ -40,13 +40,13 @@ public sealed class LegsCsvTests
     }
 
     [Theory]
-    [InlineData("1,X,417,0,36", "line 2, column 'distance_km': '0': not to be read; kilometres above 0")]
+    [InlineData("1,X,417,0,36", "line 2, column 'distance_km': '0': not readable; kilometres above 0")]
     [InlineData("1,X,417,200,-3", "line 2, column 'energy_kwh'")]
     [InlineData("1,X,417,200,\"36,5\"", "a number with a comma")]
     [InlineData("0,X,417,200,36", "column 'day'")]
     [InlineData("1,X,41,200,36", "column 'code'")]
-    [InlineData("1,,417,200,36", "does not say the car")]
-    [InlineData("1,X,417,200,", "does not say the energy")]
+    [InlineData("1,,417,200,36", "lacks the car")]
+    [InlineData("1,X,417,200,", "lacks the energy")]
     [InlineData("1,X,417,200", "4 values")]
     public void A_wrong_row_is_said_by_line_and_column_and_nothing_is_taken(string row, string problem)
     {
@@ -105,7 +105,7 @@ public sealed class LegsCsvTests
         Assert.Equal(ExitCode.No, code);
         Assert.Equal(2, day.Study.Legs.Count);
         Assert.StartsWith("ok 3 leg 1, day 1, X on 417", output, StringComparison.Ordinal);
-        Assert.Contains("no 4: 999 is no code of this study", output, StringComparison.Ordinal);
+        Assert.Contains("no 4: 999 is not a code of this study", output, StringComparison.Ordinal);
         Assert.Equal(ExitCode.No, Run(day, folder["legs.csv"]).Code);
         Assert.Equal(2, day.Study.Legs.Count);
     }

@@ -14,8 +14,8 @@ public class ReadingsCsvRefusalTests
     [InlineData("1,417,A,smooth,58,1e999,", "column 'high': '1e999': no number")]
     [InlineData("1,417,A,smooth,58,6o,", "column 'high': '6o': no number")]
     [InlineData("1,417,A,smooth,58,\"60,5\",", "column 'high': '60,5': a number with a comma")]
-    [InlineData("1,417,A,smooth,58,584,", "column 'high': '584': no level that a meter shows")]
-    [InlineData("1,417,A,smooth,-3,60,", "column 'low': '-3': no level that a meter shows")]
+    [InlineData("1,417,A,smooth,58,584,", "column 'high': '584': not a level that a meter shows")]
+    [InlineData("1,417,A,smooth,-3,60,", "column 'low': '-3': not a level that a meter shows")]
     [InlineData("1,417,A,smooth,61,60,", "column 'low': '61': low is above high (60)")]
     [InlineData("1,417,A,smooth,58,,", "column 'high': '': low is given without high")]
     [InlineData("0,417,A,smooth,58,60,", "column 'run': '0': no whole number from 1")]
@@ -32,7 +32,7 @@ public class ReadingsCsvRefusalTests
     [InlineData("1,417,A,smooth,58,60,,", "8 values, but the header names 7 columns")]
     [InlineData("run,code,segment,kind,low,high,spoilt", "the header is here a second time")]
     [InlineData("1,417,A\",smooth,58,60,", "a quote in the middle of a value")]
-    [InlineData("1,417,\"A\"x,smooth,58,60,", "text behind a closing quote")]
+    [InlineData("1,417,\"A\"x,smooth,58,60,", "text after a closing quote")]
     [InlineData("1,417,\"A,smooth,58,60,", "a quote is opened here and never closed")]
     [InlineData("1,417,A\0,smooth,58,60,", "a NUL byte")]
     public void A_value_that_can_not_be_is_refused_with_its_line_and_column(string row, string expected)
@@ -118,7 +118,7 @@ public class ReadingsCsvRefusalTests
     {
         FileRead<MeasuredDay> read = CsvText.ReadBytes([.. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good + "\n1,417,"), 0xE4, .. Encoding.UTF8.GetBytes(",smooth,58,60,\n")]);
 
-        Assert.Contains("day.csv, line 3: bytes that are no UTF-8", Assert.Single(read.ProblemLines()));
+        Assert.Contains("day.csv, line 3: bytes that are not UTF-8", Assert.Single(read.ProblemLines()));
     }
 
     [Fact]

@@ -9,7 +9,7 @@ internal static class CaseDay
 {
     public static MeasuredDay Of(ReferenceCase reference) => new([.. reference.Table("data.csv").Select(Level)]);
 
-    /// <summary>The day as it stands in the table, or read from it by the program's own reader.</summary>
+    /// <summary>The day as it is in the table, or read from it by the program's own reader.</summary>
     public static MeasuredDay Of(ReferenceCase reference, bool throughCsv) => throughCsv ? ThroughCsv(reference) : Of(reference);
 
     public static MeasuredDay ThroughCsv(ReferenceCase reference)

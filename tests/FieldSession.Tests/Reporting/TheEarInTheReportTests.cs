@@ -68,7 +68,7 @@ public sealed class TheEarInTheReportTests
     }
 
     [Theory]
-    [InlineData("417", "sound", "2 of 2 named a code with the feature; guessing alone does as well with p 0.25")]
+    [InlineData("417", "sound", "2 of 2 named a code of a new spec; guessing alone does as well with p 0.25")]
     [InlineData("417", "sound", "Right by the sound, which is a finding and no leak: Ro and Tam")]
     [InlineData("417", "seen", "The blind did not hold for Tam")]
     [InlineData("417", "guess", "Right without grounds: Tam")]

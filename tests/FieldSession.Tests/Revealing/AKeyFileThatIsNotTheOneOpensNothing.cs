@@ -25,7 +25,7 @@ public sealed class AKeyFileThatIsNotTheOneOpensNothing : IDisposable
         Refused(3, "can't be read", "plan");
         Refused(1, "slow on purpose", With("edited.key", Edited("cipher")));
         Refused(1, "slow on purpose", With("salted.key", Edited("salt")));
-        Refused(1, "other parameters", With("weak.key", Replaced("600000", "1000")));
+        Refused(1, "settings that are not accepted", With("weak.key", Replaced("600000", "1000")));
         Refused(1, "another study, T-8", Foreign(AWholeDay.Plan.Replace("T-7", "T-8", StringComparison.Ordinal)));
         Refused(1, "another sealing", Foreign(AWholeDay.Plan));
         Refused(1, "slow on purpose", "a.key", passphrase: "four loud words here");

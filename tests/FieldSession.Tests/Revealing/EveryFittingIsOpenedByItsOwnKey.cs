@@ -28,8 +28,8 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
     {
         string review = _prompt.Must(0, ["review", _prompt.Study]);
         Assert.Contains("Fitting 2: codes", review);
-        Assert.Contains("only the keys can tell", review);
-        Assert.Contains("only the keys can tell", _prompt.Must(0, ["compare", _prompt.Study]));
+        Assert.Contains("Only the keys say", review);
+        Assert.Contains("Only the keys say", _prompt.Must(0, ["compare", _prompt.Study]));
         Assert.Equal(4, _prompt.Now().DrivenCodes.Count());
         Assert.All(_prompt.Now().DrivenCodes, code => Assert.Contains(code.Digits, review));
     }

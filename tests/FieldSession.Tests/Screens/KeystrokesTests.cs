@@ -36,7 +36,7 @@ public sealed partial class KeystrokesTests
     ];
 
     // Each slip is made first, by keys that are not counted; what is counted is what puts it right.
-    private static readonly Counted[] Mends =
+    private static readonly Counted[] Fixes =
     [
         new("a refused line is put right", "<Backspace><Backspace><Enter>", 3, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "58601<Enter>" },
         new("a refused line is typed again instead", "5860<Enter>", 5, study => $"{Last(study)!.Levels}" == "58-60") { Slip = "58601<Enter>" },
@@ -54,7 +54,7 @@ public sealed partial class KeystrokesTests
         new("a run ended by mistake", "u", 1, study => study.RunOn is not null) { Slip = ":end<Enter>" },
     ];
 
-    private static readonly Counted[] MendsAtStop =
+    private static readonly Counted[] FixesAtStop =
     [
         new("a segment that was skipped: the readings behind it move by one", "><Enter>", 2, study => HasOnly(study, 1, 2, 4, 6, 7), InStop: true) { Slip = ToThird },
         new("two segments that were skipped", ">><Enter>", 3, study => HasOnly(study, 1, 2, 5, 6, 7), InStop: true) { Slip = ToThird },
@@ -76,8 +76,8 @@ public sealed partial class KeystrokesTests
             + "Printed by a test that does each act and counts its keys. A reading has a budget of five keys. One thought and five keys take about\n"
             + "four seconds in a quiet chair and five to seven in a car (keystroke-level model of Card, Moran and Newell). A segment lasts five to ten.\n");
         Print(text, "While a run is on", Road, () => new ADay().Ready().Typed("run 417", "6163"));
-        Print(text, "What a slip costs", Mends, () => new ADay().Ready().Typed("run 417", "6163"));
-        Print(text, "What a slip costs at a stop", MendsAtStop, () => new ADay(ARoute.Plan with { Route = ARoute.Plan.Route.SetItem(0, ARoute.Plan.Route[0] with { NominalDb = 55 }) }).Ready().Typed("run 417", "8486", "6062", "6265", "seg 6", "6166", "732", "end"));
+        Print(text, "What a slip costs", Fixes, () => new ADay().Ready().Typed("run 417", "6163"));
+        Print(text, "What a slip costs at a stop", FixesAtStop, () => new ADay(ARoute.Plan with { Route = ARoute.Plan.Route.SetItem(0, ARoute.Plan.Route[0] with { NominalDb = 55 }) }).Ready().Typed("run 417", "8486", "6062", "6265", "seg 6", "6166", "732", "end"));
         Print(text, "At a stop", Stop, () => new ADay().Ready().Typed("run 417", "8486", "6365", "end"));
         Golden.Approve("docs/keystrokes.md", text.ToString());
     }

@@ -50,7 +50,7 @@ public sealed class PlanScreenTests : IDisposable
     [Theory]
     [InlineData("", "the study's short name; empty: the folder's name")]
     [InlineData("<CursorDown><CursorDown>", "steady, impact or all; empty: steady")]
-    [InlineData("<CursorDown><CursorDown><CursorDown>", "cut by ;")]
+    [InlineData("<CursorDown><CursorDown><CursorDown>", "separated by ;")]
     [InlineData("<CursorDown><CursorDown><CursorDown><CursorDown>", "empty: 1.0")]
     [InlineData("<Ctrl+T><CursorRight>", "smooth, coarse, concrete, rough, cobble, impact")]
     [InlineData("<End>", "spoilt_uneven_points: 0 to 100; empty: 20")]
@@ -105,6 +105,8 @@ public sealed class PlanScreenTests : IDisposable
     public void What_is_weak_is_counted_and_reached_by_one_key()
     {
         CopyDemo();
+        string plan = Path.Combine(_folder, "plan.toml");
+        File.WriteAllText(plan, File.ReadAllText(plan).Replace("R 1 R 1 R 1 R 1 R", "R 1 R 1 R 1", StringComparison.Ordinal));
         using Tui tui = Open();
         Assert.Contains("good, 2 to look at (Ctrl+W)", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Ctrl+W>");

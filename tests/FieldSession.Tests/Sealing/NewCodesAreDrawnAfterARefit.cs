@@ -54,7 +54,7 @@ public class NewCodesAreDrawnAfterARefit
         ADay day = new ADay().Ready().Typed(["run 417", .. Run]).Typed(["run 862", .. Run]);
         Assert.True(day.Book.Write(Fitting("531", "290")).IsWritten);
         day.Typed(["run 531", .. Run]).Typed("calibration after 94.0");
-        Assert.Contains("no code that was driven", day.Refusal("predict Ro feature=290 sure=2").Why);
+        Assert.Contains("not a code that was driven", day.Refusal("predict Ro feature=290 sure=2").Why);
         day.Typed("predict Ro feature=531 sure=2");
     }
 

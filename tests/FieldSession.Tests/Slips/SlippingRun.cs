@@ -19,7 +19,7 @@ internal sealed record SlippingRunOutcome(int Meant, int Keys, int Slips, int Se
 /// </summary>
 internal sealed partial class SlippingRun
 {
-    private const int MostMends = 80;
+    private const int MostFixes = 80;
 
     private readonly ADay _day;
     private readonly Tui _tui;
@@ -57,7 +57,7 @@ internal sealed partial class SlippingRun
             if (looks && SeesSomething())
             {
                 _seen++;
-                Mend();
+                Fix();
             }
         }
 
@@ -90,11 +90,11 @@ internal sealed partial class SlippingRun
         return refused || _tui.Box.Length > 0 || due != ahead || signOfFlag != (_meant[^1].Figures.Length > 0 && _meant[^1].Flag is not null);
     }
 
-    // What stands on the screen is put right from the last act on, and typed again.
-    private void Mend()
+    // What is on the screen is put right from the last act on, and typed again.
+    private void Fix()
     {
         _tui.Keys("<Esc><Esc>");
-        for (int i = 0; i < MostMends && !IsBegun(); i++)
+        for (int i = 0; i < MostFixes && !IsBegun(); i++)
         {
             _hand.TypeWithCare("u");
         }

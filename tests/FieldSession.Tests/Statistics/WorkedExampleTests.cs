@@ -2,7 +2,7 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Tests.Statistics;
 
-/// <summary>The worked examples that stand beside the methods and are not in a reference case.</summary>
+/// <summary>The worked examples that are beside the methods and are not in a reference case.</summary>
 public class WorkedExampleTests
 {
     // Holm 1979; the same three numbers in R: p.adjust(c(.01,.04,.03), "holm")

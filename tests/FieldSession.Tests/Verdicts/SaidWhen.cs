@@ -11,7 +11,7 @@ internal sealed record SaidWhen<TNumbers>(string Says, string MustBeTrue, Func<T
     public bool Fits(string sentence) => Regex.IsMatch(sentence, $"^(?:{Says})$", RegexOptions.Singleline);
 }
 
-/// <summary>A table of words, and which of its lines were met: every sentence stands on one line, and no line is idle.</summary>
+/// <summary>A table of words, and which of its lines were met: every sentence is on one line, and no line is idle.</summary>
 internal sealed class WordTable<TNumbers>(params SaidWhen<TNumbers>[] lines)
 {
     private readonly HashSet<string> _met = [];

@@ -44,7 +44,7 @@ public sealed class WhatAWordHangsOnTests
         new("with [23] (?:(?:more|spoilt) readings (?:left out|put back)|flags changed) \\(run .*\\) it says '.*'" + Chance, "those flags changed give that word, and no single one does", h => !h.IsLeast(ChangeSize.Readings, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true, IsCounted: true }),
         new("with run \\d+ left out it says '.*'" + Chance, "without that run it is that word, and no single flag is enough", h => h.IsLeast(ChangeSize.Run, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true, IsCounted: true }),
         new("with s\\d+ left out it says '.*'" + Chance, "without that segment it is that word, and nothing smaller is enough", h => h.IsLeast(ChangeSize.Segment, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true }),
-        new("no 1 to 3 readings, no run and no segment turns it by being left out", "indeed none of them does", h => h is { One.Sensitivity.Least: null, NoReadingTurnsIt: true, NoRunOrSegmentTurnsIt: true }));
+        new("no 1 to 3 readings, no run and no segment changes it when left out", "indeed none of them does", h => h is { One.Sensitivity.Least: null, NoReadingTurnsIt: true, NoRunOrSegmentTurnsIt: true }));
 
     [Fact]
     public void What_a_word_hangs_on_turns_it_when_it_is_done()
@@ -65,7 +65,7 @@ public sealed class WhatAWordHangsOnTests
         ClassComparison one = Comparison.InFull(clear, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
         Assert.Equal([2], one.RunsNotCounted);
         Assert.DoesNotContain(one.Sensitivity!.Lines, line => line is { Change: SensitivityChange.RunLeftOut, Name: "2" });
-        Assert.Equal("no 1 to 3 readings, no run and no segment turns it by being left out", HangsOnWords.Sentence(one.Sensitivity));
+        Assert.Equal("no 1 to 3 readings, no run and no segment changes it when left out", HangsOnWords.Sentence(one.Sensitivity));
     }
 
     [Fact]

@@ -4,7 +4,7 @@ using System.Xml.Linq;
 
 namespace FieldSession.Store.Exports.Html;
 
-/// <summary>A team's logo, as it may stand in a page that runs nothing and fetches nothing.</summary>
+/// <summary>A team's logo, as it may be in a page that runs nothing and fetches nothing.</summary>
 internal static class LogoDrawing
 {
     private static ImmutableArray<string> Elements { get; } =

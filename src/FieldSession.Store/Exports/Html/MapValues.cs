@@ -40,7 +40,7 @@ internal static class MapValues
             _ => "",
         })));
 
-    // the same numbers stand in the row: nothing for whoever does not see it
+    // the same numbers are in the row: nothing for whoever does not see it
     private static string Line(IReadOnlyList<MapCell> cells)
     {
         double[] known = [.. cells.Select(cell => cell.LevelDb).OfType<double>()];

@@ -8,7 +8,7 @@ internal static class PageWords
     // the template
     public const string OwnTemplate = "the program's own template";
 
-    public static string NotTemplate(string name, string fault) => $"{name}: this is no template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.";
+    public static string NotTemplate(string name, string fault) => $"{name}: this is not a template ({fault}). Nothing was written. 'fieldsession report --template-out FILE' writes one to start from.";
 
     public static string TemplateCantBeRead(string path, Exception fault) => $"{path}: can't be read as a template ({fault.Message}). Nothing was written. Give a text file in UTF-8.";
 
@@ -34,7 +34,7 @@ internal static class PageWords
 
     public static string LogoIsRefused(string path, string fault) => $"{path}: {fault}. Nothing was written. Give {LogoForm}.";
 
-    public static string LogoIsNoSvg(string path, Exception fault) => $"{path}: this is no SVG ({fault.Message}). Nothing was written. Give {LogoForm}.";
+    public static string LogoIsNoSvg(string path, Exception fault) => $"{path}: this is not an SVG ({fault.Message}). Nothing was written. Give {LogoForm}.";
 
     public static string LogoHolds(string what) => $"the logo holds '{what}'";
 

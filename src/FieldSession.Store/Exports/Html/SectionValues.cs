@@ -65,7 +65,7 @@ internal static class SectionValues
     /// <summary>Whether the words of a cell may be broken inside a word.</summary>
     public static bool IsLong(string words) => words.Split(' ').Any(word => word.Length > LongestWord) || words.Length > LongestCell;
 
-    // A column of figures is set flush right; unknown is said in words and may stand among them.
+    // A column of figures is set flush right; unknown is said in words and may be among them.
     private static bool IsNumber(string cell) => cell.Length == 0
         || cell == Reviewing.Figures.Unknown
         || (cell.Length <= LongestFigure && BeginsAsNumber(cell));

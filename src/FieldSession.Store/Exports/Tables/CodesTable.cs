@@ -14,7 +14,7 @@ internal static class CodesTable
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<FittedCode>(
         "codes",
-        "The blind codes: one row a code. What a code stands for is not in this table.",
+        "The blind codes: one row a code. Which spec a code is, this table does not say.",
         [
             Column.Text<FittedCode>("code", "three digits", c => c.Code.Digits).Always,
             Column.Count<FittedCode>("fitting", "number of the fitting that drew it; empty: driven without sealing", c => c.FittingNumber),

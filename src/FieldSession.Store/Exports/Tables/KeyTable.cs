@@ -16,11 +16,11 @@ internal static class KeyTable
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } = new ExportTable<RevealedCode>(
         "key",
-        "What the codes stood for, as the opened key says: one row a code.",
+        "Which spec each code was, as the opened key says: one row a code.",
         [
             Column.Text<RevealedCode>("code", "the code", c => c.Coded.Code.Digits).Always,
             Column.Text<RevealedCode>("spec", "the custodian's name of the spec", c => c.Coded.Spec).Always,
-            Column.YesNo<RevealedCode>("control", "whether it is the control; empty: not told", c => c.IsControl),
+            Column.YesNo<RevealedCode>("control", "whether it is the control; empty: not given", c => c.IsControl),
             Column.Text<RevealedCode>("mark", "mark that two people read on the tyres, last; empty: not read", c => c.Mark),
             Column.YesNo<RevealedCode>("verified", "whether the key gave the published commitment, where there was one, and agrees with all marks", c => c.NamesAllowed).Always,
             Column.Text<RevealedCode>("mark_wanted", "mark that is in the key", c => c.Coded.UnderTape).Always,

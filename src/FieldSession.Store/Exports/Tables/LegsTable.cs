@@ -70,5 +70,5 @@ internal static class LegsTable
         !leg.Figures.FromCharge && leg.Figures.Energy.Unit == unit ? leg.Figures.Energy.Amount : null;
 
     private static double? Usable(EnergyLeg leg, EnergyCarrier carrier) =>
-        leg.Figures.Usable is { } usable && usable.Carrier == carrier ? usable.Reckoned : null;
+        leg.Figures.Usable is { } usable && usable.Carrier == carrier ? usable.KwhOrLitres : null;
 }

@@ -15,7 +15,7 @@ internal static class RatingsTable
             Column.Count<(SeatRating Rating, Run Run)>("run", "run that is rated", r => r.Rating.Run).Always,
             Column.Text<(SeatRating Rating, Run Run)>("code", "code of the run", r => r.Run.Code.Digits).Always,
             Column.Text<(SeatRating Rating, Run Run)>("attribute", "what is rated", r => r.Rating.Attribute).Always,
-            Column.Number<(SeatRating Rating, Run Run)>("score", "points", "what they give; the reference code stands at 7", r => r.Rating.Score.Points).Always,
+            Column.Number<(SeatRating Rating, Run Run)>("score", "points", "what they give; the reference code is 7", r => r.Rating.Score.Points).Always,
             Column.Count<(SeatRating Rating, Run Run)>("line", "journal line", r => r.Rating.Mark.Place).Always,
             Column.Time<(SeatRating Rating, Run Run)>("at", "when it was stored", r => r.Rating.Mark.At).Always,
             Column.YesNo<(SeatRating Rating, Run Run)>("typed_later", "whether it was logged on paper and typed in afterwards", r => r.Rating.Mark.IsTypedLater).Always,

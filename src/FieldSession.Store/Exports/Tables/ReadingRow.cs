@@ -30,7 +30,7 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
     /// <summary>The session, as the comparison sees it: what cars drove side by side is one.</summary>
     public int Session { get; init; }
 
-    /// <summary>Where the reading, or that it was missed, stands in the journal; null: the run ended before.</summary>
+    /// <summary>Where the reading, or that it was missed, is in the journal; null: the run ended before.</summary>
     public LineMark? Mark { get; init; }
 
     /// <summary>Runs of the order, as the comparison knows them; null: not known.</summary>

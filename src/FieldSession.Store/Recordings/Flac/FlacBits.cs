@@ -60,7 +60,7 @@ internal sealed class FlacBits(ByteSource bytes)
         return (long)(Read(count) << unused) >> unused;
     }
 
-    /// <summary>How many zeros stand before the next one; both are passed over.</summary>
+    /// <summary>How many zeros are before the next one; both are passed over.</summary>
     /// <exception cref="EndOfStreamException">No one follows.</exception>
     public long ReadUnary()
     {

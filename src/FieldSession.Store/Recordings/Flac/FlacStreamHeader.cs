@@ -8,7 +8,7 @@ internal sealed record FlacStreamHeader(SoundFormat Format, long Samples, int La
 {
     private const int StreamInfoBytes = 34;
 
-    /// <summary>Reads to the first frame; what else stands there is passed over.</summary>
+    /// <summary>Reads to the first frame; what else is there is passed over.</summary>
     /// <exception cref="InvalidDataException">The stream does not begin as FLAC has to.</exception>
     /// <exception cref="EndOfStreamException">The stream ends within it.</exception>
     public static FlacStreamHeader Read(FlacBits bits)

@@ -99,7 +99,7 @@ internal static class FlacSubframe
         Predict(coefficients[..order], shift, samples);
     }
 
-    // the residual stands in the samples already
+    // the residual is in the samples already
     private static void Predict(ReadOnlySpan<long> coefficients, int shift, Span<long> samples)
     {
         int order = coefficients.Length;

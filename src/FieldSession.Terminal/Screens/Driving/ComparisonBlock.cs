@@ -80,7 +80,7 @@ internal static class ComparisonBlock
         _ => "none clean",
     };
 
-    // Grows from the current segment upwards and downwards, upwards first: there stands what has just been uncovered.
+    // Grows from the current segment upwards and downwards, upwards first: there is what has just been uncovered.
     private static ImmutableArray<ImmutableArray<PageRow>> Nearest(ImmutableArray<ImmutableArray<PageRow>> blocks, int current, int rows)
     {
         int from = Math.Clamp(current, 0, blocks.Length - 1);

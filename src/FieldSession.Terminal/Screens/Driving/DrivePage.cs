@@ -39,14 +39,14 @@ internal static class DrivePage
 
     private static DriveWords Wide(DriveSight sight, int columns, int rows)
     {
-        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, sight.Keys, columns - 2, 5)];
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight, columns - 2, 5)];
         ImmutableArray<PageRow> all = [.. top, PageRow.Blank, .. Beside(sight, columns - 2, rows - top.Length - 3)];
         return new DriveWords(Indented(all, rows), Box(top.Length + 1, LeftColumns + CountsColumns));
     }
 
     private static DriveWords Narrow(DriveSight sight, int columns, int rows)
     {
-        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight.Study, sight.Keys, columns - 2, 3)];
+        ImmutableArray<PageRow> top = [.. NextBlock.Rows(sight, columns - 2, 3)];
         ImmutableArray<PageRow> all =
         [
             .. top,
@@ -118,7 +118,7 @@ internal static class DrivePage
     }
 
     private static IEnumerable<PageRow> Stored(DriveSight sight, int columns, bool large) =>
-        sight.Held?.Rows(columns, large) ?? StoredBlock.Rows(sight.Study, columns, large);
+        sight.Held?.Rows(columns, large, sight.Letters) ?? StoredBlock.Rows(sight.Study, columns, large, sight.Letters);
 
     private static (int Row, int Column, int Columns) Box(int row, int columns, int indent = 1) =>
         (row, Prompt.Length + indent, Math.Max(4, Math.Min(MostBoxColumns, columns - Prompt.Length - (indent * CountsColumns) - 1)));

@@ -50,7 +50,7 @@ internal sealed class DriveScreen : TypingScreen
     /// <inheritdoc/>
     protected override void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held) { Levels = _offer.Sight, IsOffered = _offer.IsInBox };
+        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held) { Levels = _offer.Sight, IsOffered = _offer.IsInBox, Letters = Desk.Letters };
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;

@@ -17,11 +17,14 @@ internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<Segment
     /// <summary>What a stream of levels shows; null: there is none.</summary>
     public StreamSight? Levels { get; init; }
 
+    /// <summary>How the next segment and the stored figures are written.</summary>
+    public LetterForm Letters { get; init; }
+
     /// <summary>Whether the box holds the range of the stream.</summary>
     public bool IsOffered { get; init; }
 }
 
-/// <summary>The drive screen's words, and where the entry box stands among them.</summary>
+/// <summary>The drive screen's words, and where the entry box is among them.</summary>
 /// <param name="Rows">The rows.</param>
 /// <param name="Box">Row, first column and width of the entry box.</param>
 internal sealed record DriveWords(ImmutableArray<PageRow> Rows, (int Row, int Column, int Columns) Box);

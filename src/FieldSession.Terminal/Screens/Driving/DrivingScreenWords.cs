@@ -18,7 +18,7 @@ internal static class DrivingScreenWords
 
     public const string EnterTakesIt = "Enter takes it";
     public const string LevelsAreSilent = "no level from the source for 3 s; type the reading";
-    public const string LevelsAreWild = "the source sends what is no level; type the reading";
+    public const string LevelsAreWild = "the source does not send a level; type the reading";
     public const string LevelsHaveEnded = "the source of levels has ended; type the reading";
     public const string NumLockIsOff = "that was an arrow key: is NumLock off?";
 
@@ -37,9 +37,9 @@ internal static class DrivingScreenWords
     public const string WordTakenBack = "the keys were letters of a word; what they did is taken back";
     public const string StoredWithoutEnter = "Enter was missing: stored now, asked at the stop";
     public const string WordsSetAside = "set aside";
-    public const string ReadingInNote = "there is a reading behind the words";
+    public const string ReadingInNote = "there is a reading after the words";
     public const string ReadingAgainCure = "type the reading alone";
-    public const string PutBlankBefore = "type the reading again, or put a blank before the figures and a ';' in front";
+    public const string PutBlankBefore = "type the reading again; or keep the note: ';' in front, a space before the figures";
 
     public static string LinesWait(int lines) => $"{lines} lines wait for the disk; Enter tries again";
 
@@ -96,7 +96,7 @@ internal static class DrivingScreenWords
 
     public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, {(shift.Stretch.From == shift.Stretch.To ? $"segment {shift.Stretch.From}," : $"segments {shift.Stretch.From} to {shift.Stretch.To}, all")} {(Math.Abs(shift.By) == 1 ? "one" : Math.Abs(shift.By))} {(shift.By > 0 ? "further on" : "back")}:";
 
-    public const string HowToTakeShift = "Enter takes the shift as one act, > and < move it by one more or less, Esc leaves it";
+    public const string HowToTakeShift = "Enter takes the shift, > and < move it by one more or less, Esc drops it";
 
     public static string NoGapToShiftInto(StopRow? row, int by) => row?.Reading is null
         ? "mark a reading to shift; nothing was read here"
@@ -118,7 +118,7 @@ internal static class DrivingScreenWords
     public const string MakePlanFirst = "make a plan with 'start' first";
     public const string ReadingsAreFrozen = "readings can't be added or changed any more; notes can: '; your words'";
 
-    public static string WeakPlan(IReadOnlyList<string> doubts) => $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more stand in the plan's warnings" : "")}";
+    public static string WeakPlan(IReadOnlyList<string> doubts) => $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more in the plan's warnings" : "")}";
 
     public static string PredictingStillBarred(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review";
 

@@ -16,7 +16,7 @@ internal sealed record HeldLine(string Text, string Cure)
     public static HeldLine Of(string text, Objection objection) => new(text, objection.Cure ?? objection.Instead);
 
     /// <summary>The rows: three beside large figures, or two of plain words.</summary>
-    public IEnumerable<PageRow> Rows(int columns, bool large)
+    public IEnumerable<PageRow> Rows(int columns, bool large, LetterForm form)
     {
         PageRow[] words = [PageRow.Of(DrivingScreenWords.NotStored, Ink.Alarm), PageRow.Of(Columns.Cut(Cure, WordColumns), Ink.Strong), PageRow.Of(DrivingScreenWords.BackspaceBringsBack, Ink.Quiet)];
         if (!large)
@@ -24,7 +24,7 @@ internal sealed record HeldLine(string Text, string Cure)
             return [words[0].And($" {Columns.Cut(Text, columns / 2)}  ", Ink.Strong).And(words[1]), words[2]];
         }
 
-        ImmutableArray<string> letters = LargeText.Of(Text, columns - WordColumns - 3, LetterRows);
+        ImmutableArray<string> letters = LargeText.Of(Text, columns - WordColumns - 3, LetterRows, form);
         int gap = letters.Max(Columns.Of) + 3;
         return Enumerable.Range(0, LetterRows).Select(row => PageRow
             .Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong)

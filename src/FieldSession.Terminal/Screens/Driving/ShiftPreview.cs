@@ -5,7 +5,7 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
-/// <summary>A shift that is looked at before it is taken: which readings would stand where.</summary>
+/// <summary>A shift that is looked at before it is taken: which readings would be where.</summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Stretch">The segments that move.</param>
 /// <param name="By">How many segments further on (above 0) or back (below 0).</param>
@@ -23,7 +23,7 @@ internal sealed record ShiftPreview(int Run, Stretch Stretch, int By)
             ? new ShiftPreview(shift.Run, new Stretch(shift.FromSegment, last), shift.By)
             : null;
 
-    /// <summary>The table: each segment that changes, what stands there now and what would stand there.</summary>
+    /// <summary>The table: each segment that changes, what is there now and what would be there.</summary>
     public ImmutableArray<PageRow> Rows(Study study)
     {
         Run run = study.Runs[Run - 1];

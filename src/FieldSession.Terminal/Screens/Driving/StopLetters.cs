@@ -9,7 +9,7 @@ internal enum StopLetter
     /// <summary>A key like any other: it acts, or goes into the box.</summary>
     Key,
 
-    /// <summary>It shows that the keys before were letters of a word, which now stands in the box.</summary>
+    /// <summary>It shows that the keys before were letters of a word, which is now in the box.</summary>
     Word,
 
     /// <summary>It came again too soon: it bounced, or is held down.</summary>

@@ -8,7 +8,7 @@ using Terminal.Gui.Input;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
-/// <summary>The stop: the last run read back in route order, mended and filled, what is due asked, the next run started. Shut until the car is parked.</summary>
+/// <summary>The stop: the last run read back in route order, repaired and filled, what is due asked, the next run started. Shut until the car is parked.</summary>
 internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Stop, desk, pen)
 {
     private const int MostHintRows = 6;
@@ -172,7 +172,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
 
     private void Move(int by) => _place = Math.Clamp(_place + by, 0, Math.Max(0, Rows.Length - 1));
 
-    // the mark goes along with the reading it stood on
+    // the mark goes along with the reading it was on
     private void TakeShift(ShiftPreview shift)
     {
         int segment = (Marked?.Segment.Number ?? 0) + shift.By;
@@ -242,7 +242,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         }
     }
 
-    // Once a run is on, everything belongs to the drive screen; after a mended reading the next doubtful one is marked.
+    // Once a run is on, everything belongs to the drive screen; after a repaired reading the next doubtful one is marked.
     private void WriteAndFollow(string line, string typed = "")
     {
         bool wasOpen = Marked?.IsOpenDoubt == true;

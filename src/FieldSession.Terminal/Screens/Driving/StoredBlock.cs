@@ -10,7 +10,7 @@ internal static class StoredBlock
     private const int LetterRows = 3;
 
     /// <summary>The rows: three beside large figures, or two of plain words.</summary>
-    public static IEnumerable<PageRow> Rows(Study study, int columns, bool large)
+    public static IEnumerable<PageRow> Rows(Study study, int columns, bool large, LetterForm form)
     {
         Passage? last = study.LastRun is { Passages.Count: > 0 } run ? run.Passages[^1] : null;
         string figures = Figures(last);
@@ -24,7 +24,7 @@ internal static class StoredBlock
             ];
         }
 
-        ImmutableArray<string> letters = LargeText.Of(figures, columns - 14, LetterRows);
+        ImmutableArray<string> letters = LargeText.Of(figures, columns - 14, LetterRows, form);
         int gap = letters.Max(Columns.Of) + 3;
         return Enumerable.Range(0, LetterRows).Select(row => PageRow
             .Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong)

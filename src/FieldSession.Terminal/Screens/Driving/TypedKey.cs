@@ -3,7 +3,7 @@ namespace FieldSession.Terminal.Screens.Driving;
 /// <summary>What becomes of a typed character.</summary>
 internal enum TypedKind
 {
-    /// <summary>It goes into the box where the cursor stands.</summary>
+    /// <summary>It goes into the box where the cursor is.</summary>
     Goes,
 
     /// <summary>The box holds another text now.</summary>
@@ -12,7 +12,7 @@ internal enum TypedKind
     /// <summary>A line is written at once, without Enter.</summary>
     Writes,
 
-    /// <summary>It shows that the keys before were letters of a word: what they did is taken back and the word stands in the box.</summary>
+    /// <summary>It shows that the keys before were letters of a word: what they did is taken back and the word is in the box.</summary>
     Corrects,
 
     /// <summary>It shows that a key is held down: it counts once.</summary>

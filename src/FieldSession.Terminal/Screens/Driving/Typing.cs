@@ -13,7 +13,7 @@ internal static class Typing
     private const int FiguresOfOneEnd = 2;
 
     /// <summary>What a character does to the box.</summary>
-    /// <param name="text">What stands in the box.</param>
+    /// <param name="text">What is in the box.</param>
     /// <param name="typed">The character.</param>
     /// <param name="moment">What it meets besides.</param>
     public static TypedKey Press(string text, char typed, TypingMoment moment)
@@ -29,7 +29,7 @@ internal static class Typing
     /// <summary>The entry line that the box's text means: the sign that begins words is not part of it.</summary>
     public static string LineOf(string text) => text.TrimStart().StartsWith(':') ? text.TrimStart()[1..].Trim() : text.Trim();
 
-    /// <summary>Whether a note ends in a reading that is glued to a word: a reading typed while a note still stood in the box.</summary>
+    /// <summary>Whether a note ends in a reading that is glued to a word: a reading typed while a note was still in the box.</summary>
     public static bool EndsInReading(string note)
     {
         int begin = note.Length;

@@ -69,9 +69,9 @@ internal static class WhatNext
             return [Evening(study, keys), .. Missing(study)];
         }
 
-        Objection[] standing = [.. RunChecks.AgainstNextRun(study)];
-        return standing.Length > 0
-            ? [.. standing.Select(objection => (":", $"{objection}")), .. Weak(study).Select(words => ("!", words)), .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : []]
+        Objection[] blocking = [.. RunChecks.AgainstNextRun(study)];
+        return blocking.Length > 0
+            ? [.. blocking.Select(objection => (":", $"{objection}")), .. Weak(study).Select(words => ("!", words)), .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : []]
             : Start(study);
     }
 
@@ -127,7 +127,7 @@ internal static class WhatNext
     private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
         ConflictWords.FirstOpen(study) is { } open ? [("!", open)] : [];
 
-    // the calibrator is told with what stands against the next step
+    // the calibrator is told with what rules out the next step
     private static IEnumerable<(string Key, string Words)> DueNow(Study study, KeyTable keys, string doubtsKey) => DueAtStop.In(study)
         .Where(due => due.Kind != DueKind.Calibration)
         .Select(due => (due switch

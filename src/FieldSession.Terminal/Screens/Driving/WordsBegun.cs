@@ -23,7 +23,7 @@ internal static class WordsBegun
         return next is null || (whole < 0 && begun.Contains(' ', StringComparison.Ordinal)) ? text : $":{next}";
     }
 
-    // What is due stands first, so that an empty box, or one letter, is completed to that; then every word that can be of use now.
+    // What is due is first, so that an empty box, or one letter, is completed to that; then every word that can be of use now.
     private static ImmutableArray<string> Lines(Study study)
     {
         string run = study.CodeAsked is { } code ? $"run {code}" : "run ";

@@ -14,7 +14,7 @@ internal sealed record LegsSight(Study Study, LegForm Form, string? Message, boo
 
 /// <summary>
 /// The legs screen in words, for a charging stop: what is asked, the box, the form so far, the days with their swaps, the last legs. No
-/// difference of codes stands here; it waits for the review.
+/// difference of codes is here; it waits for the review.
 /// </summary>
 internal static class LegsPage
 {

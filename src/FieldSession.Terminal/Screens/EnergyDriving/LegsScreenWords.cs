@@ -17,7 +17,7 @@ internal static class LegsScreenWords
 
     public static string AirAtEndField(string unit) => $"air at the end, {unit}";
 
-    public static string NoAmount(string typed) => $"'{typed}' is no amount";
+    public static string NoAmount(string typed) => $"'{typed}' is not an amount";
 
     public static string EnterTakes(string value) => $"; Enter alone takes {value}";
 }

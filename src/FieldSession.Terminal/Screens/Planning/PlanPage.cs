@@ -81,7 +81,7 @@ internal static class PlanPage
         return cell > 0 && Columns.Of(sight.Text) > cell ? Wrapped.Lines($"= {sight.Text}", width).Select(line => PageRow.Of($"  {line}")) : [];
     }
 
-    // what is wrong with the whole has no row to stand at
+    // what is wrong with the whole has no row to be at
     private static IEnumerable<PageRow> Whole(PlanSight sight, int width) =>
         sight.Sheet.Remarks.FirstOrDefault(remark => remark is { Row: null, IsProblem: true }) is { } whole ? Told(whole, "", width) : [];
 

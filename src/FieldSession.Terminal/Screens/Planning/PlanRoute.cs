@@ -4,7 +4,7 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Planning;
 
-/// <summary>The route on the plan screen: name, then the cells around the cursor that there is room for; the seconds stand behind speed and length.</summary>
+/// <summary>The route on the plan screen: name, then the cells around the cursor that there is room for; the seconds are behind speed and length.</summary>
 internal static class PlanRoute
 {
     private const int SecondsColumns = 7;

@@ -34,7 +34,7 @@ internal sealed class PlanScreen : TypingScreen
         if (Sight is not { } sight)
         {
             _box.Visible = false;
-            Paper.Show([PageRow.Blank, PageRow.Of(PlanScreenWords.PlanStands)], Palette);
+            Paper.Show([PageRow.Blank, PageRow.Of(PlanScreenWords.PlanIsFixed)], Palette);
             return;
         }
 
@@ -159,7 +159,7 @@ internal sealed class PlanScreen : TypingScreen
     {
         if (sheet.Remarks.IsEmpty)
         {
-            _message = PlanScreenWords.NothingToMend;
+            _message = PlanScreenWords.NothingToFix;
             return;
         }
 

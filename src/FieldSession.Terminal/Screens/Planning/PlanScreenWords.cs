@@ -6,11 +6,11 @@ internal static class PlanScreenWords
     public const string Road = "road";
     public const string ChooseAnOrder = "order of runs: which one?";
     public const string NoSegmentYet = "  no segment yet: Ctrl+N adds one";
-    public const string PlanStands = " The plan of a study that has begun is fixed. 'fieldsession plan PLAN_DIR' edits a plan.";
+    public const string PlanIsFixed = " The plan of a study that has begun is fixed. 'fieldsession plan PLAN_DIR' edits a plan.";
     public const string NotWrittenYet = "the plan is not written: Ctrl+S writes it; the same key again leaves without";
-    public const string NothingToMend = "nothing to fix, nothing to look at";
+    public const string NothingToFix = "nothing is left to fix";
 
-    public static string HowToTakeAnOrder(string restsOn) => $"a number and Enter puts one into the plan, a number and names shares the wheel: 3 Ro, Tam; Esc leaves. {restsOn}; shown in 4 of 5 such days";
+    public static string HowToTakeAnOrder(string restsOn) => $"type a number to take that order, or '3 Ro, Tam' to share the wheel; Esc leaves. {restsOn}; shown in 4 of 5 such days";
 
     public static string WarningsToLookAt(int warnings) => $"{warnings} to look at";
 

@@ -28,7 +28,7 @@ internal sealed record PlanSight(PlanSheet Sheet, int Row, int Column, string? M
         _ => Sheet.Fields[Row].Label,
     };
 
-    /// <summary>What stands in the cursor's cell.</summary>
+    /// <summary>What is in the cursor's cell.</summary>
     public string Text => Part switch
     {
         SheetPart.Segment => Sheet.Segments[Segment][Column],

@@ -16,7 +16,7 @@ internal static class PredictScreenWords
     public const string AskHowSure = "How sure are you?";
     public const string AskForQuieter = "Which code is quieter?";
     public const string AskForPaying = "Would you pay for it?";
-    public const string AskForBasis = "What does it rest on?";
+    public const string AskForBasis = "What is it based on?";
     public const string FromSoundAndFeel = "the sound, the feel of the car";
     public const string FromSomethingSeen = "something seen or overheard";
     public const string AskForOwnWords = "More in your own words?";
@@ -31,11 +31,11 @@ internal static class PredictScreenWords
         return $"{told.Feature} is the new spec, sure {told.Sure} of 5; {quieter}; {pay}; from: {told.Basis.ToString().ToLowerInvariant()}{words}";
     }
 
-    public static string AskWhoPredicts(string people) => $"who is it, alone? type the number, then Enter: {people}";
+    public static string AskWhoPredicts(string people) => $"who predicts? type your number, then Enter: {people}";
 
     public static string TypeAChoice(string choices) => $"type {choices}, then Enter; Esc: back a question";
 
-    public static string NobodyToPredict(string answer) => $"'{answer}' is nobody whose prediction is open";
+    public static string NobodyToPredict(string answer) => $"'{answer}' has no open prediction";
 
-    public static string NoAnswer(string answer, string choices) => $"'{answer}' is no answer here: type {choices}";
+    public static string NoAnswer(string answer, string choices) => $"'{answer}' is not an answer here: type {choices}";
 }

@@ -45,5 +45,5 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Choice
 /// <summary>Something that may be chosen.</summary>
 /// <param name="Key">What is typed for it.</param>
 /// <param name="Words">What it means.</param>
-/// <param name="Value">How it stands in the prediction.</param>
+/// <param name="Value">How it is in the prediction.</param>
 internal sealed record Choice(string Key, string Words, string Value);

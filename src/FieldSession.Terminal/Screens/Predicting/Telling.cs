@@ -37,7 +37,7 @@ internal sealed record Telling(string? Person, ImmutableArray<string> Answers)
             : open.FirstOrDefault(member => Study.SamePerson(member.Name, typed))?.Name;
     }
 
-    /// <summary>What stands against any prediction now; null: nothing.</summary>
+    /// <summary>What rules out any prediction now; null: nothing.</summary>
     public static Objection? Bar(Study study)
     {
         SpecCode[] codes = [.. study.Codes];

@@ -7,7 +7,7 @@ namespace FieldSession.Terminal.Screens.Rating;
 
 /// <summary>
 /// The rating screen in words: who rates, then one attribute after the other with the scale beside it. Nobody's numbers
-/// stand on it, not even one's own: the next at the keyboard must not see them.
+/// are on it, not even one's own: the next at the keyboard must not see them.
 /// </summary>
 internal static class RatePage
 {
@@ -52,16 +52,16 @@ internal static class RatePage
         {
             { IsParked: false } => [title, .. Lines(RateScreenWords.ShutUntilParked, columns, Ink.Strong)],
             { Rater: null } => [title, .. Lines(RateScreenWords.WhoRates, columns)],
-            { Next: { } attribute } => [title, .. Attribute(sight.Rater!, attribute, columns, letterRows)],
+            { Next: { } attribute } => [title, .. Attribute(sight, attribute, columns, letterRows)],
             _ => [title, .. Lines(RateScreenWords.RaterIsThrough(sight.Rater!.Name), columns, Ink.Strong)],
         };
     }
 
-    private static IEnumerable<PageRow> Attribute(CrewMember rater, RatedAttribute attribute, int columns, int letterRows) =>
+    private static IEnumerable<PageRow> Attribute(RateSight sight, RatedAttribute attribute, int columns, int letterRows) =>
     [
-        PageRow.Of($"{rater.Name}, alone:"),
+        PageRow.Of($"{sight.Rater!.Name}, alone:"),
         PageRow.Blank,
-        .. LargeText.Of(attribute.Name, columns, letterRows).Select(row => PageRow.Of(row, Ink.Strong)),
+        .. LargeText.Of(attribute.Name, columns, letterRows, sight.Letters).Select(row => PageRow.Of(row, Ink.Strong)),
         PageRow.Of(attribute.Meaning, Ink.Quiet),
     ];
 

@@ -165,5 +165,5 @@ internal sealed class RateScreen : TypingScreen
         Draw();
     }
 
-    private RateSight Nobody(string? message) => new(Desk.Logbook.Study, null, [], Desk.Parking.IsParked, message);
+    private RateSight Nobody(string? message) => new(Desk.Logbook.Study, null, [], Desk.Parking.IsParked, message) { Letters = Desk.Letters };
 }

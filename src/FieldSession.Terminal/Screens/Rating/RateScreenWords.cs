@@ -15,7 +15,7 @@ internal static class RateScreenWords
 
     public const string ShutUntilParked = $"shut until the car is parked: type '{Parking.Word}' and press Enter";
 
-    public static string RaterIsThrough(string rater) => $"{rater} is through: Enter gives the keyboard to the next";
+    public static string RaterIsThrough(string rater) => $"{rater} is done: Enter gives the keyboard to the next";
 
     public static string ChoiceSetOpen(ChoiceSet set, string trials) => set.IsFromRecordings ? $"set {set.Number}, '{set.Terms.Question}': {trials}" : $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
 

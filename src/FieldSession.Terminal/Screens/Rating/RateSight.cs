@@ -15,6 +15,9 @@ internal sealed record RateSight(Study Study, CrewMember? Rater, ImmutableHashSe
     /// <summary>Number of the set whose order is shown to the one who runs it, alone; null: none.</summary>
     public int? Slip { get; init; }
 
+    /// <summary>How the name of the attribute is written.</summary>
+    public LetterForm Letters { get; init; }
+
     /// <summary>The attribute that comes next for the rater; null: none is left, or nobody rates.</summary>
     public RatedAttribute? Next => Rater is { } rater && Study.LastRun is { } run
         ? RatedAttribute.Of(Study.Plan).FirstOrDefault(a => !Skipped.Contains(a.Name) && RatingCover.Of(Study, run.Number, rater.Name, a.Name) is null)

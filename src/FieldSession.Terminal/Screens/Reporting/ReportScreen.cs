@@ -50,7 +50,7 @@ internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         }
     }
 
-    // Made anew only for a new study: it compares the day.
+    // Made again only for a new study: it compares the day.
     private Report Report()
     {
         if (_made.Report is null || !ReferenceEquals(_made.Study, Study))

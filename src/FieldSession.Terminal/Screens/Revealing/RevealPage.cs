@@ -5,7 +5,7 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Revealing;
 
-/// <summary>The opening of the key in words. A name stands on it only after the key is open.</summary>
+/// <summary>The opening of the key in words. A name is on it only after the key is open.</summary>
 internal static class RevealPage
 {
     private const int CodeColumns = 7;

@@ -81,7 +81,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         UnlockingStep.PaperControl => (RevealScreenWords.AskForControl, "control"),
         UnlockingStep.Mark => (RevealScreenWords.AskForMark(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
         UnlockingStep.Reader => (RevealScreenWords.AskForReaders, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
-        _ when !Compared().Holds => (RevealScreenWords.EnterReadsMarksAnew, "marks"),
+        _ when !Compared().Holds => (RevealScreenWords.EnterReadsMarksAgain, "marks"),
         _ when _unlocking.IsAgain => (RevealScreenWords.EnterStoresMarks, "marks"),
         _ => (RevealScreenWords.EnterOpensKey, "open"),
     };
@@ -190,7 +190,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         }
         else if (answer.Length == 0)
         {
-            _unlocking = _unlocking.ReadAnew(Desk.Clock.GetUtcNow());
+            _unlocking = _unlocking.ReadAgain(Desk.Clock.GetUtcNow());
         }
     }
 

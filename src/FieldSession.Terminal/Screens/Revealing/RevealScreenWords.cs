@@ -7,7 +7,7 @@ internal static class RevealScreenWords
 {
     public const string KeyStaysShut = "The key stays shut";
     public const string CustodianOpensKey = "Opening the key, by the custodian";
-    public const string HowMarksAreRead = "Two people take the tape off the tyres of each code and read the mark aloud; a name is shown only after that.";
+    public const string HowMarksAreRead = "Two people take the tape off each code's tyres and read the mark aloud; a name is shown only after that.";
     public const string KeyIsOpen = "The key is open";
     public const string CommitmentHolds = "it gives the published commitment";
     public const string CommitmentBroken = "it does NOT give the published commitment";
@@ -16,7 +16,7 @@ internal static class RevealScreenWords
     public const string Again = "again";
     public const string MarksAreReadAgain = "Reading the marks again";
     public const string AskForSecondPassphrase = "the second person types theirs, hidden, then Enter. Esc begins again";
-    public const string EnterReadsMarksAnew = $"Enter: read the marks again, each reading is kept; '{AsRead}': open it, names withheld";
+    public const string EnterReadsMarksAgain = $"Enter: read the marks again, each reading is kept; '{AsRead}': open it, names withheld";
     public const string AgainReadsMarks = $"'{Again}' Enter: two people read the marks once more; both readings are kept";
     public const string EnterStoresMarks = "Enter: stores this reading beside the first; Esc begins again";
     public const string NamesWithheld = "The report's headline withholds the names.";
@@ -27,7 +27,7 @@ internal static class RevealScreenWords
     public const string AskForReaders = "who read the marks? two people, a name and Enter each";
     public const string EnterOpensKey = "Enter: opens the key for good; Esc begins again";
     public const string NoKeyFilesHere = "key files can't be opened here; use 'reveal' from the shell";
-    public const string KeyGivenTwice = "that key is on the ring already; give the key file of the other fitting";
+    public const string KeyGivenTwice = "that key was given already; give the key file of the other fitting";
 
     public static string NotAsInKey(string why) => $"nothing is stored yet: {why}";
 

@@ -22,7 +22,7 @@ internal enum UnlockingStep
     /// <summary>Which spec of a paper key is the control, hidden.</summary>
     PaperControl,
 
-    /// <summary>What stands on the tyres of a code.</summary>
+    /// <summary>What is on the tyres of a code.</summary>
     Mark,
 
     /// <summary>Who read the marks, two people.</summary>
@@ -79,9 +79,9 @@ internal sealed record Unlocking(
         _ => null,
     };
 
-    /// <summary>The same with the marks and their readers to be read anew; the last reading is kept.</summary>
+    /// <summary>The same with the marks and their readers to be read again; the last reading is kept.</summary>
     /// <param name="now">When, UTC.</param>
-    public Unlocking ReadAnew(DateTimeOffset now) => this with { Marks = [], Readers = [], Earlier = Earlier.Add(new MarkReading(now, [.. Marks])) };
+    public Unlocking ReadAgain(DateTimeOffset now) => this with { Marks = [], Readers = [], Earlier = Earlier.Add(new MarkReading(now, [.. Marks])) };
 
     /// <summary>The code whose line of the paper key is due; null: none.</summary>
     public SpecCode? PaperDue(Study study) => Ring.CodesLacking(study).Cast<SpecCode?>().FirstOrDefault();

@@ -42,5 +42,5 @@ internal static class ReviewScreenWords
 
     public static string FlaggedLate(int readings) => $"{readings} {(readings == 1 ? "reading was" : "readings were")} flagged late: kept in the clean result";
 
-    public static string SuspiciousReading(SuspiciousReading reading) => $"run {reading.Run}, {reading.Segment}: louder than the rest of its run and segment suggests; look at its notes, it is no reason by itself to leave it out";
+    public static string SuspiciousReading(SuspiciousReading reading) => $"run {reading.Run}, {reading.Segment}: louder than expected here; look at its notes, but that alone is no reason to leave it out";
 }

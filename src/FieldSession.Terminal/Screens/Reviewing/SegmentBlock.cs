@@ -8,7 +8,7 @@ namespace FieldSession.Terminal.Screens.Reviewing;
 /// <summary>Where the codes differ: the tables of kinds and of segments, each with little plots against the margin band.</summary>
 internal static class SegmentBlock
 {
-    /// <summary>What stands before the chosen segment.</summary>
+    /// <summary>What is before the chosen segment.</summary>
     public const string Mark = "> ";
 
     private const int CodeColumns = 4;
@@ -83,7 +83,7 @@ internal static class SegmentBlock
             .And(Columns.Right(all is null ? "-" : $"{all.DifferenceDb:+0.0;-0.0;0.0}", AllColumns));
     }
 
-    // Where it is narrow the numbers of the interval go and the plot stays: they stand on the segment's own page.
+    // Where it is narrow the numbers of the interval go and the plot stays: they are on the segment's own page.
     private readonly record struct Widths(int Name, int Interval, int Plot)
     {
         public static Widths For(int columns)

@@ -49,7 +49,7 @@ public sealed class ATeamsOwnReportTests : IDisposable
     [InlineData("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"><rect onclick=\"x\"/></svg>", "the logo holds 'onclick'")]
     [InlineData("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"><rect fill=\"url(http://x)\"/></svg>", "the logo holds 'fill'")]
     [InlineData("logo.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"><image href=\"http://x\"/></svg>", "the logo holds 'image'")]
-    [InlineData("logo.svg", "<!DOCTYPE svg [<!ENTITY a \"b\">]><svg/>", "this is no SVG")]
+    [InlineData("logo.svg", "<!DOCTYPE svg [<!ENTITY a \"b\">]><svg/>", "this is not an SVG")]
     [InlineData("logo.svg", "<html/>", "the logo holds 'html'")]
     [InlineData("sections.txt", "answer\nverdikt\n", "line 2: there is no part 'verdikt'")]
     [InlineData("other.txt", "x", "it holds no report.html.liquid, logo.svg or sections.txt")]

@@ -44,7 +44,7 @@ public sealed class SheetsToPrintTests
         string demo = Path.Combine(Repository.Root, "demo", "quillmere");
         string said = prompt.Must(0, ["paper", demo, "--out", prompt.Here("sheets")]);
         Assert.EndsWith("paper.html", said.Trim(), StringComparison.Ordinal);
-        Assert.Contains("something lies there already", prompt.Must(3, ["paper", demo, "--out", prompt.Here("sheets")]), StringComparison.Ordinal);
+        Assert.Contains("something is there already", prompt.Must(3, ["paper", demo, "--out", prompt.Here("sheets")]), StringComparison.Ordinal);
         Assert.Equal(["paper.html"], Directory.GetFiles(prompt.Here("sheets")).Select(path => Path.GetFileName(path)));
     }
 

@@ -5,9 +5,9 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// Brings both files up to what was found. Whatever is not simply continued is kept beside it under its own name with
-/// the time of the damage's finding. While the text is being written anew, a third file holds every line.
+/// the time of the damage's finding. While the text is being written again, a third file holds every line.
 /// </summary>
-internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
+internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
 {
     // longer than any line of the job: more than a line's tail has come there
     private const int LongestTailBytes = 4096;
@@ -18,7 +18,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
     public IReadOnlyList<string> Done => _done;
 
     /// <summary>Makes the text whole and opens it for writing.</summary>
-    public TextFile MendText(IDiskFile file, byte[] bytes, Finding finding)
+    public TextFile RepairText(IDiskFile file, byte[] bytes, Finding finding)
     {
         SetAside(bytes, finding);
         if (!finding.IsTextWhole)
@@ -47,7 +47,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         string? log = KeepAside(paths.Log);
         disk.SyncFolderOf(paths.Study);
         string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
-        _done.Add(StudyFileWords.StoreIsMadeAnew(paths, why, kept));
+        _done.Add(StudyFileWords.StoreIsMadeAgain(paths, why, kept));
     }
 
     /// <summary>Puts what a cut-off start left aside; of empty files nothing is kept.</summary>
@@ -80,7 +80,7 @@ internal sealed class Mending(IDisk disk, StudyPaths paths, TimeProvider clock)
         if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
         {
             string kept = KeepCopy(paths.Journal, bytes);
-            _done.Add(StudyFileWords.JournalWasWrittenAnew(paths, kept));
+            _done.Add(StudyFileWords.JournalWasWrittenAgain(paths, kept));
         }
         else if (finding.Text.Tail.Length > 0)
         {

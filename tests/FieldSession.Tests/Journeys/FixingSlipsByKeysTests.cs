@@ -3,8 +3,8 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journeys;
 
-/// <summary>Slips of a real car, keys in, screen out: each is seen at the stop and mended there.</summary>
-public sealed class MendingSlipsByKeysTests
+/// <summary>Slips of a real car, keys in, screen out: each is seen at the stop and repaired there.</summary>
+public sealed class FixingSlipsByKeysTests
 {
     private static readonly string[] Whole = ["5860", "6365", "714"];
 
@@ -15,7 +15,7 @@ public sealed class MendingSlipsByKeysTests
     [Fact]
     public void Off_by_one_seen_later_after_a_jump_is_shifted_into_the_gap_and_the_skipped_segment_filled()
     {
-        // segment 2 was not typed: its values stand on 2 and 3 one too early, then ':seg 5' was right again
+        // segment 2 was not typed: its values are on 2 and 3 one too early, then ':seg 5' was right again
         ADay day = new ADay(ARoute.Plan).Ready().Typed("run 417", "5355", "6265", "699", "seg 5", "6468", "6166", "732", "6971", "6367", "5861", "6569");
         using Tui tui = new(day, 120, 40);
         tui.Keys("parked<Enter>");

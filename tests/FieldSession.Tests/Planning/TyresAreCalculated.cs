@@ -4,7 +4,7 @@ using FieldSession.Planning;
 
 namespace FieldSession.Tests.Planning;
 
-public class TyresAreReckoned
+public class TyresAreCalculated
 {
     /// <summary>Source: a published page on tyre size arithmetic: 225/60R16 has 26.63 in, 83.66 in round, 757 turns a mile.</summary>
     [Fact]
@@ -18,7 +18,7 @@ public class TyresAreReckoned
 
     /// <summary>Worked by hand: 457.2 + 2 x 101.25 = 659.7 mm; pi times it 2072.5 mm; 3.05 times it 2012 mm.</summary>
     [Fact]
-    public void The_demo_size_is_reckoned()
+    public void The_demo_size_is_calculated()
     {
         TyreSize size = Size("225/45R18");
         Assert.Equal(659.7, size.DiameterMillimetres, 1e-9);

@@ -5,12 +5,12 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Planning;
 
-public sealed class AChosenOrderStandsInThePlan : IDisposable
+public sealed class AChosenOrderIsInThePlan : IDisposable
 {
     private const string Written = "# our ring\nspecs = 2  # winter\norder = \"R 1 R\" # short\ncrew = [\"Ro\", \"Tam\"]\n\n[limits]\nwidth_warn_db = 5\n";
     private readonly string _folder = Directory.CreateTempSubdirectory("fieldsession-orders").FullName;
 
-    public AChosenOrderStandsInThePlan()
+    public AChosenOrderIsInThePlan()
     {
         File.WriteAllText(Path.Combine(_folder, "plan.toml"), Written);
         File.WriteAllText(Path.Combine(_folder, "route.csv"), PlanTexts.Route);

@@ -5,7 +5,7 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Driving;
 
-public sealed class MendingAtAStopTests
+public sealed class FixingAtAStopTests
 {
     [Fact]
     public void A_slip_by_one_segment_is_mended_as_one_act_and_undone_as_one()
@@ -17,7 +17,7 @@ public sealed class MendingAtAStopTests
         Assert.Null(day.Study.Runs[0].LastReading?.Doubt);
         day.Typed("u");
         Assert.Equal([1, 2], day.Study.Runs[0].Readings.Select(r => r.Segment));
-        Assert.Equal("one value on a steady segment, where a range is read", day.Study.Runs[0].LastReading?.Doubt);
+        Assert.Equal("one value; this segment needs low and high", day.Study.Runs[0].LastReading?.Doubt);
     }
 
     [Theory]
@@ -29,8 +29,8 @@ public sealed class MendingAtAStopTests
     [InlineData("confirm 1.1", "no doubtful reading")]
     [InlineData("confirm", "by run and segment")]
     [InlineData("correct 1.3 58-60", "no reading 1.3")]
-    [InlineData("correct 1.1 58-60 t", "no reading alone")]
-    [InlineData("correct 1.1 hello", "no reading alone")]
+    [InlineData("correct 1.1 58-60 t", "a reading alone")]
+    [InlineData("correct 1.1 hello", "a reading alone")]
     [InlineData("d", "no note yet")]
     public void What_cannot_be_mended_is_refused_and_changes_nothing(string typed, string why)
     {

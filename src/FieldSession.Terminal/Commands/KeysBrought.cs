@@ -6,7 +6,7 @@ using FieldSession.Store.Sealing;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>Gathers what opens a study: key files with their passphrases, lines of a paper key. Nothing of them is shown.</summary>
-internal static class KeysAtHand
+internal static class KeysBrought
 {
     /// <summary>Puts every key that was given on a ring that opens the study.</summary>
     /// <returns>An exit code; where it is not 0 the ring is of no use, and what is wrong has been said.</returns>
@@ -59,7 +59,7 @@ internal static class KeysAtHand
         return ExitCode.Done;
     }
 
-    // What stands on paper is typed unseen: the marks are read before a name is shown.
+    // What is on paper is typed unseen: the marks are read before a name is shown.
     private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
     {
         Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
