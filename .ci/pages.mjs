@@ -18,7 +18,7 @@ const pages = [
     { name: "dunmarrow", file: "dunmarrow/report.html", card: true, sheets: 6 },
     { name: "one-page", file: "quillmere/one-page.html", card: true, sheets: 1 },
     { name: "one-page-three", file: "dunmarrow/one-page.html", card: true, sheets: 1 },
-    { name: "paper", file: "paper/paper.html", card: false, sheets: 12 },
+    { name: "paper", file: "paper/paper.html", card: false, sheets: 15 },
 ];
 const mostBytes = 150 * 1024;
 const faults = [];

@@ -8,15 +8,16 @@ public sealed class TheReadmeTests
     private const string Readme = "README.md";
 
     [Fact]
-    public void Its_picture_is_the_screen_of_the_tutorial_after_a_spoilt_reading()
+    public void It_shows_a_reading_the_drive_screen_the_answer_card_and_the_report_as_pictures()
     {
-        Page readme = new(Readme);
-        Fence picture = readme.Fences.Single(fence => fence.Word == "screen");
-        Fence shown = new Page("docs/first-day.md").Fences
-            .SkipWhile(fence => !fence.Lines.Contains("6470t Enter"))
-            .First(fence => fence.Word == "screen");
-        Assert.Contains(shown.Lines, line => line.Contains("spoilt: traffic", StringComparison.Ordinal));
-        Golden.Approve(Readme, readme.With(new Dictionary<int, string> { [picture.Place] = string.Join('\n', shown.Lines) }));
+        string text = File.ReadAllText(Path.Combine(Repository.Root, Readme));
+        string[] shown = ["docs/pictures/reading.svg", "docs/pictures/drive.svg", "docs/pictures/answer.svg", "docs/pictures/report-wide.png"];
+        Assert.All(shown, picture => Assert.Contains($"]({picture})", text, StringComparison.Ordinal));
+        Assert.All([.. shown, "docs/pictures/reading.cast", "docs/sample/report.html"], file =>
+        {
+            Assert.Contains(file, text, StringComparison.Ordinal);
+            Assert.True(File.Exists(Path.Combine(Repository.Root, file)), file);
+        });
     }
 
     [Fact]

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using Terminal.Gui.App;
+using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
 using Terminal.Gui.Testing;
@@ -28,7 +30,7 @@ internal abstract class HeadlessTerminal : IDisposable
     /// <summary>Its rows.</summary>
     public string[] Rows => Screen.Split('\n');
 
-    /// <summary>What stands in the entry box.</summary>
+    /// <summary>What is in the entry box.</summary>
     public string Box => Rows.Select(row => row.TrimStart()).First(row => row.StartsWith('>'))[1..].Split("   ")[0].Trim();
 
     /// <summary>Whether the program has been left.</summary>
@@ -36,6 +38,9 @@ internal abstract class HeadlessTerminal : IDisposable
 
     /// <summary>Is told of the screen after every key.</summary>
     public Action<string>? Watcher { get; set; }
+
+    /// <summary>The rows as they look: stretches of letters, blanks at the ends of rows kept.</summary>
+    public ImmutableArray<ImmutableArray<Stretch>> Looks => [.. Enumerable.Range(0, _app.Driver!.Rows).Select(LooksOf)];
 
     /// <summary>The attribute of a cell, as drawn.</summary>
     public string ColourAt(int row, int column) => _app.Driver!.Contents![row, column].Attribute.ToString()!;
@@ -107,6 +112,33 @@ internal abstract class HeadlessTerminal : IDisposable
         _app.TimedEvents!.RunTimers();
         _app.LayoutAndDraw();
     }
+
+    private ImmutableArray<Stretch> LooksOf(int row)
+    {
+        List<Stretch> stretches = [];
+        for (int column = 0; column < _app.Driver!.Cols; column++)
+        {
+            Cell cell = _app.Driver.Contents![row, column];
+            Look look = LookOf(cell.Attribute ?? default);
+            string letter = string.IsNullOrEmpty(cell.Grapheme) ? " " : cell.Grapheme;
+            if (stretches.Count > 0 && stretches[^1].Look == look)
+            {
+                stretches[^1] = new Stretch(stretches[^1].Text + letter, look);
+            }
+            else
+            {
+                stretches.Add(new Stretch(letter, look));
+            }
+        }
+
+        return [.. stretches];
+    }
+
+    private static Look LookOf(global::Terminal.Gui.Drawing.Attribute drawn) =>
+        drawn.Background == Color.Red ? Look.Alarm
+        : drawn.Style.HasFlag(TextStyle.Reverse) ? Look.Reverse
+        : drawn.Style.HasFlag(TextStyle.Bold) ? Look.Strong
+        : Look.Plain;
 
     private static IEnumerable<Key> Parsed(string keys)
     {

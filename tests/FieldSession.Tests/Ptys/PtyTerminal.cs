@@ -21,6 +21,7 @@ internal sealed class PtyTerminal : IDisposable
     private readonly string _slaveName;
     private readonly byte[] _settingsBefore;
     private readonly PtyScreen _screen;
+    private readonly StringBuilder _heard = new();
     private readonly Thread _reader;
     private int _master;
     private Process? _program;
@@ -45,6 +46,14 @@ internal sealed class PtyTerminal : IDisposable
 
     /// <summary>The codes that set looks so far.</summary>
     public string[] Looks => Locked(screen => screen.Looks.ToArray());
+
+    /// <summary>What the program wrote since this was asked last, codes and all.</summary>
+    public string TakeHeard() => Locked(_ =>
+    {
+        string heard = _heard.ToString();
+        _heard.Clear();
+        return heard;
+    });
 
     /// <summary>What is left to be put back: settings that differ from before, modes that are still on; empty: the terminal was given back.</summary>
     public string NotGivenBack => Locked(screen =>
@@ -143,7 +152,7 @@ internal sealed class PtyTerminal : IDisposable
         return this;
     }
 
-    /// <summary>Makes the terminal another size; the screen is empty until the program draws it anew.</summary>
+    /// <summary>Makes the terminal another size; the screen is empty until the program draws it again.</summary>
     public PtyTerminal Resize(int columns, int rows)
     {
         Locked(screen =>
@@ -228,6 +237,7 @@ internal sealed class PtyTerminal : IDisposable
             int count = decoder.GetChars(buffer, 0, (int)read, letters, 0);
             lock (_gate)
             {
+                _heard.Append(letters, 0, count);
                 _screen.Take(new string(letters, 0, count));
             }
         }
