@@ -34,6 +34,9 @@ internal sealed class CandidateFamily
     private readonly ComparisonTerms _terms;
     private readonly Lazy<double> _limit;
 
+    // the integral is dear, and the words, the intervals and the table ask for the same few
+    private readonly Dictionary<double, double> _tails = [];
+
     private CandidateFamily(List<PairLine> members, ComparisonTerms terms)
     {
         _members = members;
@@ -156,7 +159,9 @@ internal sealed class CandidateFamily
 
     // never below the comparison's own p nor above Bonferroni's, whatever the integral's last digits are
     private double Dunnett(double alone, double t) =>
-        Math.Clamp(ManyToOneT.Tail(t, _loadings.Value, _df), alone, Math.Min(1, Math.Max(alone, Size * alone)));
+        Math.Clamp(TailAt(t), alone, Math.Min(1, Math.Max(alone, Size * alone)));
+
+    private double TailAt(double t) => _tails.TryGetValue(t, out double known) ? known : _tails[t] = ManyToOneT.Tail(t, _loadings.Value, _df);
 
     private int PlaceOf(PairLine pair) => _members.FindIndex(line => line.First == pair.First && line.Second == pair.Second);
 
