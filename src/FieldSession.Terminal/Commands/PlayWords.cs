@@ -30,6 +30,9 @@ internal static class PlayWords
         ? "which is the odd one: 1, 2 or 3 (r again, q stop) > "
         : $"{terms.Question}: 1 or 2 (r again, q stop) > ";
 
+    public static string OpenAtTheReveal(ChoiceSet set) =>
+        $"look out: trial {set.NextTrial} of set {set.Number} is not heard yet, and never can be once the key is open; stop here and run 'fieldsession play' first";
+
     public static string Stopped(ChoiceSet set) => $"stopped before trial {set.NextTrial}; the same command goes on";
 
     public static string PlayerFailed(int? exitCode) => exitCode is { } code

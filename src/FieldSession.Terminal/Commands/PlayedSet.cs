@@ -15,6 +15,9 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
     private const string Stop = "q";
     private const string Volume = "v";
 
+    // 128 and the number of SIGINT: Ctrl+C reaches the player as well as us
+    private const int Interrupted = 130;
+
     private static string[] Places => ["first", "second", "third"];
 
     private ChoiceSet Now => Logbook.Study.ChoiceSets[Set - 1];
@@ -96,7 +99,11 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
             PlayerEnd? end = player.Play(sound);
             if (end is not { ExitCode: 0 } played)
             {
-                outside.Error.WriteLine(PlayWords.PlayerFailed(end?.ExitCode));
+                if (end?.ExitCode != Interrupted)
+                {
+                    outside.Error.WriteLine(PlayWords.PlayerFailed(end?.ExitCode));
+                }
+
                 return ExitCode.Wrong;
             }
 

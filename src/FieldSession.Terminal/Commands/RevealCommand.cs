@@ -70,6 +70,11 @@ internal static class RevealCommand
             return ExitCode.No;
         }
 
+        if (study.ChoiceSets.Find(set => set is { IsFromRecordings: true, IsComplete: false }) is { } open)
+        {
+            outside.Error.WriteLine(PlayWords.OpenAtTheReveal(open));
+        }
+
         int code = KeysBrought.Gather(study, words, outside, out KeyRing ring);
         if (code != ExitCode.Done)
         {

@@ -118,7 +118,8 @@ internal sealed class RingDay
                let lines = LinesOf(recording)
                where lines.Length > 0
                group MeanOf(lines) by codes[recording.Run] into ofCode
-               select new RingSpectrum(ofCode.Key, MeanOf([.. ofCode]));
+               let runs = ofCode.ToArray()
+               select new RingSpectrum(ofCode.Key, MeanOf(runs), HalfWidthsOf(runs));
     }
 
     private ImmutableArray<double>[] LinesOf(RunRecording recording)
@@ -133,6 +134,14 @@ internal sealed class RingDay
                select heard.SpectrumDb!.Select(level => level + gain).ToImmutableArray(),
         ];
     }
+
+    private static ImmutableArray<double> HalfWidthsOf(ImmutableArray<double>[] runs) => runs.Length < 2
+        ? []
+        : [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => HalfWidthOf([.. runs.Select(run => run[i])]))];
+
+    // Student's interval of a mean: t s / sqrt(n)
+    private static double HalfWidthOf(double[] levels) =>
+        StudentT.Quantile(0.975, levels.Length - 1) * MathNet.Numerics.Statistics.ArrayStatistics.StandardDeviation(levels) / Math.Sqrt(levels.Length);
 
     private static ImmutableArray<double> MeanOf(ImmutableArray<double>[] lines) =>
         [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => lines.Average(line => line[i]))];

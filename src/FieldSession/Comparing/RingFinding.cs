@@ -107,4 +107,5 @@ public sealed record RingLasting(double Ratio, double? Low95, double? High95, do
 /// <summary>The mean spectrum of a code on the steady segments.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="LevelsDb">dB per Hz at 100, 103.125, ... 400 Hz.</param>
-public sealed record RingSpectrum(string Code, ImmutableArray<double> LevelsDb);
+/// <param name="HalfWidthsDb">Half the 95 % interval of each level over the code's runs, dB, one frequency at a time; empty: one run alone.</param>
+public sealed record RingSpectrum(string Code, ImmutableArray<double> LevelsDb, ImmutableArray<double> HalfWidthsDb);

@@ -11,7 +11,7 @@ internal static class RingReportWords
     public const string RingIsCovered = "what the recordings hold is covered until the last prediction is locked";
     public const string ShortEvents = "short events, for the median over 1.28 s gives another word";
     public const string RingTitle = "Ring in recordings";
-    public const string MeanSpectra = "Mean spectrum of each spec on the steady segments, the ring band shaded";
+    public const string MeanSpectra = "Mean spectrum of each spec on the steady segments, the ring band shaded, with its 95 % interval over the runs";
 
     public static string RingBandOf(FrequencyBand band) => $"ring, {RingWords.Edges(band)}";
 

@@ -27,7 +27,7 @@ public static class RingSection
 
     private static SpectrumChart Chart(RingFinding ring, SpecNames names) => new(
         RingReportWords.MeanSpectra,
-        [.. ring.Spectra.Select(line => new SpectrumLine(names.Of(line.Code), line.LevelsDb))],
+        [.. ring.Spectra.Select(line => new SpectrumLine(names.Of(line.Code), line.LevelsDb, line.HalfWidthsDb))],
         State.HeardSegment.SpectrumFromHz,
         State.HeardSegment.SpectrumStepHz,
         ring.Band);

@@ -28,4 +28,5 @@ public sealed record SpectrumChart(string Title, IReadOnlyList<SpectrumLine> Lin
 /// <summary>A line of a <see cref="SpectrumChart"/>.</summary>
 /// <param name="Name">How the spec is called.</param>
 /// <param name="LevelsDb">dB per Hz, lowest frequency first.</param>
-public sealed record SpectrumLine(string Name, ImmutableArray<double> LevelsDb);
+/// <param name="HalfWidthsDb">Half the 95 % interval of each, dB; empty: not known.</param>
+public sealed record SpectrumLine(string Name, ImmutableArray<double> LevelsDb, ImmutableArray<double> HalfWidthsDb);

@@ -79,7 +79,7 @@ public sealed class TrialsFromRecordingsTests
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Assert.True(Assert.Single(day.Study.ChoiceSets).IsFromRecordings);
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
-        day.Prompt.Must(0, day.Prompt.RevealWords("a.key"));
+        Assert.Contains("trial 1 of set 1 is not heard yet", day.Prompt.Must(0, day.Prompt.RevealWords("a.key")), StringComparison.Ordinal);
         Assert.Contains("the key is open, so nobody can choose blind any more", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
     }
 
@@ -108,6 +108,18 @@ public sealed class TrialsFromRecordingsTests
         Assert.Contains("the player ended with 1, nothing is stored", day.Prompt.Must(2, Play(day, "false"), "\n1\n"), StringComparison.Ordinal);
         Assert.Empty(day.Study.ChoiceSets[0].Choices);
         Assert.False(Directory.Exists(day.Prompt.Here("clips")));
+    }
+
+    [Fact]
+    public void Ctrl_C_while_a_clip_plays_is_a_stop_and_no_fault_of_the_player()
+    {
+        using ADayWithRecorder day = Recorded(2);
+        day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
+        Locked(day);
+        string said = day.Prompt.Must(2, Play(day, "exit 130 #"), "\n1\n");
+        Assert.Contains("stopped before trial 1", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("the player ended", said, StringComparison.Ordinal);
+        Assert.Empty(day.Study.ChoiceSets[0].Choices);
     }
 
     [Fact]

@@ -53,7 +53,7 @@ internal static class PageWords
     public const string KeyToMargins = "; shaded: the margin that does not matter";
     public const string FrequencyAxis = "frequency, Hz";
     public const string DensityAxis = "level, dB per Hz";
-    public const string KeyToSpectra = "A line a spec; shaded: the ring band.";
+    public const string KeyToSpectra = "A line a spec, in a ribbon: 95 % over its runs, one frequency at a time. Shaded across: the ring band.";
     public const string KeyToRunLevels = "A mark a run, with its number.";
     public const string KeyToRunLevelsWithDrift = "A mark a run, with its number; broken lines: the drift of the day on one and the same spec.";
 }

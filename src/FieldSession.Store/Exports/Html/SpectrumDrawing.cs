@@ -12,6 +12,7 @@ internal static class SpectrumDrawing
 {
     private const double Height = 300;
     private const int MarkEvery = 12;
+    private const byte RibbonOpacity = 40;
 
     private static LineStyle[] Dashes => [LineStyle.Solid, LineStyle.Dash, LineStyle.DashDot, LineStyle.Dot];
 
@@ -35,10 +36,28 @@ internal static class SpectrumDrawing
         });
         foreach ((int spec, SpectrumLine line) in chart.Lines.Index())
         {
+            DrawRibbon(plot, chart, line, spec);
+        }
+
+        foreach ((int spec, SpectrumLine line) in chart.Lines.Index())
+        {
             Draw(plot, chart, line, spec);
         }
 
         return Drawing.Drawn(plot, width, Height);
+    }
+
+    private static void DrawRibbon(PlotModel plot, SpectrumChart chart, SpectrumLine line, int spec)
+    {
+        AreaSeries ribbon = new() { Fill = OxyColor.FromAColor(RibbonOpacity, Drawing.Inks[spec % Drawing.Inks.Length]), Color = OxyColors.Transparent, Color2 = OxyColors.Transparent };
+        foreach ((int i, double half) in line.HalfWidthsDb.Index())
+        {
+            double hz = chart.FromHz + (i * chart.StepHz);
+            ribbon.Points.Add(new DataPoint(hz, line.LevelsDb[i] + half));
+            ribbon.Points2.Add(new DataPoint(hz, line.LevelsDb[i] - half));
+        }
+
+        plot.Series.Add(ribbon);
     }
 
     private static void Draw(PlotModel plot, SpectrumChart chart, SpectrumLine line, int spec)
