@@ -79,6 +79,11 @@ internal static class Telling
         }
 
         Entry numbered = before.IsShared ? entry.Renumbered(before) : entry;
+        if (before.IsShared && !numbered.IsAboutSomethingIn(before))
+        {
+            return new Told(line, numbered, before, before) { IsLeftOut = true };
+        }
+
         return new Told(line, numbered, before, ConflictWatch.Watched(before, PaperLines.Applied(numbered, before, mark), mark));
     }
 }

@@ -25,6 +25,13 @@ public sealed record AbortExplained(int Run, string Cause) : Entry
     }
 
     /// <inheritdoc/>
+    public override bool IsAboutSomethingIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Run >= 1 && Run <= study.Runs.Count;
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

@@ -34,6 +34,13 @@ public sealed record ReadingFilled(int Run, int Segment, LevelRange Levels, bool
     }
 
     /// <inheritdoc/>
+    public override bool IsAboutSomethingIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Run >= 1 && Run <= study.Runs.Count;
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

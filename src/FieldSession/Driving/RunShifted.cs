@@ -29,6 +29,13 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
     }
 
     /// <inheritdoc/>
+    public override bool IsAboutSomethingIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Run >= 1 && Run <= study.Runs.Count;
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);

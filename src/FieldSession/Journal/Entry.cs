@@ -41,6 +41,12 @@ public abstract record Entry
     /// <param name="study">The study of all laptops before the fact, told in the hand of the one that wrote it.</param>
     public virtual Entry Renumbered(Study study) => this;
 
+    /// <summary>
+    /// Whether what the entry is about is told. A decision on a conflict can leave out a run that a later line of its laptop speaks of; that line is then left out
+    /// with it. Asked once numbers are those of the study of all laptops.
+    /// </summary>
+    public virtual bool IsAboutSomethingIn(Study study) => true;
+
     /// <summary>The act in the crew's words, and what is doubtful about it.</summary>
     /// <param name="before">The study before the fact.</param>
     /// <param name="after">The study after it.</param>

@@ -23,6 +23,13 @@ public sealed record RecordingTaken(RunRecording Recording) : Entry
     }
 
     /// <inheritdoc/>
+    public override bool IsAboutSomethingIn(Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return Recording.Run >= 1 && Recording.Run <= study.Runs.Count;
+    }
+
+    /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
