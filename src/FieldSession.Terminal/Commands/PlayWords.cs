@@ -31,7 +31,7 @@ internal static class PlayWords
         : $"{terms.Question}: 1 or 2 (r again, q stop) > ";
 
     public static string OpenAtTheReveal(ChoiceSet set) =>
-        $"look out: trial {set.NextTrial} of set {set.Number} is not heard yet, and never can be once the key is open; stop here and run 'fieldsession play' first";
+        $"look out: set {set.Number} is not heard to its end; once the key is open it never can be; stop here and run 'fieldsession play'";
 
     public static string Stopped(ChoiceSet set) => $"stopped before trial {set.NextTrial}; the same command goes on";
 

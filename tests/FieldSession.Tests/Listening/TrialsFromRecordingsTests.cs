@@ -79,7 +79,7 @@ public sealed class TrialsFromRecordingsTests
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Assert.True(Assert.Single(day.Study.ChoiceSets).IsFromRecordings);
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
-        Assert.Contains("trial 1 of set 1 is not heard yet", day.Prompt.Must(0, day.Prompt.RevealWords("a.key")), StringComparison.Ordinal);
+        Assert.Contains("set 1 is not heard to its end", day.Prompt.Must(0, day.Prompt.RevealWords("a.key")), StringComparison.Ordinal);
         Assert.Contains("the key is open, so nobody can choose blind any more", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
     }
 
