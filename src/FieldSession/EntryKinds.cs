@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using FieldSession.Journal;
 
@@ -74,13 +76,26 @@ public static class EntryKinds
         return ByType[entry.GetType()];
     }
 
-    /// <summary>The entry that a line holds; one of an unknown kind or version comes back as <see cref="EntryByNewerProgram"/>.</summary>
+    /// <summary>
+    /// The entry that a line holds; one of an unknown kind or version comes back as <see cref="EntryByNewerProgram"/>, and so does one with a member that
+    /// this program does not know, since what it adds may change what the rest means.
+    /// </summary>
     public static Entry EntryIn(Line line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return ByName.TryGetValue(line.Kind, out EntryKind? kind) && kind.Version >= line.Version
-            ? kind.Read(line)
-            : new EntryByNewerProgram(line.Kind, line.Version);
+        if (!ByName.TryGetValue(line.Kind, out EntryKind? kind) || kind.Version < line.Version)
+        {
+            return new EntryByNewerProgram(line.Kind, line.Version);
+        }
+
+        try
+        {
+            return kind.Read(line);
+        }
+        catch (JsonException) when (kind.HasMoreIn(line))
+        {
+            return new EntryByNewerProgram(line.Kind, line.Version);
+        }
     }
 }
 
@@ -91,20 +106,36 @@ public static class EntryKinds
 /// <param name="Shape">How its members are in JSON.</param>
 public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo Shape)
 {
+    private static readonly EntryShapes WithMore =
+        new(new JsonSerializerOptions(EntryShapes.Default.Options) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip });
+
     /// <summary>A kind in its first version.</summary>
     public static EntryKind Of<T>(string name, JsonTypeInfo<T> shape)
         where T : Entry => new(name, 1, typeof(T), shape);
 
     /// <summary>The next line of a strand, holding an entry of this kind.</summary>
     public Line Write(Entry entry, int number, string previousHash, DateTimeOffset at, string strand) => Line.Make(
-        number, previousHash, at, strand, Name, Version, json => System.Text.Json.JsonSerializer.Serialize(json, entry, Shape));
+        number, previousHash, at, strand, Name, Version, json => JsonSerializer.Serialize(json, entry, Shape));
+
+    /// <summary>Whether a line that can't be read is one of this kind all the same, with members that this program does not know.</summary>
+    internal bool HasMoreIn(Line line)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(line.Body, WithMore.GetTypeInfo(Type)!) is not null;
+        }
+        catch (Exception broken) when (broken is JsonException or NotSupportedException or ArgumentException)
+        {
+            return false;
+        }
+    }
 
     /// <summary>The entry that a line of this kind holds.</summary>
-    /// <exception cref="System.Text.Json.JsonException">The body does not have the shape of the kind.</exception>
+    /// <exception cref="JsonException">The body does not have the shape of the kind.</exception>
     public Entry Read(Line line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return (Entry?)System.Text.Json.JsonSerializer.Deserialize(line.Body, Shape)
-            ?? throw new System.Text.Json.JsonException(LogbookWords.LineHasNoBody(line));
+        return (Entry?)JsonSerializer.Deserialize(line.Body, Shape)
+            ?? throw new JsonException(LogbookWords.LineHasNoBody(line));
     }
 }

@@ -18,6 +18,7 @@ namespace FieldSession;
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     IgnoreReadOnlyProperties = true,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
     UseStringEnumConverter = true)]
 [JsonSerializable(typeof(PlanMade))]
 [JsonSerializable(typeof(PlanAmended))]

@@ -80,7 +80,9 @@ internal sealed class OpenedStudy : IDisposable
     {
         if (journal.Lines.Count > 0)
         {
-            return new OpenedStudy(journal, path, outside, backup);
+            OpenedStudy begun = new(journal, path, outside, backup);
+            Say(EntryByNewerProgram.AmongThem(journal.Lines.Select(EntryKinds.EntryIn), begun.Logbook.Study), outside);
+            return begun;
         }
 
         journal.Dispose();

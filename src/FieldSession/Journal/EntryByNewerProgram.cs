@@ -7,6 +7,17 @@ namespace FieldSession.Journal;
 /// <param name="Version">Version of that kind.</param>
 public sealed record EntryByNewerProgram(string Kind, int Version) : Entry
 {
+    /// <summary>What is said of a study that holds such entries, a sentence each; empty: it holds none.</summary>
+    /// <param name="entries">Its entries; not looked at where it holds none.</param>
+    /// <param name="study">The study.</param>
+    public static IEnumerable<string> AmongThem(IEnumerable<Entry> entries, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return study.ReadOnlyBecause is null
+            ? []
+            : [JournalWords.EntriesAreNotRead([.. entries.OfType<EntryByNewerProgram>().CountBy(entry => entry.Kind)])];
+    }
+
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
         new(JournalWords.EntryKindIsUnknown(Kind, Version), JournalWords.UseNewerProgram);

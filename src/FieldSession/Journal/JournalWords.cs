@@ -21,6 +21,10 @@ internal static class JournalWords
 
     public static string LineNeedsNewerProgram(LineMark mark, string kind, int version) => $"line {mark.Number} is an entry '{kind}' version {version} by a newer program";
 
+    public static string EntriesAreNotRead(IReadOnlyList<KeyValuePair<string, int>> kinds) =>
+        $"A newer program wrote this study. This one can't read {string.Join(", ", kinds.Select(kind => $"{kind.Value} '{kind.Key}'"))}. "
+        + "What they say is missing here, and nothing can be added. Nothing was changed; use the newer program.";
+
     public static string EntryOfNewerProgram(string kind) => $"entry '{kind}' by a newer program";
 
     public static string StartRunOnCode(SpecCode asked, Study study) => $"type 'run {asked}' to start run {study.Runs.Count + 1}";
