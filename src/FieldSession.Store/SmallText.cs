@@ -1,4 +1,5 @@
 using System.Text;
+using FieldSession.Store.Disks;
 
 namespace FieldSession.Store;
 
@@ -17,7 +18,7 @@ public static class SmallText
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static string Read(string path)
     {
-        using FileStream file = File.OpenRead(path);
+        using FileStream file = Patience.With(() => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
         // a pipe and a device have no length that says anything
         long told = file.CanSeek ? file.Length : 0;
         byte[] bytes = new byte[(told == 0 ? MostBytes : Math.Min(told, MostBytes)) + 1];

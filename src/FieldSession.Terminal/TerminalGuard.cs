@@ -23,6 +23,7 @@ internal sealed class TerminalGuard : IDisposable
     private readonly IApplication _app;
     private readonly List<PosixSignalRegistration> _signals = [];
     private readonly TerminalSettings? _settings = TerminalSettings.OfTerminal();
+    private readonly ConsoleSettings? _console = ConsoleSettings.Kept();
     private readonly Queue<long> _faults = new();
     private TerminalSettings? _settingsWhileRunning;
     private volatile int _signal;
@@ -185,5 +186,6 @@ internal sealed class TerminalGuard : IDisposable
     {
         TerminalSettings.WriteRestoringCodes();
         _settings?.Restore();
+        _console?.Dispose();
     }
 }

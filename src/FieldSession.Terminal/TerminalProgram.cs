@@ -34,9 +34,10 @@ internal static class TerminalProgram
         Application.MaximumIterationsPerSecond = BusyHertz;
         Driver.SizeDetection = SizeDetectionMode.Polling;
         Driver.Force16Colors = true;
+        using ConsoleSettings? console = ConsoleSettings.Kept();
         using IApplication app = Application.Create();
         using TerminalGuard guard = new(app);
-        app.Init(DriverRegistry.Names.ANSI);
+        app.Init(ConsoleSettings.KnowsCodes() ? DriverRegistry.Names.ANSI : DriverRegistry.Names.WINDOWS);
         guard.Attach();
 
         // A slip of the finger must not suspend the program while the car moves.

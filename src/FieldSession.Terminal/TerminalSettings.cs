@@ -47,7 +47,16 @@ internal sealed partial class TerminalSettings
     public static void WriteWipingCodes() => Write(WipingCodes);
 
     /// <summary>Writes what wipes the screen and the lines that have scrolled away, where the terminal can.</summary>
-    public static void WriteWipingOfAllCodes() => Write(WipingOfAllCodes);
+    public static void WriteWipingOfAllCodes()
+    {
+        if (OperatingSystem.IsWindows() && !Console.IsOutputRedirected)
+        {
+            // a console that knows no codes is wiped by the runtime, with all that has scrolled away
+            Console.Clear();
+        }
+
+        Write(WipingOfAllCodes);
+    }
 
     /// <summary>Puts the settings back.</summary>
     public void Restore()
@@ -60,6 +69,12 @@ internal sealed partial class TerminalSettings
     {
         try
         {
+            if (OperatingSystem.IsWindows())
+            {
+                ConsoleSettings.Write(codes);
+                return;
+            }
+
             using SafeFileHandle? terminal = Open();
             if (terminal is not null)
             {

@@ -32,7 +32,7 @@ internal static partial class FileKind
     public static FileStream OpenToRead(string path)
     {
         RefuseSpecial(path);
-        return new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan);
+        return Patience.With(() => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan));
     }
 
     private static int? ModeOf(string path)

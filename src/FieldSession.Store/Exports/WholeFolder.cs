@@ -117,12 +117,12 @@ internal sealed class WholeFolder(string folder)
     {
         if (first is not null)
         {
-            Directory.Move(first, firstTo);
+            Patience.WithName(() => Directory.Move(first, firstTo));
         }
 
         if (then is not null)
         {
-            Directory.Move(then, thenTo);
+            Patience.WithName(() => Directory.Move(then, thenTo));
         }
     }
 

@@ -64,7 +64,9 @@ internal sealed class AcknowledgedLines : IDisposable
         }
 
         HashSet<string> there = [.. lines.Select(line => line.Hash)];
-        return [.. HeadsIn(File.ReadAllText(path)).Where(head => !there.Contains(head.Hash))];
+        // on Windows a program that adds to it is let be only by a reader that shares writing
+        using StreamReader record = new(FileKind.OpenToRead(path));
+        return [.. HeadsIn(record.ReadToEnd()).Where(head => !there.Contains(head.Hash))];
     }
 
     /// <summary>The record's file; null: a study without lines has none.</summary>

@@ -47,14 +47,15 @@ internal sealed class Disk : IDisk
     public IDiskFile Open(string path, FileMode mode)
     {
         FileKind.RefuseSpecial(path);
-        return new DiskFile(path, File.OpenHandle(path, mode, FileAccess.ReadWrite, FileShare.None));
+        // whoever opens what is there already has a patience of its own (StudyOpening), or comes again with the next act
+        return new DiskFile(path, mode == FileMode.Open ? ToWrite(path, mode) : Patience.With(() => ToWrite(path, mode)));
     }
 
     /// <inheritdoc/>
-    public void Move(string from, string to) => File.Move(from, to, overwrite: true);
+    public void Move(string from, string to) => Patience.WithName(() => File.Move(from, to, overwrite: true));
 
     /// <inheritdoc/>
-    public void Delete(string path) => File.Delete(path);
+    public void Delete(string path) => Patience.WithName(() => File.Delete(path));
 
     /// <inheritdoc/>
     public void SyncFolderOf(string path)
@@ -65,10 +66,15 @@ internal sealed class Disk : IDisk
         }
     }
 
+    // On Linux and macOS no second program is let in to write, and looking needs no leave. On Windows looking does, and a share of
+    // reading keeps writers out as well.
+    private static SafeFileHandle ToWrite(string path, FileMode mode) =>
+        File.OpenHandle(path, mode, FileAccess.ReadWrite, OperatingSystem.IsWindows() ? FileShare.Read : FileShare.None);
+
     private static SafeFileHandle Unlocked(string path)
     {
         FileKind.RefuseSpecial(path);
         return (OperatingSystem.IsWindows() ? null : Posix.OpenUnlocked(path))
-            ?? File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            ?? Patience.With(() => File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
     }
 }

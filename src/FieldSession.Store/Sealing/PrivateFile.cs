@@ -29,12 +29,12 @@ internal static class PrivateFile
                 DiskFlush.File(file.SafeFileHandle, beside);
             }
 
-            File.Move(beside, path, overwrite: false);
+            Patience.WithName(() => File.Move(beside, path, overwrite: false));
             MakeSafe(path, bytes);
         }
         finally
         {
-            File.Delete(beside);
+            Patience.WithName(() => File.Delete(beside));
         }
     }
 
@@ -43,7 +43,7 @@ internal static class PrivateFile
     {
         try
         {
-            using (FileStream file = new(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None))
+            using (FileStream file = Patience.With(() => new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None)))
             {
                 DiskFlush.File(file.SafeFileHandle, path);
             }

@@ -67,11 +67,11 @@ internal sealed record Surroundings
     /// <summary>The world of the running process.</summary>
     public static Surroundings OfThisProcess() => new()
     {
-        Input = Console.IsInputRedirected ? Console.In : new KeyboardLines(Console.In),
+        Input = Console.IsInputRedirected ? StandardStreams.Input() : new KeyboardLines(StandardStreams.Input()),
         InputBytes = Console.OpenStandardInput,
-        Output = new PlainOutput(Console.Out, full => new OutputRefusedException(full)),
+        Output = new PlainOutput(StandardStreams.Output(), full => new OutputRefusedException(full)),
         // a fault of the message stream can be told nowhere
-        Error = new PlainOutput(Console.Error, refused: null),
+        Error = new PlainOutput(StandardStreams.Error(), refused: null),
         Clock = TimeProvider.System,
         Lot = new SystemLot(),
         ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
