@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 using FieldSession.Tests.Crashes;
 
 namespace FieldSession.Tests.Windows;
@@ -53,12 +54,14 @@ internal static class Wine
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class WineFactAttribute : FactAttribute
 {
-    public WineFactAttribute() => Skip = Wine.WhyNot;
+    public WineFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) => Skip = Wine.WhyNot;
 }
 
 /// <summary>The same with several cases.</summary>
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class WineTheoryAttribute : TheoryAttribute
 {
-    public WineTheoryAttribute() => Skip = Wine.WhyNot;
+    public WineTheoryAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
+        : base(file, line) => Skip = Wine.WhyNot;
 }
