@@ -26,7 +26,7 @@ public class EveryLimitIsHeldAsThePlanSays
         { "air_warmest_c", 40, $"{Before}|weather air=38", "air outside" },
         { "level_lowest_db", 20, $"{Before}|run 417|seg 2|25-28", "is outside" },
         { "level_highest_db", 130, $"{Before}|run 417|seg 2|109.0-111.0", "is outside" },
-        { "nominal_distance_db", 12, $"{Before}|run 417|69-71", "from the plan's" },
+        { "nominal_distance_db", 12, $"{Before}|run 417|69-71", "off the plan's" },
         { "width_warn_db", 6, $"{Before}|run 417|58-63", "wide" },
         { "width_doubt_db", 12, $"{Before}|run 417|55-65", "wide: traffic?" },
         { "segment_shortest_s", 2, Before, "'Short lane' lasts 2.3 s" },
