@@ -42,14 +42,14 @@ internal sealed class ExportedDay : IDisposable
     }
 
     /// <summary>What 'compare STUDY --json' prints.</summary>
-    public string StudyCompared() => Compared(StudyVerdicts.OfReadings);
+    public string StudyCompared() => Compared(StudyTerms.Of(Day.Study) with { MainSegments = null }, StudyVerdicts.OfReadings);
 
     /// <summary>The same with the lines of meter, ear and worth, which a file of readings alone does not have.</summary>
-    public string StudyComparedWithItsVerdicts() => Compared(_ => ExportSource.Of(Day.Book).Verdicts);
+    public string StudyComparedWithItsVerdicts() => Compared(StudyTerms.Of(Day.Study), _ => ExportSource.Of(Day.Book).Verdicts);
 
-    private string Compared(Func<Comparison, IReadOnlyList<VerdictLine>> verdicts)
+    private string Compared(ComparisonTerms terms, Func<Comparison, IReadOnlyList<VerdictLine>> verdicts)
     {
-        Comparison comparison = Comparison.InFull(StudyReadings.Of(Day.Study), StudyTerms.Of(Day.Study));
+        Comparison comparison = Comparison.InFull(StudyReadings.Of(Day.Study), terms);
         return ComparisonJson.Of(comparison, null, verdicts(comparison)) + Environment.NewLine;
     }
 

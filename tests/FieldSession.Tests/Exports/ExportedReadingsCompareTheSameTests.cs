@@ -39,10 +39,10 @@ public sealed class ExportedReadingsCompareTheSameTests
         List<Dictionary<string, string>> rows = exported.Rows("readings");
         double[] middles = [.. rows.Select(row => (Number(row["low"]) + Number(row["high"])) / 2)];
         double[] inStudy = [.. exported.Day.Study.Runs.SelectMany(run => run.Readings).Select(reading => reading.Levels.MidpointDb)];
-        Assert.Equal(66, rows.Count);
-        Assert.Equal(8, rows.Count(row => row["spoilt"] == "traffic"));
+        Assert.Equal(99, rows.Count);
+        Assert.Equal(11, rows.Count(row => row["spoilt"] == "traffic"));
         Assert.Equal(inStudy.Sum(), middles.Sum(), 9);
-        Assert.Equal((11, 6, 1, 2), (exported.Rows("segments").Count, exported.Rows("runs").Count, exported.Rows("sessions").Count, exported.Rows("codes").Count));
+        Assert.Equal((11, 9, 1, 2), (exported.Rows("segments").Count, exported.Rows("runs").Count, exported.Rows("sessions").Count, exported.Rows("codes").Count));
         Assert.Equal(exported.Day.Study.Notes.Count, exported.Rows("notes").Count);
         Assert.Equal(exported.Day.Study.Weather.Sum(weather => weather.Air!.Value.Celsius), exported.Rows("weather").Sum(row => Number(row["air_c"])), 9);
     }

@@ -24,7 +24,6 @@ public sealed class TheRingIsComparedTests
         day.Listen();
         SpecCode candidate = day.Study.Codes.Single(code => code != day.Study.ReferenceCode);
         day.Prompt.Predict(candidate);
-
         RingFinding ring = RingFinding.Of(day.Study)!;
         RingPair pair = Assert.Single(ring.Pairs);
         Assert.Null(ring.WhyNone);

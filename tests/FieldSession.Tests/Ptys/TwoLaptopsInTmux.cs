@@ -34,7 +34,7 @@ public sealed class TwoLaptopsInTmux : IDisposable
 
         Merge(X, Y);
         Merge(Y, X);
-        Assert.Contains("Conflict 1: run 1 of the order of car X was started on both laptops", _prompt.Said);
+        Assert.Contains("Conflict 1: run 1 of the order of car X was started twice", _prompt.Said);
         using (Tmux x = Opened(X), y = Opened(Y))
         {
             x.Until("laptops in conflict: run 1 of the order of car X");
