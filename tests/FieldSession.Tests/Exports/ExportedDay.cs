@@ -41,7 +41,7 @@ internal sealed class ExportedDay : IDisposable
         return this;
     }
 
-    /// <summary>What 'compare STUDY --json' prints.</summary>
+    /// <summary>What 'compare STUDY --json' prints, without the main segments: a file of readings names none.</summary>
     public string StudyCompared() => Compared(StudyTerms.Of(Day.Study) with { MainSegments = null }, StudyVerdicts.OfReadings);
 
     /// <summary>The same with the lines of meter, ear and worth, which a file of readings alone does not have.</summary>
