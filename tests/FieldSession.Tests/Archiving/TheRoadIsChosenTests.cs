@@ -22,7 +22,7 @@ public sealed class TheRoadIsChosenTests
         Assert.Equal("cobble", Assert.Single(advice.Missing).Kind);
         Assert.Empty(advice.Spoilt);
         Assert.True(advice.RunsThen < advice.RunsNow, $"{advice.RunsNow} {advice.RunsThen}");
-        Assert.Equal("Drive Long hill for Mill lane: it tells 7.1 times as much a minute.", RoadWords.Of(advice).First());
+        Assert.Equal("Drive Long hill for Mill lane: it says 7.1 times as much per minute.", RoadWords.Of(advice).First());
         Assert.All(RoadWords.Of(advice), words => Assert.InRange(words.Split(' ').Length, 1, 16));
     }
 
