@@ -7,7 +7,7 @@ namespace FieldSession.Checking;
 /// <summary>What rules out starting a run, and what only warns. A blocking check can be overridden by name, with a reason.</summary>
 public static class RunChecks
 {
-    /// <summary>The names of the checks that can rule out a run, or against locking predictions.</summary>
+    /// <summary>The names of the checks that can rule out a run, or the locking of predictions.</summary>
     public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, Doubts, .. CheckKinds.All.Select(kind => kind.Name)];
 
     /// <summary>Sealed codes and their commitment are there before run 1.</summary>

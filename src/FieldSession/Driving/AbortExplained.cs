@@ -28,7 +28,7 @@ public sealed record AbortExplained(int Run, string Cause) : Entry
     public override bool IsAboutSomethingIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Run >= 1 && Run <= study.Runs.Count;
+        return study.HasRun(Run);
     }
 
     /// <inheritdoc/>

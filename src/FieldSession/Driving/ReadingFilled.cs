@@ -37,7 +37,7 @@ public sealed record ReadingFilled(int Run, int Segment, LevelRange Levels, bool
     public override bool IsAboutSomethingIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Run >= 1 && Run <= study.Runs.Count;
+        return study.HasRun(Run);
     }
 
     /// <inheritdoc/>

@@ -26,7 +26,7 @@ public readonly record struct ReadingPlace(int Run, int Segment, int? Take = nul
     public Reading? In(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        if (Run < 1 || Run > study.Runs.Count)
+        if (!study.HasRun(Run))
         {
             return null;
         }

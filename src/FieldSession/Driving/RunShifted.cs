@@ -32,7 +32,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
     public override bool IsAboutSomethingIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Run >= 1 && Run <= study.Runs.Count;
+        return study.HasRun(Run);
     }
 
     /// <inheritdoc/>
@@ -75,7 +75,7 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
     private Objection? ObjectionToPlaces(Study study)
     {
         const string Form = DrivingWords.ShiftForm;
-        if (Run < 1 || Run > study.Runs.Count || By == 0)
+        if (!study.HasRun(Run) || By == 0)
         {
             return new Objection(By == 0 ? DrivingWords.ShiftByChangesNothing : DrivingWords.ThereIsNoRun(Run), Form);
         }

@@ -22,7 +22,7 @@ public static class StopGate
     public static Objection? ObjectionToPlace(Study study, int run, int segment)
     {
         ArgumentNullException.ThrowIfNull(study);
-        if (run < 1 || run > study.Runs.Count)
+        if (!study.HasRun(run))
         {
             return new Objection(DrivingWords.ThereIsNoRun(run), DrivingWords.RunsAreTo(study.Runs.Count));
         }

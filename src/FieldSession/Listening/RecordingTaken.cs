@@ -11,7 +11,7 @@ public sealed record RecordingTaken(RunRecording Recording) : Entry
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => ListeningGate.ObjectionIn(study) ?? (Recording.Run < 1 || Recording.Run > study.Runs.Count
+    public override Objection? ObjectionIn(Study study) => ListeningGate.ObjectionIn(study) ?? (!study.HasRun(Recording.Run)
         ? new Objection(ListeningWords.NoSuchRun(Recording.Run), ListeningWords.GiveRunThatWasDriven)
         : null);
 
@@ -26,7 +26,7 @@ public sealed record RecordingTaken(RunRecording Recording) : Entry
     public override bool IsAboutSomethingIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Recording.Run >= 1 && Recording.Run <= study.Runs.Count;
+        return study.HasRun(Recording.Run);
     }
 
     /// <inheritdoc/>

@@ -54,7 +54,7 @@ public static class ClipGate
         Counterbalance.Orders(set.Terms.Places).Contains(clips.Order)
         && clips.Runs.Count == clips.Order.Length
         && (set.Terms.Segment is null || set.Terms.Segment == clips.Segment)
-        && clips.Runs.Zip(clips.Order).All(place => place.First >= 1 && place.First <= study.Runs.Count
+        && clips.Runs.Zip(clips.Order).All(place => study.HasRun(place.First)
             && study.Runs[place.First - 1].Code == (place.Second == 'A' ? set.Terms.First : set.Terms.Second));
 
     private static Objection? AgainstOpenKey(Study study) => Gate.ForWriting(study)

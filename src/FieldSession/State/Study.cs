@@ -187,6 +187,9 @@ public sealed record Study
     /// <summary>Whether anything was driven, on the route or on an energy day.</summary>
     public bool IsAnythingDriven => Runs.Count > 0 || Legs.Count > 0;
 
+    /// <summary>Whether there is a run of this number, from 1.</summary>
+    public bool HasRun(int number) => number >= 1 && number <= Runs.Count;
+
     /// <summary>Every code of the study in the order of its places, then codes driven besides.</summary>
     public IEnumerable<SpecCode> Codes => Fittings.SelectMany(f => f.Codes).Concat(Runs.Select(r => r.Code)).Distinct();
 
