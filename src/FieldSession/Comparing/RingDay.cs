@@ -3,6 +3,7 @@ using FieldSession.Acoustics;
 using FieldSession.Signals;
 using FieldSession.State;
 using FieldSession.Statistics;
+using MathNet.Numerics.Statistics;
 
 namespace FieldSession.Comparing;
 
@@ -135,13 +136,17 @@ internal sealed class RingDay
         ];
     }
 
-    private static ImmutableArray<double> HalfWidthsOf(ImmutableArray<double>[] runs) => runs.Length < 2
-        ? []
-        : [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => HalfWidthOf([.. runs.Select(run => run[i])]))];
-
     // Student's interval of a mean: t s / sqrt(n)
-    private static double HalfWidthOf(double[] levels) =>
-        StudentT.Quantile(0.975, levels.Length - 1) * MathNet.Numerics.Statistics.ArrayStatistics.StandardDeviation(levels) / Math.Sqrt(levels.Length);
+    private static ImmutableArray<double> HalfWidthsOf(ImmutableArray<double>[] runs)
+    {
+        if (runs.Length < 2)
+        {
+            return [];
+        }
+
+        double times = StudentT.Quantile(0.975, runs.Length - 1) / Math.Sqrt(runs.Length);
+        return [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => times * ArrayStatistics.StandardDeviation([.. runs.Select(run => run[i])]))];
+    }
 
     private static ImmutableArray<double> MeanOf(ImmutableArray<double>[] lines) =>
         [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => lines.Average(line => line[i]))];
