@@ -106,9 +106,6 @@ public static class EntryKinds
 /// <param name="Shape">How its members are in JSON.</param>
 public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo Shape)
 {
-    private static readonly EntryShapes WithMore =
-        new(new JsonSerializerOptions(EntryShapes.Default.Options) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip });
-
     /// <summary>A kind in its first version.</summary>
     public static EntryKind Of<T>(string name, JsonTypeInfo<T> shape)
         where T : Entry => new(name, 1, typeof(T), shape);
@@ -122,7 +119,7 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
     {
         try
         {
-            return JsonSerializer.Deserialize(line.Body, WithMore.GetTypeInfo(Type)!) is not null;
+            return JsonSerializer.Deserialize(line.Body, WithMore.Shapes.GetTypeInfo(Type)!) is not null;
         }
         catch (Exception broken) when (broken is JsonException or NotSupportedException or ArgumentException)
         {
@@ -137,5 +134,12 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
         ArgumentNullException.ThrowIfNull(line);
         return (Entry?)JsonSerializer.Deserialize(line.Body, Shape)
             ?? throw new JsonException(LogbookWords.LineHasNoBody(line));
+    }
+
+    // in a class of its own: made for the first line that can't be read, and not at the start of every command
+    private static class WithMore
+    {
+        public static readonly EntryShapes Shapes =
+            new(new JsonSerializerOptions(EntryShapes.Default.Options) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip });
     }
 }
