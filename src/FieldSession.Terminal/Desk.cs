@@ -57,5 +57,5 @@ internal sealed record Desk
     public StreamedLevels? Levels { get; init; }
 
     /// <summary>How a day is compared.</summary>
-    public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = Comparison.Of;
+    public Func<MeasuredDay, ComparisonTerms, Comparison> Compare { get; init; } = BlindComparison.Of;
 }

@@ -67,7 +67,7 @@ internal static class DueAtStop
 
         string[] open = [.. RatedAttribute.Of(study.Plan).SelectMany(rated => RatingCover.StillToRate(study, run.Number, rated.Name))
             .Select(member => member.Name).Distinct()];
-        return open.Length == 0 ? [] : [new Due(DueKind.Ratings, KeyTable.Rate, DueWords.RatingsOf(run, open))];
+        return open.Length == 0 ? [] : [new Due(DueKind.Ratings, ScreenName.Rate, DueWords.RatingsOf(run, open))];
     }
 
     private static IEnumerable<Due> Choices(Study study) => study.ChoiceSets.Find(set => !set.IsComplete && !set.IsFromRecordings && IsDriven(study, set)) is { } open

@@ -104,7 +104,7 @@ internal sealed class EditedPlan : IPlanTable
     public string? TakeOrder(int number, string drivers)
     {
         string[] names = drivers.Split([',', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        if (names.FirstOrDefault(name => !_plan!.Crew.Any(member => Study.SamePerson(member.Name, name))) is { } stranger)
+        if (names.FirstOrDefault(name => !_plan!.Crew.Any(member => CrewMember.SamePerson(member.Name, name))) is { } stranger)
         {
             return PlanningWords.NotInCrew(stranger, string.Join(", ", _plan!.Crew.Select(member => member.Name)));
         }

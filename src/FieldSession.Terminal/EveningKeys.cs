@@ -6,21 +6,21 @@ internal static class EveningKeys
     /// <summary>Every row, screen by screen.</summary>
     public static IEnumerable<KeyRow> Rows =>
     [
-        new(KeyTable.Review, ["Enter"], "segment", "shows the readings and notes of the chosen segment, or of the one whose number is typed; a line in the box is written, such as a late flag 'flag 2.5 t words'", KeyDeed.Answer),
-        new(KeyTable.Review, ["CursorLeft"], "choose", "chooses the segment before", KeyDeed.Previous),
-        new(KeyTable.Review, ["CursorRight"], "choose", "chooses the segment after", KeyDeed.Next),
-        new(KeyTable.Review, ["Esc"], "back", "empties the box; on an empty one goes back to the summary", KeyDeed.Back),
-        .. Scrolling(KeyTable.Review),
-        new(KeyTable.Predict, ["Enter"], "answer", "takes the answer in the box; at the end locks the prediction", KeyDeed.Answer),
-        new(KeyTable.Predict, ["Esc"], "back", "empties the box; on an empty one goes back a question", KeyDeed.Back),
-        .. Scrolling(KeyTable.Predict),
-        new(KeyTable.Reveal, ["Enter"], "answer", "takes the answer in the box; at the end opens the key", KeyDeed.Answer),
-        new(KeyTable.Reveal, ["Esc"], "back", "empties the box; on an empty one begins again", KeyDeed.Back),
-        .. Scrolling(KeyTable.Reveal),
-        new(KeyTable.Report, ["w"], "write", "writes the report and says where", KeyDeed.Save),
-        new(KeyTable.Report, ["Enter"], "", "writes a line typed in the box, such as a note '; words'", KeyDeed.Answer),
-        new(KeyTable.Report, ["Esc"], "", "empties the box", KeyDeed.Back),
-        .. Scrolling(KeyTable.Report),
+        new(ScreenName.Review, ["Enter"], "segment", "shows the readings and notes of the chosen segment, or of the one whose number is typed; a line in the box is written, such as a late flag 'flag 2.5 t words'", KeyDeed.Answer),
+        new(ScreenName.Review, ["CursorLeft"], "choose", "chooses the segment before", KeyDeed.Previous),
+        new(ScreenName.Review, ["CursorRight"], "choose", "chooses the segment after", KeyDeed.Next),
+        new(ScreenName.Review, ["Esc"], "back", "empties the box; on an empty one goes back to the summary", KeyDeed.Back),
+        .. Scrolling(ScreenName.Review),
+        new(ScreenName.Predict, ["Enter"], "answer", "takes the answer in the box; at the end locks the prediction", KeyDeed.Answer),
+        new(ScreenName.Predict, ["Esc"], "back", "empties the box; on an empty one goes back a question", KeyDeed.Back),
+        .. Scrolling(ScreenName.Predict),
+        new(ScreenName.Reveal, ["Enter"], "answer", "takes the answer in the box; at the end opens the key", KeyDeed.Answer),
+        new(ScreenName.Reveal, ["Esc"], "back", "empties the box; on an empty one begins again", KeyDeed.Back),
+        .. Scrolling(ScreenName.Reveal),
+        new(ScreenName.Report, ["w"], "write", "writes the report and says where", KeyDeed.Save),
+        new(ScreenName.Report, ["Enter"], "", "writes a line typed in the box, such as a note '; words'", KeyDeed.Answer),
+        new(ScreenName.Report, ["Esc"], "", "empties the box", KeyDeed.Back),
+        .. Scrolling(ScreenName.Report),
     ];
 
     private static IEnumerable<KeyRow> Scrolling(string screen) =>

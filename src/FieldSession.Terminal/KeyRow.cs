@@ -122,7 +122,7 @@ internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string 
         KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
         KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
         KeyDeed.Undo => ObjectionTo(Line, study),
-        KeyDeed.Answer when Where == KeyTable.Reveal => KeyGate.ObjectionIn(study),
+        KeyDeed.Answer when Where == ScreenName.Reveal => KeyGate.ObjectionIn(study),
         _ => null,
     };
 

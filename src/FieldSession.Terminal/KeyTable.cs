@@ -10,66 +10,34 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
     /// <summary>The keys as delivered.</summary>
     public static KeyTable Standard { get; } = new(
     [
-        new(Drive, ["Enter"], "store", "stores what is in the box; empty at a stop: starts the next run", KeyDeed.Commit),
+        new(ScreenName.Drive, ["Enter"], "store", "stores what is in the box; empty at a stop: starts the next run", KeyDeed.Commit),
         .. SpoiltCauses.All.Select(Flag),
-        new(Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
-        new(Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
-        new(Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
+        new(ScreenName.Drive, ["m", "*"], "missed", "nothing was read on this segment; the run moves on", KeyDeed.Write, "m"),
+        new(ScreenName.Drive, ["u", "/"], "undo", "takes the last act back; both stay in the journal", KeyDeed.Write, "u"),
+        new(ScreenName.Drive, [";"], "note", "note on the last segment: ;3 is the plan's third phrase at once, or words", KeyDeed.Note),
         .. SpeakerKeys,
-        new(Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
-        new(Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
-        new(Drive, ["Backspace"], "", "on an empty box: brings the line back that was not stored", KeyDeed.Recall),
-        new(Drive, ["Esc"], "", "empties the box, or closes the help; on an empty one drops the line that was not stored", KeyDeed.Clear),
-        new(Rate, ["Enter"], "store", "takes what is in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
-        new(Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
+        new(ScreenName.Drive, [":"], "words", "words, such as :run 417, :seg 5, :end, :weather air=6; Tab completes them", KeyDeed.Words),
+        new(ScreenName.Drive, ["Tab"], "", "completes the words begun in the box, or offers what is due", KeyDeed.Complete),
+        new(ScreenName.Drive, ["Backspace"], "", "on an empty box: brings the line back that was not stored", KeyDeed.Recall),
+        new(ScreenName.Drive, ["Esc"], "", "empties the box, or closes the help; on an empty one drops the line that was not stored", KeyDeed.Clear),
+        new(ScreenName.Rate, ["Enter"], "store", "takes what is in the box: who rates, then a score; empty: skips the attribute", KeyDeed.Answer),
+        new(ScreenName.Rate, ["Esc"], "next person", "empties the box; empty: gives the keyboard to the next", KeyDeed.Back),
         .. StopKeys.Rows,
         .. EveningKeys.Rows,
         .. PlanKeys.Rows,
         .. StartKeys.Rows,
-        new(Legs, ["Enter"], "next", "takes the value in the box, or the one suggested, and asks the next; the last one stores the leg", KeyDeed.Field),
-        new(Legs, ["CursorUp"], "back", "asks the field before once more", KeyDeed.Field),
-        new(Legs, ["Esc"], "", "empties the form, or closes the help; whole lines go in too: leg 3 w rain, u, ; note", KeyDeed.Clear),
-        new(Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
-        new(Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
-        new(Everywhere, ["F12", "Alt+L"], "look", "the next look: day, night, no colour", KeyDeed.Look),
-        new(Everywhere, ["F11", "Alt+C"], "", "covers the running comparison on this laptop, or uncovers it; remembered like the look", KeyDeed.Cover),
-        .. AllScreens.Rows.Select((screen, place) => ToScreen(screen, place + 2)),
+        new(ScreenName.Legs, ["Enter"], "next", "takes the value in the box, or the one suggested, and asks the next; the last one stores the leg", KeyDeed.Field),
+        new(ScreenName.Legs, ["CursorUp"], "back", "asks the field before once more", KeyDeed.Field),
+        new(ScreenName.Legs, ["Esc"], "", "empties the form, or closes the help; whole lines go in too: leg 3 w rain, u, ; note", KeyDeed.Clear),
+        new(ScreenName.Everywhere, ["?", "F1", "Alt+H"], "help", "every key that works here, and why one does not", KeyDeed.Help),
+        new(ScreenName.Everywhere, ["Ctrl+Q", "Alt+Q"], "leave", "leaves the program; all that was stored is safe", KeyDeed.Leave),
+        new(ScreenName.Everywhere, ["F12", "Alt+L"], "look", "the next look: day, night, no colour", KeyDeed.Look),
+        new(ScreenName.Everywhere, ["F11", "Alt+C"], "", "covers the running comparison on this laptop, or uncovers it; remembered like the look", KeyDeed.Cover),
+        .. ScreenName.InOrder.Select((screen, place) => ToScreen(screen, place + 2)),
     ]);
 
-    /// <summary>The name under which rows work on every screen.</summary>
-    public const string Everywhere = "";
-
-    /// <summary>The drive screen's name.</summary>
-    public const string Drive = "drive";
-
-    /// <summary>The name of the screen on which a run is read back and repaired at a stop.</summary>
-    public const string Stop = "stop";
-
-    /// <summary>The rating screen's name.</summary>
-    public const string Rate = "rate";
-
-    /// <summary>The review screen's name.</summary>
-    public const string Review = "review";
-
-    /// <summary>The name of the screen on which predictions are locked.</summary>
-    public const string Predict = "predict";
-
-    /// <summary>The name of the screen on which the key is opened.</summary>
-    public const string Reveal = "reveal";
-
-    /// <summary>The report screen's name.</summary>
-    public const string Report = "report";
-
-    /// <summary>The name of the screen that comes before any study.</summary>
-    public const string Start = "start";
-    /// <summary>The name of the screen for the legs of energy days.</summary>
-    public const string Legs = "legs";
-
-    /// <summary>The plan screen's name.</summary>
-    public const string Plan = "plan";
-
     /// <summary>The rows that work on a screen, its own first.</summary>
-    public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == Everywhere));
+    public IEnumerable<KeyRow> On(string screen) => Rows.Where(row => row.Where == screen).Concat(Rows.Where(row => row.Where == ScreenName.Everywhere));
 
     /// <summary>The row of a screen that writes a line on a typed character; null: none.</summary>
     public KeyRow? ActOf(string screen, char typed) => Rows.FirstOrDefault(row => row.Deed == KeyDeed.Write && row.Where == screen && row.Has(typed));
@@ -88,18 +56,18 @@ internal sealed record KeyTable(ImmutableArray<KeyRow> Rows)
 
     private static ImmutableArray<KeyRow> SpeakerKeys =>
     [
-        new(Drive, ["d"], "whose words", "right after a note: the driver said so", KeyDeed.Speaker, "d"),
-        new(Drive, ["c"], "whose words", "right after a note: the co-driver said so", KeyDeed.Speaker, "c"),
+        new(ScreenName.Drive, ["d"], "whose words", "right after a note: the driver said so", KeyDeed.Speaker, "d"),
+        new(ScreenName.Drive, ["c"], "whose words", "right after a note: the co-driver said so", KeyDeed.Speaker, "c"),
     ];
 
     private static KeyRow Flag((SpoiltCause Cause, char Letter, string Word, string Meaning) cause) => new(
-        Drive,
+        ScreenName.Drive,
         cause.Cause == SpoiltCause.Traffic ? [$"{cause.Letter}", "+"] : [$"{cause.Letter}"],
         "spoilt",
         $"spoilt by {cause.Meaning}; again takes the flag back",
         KeyDeed.Write,
         $"{cause.Letter}");
 
-    private static KeyRow ToScreen(ScreenRow screen, int number) => new(
-        Everywhere, [$"F{number}", $"Alt+{number % 10}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
+    private static KeyRow ToScreen((string Name, string Words) screen, int number) => new(
+        ScreenName.Everywhere, [$"F{number}", $"Alt+{number % 10}"], screen.Name, $"goes to {screen.Name}: {screen.Words}", KeyDeed.Screen, screen.Name);
 }

@@ -14,7 +14,7 @@ internal static class KeysPage
     /// <summary>The footer: at a stop first the keys to what is due, then those that work here now, as many as fit, each with its word.</summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
     {
-        string[] due = screen is KeyTable.Drive or KeyTable.Stop ? [.. DueKeys(table, study)] : [];
+        string[] due = screen is ScreenName.Drive or ScreenName.Stop ? [.. DueKeys(table, study)] : [];
         KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
         IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0).GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
         PageRow row = PageRow.Of(" ", Ink.Bar);
@@ -40,7 +40,7 @@ internal static class KeysPage
     private static IEnumerable<string> DueKeys(KeyTable table, Study study)
     {
         Due[] due = [.. DueAtStop.In(study)];
-        return [.. Labelled("Tab", due.Where(one => !one.IsOnRateScreen)), .. Labelled(table.KeyTo(KeyTable.Rate), due.Where(one => one.IsOnRateScreen))];
+        return [.. Labelled("Tab", due.Where(one => !one.IsOnRateScreen)), .. Labelled(table.KeyTo(ScreenName.Rate), due.Where(one => one.IsOnRateScreen))];
     }
 
     private static string[] Labelled(string key, IEnumerable<Due> due) => due.Any() ? [$"{key} {string.Join(", ", due.Select(one => one.Label))}"] : [];
@@ -52,7 +52,7 @@ internal static class KeysPage
         .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
         .. Phrases(study),
         PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
-        .. screen is KeyTable.Drive or KeyTable.Stop ? WordsPage.Help(study, columns) : [],
+        .. screen is ScreenName.Drive or ScreenName.Stop ? WordsPage.Help(study, columns) : [],
     ];
 
     /// <summary>docs/keys.md.</summary>

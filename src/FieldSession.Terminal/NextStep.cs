@@ -10,11 +10,11 @@ internal static class NextStep
     /// <summary>The name of the screen that is due.</summary>
     public static string Screen(Study study) => study switch
     {
-        { Opening: not null } => KeyTable.Report,
-        { IsAnythingDriven: true } when KeyGate.ObjectionIn(study) is null => KeyTable.Reveal,
-        { Predictions.Count: > 0 } => KeyTable.Predict,
-        { OrderDriven: true } when RunChecks.AgainstPredicting(study) is null => KeyTable.Review,
-        _ => KeyTable.Drive,
+        { Opening: not null } => ScreenName.Report,
+        { IsAnythingDriven: true } when KeyGate.ObjectionIn(study) is null => ScreenName.Reveal,
+        { Predictions.Count: > 0 } => ScreenName.Predict,
+        { OrderDriven: true } when RunChecks.AgainstPredicting(study) is null => ScreenName.Review,
+        _ => ScreenName.Drive,
     };
 
     /// <summary>What to do next, for somebody who is on a screen already.</summary>
@@ -23,16 +23,16 @@ internal static class NextStep
     /// <param name="here">The screen's name.</param>
     public static string Words(Study study, KeyTable keys, string here)
     {
-        string due = Screen(study) == KeyTable.Review && here == KeyTable.Review ? KeyTable.Predict : Screen(study);
+        string due = Screen(study) == ScreenName.Review && here == ScreenName.Review ? ScreenName.Predict : Screen(study);
         return due == here ? "" : $"{keys.KeyTo(due)}: {Act(due)}";
     }
 
     private static string Act(string screen) => screen switch
     {
-        KeyTable.Report => "the report",
-        KeyTable.Reveal => ShellWords.OpenTheKey,
-        KeyTable.Predict => ShellWords.LockThePredictions,
-        KeyTable.Review => ShellWords.GoToBlindReview,
+        ScreenName.Report => "the report",
+        ScreenName.Reveal => ShellWords.OpenTheKey,
+        ScreenName.Predict => ShellWords.LockThePredictions,
+        ScreenName.Review => ShellWords.GoToBlindReview,
         _ => ShellWords.GoBackToDriving,
     };
 }

@@ -53,7 +53,7 @@ internal static class OwnKeys
             return (keys, Form);
         }
 
-        string where = Typed.Is(words[0], EverywhereWord) ? KeyTable.Everywhere : words[0].ToLowerInvariant();
+        string where = Typed.Is(words[0], EverywhereWord) ? ScreenName.Everywhere : words[0].ToLowerInvariant();
         string first = KeyNames.Known(words[1]);
         int place = delivered.Rows.ToList().FindIndex(row => row.Where == where && string.Equals(row.Keys[0], first, StringComparison.OrdinalIgnoreCase));
         if (place < 0)
@@ -80,8 +80,8 @@ internal static class OwnKeys
             return $"readings are typed with '{key}'; take a letter, a sign, or a named key";
         }
 
-        bool isTyped = row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help;
-        return isTyped || row.Where == KeyTable.Plan
+        bool isTyped = row.Where == ScreenName.Everywhere && row.Deed != KeyDeed.Help;
+        return isTyped || row.Where == ScreenName.Plan
             ? $"'{key}' is typed into the box there; take a named key, such as F5, Ctrl+R or Alt+5"
             : null;
     }

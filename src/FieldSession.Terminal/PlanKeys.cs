@@ -36,5 +36,5 @@ internal static class PlanKeys
         Sheet(["Esc"], "", "empties the box, leaves the orders, or closes the help", "clear"),
     ];
 
-    private static KeyRow Sheet(ImmutableArray<string> keys, string label, string words, string act) => new(KeyTable.Plan, keys, label, words, KeyDeed.Plan, act);
+    private static KeyRow Sheet(ImmutableArray<string> keys, string label, string words, string act) => new(ScreenName.Plan, keys, label, words, KeyDeed.Plan, act);
 }

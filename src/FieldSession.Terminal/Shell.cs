@@ -88,7 +88,7 @@ internal sealed class Shell : Runnable, IToldOfFaults
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        foreach (KeyRow row in _desk.Keys.On(KeyTable.Everywhere))
+        foreach (KeyRow row in _desk.Keys.On(ScreenName.Everywhere))
         {
             if (row.Has(key))
             {

@@ -62,7 +62,7 @@ public static class JournalRules
         : key.ReadAgain(again.Marks, again.Readers).Differ.SequenceEqual(again.Differ) ? null : LogbookWords.MarksAreNotAsLineSays;
 
     private static string? WhyBroken(PredictionLocked prediction, Study before) =>
-        before.Predictions.Exists(p => Study.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? LogbookWords.SecondPredictionOf(prediction) : null;
+        before.Predictions.Exists(p => CrewMember.SamePerson(p.Person, prediction.Person) && before.Hand.Knows(p.Mark)) ? LogbookWords.SecondPredictionOf(prediction) : null;
 
     private static string? WhyBroken(KeyOpened opened, Study before) =>
         before.StillToPredict.Any() ? LogbookWords.KeyOpenedBeforeAllPredictions

@@ -29,7 +29,7 @@ public class ComparisonSpeed
     }
 
     [Benchmark]
-    public Comparison Compare() => Comparison.Of(_day, _terms);
+    public Comparison Compare() => BlindComparison.Of(_day, _terms);
 
     private static string Repeated(string order, int runs) => string.Concat(Enumerable.Repeat(order, runs / order.Length));
 }

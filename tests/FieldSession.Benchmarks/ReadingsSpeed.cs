@@ -36,5 +36,5 @@ public class ReadingsSpeed
 
     [Benchmark]
     public int ReadCompareWrite() =>
-        ComparisonJson.Of(Comparison.Of(ReadingsCsv.Read(new MemoryStream(_csv), "day.csv").Content!, new ComparisonTerms())).Length;
+        ComparisonJson.Of(BlindComparison.Of(ReadingsCsv.Read(new MemoryStream(_csv), "day.csv").Content!, new ComparisonTerms())).Length;
 }

@@ -57,7 +57,7 @@ internal static class RealisticDays
             SeededLot lot = SeededLot.For(seed, 9_999, day);
             InventedDay model = Model("ABBA", 0, lot);
             MeasuredDay drawn = (asToday ? model : model with { DriftDb = 0, TrafficShare = 0 }).Draw(lot).Day;
-            ClassComparison steady = Comparison.Of(drawn, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
+            ClassComparison steady = BlindComparison.Of(drawn, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
             pool[day] = [new ArchiveLine($"{day}", MeasureClass.Steady, steady.NuRun, steady.SRunDb, steady.Kbar ?? 0, steady.NuE, steady.SEDb)];
         });
         return pool;

@@ -54,7 +54,7 @@ internal sealed record SimulatedDays
 
     private static Seen See(MeasuredDay day, double trueDb, double nominalDb, IReadOnlyList<ArchiveLine>? archive)
     {
-        Comparison comparison = Comparison.Of(day, new ComparisonTerms("A", Archive: archive));
+        Comparison comparison = BlindComparison.Of(day, new ComparisonTerms("A", Archive: archive));
         ClassComparison? steady = comparison.Comparisons is [CodeComparison pair, ..] ? pair.Classes.Steady : null;
         Estimate? overall = steady?.Overall;
         Estimate[] segments = [.. (steady?.Segments ?? []).Select(segment => segment.Estimate)];

@@ -28,7 +28,7 @@ public sealed class ExportSource(Study study, IReadOnlyList<Line> lines, OpenedK
     public MeasuredDay Day { get; } = StudyReadings.Of(study);
 
     /// <summary>The comparison on the terms that the plan fixed.</summary>
-    public Comparison Comparison => field ??= Comparison.InFull(Day, StudyTerms.Of(Study));
+    public Comparison Comparison => field ??= BlindComparison.InFull(Day, StudyTerms.Of(Study));
 
     /// <summary>The lines of the verdicts, by code.</summary>
     public IReadOnlyList<VerdictLine> Verdicts => field ??= StudyVerdicts.Of(Study, Comparison, EarFindings.Of(Study, StudyTerms.Of(Study)), Key, Ring);

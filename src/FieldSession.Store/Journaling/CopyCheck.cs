@@ -16,7 +16,7 @@ public sealed record CopyCheck(
     public bool Holds => IsThere && FirstFailing is null;
 
     internal static CopyCheck OfText(string file, bool isThere, TextCopy text) =>
-        Of(file, isThere, text.Lines, StudyFileWords.LineIsBroken, int.MaxValue);
+        Of(file, isThere, text.Lines, HealingWords.LineIsBroken, int.MaxValue);
 
     internal static CopyCheck OfStore(string file, bool isThere, StoreCopy store) =>
         Of(file, isThere, store.Lines, store.Fault ?? "", store.Fault is null ? int.MaxValue : Math.Max(store.FaultAt, 1));
@@ -47,6 +47,6 @@ public sealed record CopyCheck(
     private static string WhyNot(Line? line, string invalid, Chains chains) => line is null ? invalid : Unlinked(line, chains);
 
     private static string Unlinked(Line line, Chains chains) => chains.HeadOf(line.Strand) is { } head
-        ? StudyFileWords.LineDoesNotFollow(line, head)
-        : StudyFileWords.LineDoesNotBeginStrand(line);
+        ? HealingWords.LineDoesNotFollow(line, head)
+        : HealingWords.LineDoesNotBeginStrand(line);
 }

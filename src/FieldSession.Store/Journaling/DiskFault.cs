@@ -8,7 +8,7 @@ internal sealed class DiskFault
     private Exception? _first;
 
     /// <summary>A disk that takes nothing at all.</summary>
-    public static DiskFault FromTheBeginning() => new() { _first = new IOException(StudyFileWords.FileIsOnlyLookedAt) };
+    public static DiskFault FromTheBeginning() => new() { _first = new IOException(FileOnDiskWords.FileIsOnlyLookedAt) };
 
     /// <summary>Whether one happened.</summary>
     public bool Happened => _first is not null;

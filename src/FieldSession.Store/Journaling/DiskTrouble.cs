@@ -22,21 +22,21 @@ internal static class DiskTrouble
     public static string InWords(Exception fault) => Told(fault).Words;
 
     /// <summary>A disk that said yes and has something else, or nothing: the same to a crew as one that fails.</summary>
-    public static IOException OfALyingDisk(string path) => new(StudyFileWords.DiskGivesBackOther(path), Failing[0]);
+    public static IOException OfALyingDisk(string path) => new(FileOnDiskWords.DiskGivesBackOther(path), Failing[0]);
 
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => Told(fault).Remedy;
 
     private static (string Words, string Remedy) Told(Exception fault) => fault switch
     {
-        UnauthorizedAccessException => (StudyFileWords.WritingIsNotAllowed, StudyFileWords.AllowWriting),
-        FileNotFoundException or DirectoryNotFoundException => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
-        _ when Full.Contains(fault.HResult) => (StudyFileWords.DiskIsFull, StudyFileWords.MakeRoom),
-        _ when Gone.Contains(fault.HResult) => (StudyFileWords.DriveIsGone, StudyFileWords.BringItBack),
-        _ when Failing.Contains(fault.HResult) => (StudyFileWords.DriveFails, StudyFileWords.BringItBackOrGoOnElsewhere),
-        _ when Silent.Contains(fault.HResult) => (StudyFileWords.DriveDoesNotAnswer, StudyFileWords.SeeToCableOrNetwork),
-        _ when WithoutLocks.Contains(fault.HResult) => (StudyFileWords.ShareGivesNoLocks, StudyFileWords.LetServerGiveLocks),
-        _ when IsReadOnly(fault) => (StudyFileWords.DriveMayOnlyBeRead, StudyFileWords.AllowWriting),
-        _ => (fault.Message, StudyFileWords.AllowWriting),
+        UnauthorizedAccessException => (FileOnDiskWords.WritingIsNotAllowed, FileOnDiskWords.AllowWriting),
+        FileNotFoundException or DirectoryNotFoundException => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
+        _ when Full.Contains(fault.HResult) => (FileOnDiskWords.DiskIsFull, FileOnDiskWords.MakeRoom),
+        _ when Gone.Contains(fault.HResult) => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
+        _ when Failing.Contains(fault.HResult) => (FileOnDiskWords.DriveFails, FileOnDiskWords.BringItBackOrGoOnElsewhere),
+        _ when Silent.Contains(fault.HResult) => (FileOnDiskWords.DriveDoesNotAnswer, FileOnDiskWords.SeeToCableOrNetwork),
+        _ when WithoutLocks.Contains(fault.HResult) => (FileOnDiskWords.ShareGivesNoLocks, FileOnDiskWords.LetServerGiveLocks),
+        _ when IsReadOnly(fault) => (FileOnDiskWords.DriveMayOnlyBeRead, FileOnDiskWords.AllowWriting),
+        _ => (fault.Message, FileOnDiskWords.AllowWriting),
     };
 }

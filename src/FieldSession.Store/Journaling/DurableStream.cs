@@ -92,7 +92,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
         base.Dispose(disposing);
     }
 
-    private long WithinReach(long at) => at <= _length + MostGrowthBytes ? at : throw new InvalidDataException(StudyFileWords.StoreLeadsFarBeyond);
+    private long WithinReach(long at) => at <= _length + MostGrowthBytes ? at : throw new InvalidDataException(SecondCopyWords.StoreLeadsFarBeyond);
 
     // LiteDB writes whole pages at page borders, so whole blocks
     private void Keep(ReadOnlySpan<byte> bytes, long at)

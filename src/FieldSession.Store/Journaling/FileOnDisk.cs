@@ -23,7 +23,7 @@ internal sealed class FileOnDisk(string path, SafeFileHandle handle) : IDiskFile
     public long Length
     {
         get => RandomAccess.GetLength(handle);
-        set => throw new NotSupportedException(StudyFileWords.FileIsOnlyLookedAt);
+        set => throw new NotSupportedException(FileOnDiskWords.FileIsOnlyLookedAt);
     }
 
     /// <inheritdoc/>
@@ -39,10 +39,10 @@ internal sealed class FileOnDisk(string path, SafeFileHandle handle) : IDiskFile
     }
 
     /// <inheritdoc/>
-    public void Write(ReadOnlySpan<byte> bytes, long at) => throw new NotSupportedException(StudyFileWords.FileIsOnlyLookedAt);
+    public void Write(ReadOnlySpan<byte> bytes, long at) => throw new NotSupportedException(FileOnDiskWords.FileIsOnlyLookedAt);
 
     /// <inheritdoc/>
-    public void Sync() => throw new NotSupportedException(StudyFileWords.FileIsOnlyLookedAt);
+    public void Sync() => throw new NotSupportedException(FileOnDiskWords.FileIsOnlyLookedAt);
 
     /// <inheritdoc/>
     public void Dispose()

@@ -24,7 +24,7 @@ internal static class Kinship
             HashSet<string> hashes = [.. copy.Lines.Select(line => line.Hash)];
             if (known.Find(other => !other.Lines.Any(line => hashes.Contains(line.Hash))) is { } stranger)
             {
-                throw new OtherStudyException(StudyFileWords.FilesAreOfTwoStudies(
+                throw new OtherStudyException(HealingWords.FilesAreOfTwoStudies(
                     stranger.File, NameOf(stranger.Lines), copy.File, NameOf(copy.Lines)));
             }
 

@@ -41,14 +41,14 @@ public sealed class ReadStudy : IJournal
             throw new StudyMissingException(StudyFileWords.NoStudyToRead(paths));
         }
 
-        (Finding finding, StudyDamagedException? loss) = Look(disk, paths);
-        if (loss is not null || !finding.IsWhole)
+        (FoundStudy found, StudyDamagedException? loss) = Look(disk, paths);
+        if (loss is not null || !found.IsWhole)
         {
             // files read while they are written can look broken once
-            (finding, loss) = Look(disk, paths);
+            (found, loss) = Look(disk, paths);
         }
 
-        return loss is null ? new ReadStudy(paths.Study, finding.Lines, [.. RemarksOn(finding, paths)]) : throw loss;
+        return loss is null ? new ReadStudy(paths.Study, found.Lines, [.. RemarksOn(found, paths)]) : throw loss;
     });
 
     /// <summary>Refuses: a study that is only read takes nothing.</summary>
@@ -61,24 +61,24 @@ public sealed class ReadStudy : IJournal
         // nothing is open
     }
 
-    private static (Finding Finding, StudyDamagedException? Loss) Look(IDisk disk, StudyPaths paths)
+    private static (FoundStudy Found, StudyDamagedException? Loss) Look(IDisk disk, StudyPaths paths)
     {
         byte[]? text = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : null;
-        Finding finding = Finding.Of(disk, paths, text);
-        return (finding, Loss.In(paths, finding, text));
+        FoundStudy found = FoundStudy.Of(disk, paths, text);
+        return (found, Loss.In(paths, found, text));
     }
 
     // a LiteDB file that is merely behind, and a last line that is being written, are how an open study looks
-    private static IEnumerable<string> RemarksOn(Finding finding, StudyPaths paths)
+    private static IEnumerable<string> RemarksOn(FoundStudy found, StudyPaths paths)
     {
-        if (!finding.IsTextWhole)
+        if (!found.IsTextWhole)
         {
-            yield return StudyFileWords.ReadFromOtherCopy(paths.Journal, finding.Lines.Count);
+            yield return StudyFileWords.ReadFromOtherCopy(paths.Journal, found.Lines.Count);
         }
 
-        if (!finding.IsStoreLeading)
+        if (!found.IsStoreLeading)
         {
-            yield return StudyFileWords.ReadFromOtherCopy(paths.Study, finding.Lines.Count);
+            yield return StudyFileWords.ReadFromOtherCopy(paths.Study, found.Lines.Count);
         }
     }
 }

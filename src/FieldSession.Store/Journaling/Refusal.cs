@@ -31,12 +31,12 @@ internal static class Refusal
     {
         StudyFileException => null,
         _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
-            StudyFileWords.FileMayNotBeWritten(path, fault),
+            FileOnDiskWords.FileMayNotBeWritten(path, fault),
             fault),
         FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
-            StudyFileWords.NoSuchFileOrFolder(path, fault), fault),
+            FileOnDiskWords.NoSuchFileOrFolder(path, fault), fault),
         _ when IsLock(fault) => new StudyInUseException(
-            StudyFileWords.StudyIsInUse(path), fault),
+            FileOnDiskWords.StudyIsInUse(path), fault),
         _ => null,
     };
 }

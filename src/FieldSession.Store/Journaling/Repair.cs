@@ -5,7 +5,7 @@ namespace FieldSession.Store.Journaling;
 
 /// <summary>
 /// Brings both files up to what was found. Whatever is not simply continued is kept beside it under its own name with
-/// the time of the damage's finding. While the text is being written again, a third file holds every line.
+/// the time of the damage's found. While the text is being written again, a third file holds every line.
 /// </summary>
 internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
 {
@@ -18,25 +18,25 @@ internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
     public IReadOnlyList<string> Done => _done;
 
     /// <summary>Makes the text whole and opens it for writing.</summary>
-    public TextFile RepairText(IDiskFile file, byte[] bytes, Finding finding)
+    public TextFile RepairText(IDiskFile file, byte[] bytes, FoundStudy found)
     {
-        SetAside(bytes, finding);
-        if (!finding.IsTextWhole)
+        SetAside(bytes, found);
+        if (!found.IsTextWhole)
         {
-            WholeFile.Write(disk, paths.Rescue, TextFile.BytesOf(finding.Lines));
+            WholeFile.Write(disk, paths.Rescue, TextFile.BytesOf(found.Lines));
         }
 
-        TextFile text = Continued(file, finding);
+        TextFile text = Continued(file, found);
         disk.Delete(paths.Rescue);
         return text;
     }
 
     /// <summary>Puts a damaged or stray LiteDB file aside, so that a new one can grow in its place.</summary>
-    public void ClearStore(Finding finding)
+    public void ClearStore(FoundStudy found)
     {
-        if (!finding.IsStoreLeading)
+        if (!found.IsStoreLeading)
         {
-            ClearStore(finding.Store.Fault ?? StudyFileWords.StoreHoldsOtherLines);
+            ClearStore(found.Store.Fault ?? SecondCopyWords.StoreHoldsOtherLines);
         }
     }
 
@@ -47,7 +47,7 @@ internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
         string? log = KeepAside(paths.Log);
         disk.SyncFolderOf(paths.Study);
         string kept = string.Join(" and ", new[] { study, log }.OfType<string>());
-        _done.Add(StudyFileWords.StoreIsMadeAgain(paths, why, kept));
+        _done.Add(HealingWords.StoreIsMadeAgain(paths, why, kept));
     }
 
     /// <summary>Puts what a cut-off start left aside; of empty files nothing is kept.</summary>
@@ -67,42 +67,42 @@ internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
     }
 
     /// <summary>Says that the LiteDB file is made up from the text.</summary>
-    public void NoteGrowth(Finding finding)
+    public void NoteGrowth(FoundStudy found)
     {
-        if (finding.IsStoreLeading && finding.Store.Lines.Count < finding.Lines.Count)
+        if (found.IsStoreLeading && found.Store.Lines.Count < found.Lines.Count)
         {
-            _done.Add(StudyFileWords.StoreWasBehind(paths, finding));
+            _done.Add(HealingWords.StoreWasBehind(paths, found));
         }
     }
 
-    private void SetAside(byte[] bytes, Finding finding)
+    private void SetAside(byte[] bytes, FoundStudy found)
     {
-        if (!finding.IsTextLeading || finding.Text.Tail.Length > LongestTailBytes)
+        if (!found.IsTextLeading || found.Text.Tail.Length > LongestTailBytes)
         {
             string kept = KeepCopy(paths.Journal, bytes);
-            _done.Add(StudyFileWords.JournalWasWrittenAgain(paths, kept));
+            _done.Add(HealingWords.JournalWasWrittenAgain(paths, kept));
         }
-        else if (finding.Text.Tail.Length > 0)
+        else if (found.Text.Tail.Length > 0)
         {
-            _done.Add(StudyFileWords.HalfLineWasCutOff(paths, KeepCopy(paths.Journal, bytes)));
+            _done.Add(HealingWords.HalfLineWasCutOff(paths, KeepCopy(paths.Journal, bytes)));
         }
-        else if (bytes.Length > 0 && finding.Text.Lines.Count < finding.Lines.Count)
+        else if (bytes.Length > 0 && found.Text.Lines.Count < found.Lines.Count)
         {
-            _done.Add(StudyFileWords.JournalWasShort(paths, finding, KeepCopy(paths.Journal, bytes)));
+            _done.Add(HealingWords.JournalWasShort(paths, found, KeepCopy(paths.Journal, bytes)));
         }
-        else if (finding.Text.Lines.Count < finding.Lines.Count)
+        else if (found.Text.Lines.Count < found.Lines.Count)
         {
-            _done.Add(StudyFileWords.JournalWasMissing(paths, finding));
+            _done.Add(HealingWords.JournalWasMissing(paths, found));
         }
     }
 
-    private TextFile Continued(IDiskFile file, Finding finding)
+    private TextFile Continued(IDiskFile file, FoundStudy found)
     {
-        IReadOnlyList<Line> sound = finding.IsTextLeading ? [.. finding.Text.Valid.Take(finding.Text.Lines.Count)] : [];
+        IReadOnlyList<Line> sound = found.IsTextLeading ? [.. found.Text.Valid.Take(found.Text.Lines.Count)] : [];
         TextFile text = new(disk, paths.Journal, file, sound);
-        if (file.Length != TextOnDisk.LengthOf(sound) || sound.Count < finding.Lines.Count)
+        if (file.Length != TextOnDisk.LengthOf(sound) || sound.Count < found.Lines.Count)
         {
-            text.Append([.. finding.Lines.Skip(sound.Count)]);
+            text.Append([.. found.Lines.Skip(sound.Count)]);
         }
 
         return text;

@@ -82,5 +82,5 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
     }
 
     private static TwoHistoriesException TwoHistories(string study, Line line) => new(
-        StudyFileWords.CopiesHaveTwoHistories(study, line));
+        HealingWords.CopiesHaveTwoHistories(study, line));
 }

@@ -38,7 +38,7 @@ public sealed class SecondPlace(string folder, string study, string strand)
         StringBuilder text = new(earlier);
         foreach (UnsavedAct act in acts)
         {
-            text.Append(StudyFileWords.RemarkOnUnsaved(act)).Append('\n').Append(act.Typed).Append('\n');
+            text.Append(FileOnDiskWords.RemarkOnUnsaved(act)).Append('\n').Append(act.Typed).Append('\n');
         }
 
         WholeFile.Write(new Disk(), File, Encoding.UTF8.GetBytes(text.ToString()));

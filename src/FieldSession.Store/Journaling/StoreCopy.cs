@@ -24,14 +24,14 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
     {
         if (new[] { paths.Study, paths.Log }.Any(path => IsTooLong(disk, path)))
         {
-            return Missing with { Fault = StudyFileWords.StoreLeadsFarBeyond };
+            return Missing with { Fault = SecondCopyWords.StoreLeadsFarBeyond };
         }
 
         byte[] log = disk.Exists(paths.Log) ? disk.ReadAll(paths.Log) : [];
         byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
         if (pages.Length == 0)
         {
-            return log.Length == 0 ? Missing : Missing with { Fault = StudyFileWords.StoreIsGoneOrEmpty };
+            return log.Length == 0 ? Missing : Missing with { Fault = SecondCopyWords.StoreIsGoneOrEmpty };
         }
 
         if (StudyHeader.FaultIn(pages) is { } foreign)
@@ -61,7 +61,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
             Look(LiteStore.LastFirst(1), reading.CompareEnd);
         });
         StoreCopy copy = reading.Result();
-        return broken?.Message ?? copy.Fault ?? (copy.Lines.SequenceEqual(lines) ? null : StudyFileWords.StoreHoldsOtherLines);
+        return broken?.Message ?? copy.Fault ?? (copy.Lines.SequenceEqual(lines) ? null : SecondCopyWords.StoreHoldsOtherLines);
 
         void Look(Query query, Func<BsonDocument, bool> take)
         {
@@ -97,7 +97,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
         ReadInOrder(pagesInMemory, logInMemory, query, take);
         if (pagesInMemory.WasToGrowTooFar || logInMemory.WasToGrowTooFar)
         {
-            throw new InvalidDataException(StudyFileWords.StoreLeadsFarBeyond);
+            throw new InvalidDataException(SecondCopyWords.StoreLeadsFarBeyond);
         }
     }
 

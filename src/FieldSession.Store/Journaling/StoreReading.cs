@@ -20,13 +20,13 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         long place = StoredLine.PlaceIn(document);
         if (place <= _place || place > int.MaxValue)
         {
-            Note(_place + 1, StudyFileWords.PlaceIsTakenOrNone);
+            Note(_place + 1, SecondCopyWords.PlaceIsTakenOrNone);
             return true;
         }
 
         if (place > _place + 1)
         {
-            Note(_place + 1, StudyFileWords.PlacesAreMissing(_place + 1, place - 1));
+            Note(_place + 1, SecondCopyWords.PlacesAreMissing(_place + 1, place - 1));
         }
 
         _place = _highest = (int)place;
@@ -36,7 +36,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         }
         else
         {
-            Note(_place, StudyFileWords.HashIsNotOfText);
+            Note(_place, SecondCopyWords.HashIsNotOfText);
         }
 
         return true;
@@ -48,7 +48,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
         long place = StoredLine.PlaceIn(document);
         if (place != _place)
         {
-            Note(_place + 1, StudyFileWords.EndsDiffer(_place, place));
+            Note(_place + 1, SecondCopyWords.EndsDiffer(_place, place));
         }
 
         return false;
@@ -58,7 +58,7 @@ internal sealed class StoreReading(IReadOnlyList<Line?> known)
     public void Break(string why)
     {
         _highest = _place + 1;
-        Note(_place + 1, StudyFileWords.StoreCantBeRead(why));
+        Note(_place + 1, SecondCopyWords.StoreCantBeRead(why));
     }
 
     /// <summary>Takes the next document, from the last one backwards; false: it was met before.</summary>

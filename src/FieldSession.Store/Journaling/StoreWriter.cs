@@ -136,9 +136,9 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
             _isAfterACrash |= disk.Exists(paths.Log);
             _store = disk.Exists(paths.Journal)
                 ? LiteStore.Open(disk, paths)
-                : throw new FileNotFoundException(StudyFileWords.DriveIsGone); // a new file would lie in the place where it was
+                : throw new FileNotFoundException(FileOnDiskWords.DriveIsGone); // a new file would lie in the place where it was
             _stored = Locked(() => _store.CountOfLeading(_lines))
-                ?? throw new InvalidDataException(StudyFileWords.StoreHoldsOtherLines);
+                ?? throw new InvalidDataException(SecondCopyWords.StoreHoldsOtherLines);
         }
 
         IReadOnlyList<LineFact> facts = [];

@@ -18,15 +18,15 @@ internal static class StudyHeader
         ReadOnlySpan<byte> words = "** This is a LiteDB file **"u8;
         if (file.Length < PageSize)
         {
-            return StudyFileWords.StoreIsTooShort(file);
+            return SecondCopyWords.StoreIsTooShort(file);
         }
 
         if (!file.Slice(WordsAt, words.Length).SequenceEqual(words))
         {
-            return StudyFileWords.StoreBeginsOtherwise;
+            return SecondCopyWords.StoreBeginsOtherwise;
         }
 
         byte format = file[WordsAt + words.Length];
-        return format == Format ? null : StudyFileWords.StoreIsOfOtherFormat(format, Format);
+        return format == Format ? null : SecondCopyWords.StoreIsOfOtherFormat(format, Format);
     }
 }

@@ -15,7 +15,7 @@ public static class StudyLimits
     {
         if (lengthBytes > mostBytes)
         {
-            throw new StudyTooLargeException(StudyFileWords.StudyIsTooLarge(path, lengthBytes >> 20, mostBytes >> 20));
+            throw new StudyTooLargeException(FileOnDiskWords.StudyIsTooLarge(path, lengthBytes >> 20, mostBytes >> 20));
         }
     }
 }

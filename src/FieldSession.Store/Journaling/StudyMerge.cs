@@ -56,7 +56,7 @@ public static class StudyMerge
         if (StudyState.IdentityOf(study.Lines) != StudyState.IdentityOf(lines))
         {
             throw new OtherStudyException(
-                StudyFileWords.CopyIsOfAnotherStudy(path, study));
+                StudyFileWords.CopyIsOfAnotherStudy(path, study.Path));
         }
     }
 

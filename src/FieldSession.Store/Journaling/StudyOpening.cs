@@ -78,28 +78,28 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
 
     private StudyFile OpenWith(IDiskFile file, byte[]? bytes)
     {
-        Finding finding = Finding.Of(disk, paths, bytes);
-        if (Loss.In(paths, finding, bytes) is { } loss)
+        FoundStudy found = FoundStudy.Of(disk, paths, bytes);
+        if (Loss.In(paths, found, bytes) is { } loss)
         {
             throw loss;
         }
 
         Repair repair = new(disk, paths, clock);
-        TextFile text = repair.RepairText(file, bytes ?? [], finding);
+        TextFile text = repair.RepairText(file, bytes ?? [], found);
         disk.SyncFolderOf(paths.Journal);
-        repair.ClearStore(finding);
-        repair.NoteGrowth(finding);
+        repair.ClearStore(found);
+        repair.NoteGrowth(found);
         IReadOnlyList<StrandHead> missing = [];
-        _ = Attempt.Of(() => missing = AcknowledgedLines.MissingIn(_terms.RecordFolder, paths.Study, finding.Lines));
-        string[] lost = [.. missing.Select(head => StudyFileWords.AcknowledgedLinesAreMissing(paths.Study, head, finding.Lines))];
-        StoreWriter store = StoreFrom(finding, repair);
-        return new StudyFile(disk, paths, text, store, finding.Lines, [.. repair.Done, .. lost], _terms.RecordFolder);
+        _ = Attempt.Of(() => missing = AcknowledgedLines.MissingIn(_terms.RecordFolder, paths.Study, found.Lines));
+        string[] lost = [.. missing.Select(head => StudyFileWords.AcknowledgedLinesAreMissing(paths.Study, head, found.Lines))];
+        StoreWriter store = StoreFrom(found, repair);
+        return new StudyFile(disk, paths, text, store, found.Lines, [.. repair.Done, .. lost], _terms.RecordFolder);
     }
 
-    private StoreWriter StoreFrom(Finding finding, Repair repair)
+    private StoreWriter StoreFrom(FoundStudy found, Repair repair)
     {
         StoreWriter store = new(disk, paths, repair.ClearStore);
-        store.Enqueue(finding.Lines);
+        store.Enqueue(found.Lines);
         store.CatchUp();
         if (store.Fault is { } fault && IsForAPerson(fault))
         {

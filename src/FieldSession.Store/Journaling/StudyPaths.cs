@@ -18,7 +18,7 @@ internal sealed record StudyPaths(string Study, string Log, string Journal, stri
         if (extension.Equals(JournalExtension, StringComparison.OrdinalIgnoreCase))
         {
             throw new StudyNameException(
-                StudyFileWords.NameIsOfJournal(path, Path.ChangeExtension(path, ".study")));
+                FileOnDiskWords.NameIsOfJournal(path, Path.ChangeExtension(path, ".study")));
         }
 
         string stem = study[..^extension.Length];

@@ -25,39 +25,39 @@ public sealed record StudyRescue(string Path, int Lines, int LooseLines, string?
 
     internal static StudyRescue Of(IDisk disk, StudyPaths damaged, StudyPaths target, TimeProvider clock)
     {
-        Finding finding = Refusal.Of(damaged.Study, () => Found(disk, damaged));
-        return Refusal.Of(target.Study, () => Written(disk, target, finding, clock));
+        FoundStudy found = Refusal.Of(damaged.Study, () => Found(disk, damaged));
+        return Refusal.Of(target.Study, () => Written(disk, target, found, clock));
     }
 
-    private static Finding Found(IDisk disk, StudyPaths damaged)
+    private static FoundStudy Found(IDisk disk, StudyPaths damaged)
     {
         if (!new[] { damaged.Journal, damaged.Study, damaged.Rescue }.Any(disk.Exists))
         {
             throw new StudyMissingException(StudyFileWords.NoStudyHere(damaged));
         }
 
-        Finding finding = Finding.Of(disk, damaged, disk.Exists(damaged.Journal) ? disk.ReadAll(damaged.Journal) : null);
-        return finding.Lines.Count > 0
-            ? finding
-            : throw new StudyDamagedException(StudyFileWords.NothingToRescue(damaged));
+        FoundStudy found = FoundStudy.Of(disk, damaged, disk.Exists(damaged.Journal) ? disk.ReadAll(damaged.Journal) : null);
+        return found.Lines.Count > 0
+            ? found
+            : throw new StudyDamagedException(HealingWords.NothingToRescue(damaged));
     }
 
-    private static StudyRescue Written(IDisk disk, StudyPaths target, Finding finding, TimeProvider clock)
+    private static StudyRescue Written(IDisk disk, StudyPaths target, FoundStudy found, TimeProvider clock)
     {
         string loose = System.IO.Path.ChangeExtension(target.Study, ".loose");
         if (new[] { target.Study, target.Journal, target.Log, target.Rescue, loose }.FirstOrDefault(disk.Exists) is { } taken)
         {
-            throw new StudyExistsException(StudyFileWords.RescueNameIsTaken(taken));
+            throw new StudyExistsException(HealingWords.RescueNameIsTaken(taken));
         }
 
-        if (finding.Loose.Count > 0)
+        if (found.Loose.Count > 0)
         {
-            WholeFile.Write(disk, loose, TextFile.BytesOf(finding.Loose));
+            WholeFile.Write(disk, loose, TextFile.BytesOf(found.Loose));
         }
 
-        WholeFile.Write(disk, target.Journal, TextFile.BytesOf(finding.Lines));
+        WholeFile.Write(disk, target.Journal, TextFile.BytesOf(found.Lines));
         // opening makes the other copy
         using StudyFile study = new StudyOpening(disk, target, clock).Open();
-        return new StudyRescue(target.Study, study.Lines.Count, finding.Loose.Count, finding.Loose.Count > 0 ? loose : null);
+        return new StudyRescue(target.Study, study.Lines.Count, found.Loose.Count, found.Loose.Count > 0 ? loose : null);
     }
 }

@@ -30,7 +30,7 @@ internal sealed class TextFile(
         byte[] bytes = BytesOf(lines);
         if (_end + bytes.Length > mostBytes)
         {
-            throw new LineNotSafeException(StudyFileWords.StudyIsFull(path, _end >> 20, mostBytes >> 20));
+            throw new LineNotSafeException(FileOnDiskWords.StudyIsFull(path, _end >> 20, mostBytes >> 20));
         }
 
         if (WhyNotSafe(lines, bytes) is { } fault)
@@ -59,7 +59,7 @@ internal sealed class TextFile(
     public byte[] Bytes()
     {
         byte[] bytes = new byte[_end];
-        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException(StudyFileWords.FileBecameShorter(path));
+        return _file.Read(bytes, 0) == bytes.Length ? bytes : throw new IOException(FileOnDiskWords.FileBecameShorter(path));
     }
 
     /// <summary>Gives up the lock.</summary>
@@ -147,7 +147,7 @@ internal sealed class TextFile(
         if (!new TextOnDisk([.. _lines, .. unsure]).IsOursIn(found!, path))
         {
             found!.Dispose();
-            throw new IOException(StudyFileWords.AnotherFileLiesThere(path));
+            throw new IOException(FileOnDiskWords.AnotherFileLiesThere(path));
         }
 
         _file.Dispose();
@@ -160,7 +160,7 @@ internal sealed class TextFile(
         int? lost = FirstLost();
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
         _ = FaultOf(CutBehindEnd);
-        return new LineNotSafeException(StudyFileWords.LineIsNotSafe(fault, _lines.Count + 1, lost, path), fault);
+        return new LineNotSafeException(FileOnDiskWords.LineIsNotSafe(DiskTrouble.InWords(fault), DiskTrouble.Remedy(fault), _lines.Count + 1, lost, path), fault);
     }
 
     // a drive that is gone says nothing; one that answers may have lost lines that it had confirmed

@@ -185,7 +185,7 @@ internal sealed class ReadingRows(CsvSheet sheet)
         double? low = hasLow ? Level(ReadingColumns.Low) : high;
         if (low > high)
         {
-            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], ReadingsFileWords.LowIsAboveHigh(sheet), ReadingsFileWords.WriteLowerValueInLow);
+            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], ReadingsFileWords.LowIsAboveHigh(sheet[ReadingColumns.High]), ReadingsFileWords.WriteLowerValueInLow);
             return false;
         }
 

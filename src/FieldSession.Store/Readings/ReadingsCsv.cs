@@ -48,7 +48,7 @@ public static class ReadingsCsv
         if (rows.RunsSideBySide > CsvLimits.RunsSideBySide)
         {
             problems.Add(
-                ReadingsFileWords.TooManyRunsSideBySide(rows),
+                ReadingsFileWords.TooManyRunsSideBySide(rows.RunsSideBySide),
                 ReadingsFileWords.GiveEachRunOwnTime);
         }
     }

@@ -89,7 +89,7 @@ internal static class ReadingsFileWords
     public const string LowWithoutHigh = "low is given without high";
     public const string OneValueGoesInHigh = "one value goes in high; a missed reading has neither";
 
-    public static string LowIsAboveHigh(CsvSheet sheet) => $"low is above high ({sheet[ReadingColumns.High]})";
+    public static string LowIsAboveHigh(string high) => $"low is above high ({high})";
 
     public const string WriteLowerValueInLow = "write the lower value in low, the higher in high";
     public const string UnclearWhetherItCounts = "unclear whether the reading counts";
@@ -98,20 +98,20 @@ internal static class ReadingsFileWords
     // rows that do not agree
     public static string RunDiffers(int run, string saidBefore, long line) => $"run {run} has {saidBefore} here on line {line}";
 
-    public static string KindDiffers(PlannedSegment said, SegmentSoFar first) => $"segment {FileProblem.Shown(said.Segment)} has the kind {FileProblem.Shown(first.Segment.Kind)} on line {first.Line}";
+    public static string KindDiffers(PlannedSegment said, string firstKind, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} has the kind {FileProblem.Shown(firstKind)} on line {firstLine}";
 
     public const string OneKindASegment = "one kind a segment";
 
-    public static string ClassDiffers(PlannedSegment said, string firstClass, SegmentSoFar first) => $"segment {FileProblem.Shown(said.Segment)} is {firstClass} on line {first.Line}";
+    public static string ClassDiffers(PlannedSegment said, string firstClass, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} is {firstClass} on line {firstLine}";
 
     public const string OneClassASegment = "one class a segment";
 
-    public static string DurationDiffers(PlannedSegment said, SegmentSoFar first) => $"segment {FileProblem.Shown(said.Segment)} has '{CsvNumbers.Text(first.Segment.Seconds)}' here on line {first.Line}";
+    public static string DurationDiffers(PlannedSegment said, string firstSeconds, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} has '{firstSeconds}' here on line {firstLine}";
 
     public const string OneDurationASegment = "one duration a segment";
 
     // the size of the day
-    public static string TooManyRunsSideBySide(ReadingRows rows) => $"{rows.RunsSideBySide} runs, some of them side by side (same slot, or same minutes)";
+    public static string TooManyRunsSideBySide(int runs) => $"{runs} runs, some of them side by side (same slot, or same minutes)";
 
     public static string GiveEachRunOwnTime => $"at most {CsvLimits.RunsSideBySide} then; give every run its own time, or split the file";
 

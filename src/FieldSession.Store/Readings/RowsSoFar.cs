@@ -78,19 +78,19 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 
         if (first.Segment.Kind != said.Kind)
         {
-            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.KindDiffers(said, first), ReadingsFileWords.OneKindASegment);
+            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.KindDiffers(said, first.Segment.Kind, first.Line), ReadingsFileWords.OneKindASegment);
             return null;
         }
 
         if (first.Segment.Class != said.Class)
         {
-            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.ClassDiffers(said, Word(first.Segment.Class), first), ReadingsFileWords.OneClassASegment);
+            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.ClassDiffers(said, Word(first.Segment.Class), first.Line), ReadingsFileWords.OneClassASegment);
             return null;
         }
 
         if (first.Segment.Seconds != said.Seconds)
         {
-            sheet.Problem(ReadingColumns.Seconds, CsvNumbers.Text(said.Seconds), ReadingsFileWords.DurationDiffers(said, first), ReadingsFileWords.OneDurationASegment);
+            sheet.Problem(ReadingColumns.Seconds, CsvNumbers.Text(said.Seconds), ReadingsFileWords.DurationDiffers(said, CsvNumbers.Text(first.Segment.Seconds), first.Line), ReadingsFileWords.OneDurationASegment);
             return null;
         }
 

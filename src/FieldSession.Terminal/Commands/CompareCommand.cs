@@ -163,7 +163,7 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return ExitCode.Wrong;
         }
 
-        Print(output, Comparison.InFull(source.Day, terms), source, words);
+        Print(output, BlindComparison.InFull(source.Day, terms), source, words);
         return ExitCode.Done;
     }
 

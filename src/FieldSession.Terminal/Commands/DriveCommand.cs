@@ -36,7 +36,7 @@ internal static class DriveCommand
     /// <param name="levels">A stream of levels; null: there is none.</param>
     /// <returns>An exit code.</returns>
     public static int OpenScreens(
-        OpenedStudy opened, UsersOwn own, Surroundings outside, string folder, string screen = KeyTable.Drive, StreamedLevels? levels = null) =>
+        OpenedStudy opened, UsersOwn own, Surroundings outside, string folder, string screen = ScreenName.Drive, StreamedLevels? levels = null) =>
         TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = own.Keys, Letters = own.Habits.Letters, Levels = levels }, screen);
 
     /// <summary>What the screens may use, with the keys as delivered.</summary>

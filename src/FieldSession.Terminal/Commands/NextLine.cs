@@ -38,8 +38,8 @@ internal static class NextLine
     public static string? After(string command, DayAhead ahead, string path) => command switch
     {
         CodesCommand.Name => null,
-        KeyTable.Review when ahead.Command == KeyTable.Review => CommandWords.Next(CommandWords.LockPredictions, $"{KeyTable.Predict} {path}"),
-        KeyTable.Report => CommandWords.Next(CommandWords.KeepTables, $"export {path} --out tables"),
+        ScreenName.Review when ahead.Command == ScreenName.Review => CommandWords.Next(CommandWords.LockPredictions, $"{ScreenName.Predict} {path}"),
+        ScreenName.Report => CommandWords.Next(CommandWords.KeepTables, $"export {path} --out tables"),
         _ when ahead.Command == command => null,
         _ => CommandWords.Next(ahead.Next, Words(ahead.Command, path)),
     };
@@ -47,8 +47,8 @@ internal static class NextLine
     private static string Words(string command, string path) => command switch
     {
         CodesCommand.Name => $"{command} {path} a.codes",
-        KeyTable.Reveal => $"{command} {path} --key a.key",
-        KeyTable.Report => $"{command} {path} --out report",
+        ScreenName.Reveal => $"{command} {path} --key a.key",
+        ScreenName.Report => $"{command} {path} --out report",
         _ => $"{command} {path}",
     };
 

@@ -77,7 +77,7 @@ internal static class OrdersCommand
             return $"--runs {wanted}: orders of {plan.SpecCount} specs that cancel a drift have {fewest} to {OrderProposals.MostRuns} runs";
         }
 
-        string? stranger = DriversIn(asked).FirstOrDefault(name => !plan.Crew.Any(member => Study.SamePerson(member.Name, name)));
+        string? stranger = DriversIn(asked).FirstOrDefault(name => !plan.Crew.Any(member => CrewMember.SamePerson(member.Name, name)));
         return stranger is null ? null : $"--drivers: {PlanningWords.NotInCrew(stranger, string.Join(", ", plan.Crew.Select(member => member.Name)))}";
     }
 

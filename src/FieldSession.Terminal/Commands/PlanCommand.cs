@@ -29,6 +29,6 @@ internal static class PlanCommand
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
                 PlanTable = new EditedPlan(folder, plan => ArchiveCommand.LentTo(folder, plan, unheard), plan => ArchiveCommand.RoadOf(folder, plan, unheard)),
             },
-            KeyTable.Plan);
+            ScreenName.Plan);
     }
 }

@@ -31,7 +31,7 @@ internal static class ReviewCommand
         }
 
         ComparisonTerms terms = StudyTerms.Of(logbook.Study);
-        foreach (string line in ComparisonWords.Of(Comparison.InFull(day, terms), day).Concat(ChosenAfterWords.Of(logbook.Study, day))
+        foreach (string line in ComparisonWords.Of(BlindComparison.InFull(day, terms), day).Concat(ChosenAfterWords.Of(logbook.Study, day))
             .Concat(EarWords.Of(EarFindings.Of(logbook.Study, terms))).Concat(RingWords.Of(logbook.Study, RingFinding.Of(logbook.Study))))
         {
             outside.Output.WriteLine(line);

@@ -172,7 +172,7 @@ internal abstract class ParkedScreen : TypingScreen
 
         bool isEmpty = _box.Text.Length == 0;
         KeyRow? row = Desk.Keys.On(_name).FirstOrDefault(known => known.Has(key));
-        if (row is null || (!isEmpty && IsForText(row, key)) || (row.Where == KeyTable.Everywhere && row.Deed != KeyDeed.Help))
+        if (row is null || (!isEmpty && IsForText(row, key)) || (row.Where == ScreenName.Everywhere && row.Deed != KeyDeed.Help))
         {
             return false;
         }

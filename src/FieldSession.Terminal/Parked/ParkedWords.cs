@@ -16,5 +16,5 @@ internal static class ParkedWords
 
     public const string HowToOpenBriefly = $"type '{Parking.Word}' and press Enter";
 
-    public static string KeyToDriving(KeyTable keys) => $"{keys.KeyTo(KeyTable.Drive)}: back to driving";
+    public static string KeyToDriving(KeyTable keys) => $"{keys.KeyTo(ScreenName.Drive)}: back to driving";
 }

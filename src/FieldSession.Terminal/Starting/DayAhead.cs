@@ -20,10 +20,10 @@ internal sealed record DayAhead(string Done, string Next, string Command)
 
     private static DayAhead On(string screen, Study study) => screen switch
     {
-        KeyTable.Report => new(StageWords.KeyIsOpen, StageWords.TheReport, screen),
-        KeyTable.Reveal => new(StageWords.AllPredicted, StageWords.OpenTheKey, screen),
-        KeyTable.Predict => new(Driven(study), StageWords.PredictionsMissing([.. study.StillToPredict.Select(member => member.Name)]), screen),
-        KeyTable.Review => new(Driven(study), StageWords.ReviewThenPredict, screen),
+        ScreenName.Report => new(StageWords.KeyIsOpen, StageWords.TheReport, screen),
+        ScreenName.Reveal => new(StageWords.AllPredicted, StageWords.OpenTheKey, screen),
+        ScreenName.Predict => new(Driven(study), StageWords.PredictionsMissing([.. study.StillToPredict.Select(member => member.Name)]), screen),
+        ScreenName.Review => new(Driven(study), StageWords.ReviewThenPredict, screen),
         _ => new(Driven(study), OnTheRoad(study), screen),
     };
 

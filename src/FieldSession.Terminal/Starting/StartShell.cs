@@ -52,7 +52,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     protected override bool OnKeyDown(Key key)
     {
         ArgumentNullException.ThrowIfNull(key);
-        if (_desk.Keys.On(KeyTable.Start).FirstOrDefault(row => row.Has(key)) is { } known)
+        if (_desk.Keys.On(ScreenName.Start).FirstOrDefault(row => row.Has(key)) is { } known)
         {
             Do(known.Deed);
             return true;
@@ -88,7 +88,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
                 .. message.Select(line => PageRow.Of(" ").And($" {line} ", Ink.Alarm)),
                 PageRow.Of($" {StartPage.Hint(_desk.Recent, _marked)}", Ink.Strong),
                 PageRow.Of(Prompt, Ink.Strong),
-                KeysPage.Footer(_desk.Keys, KeyTable.Start, Study.Empty, Frame.Width),
+                KeysPage.Footer(_desk.Keys, ScreenName.Start, Study.Empty, Frame.Width),
             ],
             _palette);
         (_box.Y, _box.X, _box.Width) = (room + message.Length + 1, Prompt.Length, Dim.Fill(1));
@@ -98,7 +98,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
     private bool OnPressed(Key key)
     {
         bool isEmpty = _box.Text.Length == 0;
-        KeyRow? row = _desk.Keys.On(KeyTable.Start).FirstOrDefault(known => known.Has(key));
+        KeyRow? row = _desk.Keys.On(ScreenName.Start).FirstOrDefault(known => known.Has(key));
         if (row is null || (!isEmpty && TypingBox.Wants(key)))
         {
             return false;
@@ -126,7 +126,7 @@ internal sealed class StartShell : Runnable, IToldOfFaults
                 _message = null;
                 break;
             case KeyDeed.Help:
-                _help.Open(KeysPage.Help(_desk.Keys, KeyTable.Start, Study.Empty, Frame.Width), _palette);
+                _help.Open(KeysPage.Help(_desk.Keys, ScreenName.Start, Study.Empty, Frame.Width), _palette);
                 break;
             case KeyDeed.Look:
                 _palette = _palette.Next;

@@ -18,7 +18,7 @@ public sealed record ArchiveFilter(
     }
 
     private bool IsCrewOf(ArchivedStudy study) =>
-        Person is null || study.Crew.Any(name => Study.SamePerson(name, Person));
+        Person is null || study.Crew.Any(name => CrewMember.SamePerson(name, Person));
 
     private bool IsRouteOf(ArchivedStudy study) =>
         Segment is null || study.Route.Contains(Segment, StringComparison.OrdinalIgnoreCase);

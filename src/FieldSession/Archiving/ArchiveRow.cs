@@ -28,7 +28,7 @@ public sealed record ArchiveRow(EarlierScatter Scatter, string? Crew = null, str
         ArgumentNullException.ThrowIfNull(plan);
         string crew = ArchivedStudy.CrewInWordsOf(plan);
         string loop = ArchivedStudy.RouteOf(plan);
-        return rows.Where(row => (row.Crew is null || Study.SamePerson(row.Crew, crew)) && (row.Loop is null || row.Loop == loop))
+        return rows.Where(row => (row.Crew is null || CrewMember.SamePerson(row.Crew, crew)) && (row.Loop is null || row.Loop == loop))
             .Select(row => row.Scatter)
             .Where(scatter => IsOther(scatter, own));
     }

@@ -58,7 +58,7 @@ public sealed record ArchivedDetails(
     private static IEnumerable<ArchivedWord> WordsOf(Study study, OpenedKey? key)
     {
         ComparisonTerms terms = StudyTerms.Of(study);
-        Comparison comparison = Comparison.Of(StudyReadings.Of(study), terms);
+        Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), terms);
         return StudyVerdicts.Of(study, comparison, EarFindings.Of(study, terms), key, RingFinding.Of(study)).Select(line => new ArchivedWord(line.Line, line.Word));
     }
 

@@ -113,7 +113,7 @@ public sealed record ArchivedScatter(string Group, bool IsKind, double NuRun, do
 
     // all pairs share one model, so the first one tells the scatter of all
     private static ClassComparisons? FirstPairOf(MeasuredDay day, ComparisonTerms terms) =>
-        Comparison.Of(day, terms).Comparisons is [{ } first, ..] ? first.Classes : null;
+        BlindComparison.Of(day, terms).Comparisons is [{ } first, ..] ? first.Classes : null;
 
     private static MeasuredDay OfKind(MeasuredDay day, string kind) =>
         new([.. day.Levels.Where(level => level.Kind == kind)], 0, [.. (day.Planned ?? []).Where(segment => segment.Kind == kind)]);

@@ -25,7 +25,7 @@ public static class CheckText
         string known = string.Join(", ", CheckKinds.All.Select(kind => kind.Name));
         if (words.Length == 1 || CheckKinds.Of(words[1]) is not { } kind)
         {
-            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]), CheckingWords.ChecksAre(known));
+            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]), CheckingWords.ChecksAre(known, CheckKinds.All[0].Form));
         }
 
         return Read(kind, words[2..], units, out string? wrong) is { } values

@@ -65,7 +65,7 @@ internal static class CheckingWords
 
     public static string ThereIsNoCheck(string typed) => $"there is no check '{typed}'";
 
-    public static string ChecksAre(string names) => $"the checks are {names}, such as '{CheckKinds.All[0].Form}'";
+    public static string ChecksAre(string names, string example) => $"the checks are {names}, such as '{example}'";
 
     public static string IsNoValueOfCheck(string typed, CheckKind kind) => $"'{typed}' is not a value of check {kind.Name}";
 

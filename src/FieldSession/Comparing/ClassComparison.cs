@@ -90,7 +90,7 @@ public sealed record ClassComparison
     /// <summary>The level of exposure; steady segments only.</summary>
     public RouteEnergy? RouteEnergy { get; init; }
 
-    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="Comparison.InFull"/>).</summary>
+    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="BlindComparison.InFull"/>).</summary>
     public Sensitivity? Sensitivity { get; init; }
 
     /// <summary>Runs that lie outside because too few of their segments have a valid level.</summary>
@@ -117,10 +117,3 @@ public sealed record ClassComparison
     /// <summary>What a reader has to know beside the numbers, in plain words.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 }
-
-/// <summary>What the archive lends: a variance of run means and how much it weighs.</summary>
-/// <param name="S0SquaredDb2">Variance of a run mean expected from earlier days, dB squared.</param>
-/// <param name="NuArchive">Degrees of freedom behind it.</param>
-/// <param name="Nu0">Degrees of freedom it is allowed to weigh, at most 6.</param>
-/// <param name="Days">How many earlier days are behind it.</param>
-public sealed record ArchivePrior(double S0SquaredDb2, double NuArchive, double Nu0, int Days);

@@ -61,8 +61,8 @@ public sealed record EnergyComparison
             Findings = EnergyFinding.Of([.. driven.Where(code => code != reference)], reference, model, all, terms, codes[0].PerHundredKm),
             Remarks =
             [
-                .. terms.Reference is { } asked && asked != reference ? [ComparingWords.NoLegOnReferenceYet(asked, reference)] : Array.Empty<string>(),
-                .. driven.Length > 2 ? [ComparingWords.EnergyWordsAllowForAllCodes] : Array.Empty<string>(),
+                .. terms.Reference is { } asked && asked != reference ? [EnergyRemarkWords.NoLegOnReferenceYet(asked, reference)] : Array.Empty<string>(),
+                .. driven.Length > 2 ? [EnergyRemarkWords.EnergyWordsAllowForAllCodes] : Array.Empty<string>(),
                 .. EnergyRemarks.OfDays(clean, model, terms),
             ],
         };

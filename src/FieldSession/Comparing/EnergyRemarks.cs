@@ -10,11 +10,11 @@ internal static class EnergyRemarks
     [
         .. Pairing(stretches, model),
         .. stretches.Where(s => s.DistanceKm < terms.DistanceShortKm)
-            .Select(s => ComparingWords.StretchIsShort(Where(s), Number(s.DistanceKm), Number(terms.DistanceShortKm))),
+            .Select(s => EnergyRemarkWords.StretchIsShort(Where(s), Number(s.DistanceKm), Number(terms.DistanceShortKm))),
         .. stretches.Where(s => s.ChargeUsedPercent < terms.ChargeLeastPercent)
-            .Select(s => ComparingWords.LittleChargeUsed(Where(s), Number(s.ChargeUsedPercent!.Value), Number(terms.ChargeLeastPercent))),
+            .Select(s => EnergyRemarkWords.LittleChargeUsed(Where(s), Number(s.ChargeUsedPercent!.Value), Number(terms.ChargeLeastPercent))),
         .. stretches.Where(s => s.WindMetresPerSecond > terms.WindWarnMetresPerSecond)
-            .Select(s => ComparingWords.MeanWindIsStrong(Where(s), Number(s.WindMetresPerSecond!.Value), Number(terms.WindWarnMetresPerSecond))),
+            .Select(s => EnergyRemarkWords.MeanWindIsStrong(Where(s), Number(s.WindMetresPerSecond!.Value), Number(terms.WindWarnMetresPerSecond))),
         .. MixedSources(stretches),
     ];
 
@@ -23,9 +23,9 @@ internal static class EnergyRemarks
     {
         (bool Holds, string Words)[] all =
         [
-            (line.Obstacle == EnergyObstacle.Driver, ComparingWords.EachCodeHadItsOwnDriver),
-            (line.ResolutionApplied, ComparingWords.DaysAgreeBetterThanDisplayStep),
-            (line.StandardError == 0, ComparingWords.NoScatterNoInterval),
+            (line.Obstacle == EnergyObstacle.Driver, EnergyRemarkWords.EachCodeHadItsOwnDriver),
+            (line.ResolutionApplied, EnergyRemarkWords.DaysAgreeBetterThanDisplayStep),
+            (line.StandardError == 0, ConclusionWords.NoScatterNoInterval),
         ];
         return [.. all.Where(remark => remark.Holds).Select(remark => remark.Words)];
     }
@@ -34,17 +34,17 @@ internal static class EnergyRemarks
     {
         if (!model.IsPaired)
         {
-            yield return ComparingWords.NoCarsSideBySide;
+            yield return EnergyRemarkWords.NoCarsSideBySide;
             yield return model.TemperaturesKnown
-                ? ComparingWords.AirTemperatureIsTakenOut
-                : ComparingWords.AirTemperatureNotKnownThroughout;
+                ? EnergyRemarkWords.AirTemperatureIsTakenOut
+                : EnergyRemarkWords.AirTemperatureNotKnownThroughout;
             yield break;
         }
 
         string[] alone = [.. stretches.Except(model.Counted).Select(Where)];
         if (alone.Length > 0)
         {
-            yield return ComparingWords.StretchesDrivenAlone(string.Join("; ", alone));
+            yield return EnergyRemarkWords.StretchesDrivenAlone(string.Join("; ", alone));
         }
     }
 
@@ -52,10 +52,10 @@ internal static class EnergyRemarks
     {
         int byCharge = stretches.SelectMany(s => s.Legs).Count(leg => leg.ChargeUsedPercent is not null);
         bool isMixed = byCharge > 0 && byCharge < stretches.Sum(s => s.Legs.Count);
-        return isMixed ? [ComparingWords.MeterAndStateOfChargeMixed] : [];
+        return isMixed ? [EnergyRemarkWords.MeterAndStateOfChargeMixed] : [];
     }
 
-    private static string Where(EnergyStretch stretch) => ComparingWords.NameOfStretch(stretch);
+    private static string Where(EnergyStretch stretch) => EnergyRemarkWords.NameOfStretch(stretch);
 
     private static string Number(double number) => number.ToString("0.#", CultureInfo.CurrentCulture);
 }

@@ -11,15 +11,15 @@ internal static class EnergyVerdict
 
     private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) => line switch
     {
-        { Obstacle: EnergyObstacle.NotDriven } => ComparingWords.CodeNotDrivenBesideAnother,
-        { Obstacle: EnergyObstacle.NeverTogether } => ComparingWords.NoDaysLeadBetweenCodes,
-        { Obstacle: EnergyObstacle.Car } => ComparingWords.TyresAndCarNotSeparated,
-        { Obstacle: EnergyObstacle.Driver } => ComparingWords.TyresAndDriverNotSeparated,
-        _ when !model.IsPaired => ComparingWords.NoSecondCarBeside,
-        { UnitVariance: null } => ComparingWords.TooFewDaysForAnyInterval,
-        { Df: < EnergyModel.LeastDf } => ComparingWords.TooFewDaysToTrust,
-        _ when estimate is { StandardError: 0 } => ComparingWords.NoScatterSeen,
-        _ => terms.PlanComplete ? null : ComparingWords.EnergyDaysNotFinished,
+        { Obstacle: EnergyObstacle.NotDriven } => EnergyRemarkWords.CodeNotDrivenBesideAnother,
+        { Obstacle: EnergyObstacle.NeverTogether } => EnergyRemarkWords.NoDaysLeadBetweenCodes,
+        { Obstacle: EnergyObstacle.Car } => EnergyRemarkWords.TyresAndCarNotSeparated,
+        { Obstacle: EnergyObstacle.Driver } => EnergyRemarkWords.TyresAndDriverNotSeparated,
+        _ when !model.IsPaired => EnergyRemarkWords.NoSecondCarBeside,
+        { UnitVariance: null } => EnergyRemarkWords.TooFewDaysForAnyInterval,
+        { Df: < EnergyModel.LeastDf } => EnergyRemarkWords.TooFewDaysToTrust,
+        _ when estimate is { StandardError: 0 } => ConclusionWords.NoScatterSeen,
+        _ => terms.PlanComplete ? null : EnergyRemarkWords.EnergyDaysNotFinished,
     };
 
     private static string Words(EnergyEstimate estimate, EnergyShare share, double marginPercent)
@@ -27,11 +27,11 @@ internal static class EnergyVerdict
         string margin = FormattableString.Invariant($"{marginPercent:0.####} %");
         return (share.ShowsDifference, share.ShowsEquivalence) switch
         {
-            (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
-            (true, false) when LiesBeyond(estimate, share, marginPercent) => ComparingWords.DifferenceShownAndLargerThan(margin),
+            (true, true) => ConclusionWords.DifferenceShownButSmallerThan(margin),
+            (true, false) when LiesBeyond(estimate, share, marginPercent) => ConclusionWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
-            _ => ComparingWords.WithinNoiseOfMethod,
+            _ => EnergyRemarkWords.WithinNoiseOfMethod,
         };
     }
 

@@ -11,8 +11,8 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
     private static (string Name, bool IsOfRing, Func<Extras, double?> Part)[] Parts =>
     [
         ("dB(C)", false, extras => extras.CDb),
-        (ComparingWords.LevelAt200Hz, true, extras => extras.Band200Db),
-        (ComparingWords.LevelAt250Hz, true, extras => extras.Band250Db),
+        (EarRemarkWords.LevelAt200Hz, true, extras => extras.Band200Db),
+        (EarRemarkWords.LevelAt250Hz, true, extras => extras.Band250Db),
     ];
 
     /// <summary>
@@ -37,7 +37,7 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
             ];
             if (levels.Length > 0)
             {
-                yield return new ExtraFinding(name, levels.Length, Comparison.Of(day with { Levels = levels, Missed = 0 }, terms));
+                yield return new ExtraFinding(name, levels.Length, BlindComparison.Of(day with { Levels = levels, Missed = 0 }, terms));
             }
         }
     }

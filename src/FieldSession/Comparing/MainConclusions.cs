@@ -9,7 +9,7 @@ public static class MainConclusions
     /// <summary>What every candidate shows against the reference; null beside its code: the runs carry no verdict.</summary>
     /// <param name="day">The readings.</param>
     /// <param name="terms">Reference, margins, archive, main measure and segments; without a main measure the steady segments are asked.</param>
-    /// <exception cref="ArgumentException">As for <see cref="Comparison.Of"/>.</exception>
+    /// <exception cref="ArgumentException">As for <see cref="BlindComparison.Of"/>.</exception>
     public static IReadOnlyList<MainConclusion> Of(MeasuredDay day, ComparisonTerms terms)
     {
         ArgumentNullException.ThrowIfNull(day);

@@ -21,10 +21,10 @@ public static class OrderDoubts
         ArgumentNullException.ThrowIfNull(order);
         List<string> doubts = [];
         doubts.AddRange(Enumerable.Range(0, specCount).Select(index => new Place(index))
-            .Where(place => !order.Contains(place)).Select(place => ComparingWords.PlaceIsNeverDriven(place)));
+            .Where(place => !order.Contains(place)).Select(place => OrderDoubtWords.PlaceIsNeverDriven(place)));
         if (order.Count > 0 && !(order[0].IsReference && order[^1].IsReference))
         {
-            doubts.Add(ComparingWords.OrderNotFramedByReference);
+            doubts.Add(OrderDoubtWords.OrderNotFramedByReference);
         }
 
         foreach (Place place in Candidates(order))
@@ -64,7 +64,7 @@ public static class OrderDoubts
         int brackets = BracketsOf(order, place);
         return brackets >= BracketsWanted
             ? null
-            : ComparingWords.PlaceInTooFewBrackets(place, brackets, brackets == 1 ? "" : "s", BracketsWanted);
+            : OrderDoubtWords.PlaceInTooFewBrackets(place, brackets, brackets == 1 ? "" : "s", BracketsWanted);
     }
 
     private static string? DoubtOfDrift(IReadOnlyList<Place> order, Place place)
@@ -75,7 +75,7 @@ public static class OrderDoubts
         string runs = Math.Abs(later).ToString("0.##", CultureInfo.CurrentCulture);
         return Math.Abs(later) < 1e-9
             ? null
-            : ComparingWords.SteadyDriftDoesNotCancel(
+            : OrderDoubtWords.SteadyDriftDoesNotCancel(
                 place, runs, later > 0 ? "later" : "earlier", isTakenOut: RunDesign.TakesDriftOut(order.Count, order.Distinct().Count()));
     }
 

@@ -48,7 +48,7 @@ internal static class PairRemarks
             (scatter.RougherThanArchive, ComparingWords.TodayIsRougherThanArchive),
             (scatter.PriorUsed, ComparingWords.RepeatabilityFromEarlierDays(scatter)),
             (scatter.FloorApplied, ComparingWords.RunsAgreeBetterThanReadingsAllow),
-            (pair.Overall.StandardErrorDb == 0, ComparingWords.NoScatterNoInterval),
+            (pair.Overall.StandardErrorDb == 0, ConclusionWords.NoScatterNoInterval),
             (pair.Model.Design.Parallel, ComparingWords.SideBySideComparedWithinSlot),
             (pair.Model.Design.DriftColumn is not null, ComparingWords.StraightDriftIsTakenOut),
         ];

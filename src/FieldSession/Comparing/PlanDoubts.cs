@@ -28,12 +28,12 @@ public static class PlanDoubts
 
         if (plan.CarOrder is not { } cars)
         {
-            return ComparingWords.NoRunNamesItsCar;
+            return OrderDoubtWords.NoRunNamesItsCar;
         }
 
         IGrouping<Place, string>? split = plan.Order.Zip(cars).GroupBy(run => run.First, run => run.Second)
             .FirstOrDefault(runs => runs.Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
-        return split is null ? null : ComparingWords.CarAndTyreAreNotSeparated(split);
+        return split is null ? null : OrderDoubtWords.CarAndTyreAreNotSeparated(split);
     }
 
     /// <summary>Why a segment is weak; null: it is long enough, or an impact, where one peak is read.</summary>

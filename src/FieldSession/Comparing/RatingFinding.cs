@@ -43,8 +43,8 @@ public sealed record RatingFinding(
     /// <summary>What can honestly be said.</summary>
     public string Word => (CanDecide, PHolm <= Alpha, MeanPoints < 0) switch
     {
-        (false, _, _) => ComparingWords.TooFewForTest,
-        (_, false, _) => ComparingWords.NoDifferenceShown,
+        (false, _, _) => EarRemarkWords.TooFewForTest,
+        (_, false, _) => EarRemarkWords.NoDifferenceShown,
         (_, _, true) => "rated lower",
         _ => "rated higher",
     };

@@ -12,12 +12,12 @@ internal static class RecordingsTrusted
         ChainCalibration[] chains = [.. study.Recordings.Select(recording => recording.Chain).Distinct().Select(chain => ChainCalibration.Of(study, chain))];
         if (chains.Length > 1 && Array.Exists(chains, chain => chain.GainDb is null))
         {
-            return ComparingWords.ChainsNotCalibrated;
+            return EarRemarkWords.ChainsNotCalibrated;
         }
 
         if (Array.Find(chains, chain => Math.Abs(chain.DriftDb ?? 0) > study.Plan!.Limits.CalibrationDriftVoidDb) is { } drifted)
         {
-            return ComparingWords.ChainDrifted(drifted.DriftDb!.Value);
+            return EarRemarkWords.ChainDrifted(drifted.DriftDb!.Value);
         }
 
         GainSlope? slope = GainSlope.Of(
@@ -27,6 +27,6 @@ internal static class RecordingsTrusted
                from pair in RecordingHealth.Pairs(study, recording)
                select (pair.TypedDb, pair.RecorderDb + gain),
         ]);
-        return slope?.IsSuspect == true ? ComparingWords.AutomaticGainSuspected(slope.Slope) : null;
+        return slope?.IsSuspect == true ? EarRemarkWords.AutomaticGainSuspected(slope.Slope) : null;
     }
 }

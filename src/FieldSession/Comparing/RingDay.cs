@@ -44,10 +44,10 @@ internal sealed class RingDay
     /// <summary>The pairs.</summary>
     public IEnumerable<RingPair> Pairs()
     {
-        Comparison main = Comparison.InFull(Steady((heard, gain) => heard.RingDb + gain), _terms);
-        Comparison median = Comparison.Of(Steady((heard, gain) => heard.RingMedianDb + gain), _terms);
-        (string Name, Comparison Compared)[] explored = [.. Explored().Select(one => (one.Name, Comparison.Of(Steady(one.Level), _terms)))];
-        Comparison lasting = Comparison.Of(_merged(HeardDay.Of(_study, MeasureClass.Impact, (heard, _) => heard.RingLastsS is { } time ? Math.Log(time) : null)), _terms);
+        Comparison main = BlindComparison.InFull(Steady((heard, gain) => heard.RingDb + gain), _terms);
+        Comparison median = BlindComparison.Of(Steady((heard, gain) => heard.RingMedianDb + gain), _terms);
+        (string Name, Comparison Compared)[] explored = [.. Explored().Select(one => (one.Name, BlindComparison.Of(Steady(one.Level), _terms)))];
+        Comparison lasting = BlindComparison.Of(_merged(HeardDay.Of(_study, MeasureClass.Impact, (heard, _) => heard.RingLastsS is { } time ? Math.Log(time) : null)), _terms);
         foreach (CodeComparison pair in main.Comparisons.Where(pair => pair.Classes.Steady is not null))
         {
             yield return new(pair.Code, pair.Reference, pair.Classes.Steady!)

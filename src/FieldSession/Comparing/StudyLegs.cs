@@ -50,7 +50,7 @@ public static class StudyLegs
     private static MeasuredLeg Measured(EnergyLeg leg, Study study)
     {
         LegFigures figures = leg.Figures;
-        string car = study.Legs.First(other => Study.SamePerson(other.Figures.Car, figures.Car)).Figures.Car.Trim();
+        string car = study.Legs.First(other => CrewMember.SamePerson(other.Figures.Car, figures.Car)).Figures.Car.Trim();
         return new MeasuredLeg(figures.Day, car, figures.Code.Digits, figures.Distance.Kilometres, figures.Energy.KwhOrLitres)
         {
             Spoilt = leg.LeftOut,
@@ -75,5 +75,5 @@ public static class StudyLegs
     }
 
     private static bool IsComplete(Study study) => study.Plan?.Energy.Days is not { Count: > 0 } days || Enumerable.Range(1, days.Count)
-        .All(day => days[day - 1].Fits.All(fit => study.Legs.Any(leg => leg.Figures.Day == day && Study.SamePerson(leg.Figures.Car, fit.Car))));
+        .All(day => days[day - 1].Fits.All(fit => study.Legs.Any(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, fit.Car))));
 }

@@ -10,13 +10,13 @@ public static class StudyReadings
     public const string VoidSession = "void session";
 
     /// <summary>The cause that is on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
-    public const string DrivenAgain = ComparingWords.BracketDrivenAgain;
+    public const string DrivenAgain = LeftOutWords.BracketDrivenAgain;
 
     /// <summary>The cause that is on every reading of an aborted run that the plan's rule does not count.</summary>
-    public const string RunAborted = ComparingWords.RunAborted;
+    public const string RunAborted = LeftOutWords.RunAborted;
 
     /// <summary>The cause that is on a reading that was filled in at a stop, where the plan leaves such readings out.</summary>
-    public const string FilledAtStop = ComparingWords.FilledAtStop;
+    public const string FilledAtStop = LeftOutWords.FilledAtStop;
 
     /// <summary>The cause that is on what a settled conflict between two laptops leaves out.</summary>
     public const string ConflictSettled = "conflict settled";
@@ -68,7 +68,7 @@ public static class StudyReadings
     // a run has one cause, the first that holds
     private static Dictionary<int, string> CausesOfRuns(Study study, Plan plan)
     {
-        ImmutableHashSet<int> drivenAgain = Rerun.NotCounted(study);
+        ImmutableHashSet<int> drivenAgain = Reruns.NotCounted(study);
         ImmutableHashSet<int> aborted = Aborts.NotCounted(study);
         Dictionary<int, string> causes = [];
         foreach (Run run in study.Runs)

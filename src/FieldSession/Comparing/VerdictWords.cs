@@ -35,10 +35,10 @@ internal static class VerdictWords
         return pair switch
         {
             { ConfoundedWith: string what } => $"code and {what} cannot be told apart",
-            { Overall.StandardErrorDb: 0 } => ComparingWords.NoScatterSeen,
+            { Overall.StandardErrorDb: 0 } => ConclusionWords.NoScatterSeen,
             _ when pair.Model.Runs.Length == pair.Model.Counted.Codes.Length => "not bracketed",
             { Overall.StandardErrorDb: null } => "too few runs to see how well they repeat",
-            { Overall.HasNoUsableInterval: true } => ComparingWords.NoUsableInterval,
+            { Overall.HasNoUsableInterval: true } => ConclusionWords.NoUsableInterval,
             _ when scatter is { NuUsed: <= 1, PriorUsed: false } => $"{InWords(pair.Model.Runs.Length)} runs cannot decide alone",
             _ => terms.PlanComplete ? null : "the plan is not driven to its end",
         };
@@ -50,8 +50,8 @@ internal static class VerdictWords
         Conclusion conclusion = Conclusion.Of(pair, family, terms);
         return (conclusion.ShowsDifference, conclusion.ShowsEquivalence) switch
         {
-            (true, true) => ComparingWords.DifferenceShownButSmallerThan(margin),
-            (true, false) when IsLarger(pair, family, terms) => ComparingWords.DifferenceShownAndLargerThan(margin),
+            (true, true) => ConclusionWords.DifferenceShownButSmallerThan(margin),
+            (true, false) when IsLarger(pair, family, terms) => ConclusionWords.DifferenceShownAndLargerThan(margin),
             (true, false) => "difference shown",
             (false, true) => $"equivalent within ±{margin}",
             _ => "undecided",
@@ -63,7 +63,7 @@ internal static class VerdictWords
         string archive = scatter is { PriorUsed: true, Prior: ArchivePrior prior }
             ? $", with repeatability from {prior.Days} earlier {(prior.Days == 1 ? "day" : "days")}"
             : "";
-        return archive + (terms.Looks is { Lengthened: > 0 and int times } ? ComparingWords.ExtendedTimes(times) : "");
+        return archive + (terms.Looks is { Lengthened: > 0 and int times } ? ConclusionWords.ExtendedTimes(times) : "");
     }
 
     private static string InWords(int runs) => runs switch

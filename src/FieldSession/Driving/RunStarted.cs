@@ -74,7 +74,7 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
     }
 
     private Objection? ObjectionToDriver(Study study) =>
-        Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => Study.SamePerson(m.Name, Driver))
+        Driver is null || study.Plan is not { Crew.Count: > 0 } plan || plan.Crew.Any(m => CrewMember.SamePerson(m.Name, Driver))
             ? null
             : new Objection(JournalWords.IsNotInCrew(Driver), JournalWords.CrewIs(string.Join(", ", plan.Crew.Select(m => m.Name))));
 

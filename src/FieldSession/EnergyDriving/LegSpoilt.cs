@@ -53,5 +53,5 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
     }
 
     private static bool IsLate(Study study, EnergyLeg leg) =>
-        study.Legs.Skip(leg.Number).Any(later => Study.SamePerson(later.Figures.Car, leg.Figures.Car));
+        study.Legs.Skip(leg.Number).Any(later => CrewMember.SamePerson(later.Figures.Car, leg.Figures.Car));
 }

@@ -40,5 +40,5 @@ public static class LegTimes
         return leg.LastingMinutes is { } minutes ? $"{start} to {at.AddMinutes(minutes):t}" : $"from {start}";
     }
 
-    private static bool IsOneCar(LegFigures one, LegFigures other) => one.Day == other.Day && Study.SamePerson(one.Car, other.Car);
+    private static bool IsOneCar(LegFigures one, LegFigures other) => one.Day == other.Day && CrewMember.SamePerson(one.Car, other.Car);
 }

@@ -81,7 +81,7 @@ public static class ConflictWatch
     private static IEnumerable<Conflict> SamePrediction(Study before, Study after) => after.Predictions.Count == before.Predictions.Count ? [] :
         from other in before.Predictions
         let prediction = after.Predictions[^1]
-        where Study.SamePerson(other.Person, prediction.Person) && !before.Hand.Knows(other.Mark)
+        where CrewMember.SamePerson(other.Person, prediction.Person) && !before.Hand.Knows(other.Mark)
         select new Conflict(ConflictKind.SamePrediction, other.Mark, prediction.Mark, MergingWords.PredictionLockedOnBoth(prediction.Person));
 
     private static IEnumerable<Conflict> AfterFreeze(Study before, Study after, LineMark mark)

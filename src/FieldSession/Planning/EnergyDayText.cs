@@ -25,7 +25,7 @@ public static class EnergyDayText
                 return null;
             }
 
-            if (fits.Any(fit => Study.SamePerson(fit.Car, car)))
+            if (fits.Any(fit => CrewMember.SamePerson(fit.Car, car)))
             {
                 objection = No(PlanningWords.CarIsThereTwiceOnDay(car));
                 return null;

@@ -78,12 +78,12 @@ public sealed record PredictionLocked(
 
     private Objection? ObjectionToPerson(Study study)
     {
-        if (!study.Plan!.Crew.Any(m => Study.SamePerson(m.Name, Person)))
+        if (!study.Plan!.Crew.Any(m => CrewMember.SamePerson(m.Name, Person)))
         {
             return new Objection(JournalWords.IsNotInCrew(Person), JournalWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
         }
 
-        return study.Predictions.Any(p => Study.SamePerson(p.Person, Person))
+        return study.Predictions.Any(p => CrewMember.SamePerson(p.Person, Person))
             ? new Objection(PredictingWords.HasLockedPredictionAlready(Person), PredictingWords.ItCantBeChanged)
             : null;
     }

@@ -40,7 +40,7 @@ public sealed record ChoiceTrialsPlanned(ChoiceTerms Terms, ImmutableList<string
     {
         ArgumentNullException.ThrowIfNull(after);
         string where = Terms.Segment is { } segment ? $" on {segment} {after.Plan!.Route[segment - 1].Name}" : "";
-        return new Echo(RatingWords.TrialsPlanned(after, Presentations.Count, Terms, where) + NotHeardIsOutOfReach);
+        return new Echo(RatingWords.TrialsPlanned(after.ChoiceSets.Count, Presentations.Count, Terms, where, Presenting.InWords(after.ChoiceSets[^1])) + NotHeardIsOutOfReach);
     }
 
     private string NotHeardIsOutOfReach

@@ -30,7 +30,7 @@ public static class EarGate
     public static CrewMember? MemberIn(Study study, string person)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Plan?.Crew.FirstOrDefault(m => Study.SamePerson(m.Name, person));
+        return study.Plan?.Crew.FirstOrDefault(m => CrewMember.SamePerson(m.Name, person));
     }
 
     /// <summary>How many of the first words are the name of a member of the crew, the longest that fits; 1 for a stranger.</summary>
@@ -49,7 +49,7 @@ public static class EarGate
     public static string SeatIn(Run? run, CrewMember member)
     {
         ArgumentNullException.ThrowIfNull(member);
-        return run?.Driver is { } driver && Study.SamePerson(driver, member.Name)
+        return run?.Driver is { } driver && CrewMember.SamePerson(driver, member.Name)
             ? CrewMember.DriverSeat
             : member.Seat == CrewMember.DriverSeat && run?.Driver is not null ? CrewMember.CoDriverSeat : member.Seat;
     }

@@ -110,7 +110,7 @@ internal static class RatingWords
 
     public static string TrialsOfSet(ChoiceSet set) => $"trials of set {set.Number}";
 
-    public static string TrialsPlanned(Study after, int trials, ChoiceTerms terms, string where) => $"set {after.ChoiceSets.Count}: {trials} trials, {terms.First} or {terms.Second}, '{terms.Question}'{where}, {terms.Side}; {Presenting.InWords(after.ChoiceSets[^1])}";
+    public static string TrialsPlanned(int set, int trials, ChoiceTerms terms, string where, string presented) => $"set {set}: {trials} trials, {terms.First} or {terms.Second}, '{terms.Question}'{where}, {terms.Side}; {presented}";
 
     public static string CodeIsNotOfPair(SpecCode code) => $"{code} is not one of the pair";
 
@@ -174,5 +174,5 @@ internal static class RatingWords
 
     public static string IsNoPartOfTrials(string word) => $"'{word}' is not a part of trials";
 
-    public static string TrialsFormWithAllParts => $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {ChoiceTrialsPlanned.MostTrials}";
+    public static string TrialsFormWithAllParts(int mostTrials) => $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {mostTrials}";
 }

@@ -59,7 +59,7 @@ public sealed record SlipTaken(int Set, string Person) : Entry
         {
             { IsFromRecordings: true } => new Objection(RatingWords.NobodyKnowsOrder(set), RatingWords.PlayIt),
             { IsComplete: true } => new Objection(RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
-            _ when set.Choices.Exists(choice => Study.SamePerson(choice.Person, Person)) =>
+            _ when set.Choices.Exists(choice => CrewMember.SamePerson(choice.Person, Person)) =>
                 new Objection(RatingWords.PersonChoosesInSet(Person.Trim(), set), RatingWords.SomebodyElseRuns),
             _ => null,
         };

@@ -55,7 +55,7 @@ public static class TrialsText
             }
             else
             {
-                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.TrialsFormWithAllParts);
+                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.TrialsFormWithAllParts(ChoiceTrialsPlanned.MostTrials));
             }
         }
 

@@ -17,10 +17,10 @@ public static class DayReport
         SpecNames names = new(key);
         MeasuredDay day = SpecsMerged.Of(StudyReadings.Of(study), key);
         ComparisonTerms terms = StudyTerms.Of(study) with { Reference = names.ReferenceIn(study)?.Digits };
-        ReportDay reported = new(study, names, day, Comparison.InFull(day, terms), EarFindings.Of(study, terms))
+        ReportDay reported = new(study, names, day, BlindComparison.InFull(day, terms), EarFindings.Of(study, terms))
         {
             Ring = RingFinding.Of(study, terms.Reference, merged => SpecsMerged.Of(merged, key)),
-            ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? Comparison.Of(day, chosen with { Reference = terms.Reference }) : null,
+            ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? BlindComparison.Of(day, chosen with { Reference = terms.Reference }) : null,
         };
         return new Report(Title(study, key),
         [
@@ -70,19 +70,4 @@ public static class DayReport
         string name = study.Plan?.StudyName ?? "study";
         return ReportingWords.ReportTitle(name, study, key is null ? ReportingWords.TitleKeyNotOpened : "");
     }
-}
-
-/// <summary>What the sections of a report share.</summary>
-/// <param name="Study">The study.</param>
-/// <param name="Names">How codes are called.</param>
-/// <param name="Day">The readings.</param>
-/// <param name="Comparison">What they say.</param>
-/// <param name="Ear">What the ear says.</param>
-public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Comparison Comparison, EarFindings Ear)
-{
-    /// <summary>What the recordings say; null: there are none, or the ring is still covered.</summary>
-    public RingFinding? Ring { get; init; }
-
-    /// <summary>The readings by a question that was amended after a comparison could be seen; null: it was not.</summary>
-    public Comparison? ChosenAfter { get; init; }
 }

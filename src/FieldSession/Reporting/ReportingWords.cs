@@ -217,7 +217,7 @@ internal static class ReportingWords
 
     public static string DriftPerHour(DriftPerHour drift, string error) => $"{Figures.SignedFineDb(drift.BDbPerHour)} dB per hour{error}";
 
-    public static string SpecLevels(IGrouping<string, RunLevelPoint> spec, string lowestDb, string highestDb, string plural) => $"{spec.Key} from {lowestDb} to {highestDb} dB(A) in {spec.Count()} run{plural}";
+    public static string SpecLevels(string spec, string lowestDb, string highestDb, int runs) => $"{spec} from {lowestDb} to {highestDb} dB(A) in {runs} run{(runs == 1 ? "" : "s")}";
 
     // Meter, weather and route
     public const string MeterWeatherAndRoute = "Meter, weather and route";

@@ -21,7 +21,7 @@ public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Po
         get
         {
             IEnumerable<string> specs = Points.GroupBy(point => point.Name).Select(spec =>
-                ReportingWords.SpecLevels(spec, Db(spec.Min(point => point.LevelDb)), Db(spec.Max(point => point.LevelDb)), spec.Count() == 1 ? "" : "s"));
+                ReportingWords.SpecLevels(spec.Key, Db(spec.Min(point => point.LevelDb)), Db(spec.Max(point => point.LevelDb)), spec.Count()));
             return $"Plot: {Title}: {string.Join("; ", specs)}.{(DriftShown is { } drift ? $" Drift of one and the same spec: {drift}." : "")}";
         }
     }

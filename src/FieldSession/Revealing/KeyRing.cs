@@ -99,12 +99,12 @@ public sealed class KeyRing
     private Objection? ObjectionToControl()
     {
         string[] controls = [.. _sheets.Select(sheet => sheet.ControlSpec).Concat(_paperControl is null ? [] : [_paperControl])];
-        if (controls.Skip(1).Any(other => !Study.SamePerson(controls[0], other)))
+        if (controls.Skip(1).Any(other => !CrewMember.SamePerson(controls[0], other)))
         {
             return new Objection(RevealingWords.KeysNameDifferentControls, RevealingWords.LookWhoseKeysTheyAre);
         }
 
-        bool isNamed = _paperControl is null || _sheets.Count > 0 || _paper.Any(line => Study.SamePerson(line.Spec, _paperControl));
+        bool isNamed = _paperControl is null || _sheets.Count > 0 || _paper.Any(line => CrewMember.SamePerson(line.Spec, _paperControl));
         return isNamed ? null : new Objection(RevealingWords.ControlNotOnPaperKey, RevealingWords.WriteControlAsOnKey);
     }
 

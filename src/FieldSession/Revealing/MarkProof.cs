@@ -16,7 +16,7 @@ public static class MarkProof
         ArgumentNullException.ThrowIfNull(key);
         CodedSpec[] lines = [.. key];
         return new MarkCheck(
-            [.. lines.Where(line => marks.Any(mark => mark.Code == line.Code && !Study.SamePerson(mark.Spec, line.UnderTape))).Select(line => line.Code)],
+            [.. lines.Where(line => marks.Any(mark => mark.Code == line.Code && !CrewMember.SamePerson(mark.Spec, line.UnderTape))).Select(line => line.Code)],
             [.. lines.Where(line => marks.All(mark => mark.Code != line.Code)).Select(line => line.Code)],
             AreTwo(readers));
     }

@@ -54,14 +54,14 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     public string? SpecOf(SpecCode code) => Key.FirstOrDefault(k => k.Code == code)?.Spec;
 
     /// <summary>The first code of the control spec; null: not told.</summary>
-    public SpecCode? ControlCode => Control is { } control ? Key.FirstOrDefault(k => Study.SamePerson(k.Spec, control))?.Code : null;
+    public SpecCode? ControlCode => Control is { } control ? Key.FirstOrDefault(k => CrewMember.SamePerson(k.Spec, control))?.Code : null;
 
     /// <summary>Whether a code meant the control spec; null: the control was not told, or the key does not name the code.</summary>
-    public bool? IsControl(SpecCode code) => Control is { } control && SpecOf(code) is { } spec ? Study.SamePerson(spec, control) : null;
+    public bool? IsControl(SpecCode code) => Control is { } control && SpecOf(code) is { } spec ? CrewMember.SamePerson(spec, control) : null;
 
     /// <summary>Every code that meant the same spec, fitting by fitting; the code alone where the key does not name it.</summary>
     public IReadOnlyList<SpecCode> CodesLike(SpecCode code) => SpecOf(code) is { } spec
-        ? [.. Key.Where(k => Study.SamePerson(k.Spec, spec)).Select(k => k.Code)]
+        ? [.. Key.Where(k => CrewMember.SamePerson(k.Spec, spec)).Select(k => k.Code)]
         : [code];
 
     /// <summary>What was read on the tyres of a code, last; empty: nothing.</summary>
@@ -70,7 +70,7 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     /// <summary>What was read on the tyres of a code before that and was not the same, oldest first; empty: nothing.</summary>
     public string EarlierMarkOf(SpecCode code) => string.Join(" / ", EarlierMarks
         .SelectMany(reading => reading.Where(mark => mark.Code == code).Select(mark => mark.Spec))
-        .Where(mark => !Study.SamePerson(mark, MarkOf(code)))
+        .Where(mark => !CrewMember.SamePerson(mark, MarkOf(code)))
         .Distinct());
 
     private static OpenedKey Of(KeyOpened opened) => new(opened.Key, opened.Control, opened.Marks, opened.Check, opened.CommitmentHolds)

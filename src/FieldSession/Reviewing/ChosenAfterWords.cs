@@ -17,7 +17,7 @@ public static class ChosenAfterWords
     public static IEnumerable<string> Sentences(Study study, MeasuredDay day)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return StudyTerms.ChosenAfter(study) is { } terms ? Sentences(Comparison.Of(day, terms), terms) : [];
+        return StudyTerms.ChosenAfter(study) is { } terms ? Sentences(BlindComparison.Of(day, terms), terms) : [];
     }
 
     private static IEnumerable<string> Sentences(Comparison chosen, ComparisonTerms terms)

@@ -73,8 +73,8 @@ internal static class ReviewingWords
     public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it is {points} by agreement. So 'rated lower' means below {points}, not lower than {reference} sounded";
 
     public static string TooFewRatings(string? attributes) => attributes is null
-        ? $"{ComparingWords.TooFewForTest}: so few ratings only describe; they show nothing"
-        : $"{ComparingWords.TooFewForTest} of {attributes}: so few ratings only describe; they show nothing";
+        ? $"{EarRemarkWords.TooFewForTest}: so few ratings only describe; they show nothing"
+        : $"{EarRemarkWords.TooFewForTest} of {attributes}: so few ratings only describe; they show nothing";
 
     public static string HolmOverRatings(int tests) => $"p Holm allows for {tests} {(tests == 1 ? "test" : "tests")} of ratings at once";
 

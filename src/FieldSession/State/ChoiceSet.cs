@@ -67,14 +67,7 @@ public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<stri
     public bool IsComplete => Choices.Count >= Presentations.Count;
 
     /// <summary>Whether somebody was shown the order.</summary>
-    public bool IsRunBy(string person) => Runners.Exists(runner => Study.SamePerson(runner, person));
-
-    /// <summary>Whether what was chosen may be shown: at the planned end, or once no trial of it can be made any more.</summary>
-    public bool IsShown(Study study)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        return IsComplete || (IsFromRecordings ? study.Opening is not null : study.DataFrozen);
-    }
+    public bool IsRunBy(string person) => Runners.Exists(runner => CrewMember.SamePerson(runner, person));
 
     /// <summary>Number of the trial that comes next, from 1; one beyond the last when the set is complete.</summary>
     public int NextTrial => Choices.Count + 1;

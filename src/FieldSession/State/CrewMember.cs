@@ -10,4 +10,12 @@ public sealed record CrewMember(string Name, string Seat)
 
     /// <summary>The word for the seat at the keyboard.</summary>
     public const string CoDriverSeat = "co-driver";
+
+    /// <summary>Whether two names mean one person: letter case and outer blanks do not count.</summary>
+    public static bool SamePerson(string one, string other)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        ArgumentNullException.ThrowIfNull(other);
+        return string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
+    }
 }

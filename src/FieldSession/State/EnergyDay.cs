@@ -11,7 +11,7 @@ public sealed record EnergyDay(ImmutableList<CarFit> Fits)
     {
         foreach (CarFit fit in Fits)
         {
-            if (Study.SamePerson(fit.Car, car))
+            if (CrewMember.SamePerson(fit.Car, car))
             {
                 return fit.Place;
             }

@@ -30,25 +30,6 @@ public sealed record LogComparison(string Sha256, ImmutableList<LoggedReading> R
     /// <summary>Where it is in the journal.</summary>
     [JsonIgnore]
     public LineMark Mark { get; init; }
-
-    /// <summary>The readings that don't fit, with their runs.</summary>
-    public IEnumerable<(Run Run, Reading Reading, LoggedReading Found)> DoubtsIn(Study study) =>
-        Found(study).Where(found => found.Found.Fit is EntryFit.TenOff or EntryFit.DigitsSwapped or EntryFit.DoesNotFit);
-
-    /// <summary>The readings during which somebody seems to have passed by and that are not flagged.</summary>
-    public IEnumerable<(Run Run, Reading Reading, LoggedReading Found)> TrafficIn(Study study) =>
-        Found(study).Where(found => found.Found.HasTraffic && found.Reading.Spoilt is null);
-
-    private IEnumerable<(Run Run, Reading Reading, LoggedReading Found)> Found(Study study)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        return from found in Readings
-               where found.Run <= study.Runs.Count
-               let run = study.Runs[found.Run - 1]
-               let reading = run.Readings.FirstOrDefault(reading => reading.Mark.Number == found.Line)
-               where reading is not null
-               select (run, reading, found);
-    }
 }
 
 /// <summary>One typed reading beside the log.</summary>

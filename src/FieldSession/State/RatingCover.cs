@@ -44,6 +44,6 @@ public static class RatingCover
     public static SeatRating? Of(Study study, int run, string person, string attribute)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Ratings.FirstOrDefault(r => r.Run == run && r.Attribute == attribute && Study.SamePerson(r.Person, person));
+        return study.Ratings.FirstOrDefault(r => r.Run == run && r.Attribute == attribute && CrewMember.SamePerson(r.Person, person));
     }
 }

@@ -28,34 +28,4 @@ public sealed record Rerun(int Bracket, ImmutableList<int> Runs, int FirstRun, s
 
     /// <summary>Number of the last run of the re-run, where none of them is aborted.</summary>
     public int LastRun => FirstRun + Runs.Count - 1;
-
-    /// <summary>Whether the re-run is driven to its end.</summary>
-    public bool IsDriven(Study study)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        return RunsAgain(study).Any(run => run is { IsOn: false, Aborted: null } && run.Turn == FirstTurn + Runs.Count - 1);
-    }
-
-    private IEnumerable<Run> RunsAgain(Study study) =>
-        study.Runs.Skip(FirstRun - 1).Where(run => run.Turn >= FirstTurn && run.Turn < FirstTurn + Runs.Count);
-
-    /// <summary>
-    /// The runs that do not count, by the plan's rule. A run of the control that is also in a neighbouring bracket
-    /// goes on counting.
-    /// </summary>
-    public static ImmutableHashSet<int> NotCounted(Study study)
-    {
-        ArgumentNullException.ThrowIfNull(study);
-        RerunRule rule = study.Plan?.RerunRule ?? RerunRule.Rerun;
-        Rerun[] driven = [.. study.Reruns.Where(rerun => rerun.IsDriven(study))];
-        ImmutableHashSet<int> all = rule switch
-        {
-            RerunRule.Rerun => [.. driven.SelectMany(rerun => rerun.Runs)],
-            RerunRule.First => [.. driven.SelectMany(rerun => rerun.RunsAgain(study).Select(run => run.Number))],
-            _ => [],
-        };
-        IEnumerable<int> shared = Brackets.Of(study).Where(bracket => bracket.Candidates.Any(run => !all.Contains(run.Number)))
-            .SelectMany(bracket => new[] { bracket.Opening.Number, bracket.Closing.Number });
-        return all.Except(shared);
-    }
 }

@@ -20,8 +20,3 @@ public static class RingCover
         return study.Runs.Exists(run => run.Readings.Any(reading => reading.Extras is { Band200Db: not null } or { Band250Db: not null }));
     }
 }
-
-/// <summary>That somebody uncovered the ring before the last prediction was locked.</summary>
-/// <param name="Why">The reason.</param>
-/// <param name="Mark">Where it is in the journal.</param>
-public sealed record RingOpening(string Why, LineMark Mark);

@@ -205,7 +205,7 @@ public sealed record Study
     /// <summary>The members of the crew whose prediction is still open.</summary>
     public IEnumerable<CrewMember> StillToPredict => Plan is null
         ? []
-        : Plan.Crew.Where(member => !Predictions.Any(p => SamePerson(p.Person, member.Name)));
+        : Plan.Crew.Where(member => !Predictions.Any(p => CrewMember.SamePerson(p.Person, member.Name)));
 
     /// <summary>How far the study has come.</summary>
     public Stage Stage => this switch
@@ -220,14 +220,6 @@ public sealed record Study
 
     /// <summary>Whether readings can no longer be added or changed: a prediction is locked, or the key is open.</summary>
     public bool DataFrozen => Predictions.Count > 0 || Opening is not null;
-
-    /// <summary>Whether two names mean one person: letter case and outer blanks do not count.</summary>
-    public static bool SamePerson(string one, string other)
-    {
-        ArgumentNullException.ThrowIfNull(one);
-        ArgumentNullException.ThrowIfNull(other);
-        return string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
-    }
 
     /// <summary>This study with its last run changed.</summary>
     public Study WithLastRun(Run run)

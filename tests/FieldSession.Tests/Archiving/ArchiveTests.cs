@@ -121,7 +121,7 @@ public sealed class ArchiveTests : IDisposable
 
         ADay day = new();
         EditedPlan plan = new(asks, found => ArchiveCommand.LentTo(asks, found, _archive.Prompt.Outside()));
-        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = plan }, screen: KeyTable.Plan);
+        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = plan }, screen: ScreenName.Plan);
         tui.Keys("<Ctrl+O>");
         Assert.Contains("Known from 2 earlier days: runs repeat within", tui.Screen.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }

@@ -47,7 +47,7 @@ public sealed class TheDatabaseSumsAsWeDoTests : IDisposable
             Assert.Equal(expected, database.Ask($"{Sums}'{study}'"));
             Assert.Equal(expected, embedded.Ask($"{Sums}'{study}'"));
             double d = double.Parse(database.Ask($"SELECT d FROM comparisons JOIN study USING (study) WHERE name = '{study}' AND class = 'steady'"), CultureInfo.InvariantCulture);
-            Assert.Equal(Comparison.InFull(StudyReadings.Of(told), StudyTerms.Of(told)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, d, 12);
+            Assert.Equal(BlindComparison.InFull(StudyReadings.Of(told), StudyTerms.Of(told)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, d, 12);
         }
 
         ArchivedStudy[] studies = [.. ArchiveFolder.Read(_archive.Folder).Studies];

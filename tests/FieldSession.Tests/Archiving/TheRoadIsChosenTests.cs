@@ -53,7 +53,7 @@ public sealed class TheRoadIsChosenTests
 
         ADay day = new();
         Terminal.EditedPlan edited = new(plan, _ => [], found => Terminal.Commands.ArchiveCommand.RoadOf(plan, found, archive.Prompt.Outside()));
-        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = edited }, rows: 40, screen: Terminal.KeyTable.Plan);
+        using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = edited }, rows: 40, screen: Terminal.ScreenName.Plan);
         tui.Keys("<Ctrl+O>");
         Assert.Contains("No coarse segment is in the plan: add Quarry road.", tui.Screen.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }

@@ -49,7 +49,7 @@ public sealed class OwnKeysTests : IDisposable
     public void Two_rows_may_change_places_by_way_of_a_third_key()
     {
         KeyTable keys = Taken("drive t = %", "drive s = t", "drive t = s");
-        Assert.Equal(("t", "s"), (keys.ActOf(KeyTable.Drive, 's')?.Line, keys.ActOf(KeyTable.Drive, 't')?.Line));
+        Assert.Equal(("t", "s"), (keys.ActOf(ScreenName.Drive, 's')?.Line, keys.ActOf(ScreenName.Drive, 't')?.Line));
     }
 
     [Theory]

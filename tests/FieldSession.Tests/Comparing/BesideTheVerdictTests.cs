@@ -56,7 +56,7 @@ public class BesideTheVerdictTests
         Assert.Equal(4, steady.Assumed.Df!.Value, 1e-12);
         Assert.StartsWith("no verdict", steady.Verdict);
         ArchiveLine[] archive = [new ArchiveLine("before", MeasureClass.Steady, 4, 0.4, 0.25, 9, 0.7)];
-        Assert.Null(Comparison.Of(day, new ComparisonTerms("A", Archive: archive)).Comparisons.Single().Classes.Steady!.Assumed);
+        Assert.Null(BlindComparison.Of(day, new ComparisonTerms("A", Archive: archive)).Comparisons.Single().Classes.Steady!.Assumed);
     }
 
     // levels without scatter are their own fit: the level of a run is the energy mean of its levels (ISO 1996-1, equivalent level)
@@ -88,7 +88,7 @@ public class BesideTheVerdictTests
 
     private static bool IsAboutTheQuieter(string remark) => remark.Contains("the quieter code");
 
-    private static Comparison Compared(MeasuredDay day) => Comparison.Of(day, new ComparisonTerms("A"));
+    private static Comparison Compared(MeasuredDay day) => BlindComparison.Of(day, new ComparisonTerms("A"));
 
     private static ClassComparison Steady(MeasuredDay day) => Compared(day).Comparisons.Single().Classes.Steady!;
 }

@@ -17,7 +17,7 @@ public class ComparisonAgainstReferenceTests
     public void A_complete_day_equals_the_reference(string name, bool throughCsv, int rows)
     {
         ReferenceCase reference = ReferenceCase.Open(name);
-        Comparison comparison = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms);
+        Comparison comparison = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms);
         Assert.Equal(rows, reference.Check(FoundNumbers.Of(comparison.Comparisons.Single().Classes)));
     }
 
@@ -28,7 +28,7 @@ public class ComparisonAgainstReferenceTests
     {
         ReferenceCase reference = ReferenceCase.Open("03-abab-missing");
         MeasuredDay day = CaseDay.Of(reference, throughCsv);
-        Comparison comparison = Comparison.Of(day, Terms);
+        Comparison comparison = BlindComparison.Of(day, Terms);
         Dictionary<string, object?> found = FoundNumbers.Of(comparison.Comparisons.Single().Classes);
         foreach (SensitivityLine line in Lines(day))
         {
@@ -63,7 +63,7 @@ public class ComparisonAgainstReferenceTests
     {
         ReferenceCase reference = ReferenceCase.Open("04-ababab-drift");
         MeasuredDay day = CaseDay.Of(reference, throughCsv);
-        ClassComparisons classes = Comparison.Of(day, Terms).Comparisons.Single().Classes;
+        ClassComparisons classes = BlindComparison.Of(day, Terms).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         AddRunMeans(found, classes.Steady!);
         SensitivityLine switched = Lines(day).Single(line => line.Change == SensitivityChange.DriftSwitched);
@@ -77,7 +77,7 @@ public class ComparisonAgainstReferenceTests
     public void A_day_whose_runs_agree_too_well_stands_on_the_floor(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("05-abba-floor");
-        ClassComparisons classes = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;
+        ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         // two runs a code: w·w = 1, so the standard error is the run-to-run standard deviation itself
         FoundNumbers.Add(found, "unfloored.overall", Estimated(classes.Steady!.Overall!.DifferenceDb, classes.Steady.SRunDb!.Value, classes.Steady.NuRun));
@@ -90,7 +90,7 @@ public class ComparisonAgainstReferenceTests
     public void A_day_of_three_runs_lends_repeatability_from_the_archive(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("06-aba-archive");
-        ClassComparisons classes = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Archive = CaseDay.Archive(reference, throughCsv) }).Comparisons.Single().Classes;
+        ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Archive = CaseDay.Archive(reference, throughCsv) }).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         foreach ((string name, ClassComparison? c) in new[] { ("all", classes.All), ("steady", classes.Steady), ("impact", classes.Impact) })
         {
@@ -109,7 +109,7 @@ public class ComparisonAgainstReferenceTests
     public void Three_codes_share_one_model(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("07-three-codes");
-        Comparison comparison = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms);
+        Comparison comparison = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms);
         Dictionary<string, object?> found = FoundNumbers.Of(comparison.Comparisons[0].Classes);
         foreach (PairEstimate pair in comparison.Pairs.Where(pair => pair.Class == MeasureClass.Steady))
         {
@@ -126,7 +126,7 @@ public class ComparisonAgainstReferenceTests
     public void Two_cars_side_by_side_are_compared_within_their_slots(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("08-two-cars");
-        ClassComparisons classes = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;
+        ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         AddRunMeans(found, classes.Steady!);
         Assert.Equal(133, reference.Check(found));
@@ -140,7 +140,7 @@ public class ComparisonAgainstReferenceTests
         ReferenceCase reference = ReferenceCase.Open("09-filter-noise");
         // different cars in no order: all at the same time, so no drift can enter
         MeasuredDay unordered = new([.. CaseDay.Of(reference, throughCsv).Levels.Select(level => level with { Minutes = 0 })]);
-        Dictionary<string, object?> found = FoundNumbers.Of(Comparison.Of(unordered, Terms with { Reference = "new" }).Comparisons.Single().Classes);
+        Dictionary<string, object?> found = FoundNumbers.Of(BlindComparison.Of(unordered, Terms with { Reference = "new" }).Comparisons.Single().Classes);
         FilterNoiseCells.Add(found, reference);
         Assert.Equal(224, reference.Check(found));
     }
@@ -152,16 +152,16 @@ public class ComparisonAgainstReferenceTests
     {
         ReferenceCase reference = ReferenceCase.Open("21-tiny-designs");
         MeasuredDay day = CaseDay.Of(reference, throughCsv);
-        Dictionary<string, object?> found = FoundNumbers.Of(Comparison.Of(day, Terms).Comparisons.Single().Classes);
+        Dictionary<string, object?> found = FoundNumbers.Of(BlindComparison.Of(day, Terms).Comparisons.Single().Classes);
         // a prior of 0.16 dB squared that weighs 6 degrees of freedom
         ComparisonTerms lent = Terms with { Archive = [new ArchiveLine("earlier", MeasureClass.Steady, 6, 0.4, 0.2, 0, null)] };
         foreach (int runs in new[] { 2, 3 })
         {
             MeasuredDay cut = CaseDay.FirstRuns(day, runs);
-            Estimate? strict = Comparison.Of(cut, Terms).Comparisons.Single().Classes.Steady!.Overall;
+            Estimate? strict = BlindComparison.Of(cut, Terms).Comparisons.Single().Classes.Steady!.Overall;
             FoundNumbers.Add(found, $"after{runs}.steady", strict);
             FoundNumbers.Add(found, $"after{runs}.steady.overall", strict);
-            FoundNumbers.Add(found, $"after{runs}.archive.steady.overall", Comparison.Of(cut, lent).Comparisons.Single().Classes.Steady!.Overall);
+            FoundNumbers.Add(found, $"after{runs}.archive.steady.overall", BlindComparison.Of(cut, lent).Comparisons.Single().Classes.Steady!.Overall);
         }
 
         Assert.Equal(183, reference.Check(found));
@@ -173,7 +173,7 @@ public class ComparisonAgainstReferenceTests
     public void The_first_demo_day_equals_the_reference(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("22-quillmere");
-        CodeComparison pair = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Reference = "417" }).Comparisons.Single();
+        CodeComparison pair = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Reference = "417" }).Comparisons.Single();
         Dictionary<string, object?> found = FoundNumbers.Of(pair.Classes);
         foreach ((string name, object? value) in FoundNumbers.Of(pair.WithSpoilt))
         {
@@ -189,7 +189,7 @@ public class ComparisonAgainstReferenceTests
     public void The_second_demo_day_equals_the_reference(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("23-dunmarrow");
-        Comparison comparison = Comparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Reference = "158" });
+        Comparison comparison = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Reference = "158" });
         Dictionary<string, object?> found = FoundNumbers.Of(comparison.Comparisons[0].Classes);
         foreach (CodeComparison pair in comparison.Comparisons)
         {
@@ -201,7 +201,7 @@ public class ComparisonAgainstReferenceTests
     }
 
     private static IReadOnlyList<SensitivityLine> Lines(MeasuredDay day) =>
-        Comparison.InFull(day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
+        BlindComparison.InFull(day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
 
     /// <summary>Complete days: the floor scales the standard error, so dividing it out gives that of the plain regression of run means.</summary>
     private static void AddRunMeans(Dictionary<string, object?> found, ClassComparison c)

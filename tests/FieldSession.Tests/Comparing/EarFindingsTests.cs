@@ -210,7 +210,7 @@ public sealed class EarFindingsTests
         Assert.Equal([("dB(C)", 6), ("dB at 200 Hz", 2)], found.Select(f => (f.Name, f.Readings)));
         Assert.Equal(2, found[0].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);
         Assert.Equal(3, found[1].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);
-        double dba = Comparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb;
+        double dba = BlindComparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb;
         Assert.Equal(0, dba, 9);
     }
 }

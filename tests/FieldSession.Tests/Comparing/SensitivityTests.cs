@@ -23,7 +23,7 @@ public class SensitivityTests
         foreach (SensitivityLine line in Steady(day).Lines.Where(line => line.Change == SensitivityChange.RunLeftOut))
         {
             MeasuredDay without = day with { Levels = [.. day.Levels.Where(level => $"{level.Run}" != line.Name)] };
-            ClassComparison alone = Comparison.Of(without, new ComparisonTerms("A")).Comparisons.Single().Classes.Steady!;
+            ClassComparison alone = BlindComparison.Of(without, new ComparisonTerms("A")).Comparisons.Single().Classes.Steady!;
             Assert.Equal((alone.Overall!.DifferenceDb, alone.Verdict), (Math.Round(line.Overall.DifferenceDb, 12), line.Verdict), Near);
         }
     }
@@ -76,5 +76,5 @@ public class SensitivityTests
 
     private static Sensitivity Steady(MeasuredDay day) => With(day).Comparisons.Single().Classes.Steady!.Sensitivity!;
 
-    private static Comparison With(MeasuredDay day) => Comparison.InFull(day, new ComparisonTerms("A"));
+    private static Comparison With(MeasuredDay day) => BlindComparison.InFull(day, new ComparisonTerms("A"));
 }

@@ -27,7 +27,7 @@ public sealed class SuspiciousReadingsOnRoundedDataTests
             double[] runs = [.. order.Split(' ').Select(_ => 0.3 * Normal(lot))];
             double[] places = [.. Enumerable.Range(0, segments).Select(_ => 60 + 8 * lot.NextDouble())];
             MeasuredDay typed = InventedReadings.Day(order, segments, (run, s) => Math.Round((places[s] + runs[run] + readingSdDb * Normal(lot)) / stepDb) * stepDb);
-            IReadOnlyList<SuspiciousReading> listed = Comparison.Of(typed, new ComparisonTerms("A")).Suspicious;
+            IReadOnlyList<SuspiciousReading> listed = BlindComparison.Of(typed, new ComparisonTerms("A")).Suspicious;
             Assert.All(listed, reading => Assert.InRange(reading.StudentisedResidual, 0, 50));
             alarmed += listed.Count > 0 ? 1 : 0;
         }
@@ -40,8 +40,8 @@ public sealed class SuspiciousReadingsOnRoundedDataTests
     public void One_step_of_the_display_alone_is_never_suspicious_and_a_lorry_is()
     {
         MeasuredDay Day(double awayDb) => InventedReadings.Day("A B B A A B", 8, (run, s) => 60 + s + (run == 2 && s == 3 ? awayDb : 0));
-        Assert.Empty(Comparison.Of(Day(1), new ComparisonTerms("A")).Suspicious);
-        SuspiciousReading lorry = Assert.Single(Comparison.Of(Day(7), new ComparisonTerms("A")).Suspicious);
+        Assert.Empty(BlindComparison.Of(Day(1), new ComparisonTerms("A")).Suspicious);
+        SuspiciousReading lorry = Assert.Single(BlindComparison.Of(Day(7), new ComparisonTerms("A")).Suspicious);
         Assert.Equal((3, "s3"), (lorry.Run, lorry.Segment));
         // 7 dB, the variance of ranges rounded to 1 dB is 1/24: sqrt(24) 7 sqrt(1 - h), h = 1/3 + 1/8 - 1/24
         Assert.Equal(7 * Math.Sqrt(24 * (1 - (1 / 3.0 + 1 / 8.0 - 1 / 24.0))), lorry.StudentisedResidual, 9);

@@ -60,7 +60,7 @@ public sealed class TheHeadlineIsSeldomWrongTests
     {
         foreach (VerdictDay day in VerdictDays.Random(200).Concat(VerdictDays.ByHand()))
         {
-            (string Code, Conclusion? Word)[] whole = [.. Comparison.Of(day.Day, day.Terms).Comparisons.Select(pair => (pair.Code, pair.Classes.Steady?.Conclusion))];
+            (string Code, Conclusion? Word)[] whole = [.. BlindComparison.Of(day.Day, day.Terms).Comparisons.Select(pair => (pair.Code, pair.Classes.Steady?.Conclusion))];
             (string Code, Conclusion? Word)[] alone = [.. MainConclusions.Of(day.Day, day.Terms).Select(pair => (pair.Code, pair.Conclusion))];
             Assert.Equal(whole, alone);
         }

@@ -17,8 +17,8 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     public void The_headline_is_what_a_day_of_these_segments_alone_would_say()
     {
         Study study = Driven(["Mill lane"]).Study;
-        Comparison comparison = Comparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
-        Comparison alone = Comparison.Of(StudyReadings.Of(Driven(null, "Mill lane").Study), StudyTerms.Of(study) with { MainSegments = null });
+        Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
+        Comparison alone = BlindComparison.Of(StudyReadings.Of(Driven(null, "Mill lane").Study), StudyTerms.Of(study) with { MainSegments = null });
         Assert.Equal(["Mill lane"], comparison.MainSegments!);
         Assert.Equal(alone.Comparisons[0].Classes.Steady!.Overall, comparison.Main[0].Classes.Steady!.Overall);
         Assert.Equal(2, comparison.Main[0].Classes.Steady!.Overall!.DifferenceDb, 1e-9);
@@ -30,7 +30,7 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     public void Without_main_segments_the_whole_class_is_the_headline()
     {
         Study study = Driven(null).Study;
-        Comparison comparison = Comparison.InFull(StudyReadings.Of(study), StudyTerms.Of(study));
+        Comparison comparison = BlindComparison.InFull(StudyReadings.Of(study), StudyTerms.Of(study));
         Assert.Null(comparison.MainSegments);
         Assert.Same(comparison.Comparisons, comparison.Main);
         Assert.DoesNotContain("main_segments", ComparisonJson.Of(comparison));
@@ -41,7 +41,7 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     {
         Study study = Driven(["Mill lane"]).Study;
         MeasuredDay day = StudyReadings.Of(study);
-        Comparison comparison = Comparison.InFull(day, StudyTerms.Of(study));
+        Comparison comparison = BlindComparison.InFull(day, StudyTerms.Of(study));
         string summary = string.Join('\n', ComparisonWords.Of(comparison, day));
         Assert.Contains("MAIN MEASURE: the main segment Mill lane", summary);
         Assert.Contains("Everything below is explored.", summary);

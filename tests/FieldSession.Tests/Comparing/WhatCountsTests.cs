@@ -8,7 +8,7 @@ public class WhatCountsTests
     [Fact]
     public void Without_a_run_nothing_is_compared()
     {
-        Comparison comparison = Comparison.Of(new MeasuredDay([]), new ComparisonTerms());
+        Comparison comparison = BlindComparison.Of(new MeasuredDay([]), new ComparisonTerms());
         Assert.Null(comparison.Reference);
         Assert.Empty(comparison.Comparisons);
     }
@@ -92,15 +92,15 @@ public class WhatCountsTests
         Assert.Equal(0.045, terms[0].Levels.Difference, 12);
         Assert.Equal(0.045, terms[0].Levels.Equivalence, 12);
         Assert.True(terms[1].Levels.Difference < terms[0].Levels.Difference && terms[2].Levels.Difference < terms[1].Levels.Difference);
-        Assert.DoesNotContain("extended", Comparison.Of(Day("A B B A"), terms[0]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
-        Assert.EndsWith("extended 1 time", Comparison.Of(Day("A B B A"), terms[1]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
-        Assert.EndsWith("extended 2 times", Comparison.Of(Day("A B B A"), terms[2]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.DoesNotContain("extended", BlindComparison.Of(Day("A B B A"), terms[0]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.EndsWith("extended 1 time", BlindComparison.Of(Day("A B B A"), terms[1]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.EndsWith("extended 2 times", BlindComparison.Of(Day("A B B A"), terms[2]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
     }
 
     [Fact]
     public void Before_the_plans_end_there_is_no_p_anywhere_and_no_word()
     {
-        Comparison open = Comparison.InFull(Day("A B B A A B B A"), new ComparisonTerms(PlanComplete: false));
+        Comparison open = BlindComparison.InFull(Day("A B B A A B B A"), new ComparisonTerms(PlanComplete: false));
         ClassComparison steady = open.Comparisons.Single().Classes.Steady!;
         Assert.True(open.IsUnfinished && steady.IsUnfinished);
         Assert.NotNull(steady.Overall!.Lo95Db);
@@ -146,10 +146,10 @@ public class WhatCountsTests
     {
         MeasuredLevel level = Day("A B").Levels[0];
         MeasuredDay day = new([level, level with { Code = "B" }]);
-        Assert.Contains("run 1 has two codes", Assert.Throws<ArgumentException>(() => Comparison.Of(day, new ComparisonTerms())).Message);
+        Assert.Contains("run 1 has two codes", Assert.Throws<ArgumentException>(() => BlindComparison.Of(day, new ComparisonTerms())).Message);
     }
 
-    private static ClassComparison Steady(MeasuredDay day) => Comparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
+    private static ClassComparison Steady(MeasuredDay day) => BlindComparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
 
     private static MeasuredDay Day(string order, int seed = 3)
     {

@@ -83,7 +83,7 @@ public class ABracketIsDrivenAgain
         Run(day, "417");
         Run(day, "862");
         Run(day, "417");
-        Comparison found = Comparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study));
+        Comparison found = BlindComparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study));
         string[] remarks = [.. found.Comparisons[0].Classes.Steady!.Remarks];
         Assert.Equal((18, 0, 9), (found.Readings.Total, found.Readings.Spoilt, found.Readings.Replaced));
         Assert.Empty(found.Readings.ByCause);

@@ -64,7 +64,7 @@ public sealed class TheDemoEnergyDaysTests
     public void The_comparison_JSON_has_the_days_only_where_some_were_driven()
     {
         Study study = Driven().Study;
-        Comparison comparison = Comparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
+        Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
         using System.Text.Json.JsonDocument with = System.Text.Json.JsonDocument.Parse(ComparisonJson.Of(comparison, StudyLegs.ComparisonOf(study)));
         System.Text.Json.JsonElement overall = with.RootElement.GetProperty("energy").GetProperty("comparisons")[0].GetProperty("overall");
         Assert.Equal((2, 2.05), (overall.GetProperty("df").GetInt32(), Math.Round(overall.GetProperty("percent").GetDouble(), 2)));

@@ -35,7 +35,7 @@ public class ComparisonJsonTests
     public void Numbers_stand_unrounded()
     {
         MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
-        ClassComparison steady = Comparison.Of(day, new ComparisonTerms("417")).Comparisons[0].Classes.Steady!;
+        ClassComparison steady = BlindComparison.Of(day, new ComparisonTerms("417")).Comparisons[0].Classes.Steady!;
 
         using JsonDocument json = Json(day, "417");
         JsonElement written = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady");
@@ -60,7 +60,7 @@ public class ComparisonJsonTests
     [Fact]
     public void A_number_that_is_none_is_null_never_text()
     {
-        Comparison comparison = Comparison.Of(CaseDay.Of(ReferenceCase.Open("22-quillmere")), new ComparisonTerms("417"));
+        Comparison comparison = BlindComparison.Of(CaseDay.Of(ReferenceCase.Open("22-quillmere")), new ComparisonTerms("417"));
         CodeComparison pair = comparison.Comparisons[0];
         ClassComparison broken = pair.Classes.Steady! with
         {
@@ -81,7 +81,7 @@ public class ComparisonJsonTests
     {
         MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
         ComparisonTerms terms = new("417");
-        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(Comparison.InFull(day, terms)));
+        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(BlindComparison.InFull(day, terms)));
         JsonElement classes = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes");
         JsonElement steady = classes.GetProperty("steady");
 
@@ -95,7 +95,7 @@ public class ComparisonJsonTests
     }
 
     private static JsonDocument Json(MeasuredDay day, string reference) =>
-        JsonDocument.Parse(ComparisonJson.Of(Comparison.Of(day, new ComparisonTerms(reference))));
+        JsonDocument.Parse(ComparisonJson.Of(BlindComparison.Of(day, new ComparisonTerms(reference))));
 
     private static void StartsWith(JsonElement element, string names)
     {

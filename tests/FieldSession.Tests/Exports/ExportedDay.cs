@@ -49,7 +49,7 @@ internal sealed class ExportedDay : IDisposable
 
     private string Compared(ComparisonTerms terms, Func<Comparison, IReadOnlyList<VerdictLine>> verdicts)
     {
-        Comparison comparison = Comparison.InFull(StudyReadings.Of(Day.Study), terms);
+        Comparison comparison = BlindComparison.InFull(StudyReadings.Of(Day.Study), terms);
         return ComparisonJson.Of(comparison, null, verdicts(comparison)) + Environment.NewLine;
     }
 

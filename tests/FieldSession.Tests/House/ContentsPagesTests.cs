@@ -44,6 +44,10 @@ public sealed class ContentsPagesTests(TheHouse house)
         "a screen that stands on no line of AllScreens can't be shown");
 
     [Fact]
+    public void Screens_are_made_in_the_order_of_their_keys() =>
+        Assert.Equal(ScreenName.InOrder.Select(screen => screen.Name), AllScreens.Rows.Select(row => row.Name));
+
+    [Fact]
     public void No_two_screens_share_a_name() => TheHouse.NoneOf(
         AllScreens.Rows.CountBy(row => row.Name).Where(name => name.Value > 1).Select(name => name.Key),
         "a screen is called by its name");

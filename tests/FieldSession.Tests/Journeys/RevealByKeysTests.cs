@@ -61,5 +61,5 @@ public class RevealByKeysTests
         opened.Logbook,
         prompt.Clock,
         desk => desk with { OpenKey = (path, passphrase, ring) => DriveCommand.Tried(prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(prompt.Outside().Lot)) },
-        screen: KeyTable.Reveal);
+        screen: ScreenName.Reveal);
 }

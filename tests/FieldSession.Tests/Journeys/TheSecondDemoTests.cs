@@ -21,7 +21,7 @@ public class TheSecondDemoTests
     {
         Study study = Driven("MID").Study;
         // the case tests equivalence of impacts at 1 dB, the plan at 2
-        Comparison comparison = Comparison.Of(StudyReadings.Of(study), StudyTerms.Of(study) with { ImpactMarginDb = 1 });
+        Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study) with { ImpactMarginDb = 1 });
         Assert.Equal("158", comparison.Reference);
         Assert.Equal((63, 5), (comparison.Readings.Total, comparison.Readings.Spoilt));
         Assert.Equal(["704", "391"], comparison.Comparisons.Select(pair => pair.Code));
@@ -47,7 +47,7 @@ public class TheSecondDemoTests
         Assert.Contains("MID (158) minus LOW (704)", report);
         Assert.Contains("TALL (391) minus LOW (704)", report);
         Study study = Driven("LOW").Study;
-        Comparison comparison = Comparison.Of(StudyReadings.Of(study), StudyTerms.Of(study) with { Reference = "704" });
+        Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study) with { Reference = "704" });
         Assert.Equal(-MidOver158, Steady(comparison, "158"), 8);
         Assert.Equal(TallOver158 - MidOver158, Steady(comparison, "391"), 8);
     }

@@ -44,7 +44,7 @@ public sealed class TheRingByTheRunModelTests
     }
 
     private static ClassComparison Compared(string band) =>
-        Comparison.Of(DayOf(band), new ComparisonTerms("417", MarginDb: 2)).Comparisons.Single().Classes.Steady!;
+        BlindComparison.Of(DayOf(band), new ComparisonTerms("417", MarginDb: 2)).Comparisons.Single().Classes.Steady!;
 
     private static MeasuredDay DayOf(string band) => new(
     [

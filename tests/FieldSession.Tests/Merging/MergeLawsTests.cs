@@ -88,6 +88,6 @@ public sealed class MergeLawsTests
     private static string Compared(IReadOnlyList<Line> lines)
     {
         FieldSession.State.Study study = Logbook.Fold(lines);
-        return ComparisonJson.Of(Comparison.InFull(StudyReadings.Of(study), StudyTerms.Of(study)), null);
+        return ComparisonJson.Of(BlindComparison.InFull(StudyReadings.Of(study), StudyTerms.Of(study)), null);
     }
 }

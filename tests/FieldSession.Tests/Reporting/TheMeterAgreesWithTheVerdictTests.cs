@@ -55,7 +55,7 @@ public sealed class TheMeterAgreesWithTheVerdictTests
     {
         Random lot = new(3);
         MeasuredDay day = new([.. "A B B A A B B A".Split(' ').SelectMany((code, run) => Enumerable.Range(0, 4).Select(segment => Level(run, code, segment, shiftDb, lot)))]);
-        return Comparison.Of(day, new ComparisonTerms(MarginDb: marginDb) { Looks = LooksAt(verdictNumber) }).Comparisons.Single().Classes.Steady!;
+        return BlindComparison.Of(day, new ComparisonTerms(MarginDb: marginDb) { Looks = LooksAt(verdictNumber) }).Comparisons.Single().Classes.Steady!;
     }
 
     private static MeasuredLevel Level(int run, string code, int segment, double shiftDb, Random lot)

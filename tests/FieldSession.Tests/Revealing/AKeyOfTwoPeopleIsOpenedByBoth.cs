@@ -120,5 +120,5 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
             OpenKey = (path, passphrase, ring) => DriveCommand.Tried(_prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(_prompt.Outside().Lot)),
             TwoPassphrases = TwoPassphrases.Joined,
         },
-        screen: KeyTable.Reveal);
+        screen: ScreenName.Reveal);
 }

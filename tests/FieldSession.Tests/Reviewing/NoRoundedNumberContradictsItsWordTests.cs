@@ -50,7 +50,7 @@ public sealed class NoRoundedNumberContradictsItsWordTests
             double difference = 1.4 * lot.NextDouble();
             double[] runs = [.. order.Split(' ').Select(code => 0.3 * Normal(lot) + (code == "B" ? difference : 0))];
             MeasuredDay readings = InventedReadings.Day(order, 6, (run, s) => Math.Round(60 + s + runs[run] + 0.5 * Normal(lot)));
-            ClassComparison steady = Comparison.Of(readings, new ComparisonTerms("A")).Comparisons.Single().Classes.Steady!;
+            ClassComparison steady = BlindComparison.Of(readings, new ComparisonTerms("A")).Comparisons.Single().Classes.Steady!;
             if (steady.Conclusion is { } conclusion)
             {
                 Assert.Equal(conclusion.ShowsDifference, LeavesOut0(Figures.Interval95(steady.Overall)));

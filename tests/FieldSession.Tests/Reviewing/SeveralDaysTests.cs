@@ -16,9 +16,9 @@ public sealed class SeveralDaysTests
     public void A_day_that_is_louder_as_a_whole_changes_neither_the_difference_nor_its_interval(double louder)
     {
         Study study = TwoDays(louder);
-        Estimate overall = Comparison.Of(StudyReadings.Of(study), StudyTerms.Of(study)).Comparisons[0].Classes.Steady!.Overall!;
+        Estimate overall = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study)).Comparisons[0].Classes.Steady!.Overall!;
         Study same = TwoDays(0);
-        Estimate plain = Comparison.Of(StudyReadings.Of(same), StudyTerms.Of(same)).Comparisons[0].Classes.Steady!.Overall!;
+        Estimate plain = BlindComparison.Of(StudyReadings.Of(same), StudyTerms.Of(same)).Comparisons[0].Classes.Steady!.Overall!;
         Assert.Equal(plain.DifferenceDb, overall.DifferenceDb, 9);
         Assert.Equal(plain.StandardErrorDb!.Value, overall.StandardErrorDb!.Value, 9);
         Assert.Equal(plain.Df!.Value, overall.Df!.Value, 9);

@@ -248,7 +248,7 @@ public sealed class PlanScreenTests : IDisposable
     [Fact]
     public void Once_a_study_has_begun_its_plan_is_fixed()
     {
-        using Tui tui = new(new ADay(), screen: KeyTable.Plan);
+        using Tui tui = new(new ADay(), screen: ScreenName.Plan);
         Assert.Contains("The plan of a study that has begun is fixed", tui.Screen, StringComparison.Ordinal);
         tui.Keys("x<Enter><Ctrl+N>");
         Assert.Contains("The plan of a study that has begun is fixed", tui.Screen, StringComparison.Ordinal);
@@ -257,7 +257,7 @@ public sealed class PlanScreenTests : IDisposable
     private Tui Open(int columns = 80, int rows = 24, EditedPlan? table = null)
     {
         ADay day = new();
-        return new Tui(day.Book, day.Clock, desk => desk with { PlanTable = table ?? new EditedPlan(_folder, _ => []) }, columns, rows, KeyTable.Plan);
+        return new Tui(day.Book, day.Clock, desk => desk with { PlanTable = table ?? new EditedPlan(_folder, _ => []) }, columns, rows, ScreenName.Plan);
     }
 
     private static string Down(int rows) => string.Concat(Enumerable.Repeat("<CursorDown>", rows));

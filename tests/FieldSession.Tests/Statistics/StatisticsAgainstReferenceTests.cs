@@ -22,7 +22,7 @@ public class StatisticsAgainstReferenceTests
         (_found["F"], _found["R2"], _found["s_within"], _found["p"]) = (anova.F, anova.RSquared, anova.RepeatabilitySd, anova.P);
         MeasuredDay day = new([.. rows.Select((row, i) => new MeasuredLevel(
             i, row["group"], "one", "impact", MeasureClass.Impact, Number(row["y"]), Number(row["y"]), Minutes: 0))]);
-        ClassComparison model = Comparison.Of(day, new ComparisonTerms()).Comparisons[0].Classes.Impact!;
+        ClassComparison model = BlindComparison.Of(day, new ComparisonTerms()).Comparisons[0].Classes.Impact!;
         Assert.Equal(0.104076068334656, model.SRunDb!.Value, 1e-11);
         Assert.Equal(20, model.NuRun);
         _found["main_job.note"] = "groups = codes, readings = runs, one segment: s_run = s_within, nu_run = 20";
@@ -206,8 +206,8 @@ public class StatisticsAgainstReferenceTests
         var sleep = reference.Table("sleep.csv");
         MeasuredLevel Level(Dictionary<string, string> row, int i, string? slot) => new(
             i, row["code"], "one", "impact", MeasureClass.Impact, Number(row["y"]), Number(row["y"]), Minutes: slot is null ? 0 : null, Slot: slot);
-        Comparison pooled = Comparison.Of(new MeasuredDay([.. sleep.Select((row, i) => Level(row, i, null))]), new ComparisonTerms("B"));
-        Comparison blocks = Comparison.Of(new MeasuredDay([.. sleep.Select((row, i) => Level(row, i, row["unit"]))]), new ComparisonTerms("B"));
+        Comparison pooled = BlindComparison.Of(new MeasuredDay([.. sleep.Select((row, i) => Level(row, i, null))]), new ComparisonTerms("B"));
+        Comparison blocks = BlindComparison.Of(new MeasuredDay([.. sleep.Select((row, i) => Level(row, i, row["unit"]))]), new ComparisonTerms("B"));
         foreach ((string name, Comparison comparison) in new[] { ("sleep.pooled", pooled), ("sleep.blocks", blocks) })
         {
             Estimate overall = comparison.Comparisons.Single().Classes.Impact!.Overall!;

@@ -32,7 +32,7 @@ public sealed class EveryWordOfTheAnswerTests
         WordTable<MeterNumbers> table = OfTheAnswer;
         foreach (VerdictDay day in VerdictDays.Random(700).Concat(VerdictDays.ByHand()))
         {
-            Comparison comparison = Comparison.Of(day.Day, day.Terms);
+            Comparison comparison = BlindComparison.Of(day.Day, day.Terms);
             foreach (ClassComparison one in comparison.Comparisons.Select(pair => pair.Classes.Steady).OfType<ClassComparison>())
             {
                 Plan plan = ADay.ShortPlan with { MarginDb = day.Terms.MarginDb };

@@ -69,7 +69,7 @@ public sealed class EveryWordOfTheMeterTests
 
     private static IEnumerable<MeterNumbers> Found(Func<ClassComparison, string> printed) =>
         from day in VerdictDays.Random(700).Concat(VerdictDays.ByHand())
-        let comparison = Comparison.Of(day.Day, day.Terms)
+        let comparison = BlindComparison.Of(day.Day, day.Terms)
         from pair in comparison.Asked
         let one = pair.Classes.Steady
         where one is not null

@@ -34,7 +34,7 @@ public sealed class WhatAWordHangsOnTests
 
         private static bool IsAt(MeasuredLevel level, ChangedPlace place) => (place.Run is null || place.Run == level.Run) && (place.Segment is null || place.Segment == level.Segment);
 
-        private string Word(MeasuredDay day) => Comparison.Of(day, Day.Terms).Comparisons.FirstOrDefault(pair => pair.Code == Code)?.Classes.Steady?.Verdict ?? "no comparison";
+        private string Word(MeasuredDay day) => BlindComparison.Of(day, Day.Terms).Comparisons.FirstOrDefault(pair => pair.Code == Code)?.Classes.Steady?.Verdict ?? "no comparison";
     }
 
     private const string Chance = "; by chance alone (?:hardly any day|about [1-9] in 10 days|almost every day) of this design would hang on so little";
@@ -62,7 +62,7 @@ public sealed class WhatAWordHangsOnTests
     public void A_clear_day_hangs_on_nothing_and_a_run_that_does_not_count_is_never_named()
     {
         MeasuredDay clear = InventedReadings.Scattered("A B B A A B B A", 6, secondCodeDb: 9).Spoilt(level => level.Run == 2 && level.Segment != "s0");
-        ClassComparison one = Comparison.InFull(clear, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
+        ClassComparison one = BlindComparison.InFull(clear, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
         Assert.Equal([2], one.RunsNotCounted);
         Assert.DoesNotContain(one.Sensitivity!.Lines, line => line is { Change: SensitivityChange.RunLeftOut, Name: "2" });
         Assert.Equal("no 1 to 3 readings, no run and no segment changes it when left out", HangsOnWords.Sentence(one.Sensitivity));
@@ -76,11 +76,11 @@ public sealed class WhatAWordHangsOnTests
         Assert.InRange(With(day)!.Sensitivity!.Least!.ShareByChance, 0, 1);
     }
 
-    private static ClassComparison? With(VerdictDay day) => Comparison.InFull(day.Day, day.Terms).Comparisons is [var first, ..] ? first.Classes.Steady : null;
+    private static ClassComparison? With(VerdictDay day) => BlindComparison.InFull(day.Day, day.Terms).Comparisons is [var first, ..] ? first.Classes.Steady : null;
 
     private static IEnumerable<Hanging> Found(int days) =>
         from day in VerdictDays.Random(days).Append(new VerdictDay("clear", InventedReadings.Scattered("A B B A A B B A", 6, secondCodeDb: 9), new ComparisonTerms("A")))
-        from pair in Comparison.InFull(day.Day, day.Terms).Comparisons
+        from pair in BlindComparison.InFull(day.Day, day.Terms).Comparisons
         let one = pair.Classes.Steady
         let sentence = HangsOnWords.Sentence(one?.Sensitivity)
         where sentence is not null

@@ -120,7 +120,7 @@ internal static class DrivingScreenWords
 
     public static string WeakPlan(IReadOnlyList<string> doubts) => $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more in the plan's warnings" : "")}";
 
-    public static string PredictingStillBarred(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(KeyTable.Review)} goes to the blind review";
+    public static string PredictingStillBarred(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(ScreenName.Review)} goes to the blind review";
 
     public const string BlindReviewIsDue = "the order is driven and the meter checked: go to the blind review, when parked";
 

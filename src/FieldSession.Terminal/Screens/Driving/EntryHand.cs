@@ -207,7 +207,7 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
 
         Say(null);
         desk.Parking.Take(Parking.Word);
-        Asked(KeyDeed.Screen, KeyTable.Stop);
+        Asked(KeyDeed.Screen, ScreenName.Stop);
     }
 
     // A refused line leaves the box free for the next one; what the disk would not take stays, to be tried again with Enter.

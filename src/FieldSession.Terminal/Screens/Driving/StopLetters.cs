@@ -52,7 +52,7 @@ internal sealed class StopLetters(Desk desk, Pen pen)
         return isBounce ? (StopLetter.Bounce, DrivingScreenWords.KeyBounced(typed)) : (StopLetter.Key, "");
     }
 
-    private bool Acts(char typed) => desk.Keys.On(KeyTable.Stop).Any(row => row.Where == KeyTable.Stop && row.Has(typed));
+    private bool Acts(char typed) => desk.Keys.On(ScreenName.Stop).Any(row => row.Where == ScreenName.Stop && row.Has(typed));
 
     // where it had already been taken twice, it is held down and counts once
     private bool Bounced(char typed, TypingMoment moment)

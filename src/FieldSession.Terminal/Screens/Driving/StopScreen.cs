@@ -9,7 +9,7 @@ using Terminal.Gui.Input;
 namespace FieldSession.Terminal.Screens.Driving;
 
 /// <summary>The stop: the last run read back in route order, repaired and filled, what is due asked, the next run started. Shut until the car is parked.</summary>
-internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Stop, desk, pen)
+internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Stop, desk, pen)
 {
     private const int MostHintRows = 6;
     private const int MostDueRows = 4;
@@ -165,7 +165,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
                 Write("u");
                 break;
             case KeyDeed.Back when !wasShifting:
-                Ask(KeyDeed.Screen, KeyTable.Drive);
+                Ask(KeyDeed.Screen, ScreenName.Drive);
                 break;
         }
     }
@@ -250,7 +250,7 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Sto
         Keep(Pen.Write(line), typed);
         if (Study.RunOn is not null)
         {
-            Ask(KeyDeed.Screen, KeyTable.Drive);
+            Ask(KeyDeed.Screen, ScreenName.Drive);
             return;
         }
 

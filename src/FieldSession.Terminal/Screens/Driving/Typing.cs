@@ -68,8 +68,8 @@ internal static class Typing
 
     private static KeyRow? ActOf(char typed, TypingMoment moment)
     {
-        KeyRow? speaker = moment.Keys.SpeakerOf(KeyTable.Drive, typed) is { } row && row.ObjectionIn(moment.Study) is null ? row : null;
-        return speaker ?? moment.Keys.ActOf(KeyTable.Drive, typed);
+        KeyRow? speaker = moment.Keys.SpeakerOf(ScreenName.Drive, typed) is { } row && row.ObjectionIn(moment.Study) is null ? row : null;
+        return speaker ?? moment.Keys.ActOf(ScreenName.Drive, typed);
     }
 
     /// <summary>
@@ -142,7 +142,7 @@ internal static class Typing
                 : new TypedKey(TypedKind.Becomes, $"{figures}{typed} {flag}");
         }
 
-        if (keys.ActOf(KeyTable.Drive, typed) is { } act && IsFlag(act.Line))
+        if (keys.ActOf(ScreenName.Drive, typed) is { } act && IsFlag(act.Line))
         {
             return new TypedKey(TypedKind.Becomes, act.Line == flag ? figures : $"{figures} {act.Line}", $"{typed}");
         }

@@ -91,7 +91,7 @@ internal static class WhatNext
     private static (string Key, string Words) Due(Study study, KeyTable keys)
     {
         string screen = NextStep.Screen(study);
-        return (keys.KeyTo(screen), screen == KeyTable.Review
+        return (keys.KeyTo(screen), screen == ScreenName.Review
             ? DrivingScreenWords.BlindReviewIsDue
             : DrivingScreenWords.EveningGoesOn(screen));
     }
@@ -133,7 +133,7 @@ internal static class WhatNext
         .Select(due => (due switch
         {
             { Kind: DueKind.Doubts } => doubtsKey,
-            { IsOnRateScreen: true } => keys.KeyTo(KeyTable.Rate),
+            { IsOnRateScreen: true } => keys.KeyTo(ScreenName.Rate),
             _ => BeginKey,
         }, due.Words));
 }

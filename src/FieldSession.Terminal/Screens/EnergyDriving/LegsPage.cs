@@ -84,7 +84,7 @@ internal static class LegsPage
 
     private static string Cell(Study study, int day, string car)
     {
-        EnergyLeg[] legs = [.. study.Legs.Where(leg => leg.Figures.Day == day && Study.SamePerson(leg.Figures.Car, car))];
+        EnergyLeg[] legs = [.. study.Legs.Where(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, car))];
         if (legs.Length > 0)
         {
             string codes = string.Join(' ', legs.Select(leg => leg.Figures.Code.Digits).Distinct());

@@ -80,7 +80,7 @@ internal sealed class LegsScreen : TypingScreen
             return;
         }
 
-        if (ParkedAgain(typed, KeyTable.Legs) is { } words)
+        if (ParkedAgain(typed, ScreenName.Legs) is { } words)
         {
             _box.Put("");
             Say(words, isAlarm: false);

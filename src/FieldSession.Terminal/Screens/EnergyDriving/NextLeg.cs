@@ -16,8 +16,8 @@ internal sealed record NextLeg(string Day, string Car, string Code, string Drive
     {
         int day = study.Legs.Count == 0 ? 1 : study.Legs[^1].Figures.Day + (DateOf(study.Legs[^1]) < today ? 1 : 0);
         ImmutableArray<string> cars = CarsOf(study, day);
-        string car = cars.IsEmpty ? "" : cars.MinBy(c => study.Legs.Count(leg => leg.Figures.Day == day && Study.SamePerson(leg.Figures.Car, c)))!;
-        EnergyLeg? last = study.Legs.LastOrDefault(leg => Study.SamePerson(leg.Figures.Car, car));
+        string car = cars.IsEmpty ? "" : cars.MinBy(c => study.Legs.Count(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, c)))!;
+        EnergyLeg? last = study.Legs.LastOrDefault(leg => CrewMember.SamePerson(leg.Figures.Car, car));
         SpecCode? code = Planned(study, day, car) ?? (last?.Figures.Day == day ? last.Figures.Code : null);
         return new NextLeg(day.ToString(CultureInfo.InvariantCulture), car, code?.Digits ?? "", last?.Figures.Driver ?? "");
     }

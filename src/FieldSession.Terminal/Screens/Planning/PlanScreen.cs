@@ -50,7 +50,7 @@ internal sealed class PlanScreen : TypingScreen
             return true;
         }
 
-        if (Plan is null || Desk.Keys.On(KeyTable.Plan).FirstOrDefault(row => row.Has(key)) is not { Deed: KeyDeed.Plan } found)
+        if (Plan is null || Desk.Keys.On(ScreenName.Plan).FirstOrDefault(row => row.Has(key)) is not { Deed: KeyDeed.Plan } found)
         {
             return false;
         }

@@ -6,7 +6,7 @@ using FieldSession.Terminal.Parked;
 namespace FieldSession.Terminal.Screens.Predicting;
 
 /// <summary>The screen on which the crew locks its predictions, one person at a time.</summary>
-internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Predict, desk, pen)
+internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Predict, desk, pen)
 {
     private Telling _telling = Telling.Nobody;
 
@@ -25,7 +25,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
     {
         if (Study.Plan is not null && !Study.StillToPredict.Any() && Study.Predictions.Count > 0)
         {
-            return new ParkedPage(PredictPage.Told(Study, columns), NextStep.Words(Study, Desk.Keys, KeyTable.Predict));
+            return new ParkedPage(PredictPage.Told(Study, columns), NextStep.Words(Study, Desk.Keys, ScreenName.Predict));
         }
 
         Objection? bar = Telling.Bar(Study);
@@ -67,7 +67,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.
         IEnumerable<string> open = Study.StillToPredict.Select((member, place) => $"{place + 1} {member.Name}");
         return bar is null
             ? new ParkedPage(PredictPage.Crew(Study, null, columns), PredictScreenWords.AskWhoPredicts(string.Join(", ", open)), "who")
-            : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(KeyTable.Drive)}: {bar.Instead}");
+            : new ParkedPage(PredictPage.Crew(Study, bar, columns), $"{Desk.Keys.KeyTo(ScreenName.Drive)}: {bar.Instead}");
     }
 
     private ParkedPage Asking(int columns)

@@ -35,7 +35,7 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Choice
             return MayBeEmpty || typed.Length > 0 ? typed : null;
         }
 
-        return Choices.FirstOrDefault(choice => Study.SamePerson(choice.Key, typed) || Study.SamePerson(choice.Value, typed))?.Value;
+        return Choices.FirstOrDefault(choice => CrewMember.SamePerson(choice.Key, typed) || CrewMember.SamePerson(choice.Value, typed))?.Value;
     }
 
     /// <summary>A value in the words in which it was offered.</summary>

@@ -34,7 +34,7 @@ internal sealed record Telling(string? Person, ImmutableArray<string> Answers)
         CrewMember[] open = [.. study.StillToPredict];
         return Typed.Count(typed) is { } number && number <= open.Length
             ? open[number - 1].Name
-            : open.FirstOrDefault(member => Study.SamePerson(member.Name, typed))?.Name;
+            : open.FirstOrDefault(member => CrewMember.SamePerson(member.Name, typed))?.Name;
     }
 
     /// <summary>What rules out any prediction now; null: nothing.</summary>

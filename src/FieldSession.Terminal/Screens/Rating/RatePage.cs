@@ -89,7 +89,7 @@ internal static class RatePage
         int asked = RatedAttribute.Of(study.Plan).Length;
         return study.Plan!.Crew.Select((member, place) =>
         {
-            int stored = study.Ratings.Count(r => r.Run == run && Study.SamePerson(r.Person, member.Name));
+            int stored = study.Ratings.Count(r => r.Run == run && CrewMember.SamePerson(r.Person, member.Name));
             return PageRow.Of($"{place + 1,3}  ", Ink.Strong).And($"{member.Name}: {stored} of {asked} stored{(stored < asked ? "" : ", through")}");
         });
     }

@@ -91,7 +91,7 @@ internal sealed class RateScreen : TypingScreen
             return;
         }
 
-        if (ParkedAgain(typed, KeyTable.Rate) is { } words)
+        if (ParkedAgain(typed, ScreenName.Rate) is { } words)
         {
             See(_sight with { IsParked = true, Message = words });
             return;
@@ -137,7 +137,7 @@ internal sealed class RateScreen : TypingScreen
 
     private CrewMember? Member(string typed) => Typed.Count(typed) is { } number && number <= Crew.Count
         ? Crew[number - 1]
-        : Crew.FirstOrDefault(m => Study.SamePerson(m.Name, typed));
+        : Crew.FirstOrDefault(m => CrewMember.SamePerson(m.Name, typed));
 
     private void Write(string line)
     {

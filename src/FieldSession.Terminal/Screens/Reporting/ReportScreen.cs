@@ -8,14 +8,14 @@ using FieldSession.Terminal.Parked;
 namespace FieldSession.Terminal.Screens.Reporting;
 
 /// <summary>The report on the screen; one key writes it to its file.</summary>
-internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Report, desk, pen)
+internal sealed class ReportScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Report, desk, pen)
 {
     private (Study Study, Report? Report) _made = (Study.Empty, null);
 
     /// <inheritdoc/>
     protected override ParkedPage Page(int columns)
     {
-        string next = NextStep.Words(Study, Desk.Keys, KeyTable.Report);
+        string next = NextStep.Words(Study, Desk.Keys, ScreenName.Report);
         ImmutableArray<PageRow> rows = ReportRows.Of(Report(), columns);
         return new ParkedPage(rows, ReportScreenWords.HowToWrite(next));
     }

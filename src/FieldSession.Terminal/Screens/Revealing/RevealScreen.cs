@@ -6,7 +6,7 @@ using FieldSession.Terminal.Parked;
 namespace FieldSession.Terminal.Screens.Revealing;
 
 /// <summary>The screen on which the custodian opens the key, after all predictions are locked.</summary>
-internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Reveal, desk, pen)
+internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Reveal, desk, pen)
 {
     private Unlocking _unlocking = Unlocking.Begun;
     private string _firstPassphrase = "";
@@ -19,13 +19,13 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         if (!_unlocking.IsAgain && Opened is { } key)
         {
             return key.Check.Holds
-                ? new ParkedPage(RevealPage.Opened(Study, key, columns), NextStep.Words(Study, Desk.Keys, KeyTable.Reveal))
+                ? new ParkedPage(RevealPage.Opened(Study, key, columns), NextStep.Words(Study, Desk.Keys, ScreenName.Reveal))
                 : new ParkedPage(RevealPage.Opened(Study, key, columns), RevealScreenWords.AgainReadsMarks, "marks");
         }
 
         if (!_unlocking.IsAgain && KeyGate.ObjectionIn(Study) is { } bar)
         {
-            return new ParkedPage(RevealPage.Barred(bar.ToString(), columns), NextStep.Words(Study, Desk.Keys, KeyTable.Reveal));
+            return new ParkedPage(RevealPage.Barred(bar.ToString(), columns), NextStep.Words(Study, Desk.Keys, ScreenName.Reveal));
         }
 
         UnlockingStep step = _unlocking.Step(Study);

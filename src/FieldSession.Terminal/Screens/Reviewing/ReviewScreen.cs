@@ -6,7 +6,7 @@ using FieldSession.Terminal.Parked;
 namespace FieldSession.Terminal.Screens.Reviewing;
 
 /// <summary>The review screen: the summary, and each segment's own page one key below it.</summary>
-internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.Review, desk, pen)
+internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Review, desk, pen)
 {
     private int _segment = 1;
     private bool _isBelow;
@@ -29,7 +29,7 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
 
         System.Collections.Immutable.ImmutableArray<Look.PageRow> rows = ReviewPage.Of(sight, columns);
         int marked = rows.Select(row => row.Text).ToList().FindIndex(text => text.StartsWith(SegmentBlock.Mark, StringComparison.Ordinal));
-        return new ParkedPage(rows, $"Enter: {_segment} {name}; {NextStep.Words(Study, Desk.Keys, KeyTable.Review)}") { Marked = marked < 0 ? null : marked };
+        return new ParkedPage(rows, $"Enter: {_segment} {name}; {NextStep.Words(Study, Desk.Keys, ScreenName.Review)}") { Marked = marked < 0 ? null : marked };
     }
 
     /// <inheritdoc/>
@@ -88,7 +88,7 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(KeyTable.R
         {
             MeasuredDay day = StudyReadings.Of(Study);
             ComparisonTerms terms = StudyTerms.Of(Study);
-            _seen = (Study, new ReviewSight(Study, day, Comparison.InFull(day, terms), (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment)
+            _seen = (Study, new ReviewSight(Study, day, BlindComparison.InFull(day, terms), (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment)
             {
                 Ear = EarFindings.Of(Study, terms),
             });

@@ -7,7 +7,7 @@ namespace FieldSession.Store.Journaling;
 /// <param name="Store">What the LiteDB file holds.</param>
 /// <param name="Lines">The study's lines, from whichever copy has them.</param>
 /// <param name="Loose">Valid lines that no verified chain reaches: lines before them are lost in every copy.</param>
-internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Line> Lines, IReadOnlyList<Line> Loose)
+internal sealed record FoundStudy(TextCopy Text, StoreCopy Store, IReadOnlyList<Line> Lines, IReadOnlyList<Line> Loose)
 {
     /// <summary>Whether the text's lines are the study's first ones, as far as they go.</summary>
     public bool IsTextLeading => Text.IsSound && Leads(Text.Lines!);
@@ -27,14 +27,14 @@ internal sealed record Finding(TextCopy Text, StoreCopy Store, IReadOnlyList<Lin
     /// <param name="textBytes">The text's bytes.</param>
     /// <exception cref="TwoHistoriesException">The copies contradict each other.</exception>
     /// <exception cref="OtherStudyException">The copies are of two studies.</exception>
-    public static Finding Of(IDisk disk, StudyPaths paths, byte[]? textBytes)
+    public static FoundStudy Of(IDisk disk, StudyPaths paths, byte[]? textBytes)
     {
         TextCopy text = TextCopy.Read(textBytes ?? []);
         TextCopy rescue = TextCopy.Read(disk.Exists(paths.Rescue) ? disk.ReadAll(paths.Rescue) : []);
         StoreCopy store = StoreGlance.IsEnough(disk, paths, text) ?? StoreCopy.Read(disk, paths, text.Lines);
         FoundCopy[] copies = [new(paths.Journal, [.. text.Valid]), new(paths.Study, store.Lines), new(paths.Rescue, [.. rescue.Valid])];
         Reunion reunion = Reunion.Of(paths.Study, copies);
-        return new Finding(text, store, reunion.Lines, reunion.Loose);
+        return new FoundStudy(text, store, reunion.Lines, reunion.Loose);
     }
 
     private bool Leads(IReadOnlyList<Line> copy) => Kinship.Begins(copy, Lines);
