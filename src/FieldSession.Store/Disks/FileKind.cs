@@ -71,3 +71,12 @@ internal static partial class FileKind
     [LibraryImport("libc", EntryPoint = "stat", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int StatOfMac(string path, Span<byte> answer);
 }
+
+/// <summary>A path names a pipe, a device or a socket where a file is needed. Nothing was read or changed.</summary>
+public sealed class NotAFileException(string path) : IOException(DiskWords.NotAFile(path));
+
+/// <summary>What is said of paths that name no file.</summary>
+internal static class DiskWords
+{
+    public static string NotAFile(string path) => $"{path}: this is a pipe or a device, and a file is needed. Nothing was changed. Save it as a file and name that.";
+}

@@ -44,3 +44,76 @@ internal static class Column
         new(new ExportField(name, FieldType.Time, "UTC", description), row =>
             of(row)?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.FFF'Z'", CultureInfo.InvariantCulture));
 }
+
+/// <summary>
+/// Text in a CSV cell that no spreadsheet takes for a formula: an apostrophe goes before a text that begins with
+/// = + - @, a tab or a carriage return (OWASP, "CSV Injection"). A text that begins with apostrophes and then one of these gets
+/// one more, so that taking one off always gives the text back. Numbers are never touched.
+/// </summary>
+public static class SpreadsheetText
+{
+    private const char Guard = '\'';
+    private const string FormulaStarts = "=+-@\t\r";
+
+    /// <summary>The text as it is in a cell.</summary>
+    public static string Guarded(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return IsTakenForFormula(text) ? Guard + text : text;
+    }
+
+    /// <summary>The text that a cell holds.</summary>
+    public static string Plain(string cell)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return cell.StartsWith(Guard) && IsTakenForFormula(cell) ? cell[1..] : cell;
+    }
+
+    private static bool IsTakenForFormula(ReadOnlySpan<char> text)
+    {
+        ReadOnlySpan<char> behindGuards = text.TrimStart(Guard);
+        return behindGuards.Length > 0 && FormulaStarts.Contains(behindGuards[0], StringComparison.Ordinal);
+    }
+}
+
+/// <summary>What is in a column.</summary>
+public enum FieldType
+{
+    /// <summary>Text.</summary>
+    Text,
+
+    /// <summary>A whole number.</summary>
+    Count,
+
+    /// <summary>A number with a point.</summary>
+    Number,
+
+    /// <summary>true or false.</summary>
+    YesNo,
+
+    /// <summary>Date and time in UTC, such as 2026-02-03T09:15:00Z.</summary>
+    Time,
+}
+
+/// <summary>A column of a table.</summary>
+/// <param name="Name">Its name in the header.</param>
+/// <param name="Type">What is in it.</param>
+/// <param name="Unit">The unit of its numbers; null: none.</param>
+/// <param name="Description">What it means.</param>
+public sealed record ExportField(string Name, FieldType Type, string? Unit, string Description)
+{
+    /// <summary>Whether it is never empty.</summary>
+    public bool IsRequired { get; init; }
+
+    /// <summary>Whether no two rows hold the same.</summary>
+    public bool IsUnique { get; init; }
+
+    /// <summary>The only words that may be in it; empty: any.</summary>
+    public ImmutableArray<string> Words { get; init; } = [];
+}
+
+/// <summary>Columns that name a row of another table.</summary>
+/// <param name="Field">The column.</param>
+/// <param name="Table">The other table, without extension.</param>
+/// <param name="OtherField">The column there.</param>
+public sealed record TableLink(string Field, string Table, string OtherField);

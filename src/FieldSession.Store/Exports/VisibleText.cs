@@ -65,3 +65,17 @@ public static class VisibleText
     private static bool IsHidden(Rune rune) =>
         Rune.IsControl(rune) || rune.Value is (>= 0x202A and <= 0x202E) or (>= 0x2066 and <= 0x2069) || (rune.Value & 0xFFFE) == 0xFFFE;
 }
+
+/// <summary>Names short enough to be in a plot; the table beside it has all of them.</summary>
+internal static class ShortText
+{
+    /// <summary>The name as it can be seen, cut between letters and not inside one.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="letters">The most letters that are left, 2 or more.</param>
+    public static string Of(string name, int letters)
+    {
+        string visible = VisibleText.Of(name);
+        int[] starts = StringInfo.ParseCombiningCharacters(visible);
+        return starts.Length <= letters ? visible : visible[..starts[letters - 1]].TrimEnd() + "\u2026";
+    }
+}

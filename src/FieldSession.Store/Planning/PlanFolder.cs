@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Text;
 using FieldSession.Comparing;
 using FieldSession.Measures;
@@ -89,3 +90,9 @@ public static class PlanFolder
         }
     }
 }
+
+/// <summary>What came of reading a plan folder.</summary>
+/// <param name="Plan">The plan; null where there are problems.</param>
+/// <param name="Problems">Everything that rules it out, at most 20; empty where the plan is good.</param>
+/// <param name="Warnings">What is weak but can be driven, and words that were passed over.</param>
+public sealed record PlanReading(Plan? Plan, ImmutableList<PlanProblem> Problems, ImmutableList<PlanProblem> Warnings);

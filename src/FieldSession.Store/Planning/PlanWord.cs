@@ -1,4 +1,5 @@
 using System.Globalization;
+using FieldSession.Store.Disks;
 using Tomlyn.Syntax;
 
 namespace FieldSession.Store.Planning;
@@ -42,4 +43,45 @@ internal sealed record PlanWord(string Name, ValueSyntax Value, int Line, int Co
     /// <summary>Says that the word is weak, at its place.</summary>
     public void Warn(Troubles troubles, string what, string better) =>
         troubles.Warn(PlanFile.Plan, Line, Column.ToString(CultureInfo.InvariantCulture), what, better);
+}
+
+/// <summary>One table of a list of tables, such as each <c>[[crew]]</c>.</summary>
+/// <param name="Name">The list's name.</param>
+/// <param name="Line">Line of its heading, from 1.</param>
+/// <param name="Words">The words in it.</param>
+internal sealed record PlanTable(string Name, int Line, IReadOnlyList<PlanWord> Words);
+
+/// <summary>Reads one file of a plan folder as text.</summary>
+internal static class PlanFile
+{
+    /// <summary>Name of the plan's file.</summary>
+    public const string Plan = "plan.toml";
+
+    /// <summary>Name of the route's file.</summary>
+    public const string Route = "route.csv";
+
+    /// <summary>The text without byte order mark; null with a trouble where there is none.</summary>
+    public static string? Read(string folder, string name, Troubles troubles)
+    {
+        string path = Path.Combine(folder, name);
+        try
+        {
+            FileKind.RefuseSpecial(path);
+            return SmallText.Read(path);
+        }
+        catch (Exception missing) when (missing is FileNotFoundException or DirectoryNotFoundException)
+        {
+            troubles.Refuse(name, null, null, PlanFolderWords.NoSuchFile(path), PlanFolderWords.PlanFolderHolds(Plan, Route));
+        }
+        catch (TextRefusedException refused)
+        {
+            troubles.Refuse(name, refused.Line, null, refused.What, refused.Remedy);
+        }
+        catch (Exception denied) when (denied is IOException or UnauthorizedAccessException)
+        {
+            troubles.Refuse(name, null, null, PlanFolderWords.CantBeRead(path), PlanFolderWords.LookWhetherItIsFile);
+        }
+
+        return null;
+    }
 }

@@ -31,7 +31,7 @@ public static class HealthJson
         json.WriteString("chain", recording.Chain);
         json.WriteString("begun", recording.BegunAt);
         json.Figure("half_range_s", recording.HalfRangeS);
-        json.WriteString("clock", State.RecordingWords.Source(recording.ClockBy));
+        json.WriteString("clock", State.HealthWords.Source(recording.ClockBy));
         json.Count("heard", health.Heard);
         json.Count("not_heard", recording.NotHeard);
         json.Count("overloaded", health.Overloaded);

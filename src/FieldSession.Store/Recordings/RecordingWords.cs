@@ -35,3 +35,7 @@ internal static class RecordingWords
 
     public static string FlacOutOfStep(double atS) => $"damaged near {atS:0.0} s: a frame of FLAC is missing; copy it from the recorder again";
 }
+
+/// <summary>A recording that no level is taken from, and why.</summary>
+/// <param name="why">What is wrong and what to do; without the file's name.</param>
+public sealed class RecordingRefusedException(string why) : Exception(why);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using FieldSession.Journal;
 using FieldSession.Planning;
 using FieldSession.Sealing;
@@ -63,4 +64,50 @@ internal static class DemoDay
 
     private static SpecList Specs(DemoStudy demo) => SpecList.Parse(demo.Text("specs.txt"), demo.Codes.Length, out Objection? refusal)
         ?? throw new InvalidDataException(DemoWords.SpecListIsWrong(refusal));
+}
+
+/// <summary>The clock of a day that was driven long ago: it is at the time that the day's remarks say.</summary>
+internal sealed class DemoClock : TimeProvider
+{
+    private DateTimeOffset _now = new(2026, 2, 3, 8, 0, 0, TimeSpan.Zero);
+
+    /// <inheritdoc/>
+    public override DateTimeOffset GetUtcNow() => _now;
+
+    /// <inheritdoc/>
+    public override long TimestampFrequency => TimeSpan.TicksPerSecond;
+
+    /// <inheritdoc/>
+    public override long GetTimestamp() => _now.UtcTicks;
+
+    /// <summary>Sets the clock where a remark says when, such as <c># at 2026-02-03T09:15</c>.</summary>
+    public void Follow(string line)
+    {
+        const string At = "# at ";
+        if (line.StartsWith(At, StringComparison.Ordinal) && DateTimeOffset.TryParse(
+            line[At.Length..] + "Z", CultureInfo.InvariantCulture, out DateTimeOffset said))
+        {
+            _now = said;
+        }
+    }
+
+    /// <summary>Moves on, as typing and driving take their time.</summary>
+    public void Advance(TimeSpan by) => _now += by;
+}
+
+/// <summary>A clock that runs on from a moment of the demo day, so that the run that is left to drive follows the others in time.</summary>
+/// <param name="real">The clock that runs.</param>
+/// <param name="from">The moment it runs on from.</param>
+internal sealed class LaterClock(TimeProvider real, DateTimeOffset from) : TimeProvider
+{
+    private readonly TimeSpan _shift = from - real.GetUtcNow();
+
+    /// <inheritdoc/>
+    public override DateTimeOffset GetUtcNow() => real.GetUtcNow() + _shift;
+
+    /// <inheritdoc/>
+    public override long GetTimestamp() => real.GetTimestamp();
+
+    /// <inheritdoc/>
+    public override long TimestampFrequency => real.TimestampFrequency;
 }

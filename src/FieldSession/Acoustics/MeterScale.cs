@@ -58,3 +58,13 @@ internal sealed class MeterScale(int rateHz, double lowRateHz, double fullScale,
     /// <summary>The first sample of the low branch that does not lie before a time.</summary>
     public long LowSampleAt(double seconds) => (long)Math.Ceiling((SampleAt(seconds) * (lowRateHz / rateHz)) - 1e-9);
 }
+
+/// <summary>Third-octave bands (IEC 61260-1:2014, base ten), counted from 1 kHz: -7 is 200 Hz, -6 is 250 Hz.</summary>
+public static class ThirdOctave
+{
+    /// <summary>The exact middle of a band, Hz: 1000 x 10^(n/10).</summary>
+    public static double MiddleHz(int n) => 1000 * Math.Pow(10, n / 10.0);
+
+    /// <summary>A band between its exact edges, 1000 x 10^((n -+ 0.5)/10).</summary>
+    public static FrequencyBand Band(int n) => new(1000 * Math.Pow(10, (n - 0.5) / 10), 1000 * Math.Pow(10, (n + 0.5) / 10));
+}

@@ -125,3 +125,80 @@ public sealed class RecordingMeter : ISampleTaker
         }
     }
 }
+
+/// <summary>
+/// Exponential time weighting of a squared signal (IEC 61672-1): F has a time constant of 0.125 s, S of 1 s. A burst of T seconds stays
+/// 10 lg(1 - exp(-T / time constant)) below the steady level.
+/// </summary>
+/// <param name="rateHz">Samples a second.</param>
+/// <param name="timeConstantS">Time constant, s.</param>
+public sealed class TimeWeighting(int rateHz, double timeConstantS)
+{
+    /// <summary>Time constant of F, s.</summary>
+    public const double FastS = 0.125;
+
+    /// <summary>Time constant of S, s.</summary>
+    public const double SlowS = 1;
+
+    private readonly double _share = 1 - Math.Exp(-1 / (rateHz * timeConstantS));
+    private double _now;
+
+    /// <summary>Weights the squares of the next samples.</summary>
+    /// <param name="samples">The samples, frequency-weighted.</param>
+    /// <param name="weighted">Mean squares, as many.</param>
+    public void Weight(ReadOnlySpan<double> samples, Span<double> weighted)
+    {
+        double now = _now;
+        double share = _share;
+        double rest = 1 - share;
+        for (int i = 0; i < samples.Length; i++)
+        {
+            now = (rest * now) + (share * samples[i] * samples[i]);
+            weighted[i] = now;
+        }
+
+        _now = now < 1e-200 ? 0 : now;
+    }
+}
+
+/// <summary>Hands the low branch to the windows it falls into and keeps what falls into impacts.</summary>
+/// <param name="scale">Rates.</param>
+/// <param name="windows">Windows that are measured.</param>
+/// <param name="impacts">Windows whose low branch is kept.</param>
+/// <param name="meterOf">The meter of a window by its place.</param>
+internal sealed class LowWindows(
+    MeterScale scale, ImmutableArray<TimeWindow> windows, ImmutableArray<TimeWindow> impacts, Func<int, WindowMeter> meterOf) : ISampleTaker
+{
+    private readonly List<double>[] _kept = [.. impacts.Select(_ => new List<double>())];
+    private long _at;
+
+    /// <summary>The low branch of every impact.</summary>
+    public ImmutableArray<ImmutableArray<double>> Impacts => [.. _kept.Select(kept => kept.ToImmutableArray())];
+
+    /// <inheritdoc/>
+    public void Take(ReadOnlySpan<double> samples)
+    {
+        for (int w = 0; w < windows.Length; w++)
+        {
+            ReadOnlySpan<double> inWindow = In(windows[w], samples);
+            if (inWindow.Length > 0)
+            {
+                meterOf(w).TakeLow(inWindow);
+            }
+        }
+
+        for (int i = 0; i < _kept.Length; i++)
+        {
+            _kept[i].AddRange(In(impacts[i], samples));
+        }
+
+        _at += samples.Length;
+    }
+
+    private ReadOnlySpan<double> In(TimeWindow window, ReadOnlySpan<double> samples)
+    {
+        long from = Math.Max(_at, scale.LowSampleAt(window.FromS));
+        long to = Math.Min(_at + samples.Length, scale.LowSampleAt(window.ToS));
+        return from < to ? samples[(int)(from - _at)..(int)(to - _at)] : [];
+    }
+}

@@ -55,3 +55,28 @@ public sealed record ClockOffset(double OffsetS, double HalfRangeS, ClockSource 
 
     private double Known(double laptopS) => RecorderS(laptopS) + (Source == ClockSource.TypedLevels ? TypingS : 0);
 }
+
+/// <summary>What an offset between two clocks is known by, best first.</summary>
+public enum ClockSource
+{
+    /// <summary>Knocks and a key.</summary>
+    Marks,
+
+    /// <summary>The time in the file, or the file's own times.</summary>
+    FileTime,
+
+    /// <summary>Somebody gave it.</summary>
+    Given,
+
+    /// <summary>Typed levels held against the levels of the recording; nearly blind towards too early.</summary>
+    TypedLevels,
+}
+
+/// <summary>One moment on two clocks: three knocks that the recorder heard, and the key that the co-driver hit at the third.</summary>
+/// <param name="LaptopS">When the key was hit, s on the laptop's clock.</param>
+/// <param name="RecorderS">When the third knock was heard, s on the clock of recorder or log.</param>
+public readonly record struct ClockMark(double LaptopS, double RecorderS)
+{
+    /// <summary>Half-range of the key, s; own choice, no source.</summary>
+    public const double KeyHalfRangeS = 0.5;
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Signals;
 
 namespace FieldSession.Aligning;
 
@@ -87,3 +88,43 @@ public sealed record TypedAlignment(double BestS, double LowS, double HighS, int
         return low;
     }
 }
+
+/// <summary>A reading as it was typed, and when it was stored.</summary>
+/// <param name="StoredS">When it was stored, s on the laptop's clock.</param>
+/// <param name="LowDb">Lowest level typed, dB(A).</param>
+/// <param name="HighDb">Highest level typed, dB(A).</param>
+public readonly record struct TypedRange(double StoredS, double LowDb, double HighDb)
+{
+    /// <summary>The middle of the range, dB(A).</summary>
+    public double MiddleDb => (LowDb + HighDb) / 2;
+}
+
+/// <summary>The middle of a stretch of levels as a person reads a range off a meter: half-way between the 10 % and the 90 % quantile. Own rule, no source.</summary>
+public static class LogMiddle
+{
+    /// <summary>The middle of logged levels, dB.</summary>
+    /// <param name="levels">One or more.</param>
+    public static double Of(ReadOnlySpan<LoggedLevel> levels)
+    {
+        double[] sorted = new double[levels.Length];
+        for (int i = 0; i < sorted.Length; i++)
+        {
+            sorted[i] = levels[i].LevelDb;
+        }
+
+        return Of(sorted);
+    }
+
+    /// <summary>The middle of levels, dB, which are sorted by it.</summary>
+    /// <param name="levels">One or more.</param>
+    public static double Of(double[] levels)
+    {
+        Array.Sort(levels);
+        return (Quantile.OfSorted(levels, 0.1) + Quantile.OfSorted(levels, 0.9)) / 2;
+    }
+}
+
+/// <summary>One level of a meter's log or of a recording.</summary>
+/// <param name="AtS">When, s on the clock of the log.</param>
+/// <param name="LevelDb">The level, dB(A).</param>
+public readonly record struct LoggedLevel(double AtS, double LevelDb);

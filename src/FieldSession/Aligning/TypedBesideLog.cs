@@ -93,3 +93,45 @@ public sealed record TypedBesideLog(ImmutableArray<EntryFinding> Entries, double
         return levelDb is >= 10 and < 100 ? ((whole - (10 * tens)) * 10) + tens + (levelDb - whole) : levelDb;
     }
 }
+
+/// <summary>How a typed reading fits the log beside it.</summary>
+public enum EntryFit
+{
+    /// <summary>It fits.</summary>
+    Fits,
+
+    /// <summary>It is ten off: a digit of the tens was misread or mistyped.</summary>
+    TenOff,
+
+    /// <summary>It fits once the digits of one end are swapped.</summary>
+    DigitsSwapped,
+
+    /// <summary>It does not fit, and no usual slip explains it.</summary>
+    DoesNotFit,
+
+    /// <summary>The log holds nothing there.</summary>
+    NotHeard,
+}
+
+/// <summary>Whether somebody passed by: the level lies 5 dB and more over the median of its window for 1 to 8 s in all. Own rule, no source; one for all runs.</summary>
+public static class LoggedTraffic
+{
+    private const double OverDb = 5;
+    private const double ShortestS = 1;
+    private const double LongestS = 8;
+
+    /// <summary>Whether traffic is proposed.</summary>
+    /// <param name="levelsDb">Levels of the window, dB(A).</param>
+    /// <param name="stepS">Seconds from one level to the next.</param>
+    public static bool IsIn(ImmutableArray<double> levelsDb, double stepS)
+    {
+        if (levelsDb.IsEmpty)
+        {
+            return false;
+        }
+
+        double median = Quantile.Median(levelsDb);
+        double seconds = levelsDb.Count(level => level >= median + OverDb) * stepS;
+        return seconds is >= ShortestS and <= LongestS;
+    }
+}

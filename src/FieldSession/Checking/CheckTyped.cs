@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Checking;
@@ -43,4 +44,86 @@ public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, 
     private CheckKind? Kind => CheckKinds.Of(Check);
 
     private CheckValues Read => new(Values);
+}
+
+/// <summary>
+/// Reads <c>check pressure 230 231 250 249 at=12</c> and the other checks: values in their order, or by name. Pressures and
+/// masses are typed in the plan's units and held in kPa and kg.
+/// </summary>
+public static class CheckText
+{
+    private const int LongestWord = 40;
+    private const double KgPerPound = 0.45359237;
+
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, UnitSystem units)
+    {
+        string[] words = Typed.Words(text);
+        if (words.Length == 0 || !Typed.Is(words[0], "check"))
+        {
+            return null;
+        }
+
+        string known = string.Join(", ", CheckKinds.All.Select(kind => kind.Name));
+        if (words.Length == 1 || CheckKinds.Of(words[1]) is not { } kind)
+        {
+            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]), CheckingWords.ChecksAre(known, CheckKinds.All[0].Form));
+        }
+
+        return Read(kind, words[2..], units, out string? wrong) is { } values
+            ? Parsed.As(new CheckTyped(kind.Name, values))
+            : Parsed.No(wrong!, $"type '{kind.Form}'");
+    }
+
+    private static ImmutableSortedDictionary<string, string>? Read(CheckKind kind, string[] words, UnitSystem units, out string? wrong)
+    {
+        Dictionary<string, string> values = [];
+        wrong = null;
+        for (int i = 0; i < words.Length && wrong is null; i++)
+        {
+            (CheckValue? value, string text) = Named(kind, words[i], i);
+            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words[i], kind) : Put(values, value, text, units);
+        }
+
+        string[] missing = [.. kind.Values.Where(value => value.Needed && !values.ContainsKey(value.Name)).Select(value => value.Name)];
+        wrong ??= missing.Length > 0 ? $"check {kind.Name} lacks {string.Join(", ", missing)}" : values.Count == 0 ? CheckingWords.CheckSaysNothing(kind) : null;
+        return wrong is null ? values.ToImmutableSortedDictionary(StringComparer.Ordinal) : null;
+    }
+
+    private static (CheckValue? Value, string Text) Named(CheckKind kind, string word, int place)
+    {
+        int equals = word.IndexOf('=', StringComparison.Ordinal);
+        return equals < 0
+            ? (place < kind.Values.Length ? kind.Values[place] : null, word)
+            : (kind.Values.FirstOrDefault(value => Typed.Is(value.Name, word[..equals])), word[(equals + 1)..]);
+    }
+
+    private static string? Put(Dictionary<string, string> values, CheckValue value, string text, UnitSystem units)
+    {
+        if (value.Lowest is not { } lowest)
+        {
+            values[value.Name] = text.ToLowerInvariant();
+            return text.Length is 0 or > LongestWord ? CheckingWords.IsEmptyOrTooLong(value) : null;
+        }
+
+        if (Typed.Number(text) is not { } typed)
+        {
+            return CheckingWords.IsNoNumber(text);
+        }
+
+        double held = Metric(value.Name, typed, units);
+        values[value.Name] = CheckValues.Text(held);
+        return held < lowest || held > value.Highest ? $"{value.Name}={text} can't be" : null;
+    }
+
+    private static double Metric(string name, double typed, UnitSystem units) => (name, units) switch
+    {
+        ("fl" or "fr" or "rl" or "rr", UnitSystem.Imperial) => TyrePressure.FromPsi(typed).Kpa,
+        // pressures of a car are typed in bar as often as in kPa, and no tyre of a car has 10 kPa
+        ("fl" or "fr" or "rl" or "rr", _) when typed < 10 => typed * 100,
+        ("at", UnitSystem.Imperial) => (typed - 32) / 1.8,
+        ("mass", UnitSystem.Imperial) => typed * KgPerPound,
+        ("speed" or "km", UnitSystem.Imperial) => typed * Speed.KmPerMile,
+        _ => typed,
+    };
 }

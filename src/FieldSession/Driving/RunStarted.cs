@@ -83,3 +83,98 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
             ? null
             : new Objection(DrivingWords.IsNoCarOfPlan(Car), DrivingWords.CarsAre(string.Join(", ", cars)));
 }
+
+/// <summary>
+/// The run is ended before its last segment: it is aborted, what was read is kept, and its place is offered again. In older journals
+/// a run that was ended early took its place for good.
+/// </summary>
+/// <param name="Aborted">Whether the run is aborted where segments are left; null: written by an older program.</param>
+/// <param name="Cause">Why, in the crew's words; null: not said yet.</param>
+public sealed record RunEnded(bool? Aborted = null, string? Cause = null) : Entry
+{
+    /// <inheritdoc/>
+    public override Objection? ObjectionIn(Study study) => Gate.WhileARunIsOn(study);
+
+    /// <inheritdoc/>
+    public override Study ApplyTo(Study study, LineMark mark)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        if (study.RunOn is not { } run)
+        {
+            return study;
+        }
+
+        bool isAborted = Aborted == true && SegmentsLeft(study, run) > 0;
+        return study.WithLastRun(run with { Ended = mark, Aborted = isAborted ? new Abort(Cause) : null }).Undoably(study, mark, "end");
+    }
+
+    /// <inheritdoc/>
+    public override Echo EchoIn(Study before, Study after)
+    {
+        ArgumentNullException.ThrowIfNull(after);
+        Run run = after.LastRun!;
+        int left = SegmentsLeft(after, run);
+        return new Echo(run.Aborted is null
+            ? DrivingWords.RunEndedEarly(run, left)
+            : DrivingWords.RunAborted(run, left, after.Plan!.Route.Count) + DrivingWords.PlaceIsOfferedAgain(Aborts.OfferedAgain(after)));
+    }
+
+    private static int SegmentsLeft(Study study, Run run) => (study.Plan?.Route.Count ?? 0) - run.Passages.Select(p => p.Segment).Distinct().Count();
+}
+
+/// <summary>Reads <c>run 417</c>, <c>run 417 driver=Ro</c>, <c>run 417 car=NAME</c>, and <c>end</c> or <c>abort</c> with the cause: words, or a cause letter.</summary>
+public static class RunText
+{
+    private const string Driver = "driver=";
+    private const string Car = "car=";
+    private const string Form = DrivingWords.RunForm;
+
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] words = Typed.Words(text);
+        if (words.Length > 0 && (Typed.Is(words[0], "end") || Typed.Is(words[0], "abort")))
+        {
+            return End(CauseIn(words), study);
+        }
+
+        return words.Length > 0 && Typed.Is(words[0], "run") ? Start(words) : null;
+    }
+
+    // said again at the stop, it is the cause of the run that was aborted
+    private static Parsed End(string? cause, Study study) => study is { RunOn: null, LastRun: { Aborted: not null } aborted } && cause is not null
+        ? Parsed.As(new AbortExplained(aborted.Number, cause))
+        : Parsed.As(new RunEnded(true, cause));
+
+    private static string? CauseIn(string[] words) => words switch
+    {
+        [_] => null,
+        [_, { Length: 1 } letter] when SpoiltCauses.FromLetter(letter[0]) is { } cause => cause.Word(),
+        _ => string.Join(' ', words.Skip(1)),
+    };
+
+    private static Parsed Start(string[] words)
+    {
+        if (words.Length < 2 || SpecCode.Parse(words[1]) is not { } code)
+        {
+            return Parsed.No(DrivingWords.RunIsStartedOnCode, Form);
+        }
+
+        RunStarted run = new(code, null);
+        foreach (string word in words.Skip(2))
+        {
+            if (ValueOf(word, Driver) is null && ValueOf(word, Car) is null)
+            {
+                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(word), Form);
+            }
+
+            run = run with { Driver = ValueOf(word, Driver) ?? run.Driver, Car = ValueOf(word, Car) ?? run.Car };
+        }
+
+        return Parsed.As(run);
+    }
+
+    private static string? ValueOf(string word, string name) =>
+        word.StartsWith(name, StringComparison.OrdinalIgnoreCase) && word.Length > name.Length ? word[name.Length..] : null;
+}

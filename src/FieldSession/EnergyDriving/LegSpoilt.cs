@@ -1,4 +1,5 @@
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.EnergyDriving;
@@ -54,4 +55,86 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
 
     private static bool IsLate(Study study, EnergyLeg leg) =>
         study.Legs.Skip(leg.Number).Any(later => CrewMember.SamePerson(later.Figures.Car, leg.Figures.Car));
+}
+
+/// <summary>
+/// Reads <c>leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10</c>, with a cause letter and words behind it where the
+/// leg was spoilt, and <c>leg 3 w words</c>, which flags leg 3 and given again without words takes the flag back.
+/// </summary>
+public static class LegText
+{
+    /// <summary>How a leg is typed.</summary>
+    public const string Form = EnergyDrivingWords.LegForm;
+
+    private const string FlagForm = EnergyDrivingWords.LegFlagForm;
+
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] words = Typed.Words(text);
+        if (words.Length == 0 || !Typed.Is(words[0], "leg"))
+        {
+            return null;
+        }
+
+        return words.Length > 1 && Typed.Count(words[1]) is { } number ? Flag(study, number, words[2..]) : Leg(study, text, words[1..]);
+    }
+
+    private static Parsed Leg(Study study, string text, string[] words)
+    {
+        int parts = words.TakeWhile(word => word.Contains('=', StringComparison.Ordinal)).Count();
+        LegDraft draft = LegDraft.Empty;
+        HashSet<string> said = [];
+        foreach (string word in words[..parts])
+        {
+            string[] halves = word.Split('=', 2);
+            if (LegParts.Named(halves[0]) is not { } part || !said.Add(part.Name))
+            {
+                return Parsed.No(Unknown(halves[0]), EnergyDrivingWords.PartsOfLegAre(string.Join(", ", LegParts.All.Select(p => p.Name))));
+            }
+
+            (draft, string? wrong) = LegParts.With(draft, part, halves[1], study.Plan?.Units ?? UnitSystem.Metric);
+            if (wrong is not null)
+            {
+                return Parsed.No(wrong, Form);
+            }
+        }
+
+        if (Spoiling(words[parts..]) is not { } spoilt)
+        {
+            return Parsed.No(EnergyDrivingWords.IsNeitherPartNorCause(words[parts]), Form);
+        }
+
+        return LegMaking.Of(draft, study.Plan, text.Trim(), out Objection? objection) is { } figures
+            ? Parsed.As(new EnergyLegDriven(figures, spoilt.Cause, spoilt.Words))
+            : new Parsed(null, objection);
+    }
+
+    private static string Unknown(string name) =>
+        LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.PartIsThereTwice(name);
+
+    private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) => words switch
+    {
+        [] => (null, null),
+        [{ Length: 1 } letter, .. var said] when SpoiltCauses.FromLetter(letter[0]) is { } cause =>
+            (cause, said.Length == 0 ? null : string.Join(' ', said)),
+        _ => null,
+    };
+
+    private static Parsed Flag(Study study, int number, string[] words)
+    {
+        if (number > study.Legs.Count)
+        {
+            return Parsed.No(EnergyDrivingWords.ThereIsNoLeg(number), FlagForm);
+        }
+
+        if (Spoiling(words) is not { Cause: { } cause } spoilt)
+        {
+            return Parsed.No(EnergyDrivingWords.FlagNamesLegAndCause, FlagForm);
+        }
+
+        bool sameAgain = study.Legs[number - 1].Spoilt?.Cause == cause && spoilt.Words is null;
+        return Parsed.As(new LegSpoilt(number, sameAgain ? null : cause, spoilt.Words));
+    }
 }

@@ -159,3 +159,23 @@ public sealed record Line
             ? new Line(json, hash, members)
             : null;
 }
+
+/// <summary>A fact of the journal with what the program said to it.</summary>
+/// <param name="Line">The line it is in.</param>
+/// <param name="Place">Place of the line among those of all strands, from 1.</param>
+/// <param name="Echo">What was said.</param>
+public sealed record WrittenFact(Line Line, int Place, Echo Echo);
+
+/// <summary>
+/// The append-only record behind a study. An appended line is safe on disk when <see cref="Append"/> returns; when it
+/// throws, the line is not safe and the lines before it are.
+/// </summary>
+public interface IJournal : IDisposable
+{
+    /// <summary>Every line found when the journal was opened, in order, each of its chain verified.</summary>
+    IReadOnlyList<Line> Lines { get; }
+
+    /// <summary>Adds one line, durably.</summary>
+    /// <exception cref="IOException">The line could not be made safe: disk full, drive gone, access lost.</exception>
+    void Append(Line line);
+}

@@ -61,3 +61,54 @@ public sealed record PaperTime(DateOnly? Day, TimeOnly Time, bool OnSpot)
             : DateOnly.TryParseExact(parts[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? (day, time) : null;
     }
 }
+
+/// <summary>What a typed line came to: a fact to be written, or an objection that says what to type instead.</summary>
+/// <param name="Entry">The fact; null where there is an objection.</param>
+/// <param name="Objection">The objection; null where there is a fact.</param>
+public sealed record Parsed(Entry? Entry, Objection? Objection)
+{
+    /// <summary>The time that was typed before the line, where it was logged on paper; null: it happens now.</summary>
+    public PaperTime? Paper { get; init; }
+
+    /// <summary>A line that is a fact.</summary>
+    public static Parsed As(Entry entry) => new(entry, null);
+
+    /// <summary>A line that can't be taken.</summary>
+    /// <param name="why">What is wrong with it.</param>
+    /// <param name="instead">What to type instead.</param>
+    public static Parsed No(string why, string instead) => new(null, new Objection(why, instead));
+}
+
+/// <summary>How typed words and numbers are read: letter case does not count, numbers have a point or a comma.</summary>
+public static class Typed
+{
+    /// <summary>The longest line that is taken, in characters.</summary>
+    public const int LongestLine = 4000;
+
+    /// <summary>The words of a line.</summary>
+    public static string[] Words(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+    }
+
+    /// <summary>Whether a typed word is a word of the grammar.</summary>
+    public static bool Is(string typed, string word) => string.Equals(typed, word, StringComparison.OrdinalIgnoreCase);
+
+    /// <summary>A number with point or comma, sign allowed; null where the text is none, or not finite.</summary>
+    public static double? Number(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return double.TryParse(
+            text.Replace(',', '.'),
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out double number) && double.IsFinite(number)
+            ? number
+            : null;
+    }
+
+    /// <summary>A whole number from 1; null where the text is none.</summary>
+    public static int? Count(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count > 0 ? count : null;
+}

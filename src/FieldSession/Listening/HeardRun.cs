@@ -87,3 +87,87 @@ public sealed record HeardRun(RunRecording Recording, Objection? Objection, Gain
         return distances.Length == 0 || typed.Length == 0 ? 0 : Quantile.Median(distances);
     }
 }
+
+/// <summary>Which runs a recording holds, by the clock.</summary>
+public static class RunsHeard
+{
+    /// <summary>The runs of which it holds half of the windows and more; or why there is none, and what to do.</summary>
+    /// <param name="study">The study.</param>
+    /// <param name="survey">What was read of the recording.</param>
+    /// <param name="clock">When it began.</param>
+    /// <param name="asked">The only run that is asked for; null: all.</param>
+    public static (ImmutableArray<Run> Runs, Objection? Objection) Of(Study study, Survey survey, RecordingClock clock, int? asked)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        ArgumentNullException.ThrowIfNull(survey);
+        ArgumentNullException.ThrowIfNull(clock);
+        ImmutableArray<Run> runs = [.. study.Runs.Where(run => (asked is null || run.Number == asked) && IsHeld(study, run, survey.Seconds, clock.Offset!))];
+        return runs.IsEmpty ? ([], WhyNone(study, survey, clock, asked)) : (runs, null);
+    }
+
+    private static Objection WhyNone(Study study, Survey survey, RecordingClock clock, int? asked)
+    {
+        Run? part = study.Runs.Find(run => (asked is null || run.Number == asked) && HeldOf(study, run, survey.Seconds, clock.Offset!).Held > 0);
+        return survey.HasPistonphone ? new Objection(ListeningWords.PistonphoneAlone, ListeningWords.GiveOtherTone)
+            : part is null ? new Objection(ListeningWords.NoRunInIt(clock.BegunAt, survey.Seconds, asked), ListeningWords.GiveRightTime)
+            : new Objection(ListeningWords.LessThanHalfOfRun(part.Number), ListeningWords.JoinParts);
+    }
+
+    private static bool IsHeld(Study study, Run run, double seconds, ClockOffset offset)
+    {
+        (int held, int asked) = HeldOf(study, run, seconds, offset);
+        return held > 0 && held * 2 >= asked;
+    }
+
+    private static (int Held, int Asked) HeldOf(Study study, Run run, double seconds, ClockOffset offset)
+    {
+        ImmutableArray<HeardWindow> windows = HeardWindow.Of(run, study.Plan!.Route, offset);
+        return (windows.Count(window => window.Window.FromS >= 0 && window.Window.ToS <= seconds), windows.Length);
+    }
+}
+
+/// <summary>Takes over what is kept of a window, to a thousandth of a dB.</summary>
+internal static class KeptLevels
+{
+    private const int HighestBand = -2;
+    private const int Digits = 3;
+
+    /// <summary>What is kept.</summary>
+    public static HeardSegment Of(HeardWindow asked, WindowLevels heard, RingDecayTime? decay) => new(asked.Reading.Mark.Number, Kept(heard.Window.FromS), Kept(heard.HeardS))
+    {
+        LAeqDb = Kept(heard.LAeqDb),
+        LCeqDb = Kept(heard.LCeqDb),
+        LAFmaxDb = Kept(heard.LAFmaxDb),
+        LAFminDb = Kept(heard.LAFminDb),
+        L10Db = Kept(heard.L10Db),
+        L50Db = Kept(heard.L50Db),
+        L90Db = Kept(heard.L90Db),
+        BandsDb = heard.Bands.IsEmpty ? null : [.. Enumerable.Range(HeardSegment.LowestBand, HighestBand - HeardSegment.LowestBand + 1).Select(n => BandOf(heard, n))],
+        RingDb = Kept(heard.RingDb),
+        RingMedianDb = Kept(heard.RingMedianDb),
+        ProminenceDb = Kept(heard.ProminenceDb),
+        SpectrumDb = heard.Spectrum is { } spectrum ? Spectrum(spectrum) : null,
+        RingLastsS = decay is null ? null : Math.Round(decay.T60S, 5),
+        Clips = heard.ClipEvents,
+        HasSpeech = heard.IsLikeSpeech,
+    };
+
+    private static double? BandOf(WindowLevels heard, int n) => Kept(heard.Bands.Where(band => band.N == n).Select(band => band.LevelDb).FirstOrDefault());
+
+    // means over a step each: finer than the ear needs, coarser than any word that was spoken
+    private static ImmutableList<double>? Spectrum(PowerSpectrum spectrum)
+    {
+        double?[] levels =
+        [
+            .. Enumerable.Range(0, HeardSegment.SpectrumLength)
+                .Select(i => HeardSegment.SpectrumFromHz + (i * HeardSegment.SpectrumStepHz))
+                .Select(hz => Level.OfMeanSquare(
+                    spectrum.MeanSquare(new(hz - (HeardSegment.SpectrumStepHz / 2), hz + (HeardSegment.SpectrumStepHz / 2))) / HeardSegment.SpectrumStepHz)),
+        ];
+        return levels.Any(level => level is null) ? null : [.. levels.Select(level => Math.Round(level!.Value, 2))];
+    }
+
+    private static double? Kept(double? level) => level is { } known ? Kept(known) : null;
+
+    private static double Kept(double number) => Math.Round(number, Digits);
+}

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace FieldSession.Measures;
 
 /// <summary>
@@ -51,4 +53,109 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
         EnergyUnit.UsGallon => "US gal",
         _ => "imp gal",
     };
+}
+
+/// <summary>The unit in which an energy was typed.</summary>
+public enum EnergyUnit
+{
+    /// <summary>Kilowatt-hours of electricity.</summary>
+    KilowattHour,
+
+    /// <summary>Litres of fuel.</summary>
+    Litre,
+
+    /// <summary>US gallons of fuel.</summary>
+    UsGallon,
+
+    /// <summary>Imperial gallons of fuel.</summary>
+    ImperialGallon,
+}
+
+/// <summary>What a car is driven by. Days on different carriers are never compared.</summary>
+public enum EnergyCarrier
+{
+    /// <summary>Electricity, calculated in kWh.</summary>
+    Electricity,
+
+    /// <summary>Liquid fuel, calculated in litres.</summary>
+    Fuel,
+}
+
+/// <summary>What the car's display says is left in the battery, in percent of its usable capacity; 0..100.</summary>
+/// <param name="Percent">Percent.</param>
+public readonly record struct StateOfCharge(double Percent)
+{
+    /// <summary>A state of charge in percent.</summary>
+    /// <exception cref="QuantityOutOfRangeException">Outside 0..100 %.</exception>
+    public static StateOfCharge FromPercent(double percent) => percent is >= 0 and <= 100
+        ? new StateOfCharge(percent)
+        : throw new QuantityOutOfRangeException(nameof(percent), MeasuresWords.RangeOfCharge);
+}
+
+/// <summary>A state of charge read before and after a leg.</summary>
+/// <param name="Start">At the start.</param>
+/// <param name="End">At the end; below the start.</param>
+/// <param name="StepPercent">The display's step, percent: 1 on most cars.</param>
+public readonly record struct ChargeUsed(StateOfCharge Start, StateOfCharge End, double StepPercent)
+{
+    /// <summary>How much was used, percent of the usable capacity.</summary>
+    public double Percent => Start.Percent - End.Percent;
+
+    /// <summary>
+    /// Standard uncertainty of <see cref="Percent"/>: two readings, each anywhere within a step with equal chance, step / sqrt(12) apiece (JCGM
+    /// 100:2008, GUM, 4.3.7). Steps of 1 %: 0.41 %.
+    /// </summary>
+    public double UncertaintyPercent => StepPercent * Math.Sqrt(2.0 / 12);
+
+    /// <summary>The energy that it means.</summary>
+    /// <param name="usable">Usable capacity of the battery.</param>
+    public Energy Of(Energy usable) => Energy.Of(usable.Amount * Percent / 100, usable.Unit);
+}
+
+/// <summary>
+/// Energy per distance, held per 100 km: the ratio of totals. Several legs are summed first and divided once; a mean of
+/// consumptions or of mi/kWh is no consumption.
+/// </summary>
+/// <param name="PerHundredKm">kWh or litres per 100 km, greater than 0.</param>
+/// <param name="Carrier">Electricity or fuel.</param>
+public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Carrier)
+{
+    /// <summary>The consumption of a total energy over a total distance.</summary>
+    /// <param name="kwhOrLitres">kWh or litres in all.</param>
+    /// <param name="distanceKm">Kilometres in all.</param>
+    /// <param name="carrier">Electricity or fuel.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An amount or a distance is not greater than 0.</exception>
+    public static Consumption Of(double kwhOrLitres, double distanceKm, EnergyCarrier carrier) => kwhOrLitres > 0 && distanceKm > 0
+        ? new Consumption(100 * kwhOrLitres / distanceKm, carrier)
+        : throw new ArgumentOutOfRangeException(nameof(kwhOrLitres), "energy and distance are greater than 0");
+
+    /// <summary>The consumption of one energy over one distance.</summary>
+    public static Consumption Of(Energy energy, Distance distance) => Of(energy.KwhOrLitres, distance.Kilometres, energy.Carrier);
+
+    /// <summary>Watt-hours per mile; for electricity.</summary>
+    public double WhPerMile => PerHundredKm * 10 * Speed.KmPerMile;
+
+    /// <summary>Miles per kilowatt-hour; for electricity.</summary>
+    public double MilesPerKilowattHour => 100 / Speed.KmPerMile / PerHundredKm;
+
+    /// <summary>Miles per US gallon; for fuel.</summary>
+    public double MilesPerUsGallon => 100 / Speed.KmPerMile / PerHundredKm * Energy.LitresPerUsGallon;
+
+    /// <summary>Miles per imperial gallon; for fuel.</summary>
+    public double MilesPerImperialGallon => 100 / Speed.KmPerMile / PerHundredKm * Energy.LitresPerImperialGallon;
+
+    /// <summary>How far an amount carries, km.</summary>
+    /// <param name="kwhOrLitres">kWh or litres.</param>
+    public double KmOn(double kwhOrLitres) => 100 * kwhOrLitres / PerHundredKm;
+
+    /// <summary>The consumption in the crew's unit: kWh/100 km or l/100 km; imperial mi/kWh or miles per US gallon.</summary>
+    public string In(UnitSystem units) => (Carrier, units) switch
+    {
+        (EnergyCarrier.Electricity, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "kWh/100 km"),
+        (EnergyCarrier.Electricity, _) => Text(MilesPerKilowattHour, "0.000", "mi/kWh"),
+        (_, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "l/100 km"),
+        _ => Text(MilesPerUsGallon, "0.0", "mpg (US)"),
+    };
+
+    private static string Text(double number, string format, string unit) => $"{number.ToString(format, CultureInfo.CurrentCulture)} {unit}";
 }

@@ -42,7 +42,7 @@ public static class ConflictWatch
         }
 
         Run run = after.Runs[^1];
-        foreach (Run other in before.Runs.Where(r => run.Step is not null && r.Step == run.Step && HandSight.SameCar(r.Car, run.Car) && !before.Hand.Knows(r.Started)))
+        foreach (Run other in before.Runs.Where(r => run.Step is not null && r.Step == run.Step && StudyInHand.SameCar(r.Car, run.Car) && !before.Hand.Knows(r.Started)))
         {
             string car = run.Car is null ? "" : $" of car {run.Car}";
             yield return new Conflict(

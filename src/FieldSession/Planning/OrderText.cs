@@ -47,3 +47,64 @@ public static class OrderText
         return isPlace ? new Place(index) : null;
     }
 }
+
+/// <summary>Reads one planned energy day: <c>X=R Y=1</c>, each car with the place whose tyres it carries.</summary>
+public static class EnergyDayText
+{
+    /// <summary>The day; null where it is none.</summary>
+    /// <param name="text">Cars with their places, cut by blanks or commas.</param>
+    /// <param name="specCount">How many specs the plan compares.</param>
+    /// <param name="objection">What is wrong and what is allowed; null where the day is good.</param>
+    public static EnergyDay? Parse(string text, int specCount, out Objection? objection)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string[] words = text.Split([' ', ','], StringSplitOptions.RemoveEmptyEntries);
+        List<CarFit> fits = [];
+        foreach (string word in words)
+        {
+            string[] halves = word.Split('=');
+            if (halves is not [{ Length: > 0 } car, var place] || OrderText.Parse(place, specCount, out _) is not [var only])
+            {
+                objection = No(PlanningWords.IsNoCarWithPlace(word));
+                return null;
+            }
+
+            if (fits.Any(fit => CrewMember.SamePerson(fit.Car, car)))
+            {
+                objection = No(PlanningWords.CarIsThereTwiceOnDay(car));
+                return null;
+            }
+
+            fits.Add(new CarFit(car, only));
+        }
+
+        objection = fits.Count == 0 ? No(PlanningWords.DayNamesNoCar) : null;
+        return objection is null ? new EnergyDay([.. fits]) : null;
+    }
+
+    /// <summary>What makes planned days weak although they can be driven; empty for good ones.</summary>
+    public static IReadOnlyList<string> DoubtsOf(IReadOnlyList<EnergyDay> days)
+    {
+        ArgumentNullException.ThrowIfNull(days);
+        List<string> doubts = [];
+        int[] alone = [.. days.Index().Where(day => day.Item.Fits.Count < 2).Select(day => day.Index + 1)];
+        if (alone.Length > 0)
+        {
+            doubts.Add(PlanningWords.CarDrivesAloneOnDays(string.Join(", ", alone)));
+        }
+
+        ImmutableList<CarFit> fits = [.. days.SelectMany(day => day.Fits)];
+        foreach (IGrouping<Place, CarFit> place in fits.GroupBy(fit => fit.Place).Where(place => !place.Key.IsReference))
+        {
+            // a swap puts one code on at least two of the cars
+            if (place.Select(fit => fit.Car.ToUpperInvariant()).Distinct().Count() < 2)
+            {
+                doubts.Add(PlanningWords.PlaceStaysOnOneCar(place.Key));
+            }
+        }
+
+        return doubts;
+    }
+
+    private static Objection No(string why) => new(why, PlanningWords.EnergyDayForm);
+}

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using System.Security.Cryptography;
+using System.Text;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Rating;
@@ -92,4 +95,72 @@ public sealed record ClipPool(ImmutableArray<SegmentClips> Segments, Objection? 
 
     private static SpecCode Lacking(SegmentClips[] segments, ChoiceTerms terms, int needed) =>
         Array.TrueForAll(segments, segment => SegmentClips.RunsIn(segment.First) < needed) ? terms.First : terms.Second;
+}
+
+/// <summary>One trial from recordings as the lot drew it.</summary>
+/// <param name="Heard">What the journal keeps of it, once somebody has chosen.</param>
+/// <param name="Clips">The clip of each place.</param>
+public sealed record DrawnTrial(ClipsHeard Heard, ImmutableArray<Clip> Clips)
+{
+    /// <summary>
+    /// Draws order, segment and runs, each alike likely and apart from every other trial: so a guess is right with the chance of the exact test whatever
+    /// habit or memory it follows, and nothing that could be read before is anywhere.
+    /// </summary>
+    /// <param name="pool">What can be played.</param>
+    /// <param name="terms">Pair and kind.</param>
+    /// <param name="lot">Where chance comes from.</param>
+    public static DrawnTrial Of(ClipPool pool, ChoiceTerms terms, ILot lot)
+    {
+        ArgumentNullException.ThrowIfNull(pool);
+        ArgumentNullException.ThrowIfNull(terms);
+        ArgumentNullException.ThrowIfNull(lot);
+        ImmutableArray<string> orders = Counterbalance.Orders(terms.Places);
+        string order = orders[lot.Below(orders.Length)];
+        SegmentClips segment = pool.Segments[lot.Below(pool.Segments.Length)];
+        List<Clip> drawn = [];
+        foreach (char code in order)
+        {
+            Clip[] left = [.. (code == 'A' ? segment.First : segment.Second).Where(clip => !drawn.Exists(other => other.Run == clip.Run))];
+            drawn.Add(left[lot.Below(left.Length)]);
+        }
+
+        return new(new ClipsHeard(order, segment.Segment, [.. drawn.Select(clip => clip.Run)]), [.. drawn]);
+    }
+}
+
+/// <summary>
+/// The order in which codes are presented in a set of forced choices: every order equally often, in blocks that hold each
+/// once, shuffled inside the block by the bytes of a SHA-256 hash. The same set gets the same order wherever it is planned, and no
+/// one in the car can tell the next one in the head. Equal use of all orders: common practice of sensory testing (from memory).
+/// </summary>
+public static class Counterbalance
+{
+    private static ImmutableArray<string> Pairs => ["AB", "BA"];
+
+    private static ImmutableArray<string> Triangles => ["AAB", "ABA", "BAA", "BBA", "BAB", "ABB"];
+
+    /// <summary>Every order of a trial.</summary>
+    /// <param name="places">2: a pair; 3: a triangle.</param>
+    public static ImmutableArray<string> Orders(int places) => places == 3 ? Triangles : Pairs;
+
+    /// <summary>The presentations of a set.</summary>
+    /// <param name="places">2: a pair; 3: a triangle.</param>
+    /// <param name="trials">How many trials, 1 or more.</param>
+    /// <param name="seed">What names the set: study, number of the set, codes.</param>
+    public static ImmutableList<string> Of(int places, int trials, string seed)
+    {
+        ImmutableArray<string> orders = Orders(places);
+        ImmutableList<string>.Builder made = ImmutableList.CreateBuilder<string>();
+        for (int block = 0; made.Count < trials; block++)
+        {
+            made.AddRange(Shuffled(orders, SHA256.HashData(Encoding.UTF8.GetBytes($"{seed}|{block}"))).Take(trials - made.Count));
+        }
+
+        return made.ToImmutable();
+    }
+
+    private static IEnumerable<string> Shuffled(ImmutableArray<string> orders, byte[] bytes) => orders
+        .Select((order, place) => (Order: order, Lot: (bytes[place * 4] << 16) + (bytes[(place * 4) + 1] << 8) + bytes[(place * 4) + 2]))
+        .OrderBy(drawn => drawn.Lot)
+        .Select(drawn => drawn.Order);
 }

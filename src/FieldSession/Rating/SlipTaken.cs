@@ -65,3 +65,54 @@ public sealed record SlipTaken(int Set, string Person) : Entry
         };
     }
 }
+
+/// <summary>Reads <c>slip Ilse</c>, with <c>set=2</c> where several sets are open: who runs the trials and is shown their order.</summary>
+public static class SlipText
+{
+    /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
+    public static Parsed? Parse(string text, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] words = Typed.Words(text);
+        if (words.Length == 0 || !Typed.Is(words[0], "slip"))
+        {
+            return null;
+        }
+
+        bool namesSet = words.Length > 2 && ChoiceText.AskedSet(words[^1]) is not null;
+        string person = string.Join(' ', namesSet ? words[1..^1] : words[1..]);
+        return person.Length == 0
+            ? Parsed.No(RatingWords.SlipNamesSomebody, RatingWords.SlipForm)
+            : SetFor(study, namesSet ? ChoiceText.AskedSet(words[^1]) : null) is { } set
+                ? Parsed.As(new SlipTaken(set, person))
+                : Parsed.No(RatingWords.NoTrialsArePlanned, ChoiceText.PlanForm);
+    }
+
+    /// <summary>The set that is asked for, or the first that is open, or the last one; null: none is planned.</summary>
+    public static int? SetFor(Study study, int? asked)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return asked ?? (study.ChoiceSets.Find(set => !set.IsComplete) ?? study.ChoiceSets.LastOrDefault())?.Number;
+    }
+}
+
+/// <summary>The order of a set's trials as the one who runs them reads it, and nobody else.</summary>
+public static class OrderSlip
+{
+    private const int TrialsInRow = 5;
+
+    /// <summary>Whose it is and how it is read, then the trials, a few in a row: "1  862 417".</summary>
+    /// <param name="set">The set.</param>
+    /// <param name="fromTrial">Number of the first trial to show.</param>
+    public static IEnumerable<string> Rows(ChoiceSet set, int fromTrial)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+        yield return RatingWords.SlipHead(set);
+        yield return RatingWords.SlipIsForRunnerAlone;
+        foreach (int[] row in Enumerable.Range(1, set.Presentations.Count).Skip(fromTrial - 1).Chunk(set.Terms.Places == 2 ? TrialsInRow : TrialsInRow - 1))
+        {
+            yield return string.Join("   ", row.Select(trial =>
+                $"{trial,3}  {string.Join(' ', Enumerable.Range(1, set.Terms.Places).Select(place => set.CodeAt(trial, place)))}"));
+        }
+    }
+}

@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
 using FieldSession.Measures;
 using FieldSession.State;
 
@@ -118,4 +121,55 @@ public sealed class KeySheet
 
     private static bool IsNonce(string nonce) =>
         nonce is { Length: 2 * NonceBytes } && nonce.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
+}
+
+/// <summary>
+/// What the custodian publishes before the first run: the SHA-256 (FIPS 180-4) of one canonical line. It tells nobody who
+/// is who, and after the reveal it shows that the key was not changed. The line is
+/// <c>study=QW-0114|417=STANDARD|862=STIFFENED|nonce=8f1d6c0b2a4e49579d03c7e1b6a85f42</c>, codes in rising order,
+/// hashed as UTF-8 without a line break. Where marks were drawn, <c>marks=417:KTX,862:MFD</c> is before the nonce.
+/// </summary>
+public static class Commitment
+{
+    /// <summary>The canonical line. It holds the spec names: secret until the reveal.</summary>
+    public static string CanonicalLine(KeySheet key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        KeyLine[] lines = [.. key.Places.OrderBy(place => place.Code.Digits, StringComparer.Ordinal)];
+        string pairs = string.Join('|', lines.Select(line => $"{line.Code.Digits}={line.Spec}"));
+        string marks = key.HasDrawnMarks ? $"|marks={string.Join(',', lines.Select(line => $"{line.Code.Digits}:{line.Mark}"))}" : "";
+        return $"study={key.StudyName}|{pairs}{marks}|nonce={key.Nonce}";
+    }
+
+    /// <summary>The commitment: 64 lower-case hex digits. It may be shown to everybody.</summary>
+    public static string Of(KeySheet key) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(CanonicalLine(key))));
+}
+
+/// <summary>
+/// What the custodian hands to the crew where a fitting was sealed away from the study: the codes by place and the commitment, and
+/// what they were drawn for. Nothing in it tells who is who.
+/// </summary>
+/// <param name="StudyName">The study's short name.</param>
+/// <param name="PlanDigest">SHA-256 of the plan that the codes were drawn for, 64 hex digits.</param>
+/// <param name="Fitting">Number of the fitting, from 1.</param>
+/// <param name="Codes">The codes by place, the first for R.</param>
+/// <param name="Commitment">SHA-256 of the key's canonical line, 64 hex digits.</param>
+public sealed record PublicCodes(string StudyName, string PlanDigest, int Fitting, ImmutableList<SpecCode> Codes, string Commitment)
+{
+    /// <summary>What a key may tell; null: the key does not know its plan, as those of earlier programs.</summary>
+    public static PublicCodes? Of(KeySheet key)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        return key.Plan is { } plan
+            ? new PublicCodes(key.StudyName, plan.PlanDigest, plan.Number, key.Codes, Sealing.Commitment.Of(key))
+            : null;
+    }
+
+    /// <summary>SHA-256 (FIPS 180-4) of all of it: shows that nothing was cut off or mistyped on the way. It proves no author.</summary>
+    public string Check()
+    {
+        string number = Fitting.ToString(CultureInfo.InvariantCulture);
+        string line = $"study={StudyName}|plan={PlanDigest}|fitting={number}|codes={string.Join(',', Codes)}|commitment={Commitment}";
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(line)));
+    }
 }

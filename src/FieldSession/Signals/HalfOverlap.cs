@@ -42,3 +42,10 @@ internal sealed class HalfOverlap(double rateHz, BlockTaker into) : ISampleTaker
 
     private long StartOf(long block) => (long)Math.Round(block * rateHz / 2);
 }
+
+/// <summary>Takes samples one block after the other; a block has any length.</summary>
+public interface ISampleTaker
+{
+    /// <summary>Takes the next samples, as numbers of full scale.</summary>
+    void Take(ReadOnlySpan<double> samples);
+}

@@ -16,8 +16,8 @@ public sealed class BlindForLifeTests(TheHouse house)
         "src/FieldSession/Sealing/", "src/FieldSession/Revealing/",
         "src/FieldSession.Store/Sealing/",
         "src/FieldSession.Terminal/Custodian/",
-        "src/FieldSession.Terminal/Commands/SealCommand.cs", "src/FieldSession.Terminal/Commands/SealAway.cs", "src/FieldSession.Terminal/Commands/KeyMaking.cs",
-        "src/FieldSession.Terminal/Commands/FittingCommand.cs", "src/FieldSession.Terminal/Commands/KeycheckCommand.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/SealCommand.cs", "src/FieldSession.Terminal/Commands/Custodian/SealAway.cs", "src/FieldSession.Terminal/Commands/Custodian/KeyMaking.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/FittingCommand.cs", "src/FieldSession.Terminal/Commands/Custodian/KeycheckCommand.cs",
         "src/FieldSession.Terminal/Demonstration/DemoDay.cs",
     ];
 

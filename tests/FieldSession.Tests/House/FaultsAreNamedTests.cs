@@ -10,8 +10,8 @@ public sealed class FaultsAreNamedTests(TheHouse house)
     private static FrozenDictionary<string, string> MayCatchEverything { get; } = new Dictionary<string, string>
     {
         ["src/FieldSession.Terminal/Program.cs"] = "the one place where a broken world is told to the crew",
-        ["src/FieldSession.Terminal/TerminalGuard.cs"] = "whatever ends the program, the terminal is given back",
-        ["src/FieldSession.Store/Journaling/Attempt.cs"] = "the store's library throws what it likes on a damaged file",
+        ["src/FieldSession.Terminal/Guard/TerminalGuard.cs"] = "whatever ends the program, the terminal is given back",
+        ["src/FieldSession.Store/Journaling/OnDisk/Attempt.cs"] = "the store's library throws what it likes on a damaged file",
     }.ToFrozenDictionary();
 
     [Fact]

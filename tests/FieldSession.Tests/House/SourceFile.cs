@@ -1,5 +1,6 @@
 using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace FieldSession.Tests.House;
 
@@ -18,11 +19,15 @@ public sealed record SourceFile(string Path, string Text, SyntaxTree Tree)
     /// <summary>The folder it lies in, from the top of the repository.</summary>
     public string Folder => Path[..Path.LastIndexOf('/')];
 
-    /// <summary>The namespace that its folder asks for.</summary>
-    public string Namespace => Folder["src/".Length..].Replace('/', '.');
+    /// <summary>The namespace that it declares; empty: none.</summary>
+    public string Namespace => Tree.GetRoot().ChildNodes().OfType<BaseNamespaceDeclarationSyntax>().FirstOrDefault()?.Name.ToString() ?? "";
 
-    /// <summary>The room it lies in.</summary>
-    public string Room => Folder[(Folder.LastIndexOf('/') + 1)..];
+    /// <summary>The room it belongs to: the last part of its namespace. A folder below a room sorts its files by subject.</summary>
+    public string Room => Namespace[(Namespace.LastIndexOf('.') + 1)..];
+
+    /// <summary>The types that it declares at its top.</summary>
+    public IEnumerable<MemberDeclarationSyntax> Types => Tree.GetRoot().DescendantNodes(node => node is CompilationUnitSyntax or BaseNamespaceDeclarationSyntax)
+        .OfType<MemberDeclarationSyntax>().Where(member => member is BaseTypeDeclarationSyntax or DelegateDeclarationSyntax);
 
     /// <summary>Whether it lies in a folder or in one below it.</summary>
     public bool LiesIn(string folder) => Path.StartsWith(folder, StringComparison.Ordinal);
@@ -34,6 +39,10 @@ public sealed record SourceFile(string Path, string Text, SyntaxTree Tree)
         return new SourceFile(path, text, CSharpSyntaxTree.ParseText(text, path: path));
     }
 
-    /// <summary>Where a piece of the file stands, as an editor can follow it.</summary>
+    /// <summary>Whether a piece of it is in a type of one of these names, by their ends.</summary>
+    public static bool IsInTypeNamed(SyntaxNode node, IEnumerable<string> ends) => node.Ancestors().OfType<BaseTypeDeclarationSyntax>()
+        .Any(type => ends.Any(end => type.Identifier.Text.EndsWith(end, StringComparison.Ordinal)));
+
+    /// <summary>Where a piece of the file is, as an editor can follow it.</summary>
     public string Place(SyntaxNode node) => $"{Path}:{Tree.GetLineSpan(node.Span).StartLinePosition.Line + 1}";
 }

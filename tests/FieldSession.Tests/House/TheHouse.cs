@@ -47,6 +47,16 @@ public sealed class TheHouse
     /// <summary>Every name in the program's files that means a type or a member, and what it means.</summary>
     public ImmutableArray<Use> Uses => _uses.Value;
 
+    /// <summary>For each file of the program the others that it uses.</summary>
+    public ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsed => (
+        from use in Uses
+        where use.IsOurs
+        let type = TopOf(use.Symbol)
+        where type is not null
+        from place in type.DeclaringSyntaxReferences.Take(1)
+        where place.SyntaxTree.FilePath != use.Source.Path
+        group place.SyntaxTree.FilePath by use.Source.Path).ToImmutableDictionary(file => file.Key, file => file.ToImmutableHashSet());
+
     /// <summary>What the names in a file of the program mean.</summary>
     public SemanticModel MeaningOf(SourceFile source) => _compilation.GetSemanticModel(source.Tree);
 
@@ -58,6 +68,17 @@ public sealed class TheHouse
     {
         string[] all = [.. offenders.Distinct().Order(StringComparer.Ordinal)];
         Assert.True(all.Length == 0, $"{rule}. {all.Length} offenders:\n{string.Join('\n', all)}");
+    }
+
+    private static INamedTypeSymbol? TopOf(ISymbol symbol)
+    {
+        INamedTypeSymbol? type = symbol as INamedTypeSymbol ?? symbol.ContainingType;
+        while (type?.ContainingType is { } outer)
+        {
+            type = outer;
+        }
+
+        return type?.OriginalDefinition;
     }
 
     // Not only written types: also the members called, so that a room reached through another's property is seen.

@@ -16,7 +16,7 @@ public sealed class TheRingHasOneDoorTests(TheHouse house)
     // each asks RingCover before it tells anything, or keeps and tells nothing
     private static readonly ImmutableArray<string> MayRead =
     [
-        "src/FieldSession/State/HeardSegment.cs", "src/FieldSession/Listening/KeptLevels.cs", "src/FieldSession/Comparing/RingDay.cs",
+        "src/FieldSession/State/Heard/RunRecording.cs", "src/FieldSession/Listening/HeardRun.cs", "src/FieldSession/Comparing/Ear/RingDay.cs",
         "src/FieldSession.Store/Exports/Tables/BandsTable.cs",
     ];
 
@@ -31,7 +31,7 @@ public sealed class TheRingHasOneDoorTests(TheHouse house)
     [Fact]
     public void The_rule_sees_who_reads_them() => Assert.Contains(
         house.Uses,
-        use => use.Source.Path == "src/FieldSession/Comparing/RingDay.cs" && use.Symbol.Name == nameof(HeardSegment.RingDb));
+        use => use.Source.Path == "src/FieldSession/Comparing/Ear/RingDay.cs" && use.Symbol.Name == nameof(HeardSegment.RingDb));
 
     [Fact]
     public void No_screen_of_the_day_takes_what_the_recordings_say() => TheHouse.NoneOf(

@@ -1,5 +1,3 @@
-using Microsoft.CodeAnalysis.CSharp.Syntax;
-
 namespace FieldSession.Tests.House;
 
 [Collection(HouseRules.Name)]
@@ -10,17 +8,19 @@ public sealed class WhoLeansOnWhomTests(TheHouse house)
     private const string Terminal = "src/FieldSession.Terminal/";
 
     [Fact]
-    public void A_file_s_namespace_is_its_folder() => TheHouse.NoneOf(
-        from source in house.Program
-        from name in source.Tree.GetRoot().DescendantNodes().OfType<BaseNamespaceDeclarationSyntax>()
-        where name.Name.ToString() != source.Namespace
-        select $"{source.Path}: {name.Name}",
-        "a namespace is named as its folder");
+    public void A_file_s_namespace_is_its_folder_or_the_room_above_it() => TheHouse.NoneOf(
+        from folder in house.Program.Where(source => source.Namespace.Length > 0).GroupBy(source => source.Folder)
+        let path = folder.Key["src/".Length..].Replace('/', '.')
+        let room = path.Contains('.', StringComparison.Ordinal) ? path[..path.LastIndexOf('.')] : path
+        from source in folder
+        where source.Namespace != folder.First().Namespace || (source.Namespace != path && source.Namespace != room)
+        select $"{source.Path}: {source.Namespace}",
+        "a namespace is a room, named as its folder; a folder below a room sorts its files by subject, one level deep");
 
     [Fact]
     public void Every_folder_of_the_domain_is_a_room_of_the_plan() => TheHouse.NoneOf(
         from source in house.Program
-        where source.LiesIn(Domain) && source.Room != Leanings.Hall && !Leanings.Rooms.Contains(source.Room)
+        where source.LiesIn(Domain) && source.Namespace.Length > 0 && source.Room != Leanings.Hall && !Leanings.Rooms.Contains(source.Room)
         select source.Room,
         "a new room of the domain is entered in Leanings and docs/architecture.md first");
 

@@ -16,7 +16,7 @@ public sealed partial class WordsTests(TheHouse house)
     [Fact]
     public void Nothing_is_left_for_later() => TheHouse.NoneOf(
         LinesThat(Unfinished, house.Sources.Select(source => source.Path)),
-        "what is to be done is done, or stands in nobody's code");
+        "what is to be done is done, or is in nobody's code");
 
     [Fact]
     public void No_file_speaks_of_one_machine() => TheHouse.NoneOf(
@@ -39,10 +39,19 @@ public sealed partial class WordsTests(TheHouse house)
     [Fact]
     public void A_file_tells_the_type_it_is_named_for() => TheHouse.NoneOf(
         from source in house.Program
-        let types = source.Tree.GetRoot().DescendantNodes().OfType<MemberDeclarationSyntax>().Select(NameOf).OfType<string>().ToArray()
+        let types = source.Types.Select(NameOf).OfType<string>().ToArray()
         where types.Length > 0 && !types.Contains(Path.GetFileNameWithoutExtension(source.Path).Split('.')[0])
         select $"{source.Path}: {string.Join(", ", types)}",
-        "a file bears the name of the type it tells");
+        "a file has the name of the type it tells");
+
+    [Fact]
+    public void One_name_means_one_type_over_all_assemblies() => TheHouse.NoneOf(
+        from source in house.Program
+        from type in source.Types
+        group source.Path by (NameOf(type), (type as TypeDeclarationSyntax)?.TypeParameterList?.Parameters.Count) into named
+        where named.Distinct().Skip(1).Any()
+        select $"{named.Key.Item1}: {string.Join(", ", named)}",
+        "one name is one thing");
 
     [GeneratedRegex("(Helper|Helpers|Util|Utils|Manager|Service|Common|Info|Data|Base|Impl)$")]
     private static partial Regex SaysNothing();

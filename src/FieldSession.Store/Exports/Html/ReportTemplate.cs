@@ -1,5 +1,9 @@
+using System.Collections.Immutable;
 using System.Text.Encodings.Web;
+using System.Text.RegularExpressions;
 using System.Text.Unicode;
+using System.Xml;
+using System.Xml.Linq;
 using FieldSession.Reporting;
 using Fluid;
 using Fluid.Values;
@@ -116,3 +120,73 @@ public sealed class ReportTemplate
         }
     }
 }
+
+/// <summary>The parts of a report by the names that a team's template calls them: "how-to-read".</summary>
+public static partial class PartNames
+{
+    /// <summary>Every name, in the order of the report.</summary>
+    public static IEnumerable<string> All => Enum.GetValues<ReportPart>().Select(Of);
+
+    /// <summary>The name of a part.</summary>
+    public static string Of(ReportPart part) => InnerCapital().Replace(part.ToString(), "-$0").ToLowerInvariant();
+
+    /// <summary>The part of a name; null: none.</summary>
+    public static ReportPart? Find(string name) =>
+        Enum.GetValues<ReportPart>().Where(part => Of(part) == name).Select(part => (ReportPart?)part).FirstOrDefault();
+
+    [GeneratedRegex("(?<!^)[A-Z]")]
+    private static partial Regex InnerCapital();
+}
+
+/// <summary>A team's logo, as it may be in a page that runs nothing and fetches nothing.</summary>
+internal static class LogoDrawing
+{
+    private static ImmutableArray<string> Elements { get; } =
+        ["svg", "g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan", "title", "desc"];
+
+    /// <summary>The drawing without what only its editor needs.</summary>
+    /// <exception cref="TemplateRefusedException">It is no SVG, or holds what a page can't carry safely.</exception>
+    public static string Of(string text, string path)
+    {
+        XElement drawing = Read(text, path);
+        foreach (XElement element in drawing.DescendantsAndSelf())
+        {
+            if (!Elements.Contains(element.Name.LocalName))
+            {
+                throw new TemplateRefusedException(PageWords.LogoIsRefused(path, PageWords.LogoHolds(element.Name.LocalName)));
+            }
+
+            if (element.Attributes().FirstOrDefault(IsUnsafe) is { } attribute)
+            {
+                throw new TemplateRefusedException(PageWords.LogoIsRefused(path, PageWords.LogoHolds(attribute.Name.LocalName)));
+            }
+        }
+
+        return drawing.ToString(SaveOptions.DisableFormatting);
+    }
+
+    private static bool IsUnsafe(XAttribute attribute) =>
+        attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase)
+        || attribute.Name.LocalName is "href" or "style" or "id"
+        || attribute.Value.Contains("url(", StringComparison.OrdinalIgnoreCase);
+
+    private static XElement Read(string text, string path)
+    {
+        try
+        {
+            using StringReader source = new(text);
+            using XmlReader reader = XmlReader.Create(source, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, IgnoreComments = true, IgnoreProcessingInstructions = true });
+            XElement root = XElement.Load(reader);
+            return root.Name.LocalName == "svg" ? root : throw new TemplateRefusedException(PageWords.LogoIsRefused(path, PageWords.LogoHolds(root.Name.LocalName)));
+        }
+        catch (XmlException fault)
+        {
+            throw new TemplateRefusedException(PageWords.LogoIsNoSvg(path, fault), fault);
+        }
+    }
+}
+
+/// <summary>A template can't be used. The message names it, where it is wrong, and what to do.</summary>
+/// <param name="message">The message.</param>
+/// <param name="cause">What the library or the system said; null: nothing.</param>
+public sealed class TemplateRefusedException(string message, Exception? cause = null) : IOException(message, cause);

@@ -1,5 +1,7 @@
+using System.Globalization;
 using FieldSession.Aligning;
 using FieldSession.State;
+using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
@@ -68,5 +70,50 @@ internal sealed class LevelOffer(Desk desk, TypingBox box)
         }
 
         _text = text;
+    }
+}
+
+/// <summary>A stream of levels in words: the range that is offered, the last 20 s as a small trace, and what is wrong with the source.</summary>
+internal static class DriveLevels
+{
+    // eight heights of a block
+    private const int Heights = 8;
+    private const char LowestBlock = '\u2581';
+    private const double LeastSpanDb = 6;
+
+    /// <summary>The reading that is held ready, as it would be typed; empty: none.</summary>
+    public static string Offered(StreamSight sight) => sight switch
+    {
+        { LowDb: { } low, HighDb: { } high } when low < high - 0.05 => string.Create(CultureInfo.InvariantCulture, $"{low:0.0}-{high:0.0}"),
+        { HighDb: { } level } => string.Create(CultureInfo.InvariantCulture, $"{level:0.0}"),
+        _ => "",
+    };
+
+    /// <summary>The row below the box.</summary>
+    /// <param name="sight">What the stream shows.</param>
+    /// <param name="isOffered">Whether the box holds its range.</param>
+    /// <param name="columns">Columns to fill.</param>
+    public static PageRow Row(StreamSight sight, bool isOffered, int columns) => sight.Health switch
+    {
+        StreamHealth.Good => PageRow.Of(
+            Columns.Cut($" {sight.LevelDb?.ToString("0.0", CultureInfo.CurrentCulture)} dB {Trace(sight)} {(isOffered ? DrivingScreenWords.EnterTakesIt : "")}", columns), Ink.Quiet),
+        StreamHealth.Wild => Said(DrivingScreenWords.LevelsAreWild, columns),
+        StreamHealth.Ended => Said(DrivingScreenWords.LevelsHaveEnded, columns),
+        _ => Said(DrivingScreenWords.LevelsAreSilent, columns),
+    };
+
+    private static PageRow Said(string words, int columns) => PageRow.Of(Columns.Cut($" {words} ", columns), Ink.Alarm);
+
+    private static string Trace(StreamSight sight)
+    {
+        double[] known = [.. sight.LastSecondsDb.OfType<double>()];
+        if (known.Length == 0)
+        {
+            return "";
+        }
+
+        double span = Math.Max(LeastSpanDb, known.Max() - known.Min());
+        double low = ((known.Max() + known.Min()) - span) / 2;
+        return string.Concat(sight.LastSecondsDb.Select(level => level is { } db ? (char)(LowestBlock + (int)Math.Clamp((db - low) / span * Heights, 0, Heights - 1)) : ' '));
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -61,5 +62,100 @@ internal static class RouteBlock
         int doubts = OpenDoubts.In(study).Count();
         int aborted = Aborts.CountIn(study);
         return DrivingScreenWords.WaitsForStop(doubts, aborted);
+    }
+}
+
+/// <summary>What was just stored, as understood: large figures with ? where doubtful and ! where spoilt, and the same in words.</summary>
+internal static class StoredBlock
+{
+    private const int LetterRows = 3;
+
+    /// <summary>The rows: three beside large figures, or two of plain words.</summary>
+    public static IEnumerable<PageRow> Rows(Study study, int columns, bool large, LetterForm form)
+    {
+        Passage? last = study.LastRun is { Passages.Count: > 0 } run ? run.Passages[^1] : null;
+        string figures = Figures(last);
+        PageRow[] words = [.. Words(last, study)];
+        if (!large)
+        {
+            return
+            [
+                PageRow.Of("stored ", Ink.Quiet).And(figures, Ink.Strong).And(figures.Length > 0 ? "  " : "").And(words[0]),
+                last is Reading { Doubt: not null } ? words[2] : words[1],
+            ];
+        }
+
+        ImmutableArray<string> letters = LargeText.Of(figures, columns - 14, LetterRows, form);
+        int gap = letters.Max(Columns.Of) + 3;
+        return Enumerable.Range(0, LetterRows).Select(row => PageRow
+            .Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong)
+            .And(words[row]));
+    }
+
+    private static string Figures(Passage? last) => last switch
+    {
+        Reading reading => $"{reading.Levels}{(reading.Doubt is null ? "" : "?")}{(reading.Spoilt is null ? "" : "!")}",
+        Missed => "missed",
+        _ => "",
+    };
+
+    private static IEnumerable<PageRow> Words(Passage? last, Study study)
+    {
+        if (last is null)
+        {
+            return [PageRow.Of(DrivingScreenWords.NothingStoredInRun, Ink.Quiet), PageRow.Blank, PageRow.Blank];
+        }
+
+        PageRow segment = PageRow.Of($"{last.Segment} {study.Plan!.Route[last.Segment - 1].Name}", Ink.Strong);
+        return last is Reading reading
+            ? [segment, Spoilt(reading), reading.Doubt is { } doubt ? PageRow.Of($"? {doubt}", Ink.Alarm) : PageRow.Blank]
+            : [segment, PageRow.Of(DrivingScreenWords.MissedPassage), PageRow.Blank];
+    }
+
+    private static PageRow Spoilt(Reading reading)
+    {
+        string swapped = reading.Swapped ? DrivingScreenWords.AfterReadingTypedHighFirst : "";
+        return reading.Spoilt is { } spoilt
+            ? PageRow.Of($"! spoilt: {spoilt.Cause.Word()}{(spoilt.Late ? " (late)" : "")}{(spoilt.Words is null ? "" : $", {spoilt.Words}")}{swapped}")
+            : PageRow.Of($"clean{swapped}");
+    }
+}
+
+/// <summary>What comes next: the segment in the largest letters that fit, or at a stop what to do.</summary>
+internal static class NextBlock
+{
+    /// <summary>The rows.</summary>
+    /// <param name="sight">The study, the keys for what to do at a stop, and how letters are written.</param>
+    /// <param name="columns">Columns to fill.</param>
+    /// <param name="letterRows">Rows that large letters may take.</param>
+    public static IEnumerable<PageRow> Rows(DriveSight sight, int columns, int letterRows) => sight.Study.NextSegment is { } segment
+        ? OnTheRoad(segment, sight, columns, letterRows)
+        : AtAStop(sight, columns, letterRows);
+
+    private static IEnumerable<PageRow> OnTheRoad(Segment segment, DriveSight sight, int columns, int letterRows)
+    {
+        Plan plan = sight.Study.Plan!;
+        string mark = segment.StartMark is { } start ? $"   from {start}" : "";
+        PageRow head = PageRow
+            .Of($"NEXT {segment.Number} of {plan.Route.Count}   ", Ink.Quiet)
+            .And($"{segment.Kind.Word.ToUpperInvariant()}{(segment.Kind.IsImpact ? ", one peak" : "")}   {segment.Speed.In(plan.Units)}   {segment.Seconds:0} s", Ink.Strong);
+        return [head.And(Columns.Cut(mark, Math.Max(0, columns - head.Width))), .. Letters(segment.Name, columns, letterRows, sight.Letters)];
+    }
+
+    private static IEnumerable<PageRow> AtAStop(DriveSight sight, int columns, int letterRows) =>
+    [
+        PageRow.Of("STOP   next:", Ink.Quiet),
+        .. Letters(WhatNext.Headline(sight.Study), columns, Math.Min(3, letterRows), sight.Letters),
+        .. WhatNext.Rows(sight.Study, sight.Keys, columns),
+    ];
+
+    // Always the same number of rows, so that nothing below jumps when a name is too long for large letters.
+    private static IEnumerable<PageRow> Letters(string text, int columns, int rows, LetterForm form)
+    {
+        ImmutableArray<string> letters = LargeText.Of(text, columns, rows, form);
+        int above = (rows - letters.Length) / 2;
+        return Enumerable.Repeat(PageRow.Blank, above)
+            .Concat(letters.Select(row => PageRow.Of(row, Ink.Strong)))
+            .Concat(Enumerable.Repeat(PageRow.Blank, rows - letters.Length - above));
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Journal;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Driving;
@@ -51,4 +52,59 @@ internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
     private static IEnumerable<StopRow> Earlier(Study study, Plan plan, Run last) => OpenDoubts.In(study)
         .Where(doubt => doubt.Run.Number != last.Number)
         .Select(doubt => new StopRow(doubt.Run, plan.Route[doubt.Reading.Segment - 1], doubt.Reading));
+}
+
+/// <summary>What a line typed on the stop screen means: figures, cause letters and notes are about the marked row.</summary>
+internal static class StopLine
+{
+    /// <summary>The entry line.</summary>
+    /// <param name="typed">What was typed; not empty.</param>
+    /// <param name="marked">The marked row; null: none.</param>
+    public static string Of(string typed, StopRow? marked)
+    {
+        string line = Typing.LineOf(typed);
+        if (marked is null || line.Length == 0)
+        {
+            return line;
+        }
+
+        string[] words = Typed.Words(line);
+        bool isFlag = words[0].Length == 1 && SpoiltCauses.FromLetter(words[0][0]) is not null;
+        return line[0] switch
+        {
+            ';' => $"note {marked.Place} {line}",
+            _ when isFlag => $"flag {marked.Place} {line}",
+            >= '0' and <= '9' when marked.Reading is null => $"fill {marked.Place} {line}",
+            >= '0' and <= '9' => $"correct {marked.Place} {line}",
+            _ => line,
+        };
+    }
+}
+
+/// <summary>How the recordings are, at a stop: of the last run in full, of all runs how many there are; what a meter's log doubts. Never a level, never a code.</summary>
+internal static class StopRecordings
+{
+    /// <summary>The lines; none where nothing was recorded or logged.</summary>
+    public static IEnumerable<string> Of(Study study)
+    {
+        if (study.Recordings.Count > 0)
+        {
+            yield return DrivingScreenWords.RunsRecorded(study.Recordings.Count, study.Runs.Count);
+        }
+
+        if (study.Recordings.Find(recording => recording.Run == study.LastRun?.Number) is { } last)
+        {
+            foreach (string words in HealthWords.Of(RecordingHealth.Of(study, last)))
+            {
+                yield return $"  {words}";
+            }
+        }
+
+        if (study.LogComparisons.LastOrDefault() is { } log)
+        {
+            string[] doubts = [.. log.DoubtsIn(study).Select(doubt => doubt.Run.PlaceOf(doubt.Reading))];
+            string[] traffic = [.. log.TrafficIn(study).Select(found => found.Run.PlaceOf(found.Reading))];
+            yield return DrivingScreenWords.LogSays(doubts, traffic);
+        }
+    }
 }

@@ -14,15 +14,15 @@ internal static class PlanPage
     private const int SaidRows = 3;
 
     /// <summary>The page in so many columns and rows.</summary>
-    public static PlanWords Of(PlanSight sight, int columns, int rows) =>
+    public static PlanPageWords Of(PlanSight sight, int columns, int rows) =>
         Framed(sight.Label, StateOf(sight.Sheet), Said(sight, columns - 4), Table(sight, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
 
     /// <summary>The page on the orders to choose from.</summary>
-    public static PlanWords Of(OrdersSight orders, int columns, int rows) => Framed(
+    public static PlanPageWords Of(OrdersSight orders, int columns, int rows) => Framed(
         PlanScreenWords.ChooseAnOrder, "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
         OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
 
-    private static PlanWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)
+    private static PlanPageWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)
     {
         int width = Width(columns);
         PageRow[] told = [.. said.Take(SaidRows)];
@@ -34,7 +34,7 @@ internal static class PlanPage
             PageRow.Blank,
             .. below,
         ];
-        return new PlanWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], (1, Prompt.Length + 1, Math.Max(4, width - Prompt.Length)));
+        return new PlanPageWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], (1, Prompt.Length + 1, Math.Max(4, width - Prompt.Length)));
     }
 
     private static int Width(int columns) => Math.Max(10, columns - 2);
@@ -124,4 +124,36 @@ internal static class PlanPage
         string said = remark is null ? " " : remark.IsProblem ? "!" : "?";
         return $"{(row == sight.Row ? ">" : " ")}{said}";
     }
+}
+
+/// <summary>The limits on the plan screen: what each limits, its default, the plan's value, and why it is changed.</summary>
+internal static class PlanLimitRows
+{
+    private const int MostLabelColumns = 46;
+    private const int FewestLabelColumns = 20;
+    private const int NumberColumns = 8;
+    private const int FewestReasonColumns = 14;
+
+    /// <summary>The heads of the columns.</summary>
+    public static PageRow Head(int width) => PageRow.Of(
+        $"  {Columns.Left("limit of a check", LabelColumns(width))}{Columns.Right("default", NumberColumns)}  {Columns.Left("here", NumberColumns)} reason", Ink.Quiet).Fit(width);
+
+    /// <summary>One limit.</summary>
+    public static PageRow Row(PlanSight sight, int limit, int width)
+    {
+        SheetLimit one = sight.Sheet.Limits[limit];
+        bool isHere = sight.Row == sight.Sheet.FirstLimit + limit;
+        return PageRow.Of(Columns.Left(one.Label, LabelColumns(width)), Ink.Quiet)
+            .And(Columns.Right(one.Default, NumberColumns)).And("  ")
+            .And(Cell(one.Value, NumberColumns, isHere && sight.Column == 0)).And(" ")
+            .And(Cell(one.Reason, width - LabelColumns(width) - (2 * NumberColumns) - 5, isHere && sight.Column == 1))
+            .Fit(width - 2);
+    }
+
+    private static int LabelColumns(int width) =>
+        Math.Clamp(width - (2 * NumberColumns) - FewestReasonColumns - 5, FewestLabelColumns, MostLabelColumns);
+
+    // an empty cell under the cursor would not be seen
+    private static PageRow Cell(string text, int width, bool isHere) =>
+        PageRow.Of(Columns.Left(isHere && text.Length == 0 ? "[]" : text, width), isHere ? Ink.Strong : Ink.Plain);
 }

@@ -38,7 +38,7 @@ internal sealed class PlanScreen : TypingScreen
             return;
         }
 
-        PlanWords words = _orders is { } orders ? PlanPage.Of(orders, Frame.Width, Frame.Height) : PlanPage.Of(sight, Frame.Width, Frame.Height);
+        PlanPageWords words = _orders is { } orders ? PlanPage.Of(orders, Frame.Width, Frame.Height) : PlanPage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
     }

@@ -8,13 +8,13 @@ namespace FieldSession.Terminal.Screens.Predicting;
 /// <summary>The screen on which the crew locks its predictions, one person at a time.</summary>
 internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Predict, desk, pen)
 {
-    private Telling _telling = Telling.Nobody;
+    private PredictionSoFar _telling = PredictionSoFar.Nobody;
 
     /// <inheritdoc/>
     public override void Enter()
     {
         // What somebody has half told is not for whoever comes to this screen next.
-        _telling = Telling.Nobody;
+        _telling = PredictionSoFar.Nobody;
         ForgetBox();
         Say(null);
         base.Enter();
@@ -28,14 +28,14 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
             return new ParkedPage(PredictPage.Told(Study, columns), NextStep.Words(Study, Desk.Keys, ScreenName.Predict));
         }
 
-        Objection? bar = Telling.Bar(Study);
+        Objection? bar = PredictionSoFar.Bar(Study);
         return bar is null && _telling.Person is not null ? Asking(columns) : Crew(bar, columns);
     }
 
     /// <inheritdoc/>
     protected override void Take(string answer)
     {
-        if (Telling.Bar(Study) is { } bar)
+        if (PredictionSoFar.Bar(Study) is { } bar)
         {
             Say(Study.StillToPredict.Any() ? bar.ToString() : null);
         }
@@ -85,9 +85,9 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
 
     private void Begin(string answer)
     {
-        if (Telling.PersonIn(answer, Study) is { } person)
+        if (PredictionSoFar.PersonIn(answer, Study) is { } person)
         {
-            _telling = new Telling(person, []);
+            _telling = new PredictionSoFar(person, []);
             ToTop();
         }
         else if (answer.Length > 0)
@@ -117,7 +117,7 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
         }
         else if (Told(Pen.Write(fact)))
         {
-            _telling = Telling.Nobody;
+            _telling = PredictionSoFar.Nobody;
             ToTop();
         }
     }

@@ -118,3 +118,53 @@ internal static class RatePage
     /// <summary>Whether there is something to rate now.</summary>
     public static bool IsOpen(Study study) => WhyNot(study) is null;
 }
+
+/// <summary>What the rate screen says.</summary>
+internal static class RateScreenWords
+{
+    public const string WhoRates = "one person alone at the keyboard: who rates? number or name, then Enter";
+    public const string HowToLeaveSlip = "the order, for whoever runs the trials alone: Enter or Esc covers it";
+    public const string NothingDriven = "nothing has been driven";
+    public const string DataFrozen = "the data are frozen";
+
+    public static string AgainstReference(SpecCode? reference) => $"   against {reference}, which is {Score.Anchor}";
+
+    public const string ShutUntilParked = $"shut until the car is parked: type '{Parking.Word}' and press Enter";
+
+    public static string RaterIsThrough(string rater) => $"{rater} is done: Enter gives the keyboard to the next";
+
+    public static string ChoiceSetOpen(ChoiceSet set, string trials) => set.IsFromRecordings ? $"set {set.Number}, '{set.Terms.Question}': {trials}" : $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
+
+    public static string RunStillOn(Run run) => $"run {run.Number} is on: ratings at a stop";
+
+    public static string RatingsClosed(Run run) => $"the ratings of run {run.Number} are closed";
+
+    public static string ReferenceIsNotRated(Run run) => $"{run.Code} brackets the others and is {Score.Anchor}: nothing is rated";
+
+    public static string NotInCrew(string typed, string crew) => $"'{typed}' is not in the crew: {crew}";
+}
+
+/// <summary>What the rating page is made from.</summary>
+/// <param name="Study">The study.</param>
+/// <param name="Rater">Who sits at the keyboard, alone; null: nobody has said so yet.</param>
+/// <param name="Skipped">Attributes that this person passed over this time.</param>
+/// <param name="IsParked">Whether somebody has said that the car is parked.</param>
+/// <param name="Message">Words about the last key or line; null: none.</param>
+internal sealed record RateSight(Study Study, CrewMember? Rater, ImmutableHashSet<string> Skipped, bool IsParked, string? Message)
+{
+    /// <summary>Number of the set whose order is shown to the one who runs it, alone; null: none.</summary>
+    public int? Slip { get; init; }
+
+    /// <summary>How the name of the attribute is written.</summary>
+    public LetterForm Letters { get; init; }
+
+    /// <summary>The attribute that comes next for the rater; null: none is left, or nobody rates.</summary>
+    public RatedAttribute? Next => Rater is { } rater && Study.LastRun is { } run
+        ? RatedAttribute.Of(Study.Plan).FirstOrDefault(a => !Skipped.Contains(a.Name) && RatingCover.Of(Study, run.Number, rater.Name, a.Name) is null)
+        : null;
+}
+
+/// <summary>The rating screen's words, and the row of its entry box.</summary>
+/// <param name="Rows">The rows.</param>
+/// <param name="BoxRow">Row of the entry box.</param>
+internal sealed record RateWords(ImmutableArray<PageRow> Rows, int BoxRow);
