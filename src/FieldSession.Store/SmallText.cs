@@ -18,7 +18,9 @@ public static class SmallText
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static string Read(string path)
     {
-        using FileStream file = Patience.With(() => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete));
+        using FileStream file = Patience.With(() =>
+            new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete)
+        );
         // a pipe and a device have no length that says anything
         long told = file.CanSeek ? file.Length : 0;
         byte[] bytes = new byte[(told == 0 ? MostBytes : Math.Min(told, MostBytes)) + 1];

@@ -77,8 +77,8 @@ public static class EntryKinds
     }
 
     /// <summary>
-    /// The entry that a line holds; one of an unknown kind or version comes back as <see cref="EntryByNewerProgram"/>, and so does one with a member that
-    /// this program does not know, since what it adds may change what the rest means.
+    /// The entry that a line holds; one of an unknown kind or version comes back as <see cref="EntryByNewerProgram"/>, and so does one with
+    /// a member that this program does not know, since what it adds may change what the rest means.
     /// </summary>
     public static Entry EntryIn(Line line)
     {
@@ -111,8 +111,8 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
         where T : Entry => new(name, 1, typeof(T), shape);
 
     /// <summary>The next line of a strand, holding an entry of this kind.</summary>
-    public Line Write(Entry entry, int number, string previousHash, DateTimeOffset at, string strand) => Line.Make(
-        number, previousHash, at, strand, Name, Version, json => JsonSerializer.Serialize(json, entry, Shape));
+    public Line Write(Entry entry, int number, string previousHash, DateTimeOffset at, string strand) =>
+        Line.Make(number, previousHash, at, strand, Name, Version, json => JsonSerializer.Serialize(json, entry, Shape));
 
     /// <summary>Whether a line that can't be read is one of this kind all the same, with members that this program does not know.</summary>
     internal bool HasMoreIn(Line line)
@@ -132,14 +132,14 @@ public sealed record EntryKind(string Name, int Version, Type Type, JsonTypeInfo
     public Entry Read(Line line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        return (Entry?)JsonSerializer.Deserialize(line.Body, Shape)
-            ?? throw new JsonException(LogbookWords.LineHasNoBody(line));
+        return (Entry?)JsonSerializer.Deserialize(line.Body, Shape) ?? throw new JsonException(LogbookWords.LineHasNoBody(line));
     }
 
     // in a class of its own: made for the first line that can't be read, and not at the start of every command
     private static class WithMore
     {
-        public static readonly EntryShapes Shapes =
-            new(new JsonSerializerOptions(EntryShapes.Default.Options) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip });
+        public static readonly EntryShapes Shapes = new(
+            new JsonSerializerOptions(EntryShapes.Default.Options) { UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip }
+        );
     }
 }

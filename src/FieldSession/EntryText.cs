@@ -37,7 +37,10 @@ public static class EntryText
         }
 
         return PaperTime.Parse(text) is { } paper
-            ? Fact(paper.Line, study) with { Paper = paper.When }
+            ? Fact(paper.Line, study) with
+            {
+                Paper = paper.When,
+            }
             : Parsed.No(LogbookWords.IsNoPaperTime, LogbookWords.PaperTimeForm);
     }
 
@@ -97,9 +100,11 @@ internal static class LogbookWords
 
     public static string TimeIsToCome(DateTimeOffset at) => $"{at:yyyy-MM-dd} {at:t} is in the future";
 
-    public static string TimeIsBeforeLast(DateTimeOffset at, DateTimeOffset last) => $"{at:yyyy-MM-dd} {at:t} is before the last act, {last:yyyy-MM-dd} {last:t}";
+    public static string TimeIsBeforeLast(DateTimeOffset at, DateTimeOffset last) =>
+        $"{at:yyyy-MM-dd} {at:t} is before the last act, {last:yyyy-MM-dd} {last:t}";
 
-    public static string TypedLater(OnPaper paper) => $"; typed later, {paper.At:yyyy-MM-dd} {paper.At:t}{(paper.FlaggedOnSpot == true ? ", flagged on the spot" : "")}";
+    public static string TypedLater(OnPaper paper) =>
+        $"; typed later, {paper.At:yyyy-MM-dd} {paper.At:t}{(paper.FlaggedOnSpot == true ? ", flagged on the spot" : "")}";
 
     public static string IsNoEntry(string shortened) => $"'{shortened}' is not understood";
 
@@ -109,9 +114,11 @@ internal static class LogbookWords
 
     public static string EntryCantBeRead(Told told) => $"the entry '{told.Line.Kind}' can't be read";
 
-    public static string EntryNeedsNewerProgram(EntryByNewerProgram newer) => $"the entry '{newer.Kind}' version {newer.Version} is by a newer program; verify with that one";
+    public static string EntryNeedsNewerProgram(EntryByNewerProgram newer) =>
+        $"the entry '{newer.Kind}' version {newer.Version} is by a newer program; verify with that one";
 
     public static string SecondPredictionOf(PredictionLocked prediction) => $"a second prediction of {prediction.Person}";
 
-    public static string LineTakenBackOrLeftOut(int number, string kind) => $"line {number} ('{kind}'): taken back, or left out by a decision";
+    public static string LineTakenBackOrLeftOut(int number, string kind) =>
+        $"line {number} ('{kind}'): taken back, or left out by a decision";
 }

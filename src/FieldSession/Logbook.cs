@@ -66,7 +66,8 @@ public sealed class Logbook
     /// <summary>Opens the logbook on a journal and reads it from the first line.</summary>
     /// <param name="journal">The record behind the study, verified.</param>
     /// <param name="clock">Where the time comes from.</param>
-    /// <param name="strand">The strand of this laptop, 16 hex digits. It is begun with the first line written where the journal does not hold it.</param>
+    /// <param name="strand">The strand of this laptop, 16 hex digits. It is begun with the first line written where the journal does not
+    /// hold it.</param>
     public static Logbook Open(IJournal journal, TimeProvider clock, string strand)
     {
         ArgumentNullException.ThrowIfNull(journal);
@@ -159,8 +160,7 @@ public sealed class Logbook
         return $"{line.Kind} {Encoding.UTF8.GetString(line.Body)}";
     }
 
-    private void Keep(WrittenFact fact) =>
-        LastFacts = (LastFacts.Count < FactsKept ? LastFacts : LastFacts.RemoveAt(0)).Add(fact);
+    private void Keep(WrittenFact fact) => LastFacts = (LastFacts.Count < FactsKept ? LastFacts : LastFacts.RemoveAt(0)).Add(fact);
 
     private void Tell()
     {
@@ -197,8 +197,13 @@ public sealed class Logbook
         Study = _noteDue?.ApplyTo(here, new LineMark(0, _lines[^1].At) { Strand = hand, Place = _lines.Count }) ?? here;
     }
 
-    private IEnumerable<StrandEnd> OtherEnds() => _lines.Where(line => line.Strand != _strand).GroupBy(line => line.Strand)
-        .Select(strand => strand.Last()).Select(last => new StrandEnd(last.Strand, last.Number, last.Hash)).OrderBy(end => end.Strand, StringComparer.Ordinal);
+    private IEnumerable<StrandEnd> OtherEnds() =>
+        _lines
+            .Where(line => line.Strand != _strand)
+            .GroupBy(line => line.Strand)
+            .Select(strand => strand.Last())
+            .Select(last => new StrandEnd(last.Strand, last.Number, last.Hash))
+            .OrderBy(end => end.Strand, StringComparer.Ordinal);
 
     private void WriteNote()
     {

@@ -17,18 +17,29 @@ internal static class PaperLines
         DateTimeOffset at = paper.Moment(now, zone);
         // the paper tells minutes: within one, the order of the lines holds
         at = last is { } known && known > at && known - at < TimeSpan.FromMinutes(1) ? TimeZoneInfo.ConvertTime(known, zone) : at;
-        Objection? objection = ObjectionToKind(entry, paper) ?? (at > now
-            ? new Objection(LogbookWords.TimeIsToCome(at), LogbookWords.PaperTimeForm)
-            : at < last ? new Objection(LogbookWords.TimeIsBeforeLast(at, TimeZoneInfo.ConvertTime(last.Value, zone)), LogbookWords.TypePaperInOrder) : null);
-        return objection is null ? Parsed.As(entry with { Paper = new OnPaper(at, paper.OnSpot ? true : null) }) : new Parsed(null, objection);
+        Objection? objection =
+            ObjectionToKind(entry, paper)
+            ?? (
+                at > now ? new Objection(LogbookWords.TimeIsToCome(at), LogbookWords.PaperTimeForm)
+                : at < last
+                    ? new Objection(
+                        LogbookWords.TimeIsBeforeLast(at, TimeZoneInfo.ConvertTime(last.Value, zone)),
+                        LogbookWords.TypePaperInOrder
+                    )
+                : null
+            );
+        return objection is null
+            ? Parsed.As(entry with { Paper = new OnPaper(at, paper.OnSpot ? true : null) })
+            : new Parsed(null, objection);
     }
 
-    private static Objection? ObjectionToKind(Entry entry, PaperTime paper) => (entry, paper) switch
-    {
-        ({ MayBeOnPaper: false }, _) => new Objection(LogbookWords.IsNeverOnPaper, LogbookWords.TypeItWithoutTime),
-        ({ HoldsFlag: false }, { OnSpot: true }) => new Objection(LogbookWords.SpotIsAboutFlag, LogbookWords.LeaveSpotAway),
-        _ => null,
-    };
+    private static Objection? ObjectionToKind(Entry entry, PaperTime paper) =>
+        (entry, paper) switch
+        {
+            ({ MayBeOnPaper: false }, _) => new Objection(LogbookWords.IsNeverOnPaper, LogbookWords.TypeItWithoutTime),
+            ({ HoldsFlag: false }, { OnSpot: true }) => new Objection(LogbookWords.SpotIsAboutFlag, LogbookWords.LeaveSpotAway),
+            _ => null,
+        };
 
     /// <summary>The study after a fact; one from paper is at the paper's time.</summary>
     public static Study Applied(Entry entry, Study study, LineMark mark)

@@ -30,7 +30,8 @@ public static class PlanDigest
     DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
     IgnoreReadOnlyProperties = true,
     UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-    UseStringEnumConverter = true)]
+    UseStringEnumConverter = true
+)]
 [JsonSerializable(typeof(PlanMade))]
 [JsonSerializable(typeof(PlanAmended))]
 [JsonSerializable(typeof(ArchiveTaken))]

@@ -21,23 +21,34 @@ public static class StrandOrder
             return lines;
         }
 
-        Dictionary<string, Line[]> strands = lines.GroupBy(line => line.Strand).ToDictionary(g => g.Key, g => g.OrderBy(line => line.Number).ToArray());
+        Dictionary<string, Line[]> strands = lines
+            .GroupBy(line => line.Strand)
+            .ToDictionary(g => g.Key, g => g.OrderBy(line => line.Number).ToArray());
         Dictionary<string, List<Placed>> placed = strands.Keys.ToDictionary(strand => strand, _ => new List<Placed>());
-        while (strands.Keys.Any(strand => Advance(strand, strands, placed, isForced: false))
-            || strands.Keys.OrderBy(strand => strand, StringComparer.Ordinal).Any(strand => Advance(strand, strands, placed, isForced: true)))
-        {
-        }
+        while (
+            strands.Keys.Any(strand => Advance(strand, strands, placed, isForced: false))
+            || strands
+                .Keys.OrderBy(strand => strand, StringComparer.Ordinal)
+                .Any(strand => Advance(strand, strands, placed, isForced: true))
+        ) { }
 
-        return [.. placed.Values.SelectMany(list => list)
-            .OrderBy(one => one.At).ThenBy(one => one.Depth).ThenBy(one => one.Line.Strand, StringComparer.Ordinal)
-            .Select(one => one.Line)];
+        return
+        [
+            .. placed
+                .Values.SelectMany(list => list)
+                .OrderBy(one => one.At)
+                .ThenBy(one => one.Depth)
+                .ThenBy(one => one.Line.Strand, StringComparer.Ordinal)
+                .Select(one => one.Line),
+        ];
     }
 
     /// <summary>The ends of the other strands that a line takes note of; empty: it is of another kind.</summary>
     public static IReadOnlyList<StrandEnd> EndsIn(Line line) =>
         line is { Kind: EntryKinds.Joined } && EntryKinds.EntryIn(line) is StrandJoined { Ends: { } ends } ? ends : [];
 
-    // Goes on along a strand as far as the lines known to it are there; a line of another hand that knows what is not there goes on by force.
+    // Goes on along a strand as far as the lines known to it are there; a line of another hand that knows what is not there goes on by
+    // force.
     private static bool Advance(string strand, Dictionary<string, Line[]> strands, Dictionary<string, List<Placed>> placed, bool isForced)
     {
         List<Placed> own = placed[strand];
@@ -46,7 +57,16 @@ public static class StrandOrder
         while (own.Count < strands[strand].Length)
         {
             Line line = strands[strand][own.Count];
-            StrandEnd[] ends = [.. EndsIn(line).Where(end => end.Strand != strand && strands.TryGetValue(end.Strand, out Line[]? there) && there.Length >= end.Line && end.Line > 0)];
+            StrandEnd[] ends =
+            [
+                .. EndsIn(line)
+                    .Where(end =>
+                        end.Strand != strand
+                        && strands.TryGetValue(end.Strand, out Line[]? there)
+                        && there.Length >= end.Line
+                        && end.Line > 0
+                    ),
+            ];
             StrandEnd[] told = [.. ends.Where(end => placed[end.Strand].Count >= end.Line)];
             if (told.Length < ends.Length && !force)
             {
@@ -55,7 +75,13 @@ public static class StrandOrder
 
             force = false;
             Placed[] before = [.. own.TakeLast(1), .. told.Select(end => placed[end.Strand][end.Line - 1])];
-            own.Add(new Placed(line, before.Select(one => one.At).Append(line.At).Max(), 1 + before.Select(one => one.Depth).DefaultIfEmpty(0).Max()));
+            own.Add(
+                new Placed(
+                    line,
+                    before.Select(one => one.At).Append(line.At).Max(),
+                    1 + before.Select(one => one.Depth).DefaultIfEmpty(0).Max()
+                )
+            );
         }
 
         return own.Count > began;

@@ -17,9 +17,10 @@ internal sealed record Told(Line Line, Entry? Entry, Study Before, Study After)
     public bool IsLeftOut { get; init; }
 
     /// <summary>What was said to it.</summary>
-    public Echo Echo => IsLeftOut && Entry is not (ActUndone or LettersTakenBack)
-        ? new Echo(LogbookWords.LineTakenBackOrLeftOut(Line.Number, Line.Kind))
-        : PaperLines.EchoOf(Entry!, Before, After);
+    public Echo Echo =>
+        IsLeftOut && Entry is not (ActUndone or LettersTakenBack)
+            ? new Echo(LogbookWords.LineTakenBackOrLeftOut(Line.Number, Line.Kind))
+            : PaperLines.EchoOf(Entry!, Before, After);
 }
 
 /// <summary>
@@ -54,9 +55,10 @@ internal static class Telling
     /// <param name="line">The line.</param>
     /// <param name="firstStrand">The study's first strand on disk; null: there is only one.</param>
     /// <param name="place">Its place among all lines, from 1.</param>
-    public static LineMark MarkOf(Line line, string? firstStrand, int place) => firstStrand is null || line.Strand == firstStrand
-        ? new LineMark(line.Number, line.At) { Place = place }
-        : new LineMark(line.Number, line.At) { Strand = line.Strand, Place = place };
+    public static LineMark MarkOf(Line line, string? firstStrand, int place) =>
+        firstStrand is null || line.Strand == firstStrand
+            ? new LineMark(line.Number, line.At) { Place = place }
+            : new LineMark(line.Number, line.At) { Strand = line.Strand, Place = place };
 
     private static T? Read<T>(Line line, bool isTolerant, Func<T> read)
         where T : class
@@ -88,12 +90,18 @@ internal static class Telling
     }
 }
 
-/// <summary>Lines that do nothing when the study is told: taken back by their laptop, or left out by the last decision on a conflict.</summary>
+/// <summary>
+/// Lines that do nothing when the study is told: taken back by their laptop, or left out by the last decision on a conflict.
+/// </summary>
 /// <param name="TakenBack">Lines taken back, and those that took them back.</param>
 /// <param name="Decided">Lines that a decision leaves out.</param>
-/// <param name="FromOn">Of each strand ("": the first) the line from which on a decision leaves out its data, and the last line it holds for.</param>
+/// <param name="FromOn">Of each strand ("": the first) the line from which on a decision leaves out its data, and the last line it holds
+/// for.</param>
 internal sealed record LinesLeftOut(
-    ImmutableHashSet<LineName> TakenBack, ImmutableHashSet<LineName> Decided, ImmutableDictionary<string, (int From, int To)> FromOn)
+    ImmutableHashSet<LineName> TakenBack,
+    ImmutableHashSet<LineName> Decided,
+    ImmutableDictionary<string, (int From, int To)> FromOn
+)
 {
     /// <summary>Nothing is left out.</summary>
     public static LinesLeftOut None { get; } = new([], [], ImmutableDictionary<string, (int From, int To)>.Empty);
@@ -103,7 +111,10 @@ internal sealed record LinesLeftOut(
     {
         HashSet<LineName> takenBack = [];
         Dictionary<(ConflictKind, LineName, LineName), ConflictSide> decided = [];
-        HashSet<LineName> letters = [.. entries.SelectMany(one => one.Entry is LettersTakenBack back ? LinesFrom(back.From, one.Line, first) : [])];
+        HashSet<LineName> letters =
+        [
+            .. entries.SelectMany(one => one.Entry is LettersTakenBack back ? LinesFrom(back.From, one.Line, first) : []),
+        ];
         takenBack.UnionWith(letters);
         foreach ((Line line, Entry? entry) in entries)
         {
@@ -122,28 +133,51 @@ internal sealed record LinesLeftOut(
     }
 
     /// <summary>Whether a line does nothing.</summary>
-    public bool Contains(LineName name, Entry entry) => TakenBack.Contains(name) || Decided.Contains(name) || (
-        FromOn.TryGetValue(name.Strand ?? "", out (int From, int To) range) && name.Line >= range.From && name.Line <= range.To &&
-        !entry.OutlivesFreeze);
+    public bool Contains(LineName name, Entry entry) =>
+        TakenBack.Contains(name)
+        || Decided.Contains(name)
+        || (
+            FromOn.TryGetValue(name.Strand ?? "", out (int From, int To) range)
+            && name.Line >= range.From
+            && name.Line <= range.To
+            && !entry.OutlivesFreeze
+        );
 
-    private static IEnumerable<LineName> LinesFrom(int number, Line to, string first) => Enumerable
-        .Range(number, Math.Max(0, to.Number - number + 1)).Select(between => Telling.MarkOf(to, first, 1).Name with { Line = between });
+    private static IEnumerable<LineName> LinesFrom(int number, Line to, string first) =>
+        Enumerable
+            .Range(number, Math.Max(0, to.Number - number + 1))
+            .Select(between => Telling.MarkOf(to, first, 1).Name with { Line = between });
 
     // runs and readings are kept in sight and marked; of a plan's part and of a person's prediction there can be only one
     private static LineName? WholeLine(KeyValuePair<(ConflictKind Kind, LineName First, LineName Second), ConflictSide> decided) =>
         decided.Key.Kind is ConflictKind.SamePlanPart or ConflictKind.SamePrediction or ConflictKind.SameShift
-            ? decided.Value switch { ConflictSide.First => decided.Key.Second, ConflictSide.Second => decided.Key.First, _ => null }
+            ? decided.Value switch
+            {
+                ConflictSide.First => decided.Key.Second,
+                ConflictSide.Second => decided.Key.First,
+                _ => null,
+            }
             : null;
 
     private static ImmutableDictionary<string, (int From, int To)> FrozenOf(
-        Dictionary<(ConflictKind Kind, LineName First, LineName Second), ConflictSide> decided, IReadOnlyList<(Line Line, Entry? Entry)> entries, string first)
+        Dictionary<(ConflictKind Kind, LineName First, LineName Second), ConflictSide> decided,
+        IReadOnlyList<(Line Line, Entry? Entry)> entries,
+        string first
+    )
     {
         var ranges = ImmutableDictionary.CreateBuilder<string, (int From, int To)>();
-        foreach (LineName second in decided.Where(d => d.Key.Kind == ConflictKind.AfterFreeze && d.Value == ConflictSide.First).Select(d => d.Key.Second))
+        foreach (
+            LineName second in decided
+                .Where(d => d.Key.Kind == ConflictKind.AfterFreeze && d.Value == ConflictSide.First)
+                .Select(d => d.Key.Second)
+        )
         {
             string onDisk = second.Strand ?? first;
             // its next joining line knows of the freeze
-            int? joined = entries.Where(e => e.Line.Strand == onDisk && e.Line.Number > second.Line && e.Entry is StrandJoined).Select(e => (int?)e.Line.Number).Min();
+            int? joined = entries
+                .Where(e => e.Line.Strand == onDisk && e.Line.Number > second.Line && e.Entry is StrandJoined)
+                .Select(e => (int?)e.Line.Number)
+                .Min();
             ranges[second.Strand ?? ""] = (second.Line, joined ?? int.MaxValue);
         }
 
@@ -151,7 +185,10 @@ internal sealed record LinesLeftOut(
     }
 }
 
-/// <summary>What a line did, flat, for programs that question a study without telling its journal: told when the line was stored, by all lines there were then.</summary>
+/// <summary>
+/// What a line did, flat, for programs that question a study without telling its journal: told when the line was stored, by all lines there
+/// were then.
+/// </summary>
 /// <param name="Run">Run that it changed; null: none.</param>
 /// <param name="Code">Code of that run; null: none.</param>
 /// <param name="Segment">Segment whose reading it took, flagged, corrected or missed; null: none.</param>
@@ -185,8 +222,17 @@ public sealed record LineFact(int? Run, string? Code, int? Segment, double? LowD
         }
 
         Run? before = told.Before.Runs.ElementAtOrDefault(run.Number - 1);
-        Passage? passage = run.Passages.Where((one, place) => !ReferenceEquals(one, before?.Passages.ElementAtOrDefault(place))).LastOrDefault();
+        Passage? passage = run
+            .Passages.Where((one, place) => !ReferenceEquals(one, before?.Passages.ElementAtOrDefault(place)))
+            .LastOrDefault();
         Reading? reading = passage as Reading;
-        return new LineFact(run.Number, run.Code.Digits, passage?.Segment, reading?.Levels.LowDb, reading?.Levels.HighDb, reading?.Spoilt?.Cause.Word());
+        return new LineFact(
+            run.Number,
+            run.Code.Digits,
+            passage?.Segment,
+            reading?.Levels.LowDb,
+            reading?.Levels.HighDb,
+            reading?.Spoilt?.Cause.Word()
+        );
     }
 }

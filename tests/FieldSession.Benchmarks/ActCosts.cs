@@ -37,8 +37,7 @@ public class ActCosts
     public Parsed TypedLine() => EntryText.Parse("58.4-60.1 t van alongside", _study);
 
     [Benchmark]
-    public Line WrittenFact() =>
-        EntryKinds.Of(Read).Write(Read, 2, _lines[0].Hash, DateTimeOffset.UnixEpoch, "00000000000000aa");
+    public Line WrittenFact() => EntryKinds.Of(Read).Write(Read, 2, _lines[0].Hash, DateTimeOffset.UnixEpoch, "00000000000000aa");
 
     [Benchmark]
     public Study JournalOf2000Lines() => Logbook.Fold(_lines);
@@ -47,14 +46,26 @@ public class ActCosts
 
     private static IEnumerable<Entry> Entries()
     {
-        yield return new PlanMade(new Plan
-        {
-            StudyName = "T-1",
-            SpecCount = 2,
-            Order = [new Place(0), new Place(1), new Place(1), new Place(0)],
-            Route = [.. Enumerable.Range(1, 14).Select(number => new Segment(
-                number, $"Segment {number}", SegmentKind.Of("smooth"), Measures.Speed.FromKmh(80), Distance.FromMetres(500)))],
-        });
+        yield return new PlanMade(
+            new Plan
+            {
+                StudyName = "T-1",
+                SpecCount = 2,
+                Order = [new Place(0), new Place(1), new Place(1), new Place(0)],
+                Route =
+                [
+                    .. Enumerable
+                        .Range(1, 14)
+                        .Select(number => new Segment(
+                            number,
+                            $"Segment {number}",
+                            SegmentKind.Of("smooth"),
+                            Measures.Speed.FromKmh(80),
+                            Distance.FromMetres(500)
+                        )),
+                ],
+            }
+        );
         while (true)
         {
             yield return new RunStarted(new SpecCode("417"), null);

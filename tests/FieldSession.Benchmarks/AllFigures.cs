@@ -25,7 +25,8 @@ internal static class AllFigures
         List<string> rows = [];
         try
         {
-            IEnumerable<Figure> figures = TerminalFigures.Of(program, isQuick ? 5 : 60)
+            IEnumerable<Figure> figures = TerminalFigures
+                .Of(program, isQuick ? 5 : 60)
                 .Concat(InThisProcess(isQuick))
                 .Concat(new CommandFigures(program, folder, isQuick).All())
                 .Concat(new RecordingFigures(program, folder, isQuick).All());
@@ -55,7 +56,16 @@ internal static class AllFigures
             (double[] bare, double[] append) = Safety.Measured(isQuick ? 100 : 1000, pauseMs);
             double floor = bare[bare.Length / 2] / 1000;
             Asked? asked = pauseMs > 0 ? new Asked(1.5 * floor, 3 * bare[bare.Length * 99 / 100] / 1000) : null;
-            yield return new Figure($"an act on the disk, {words}", "ms", [.. append.Select(micros => micros / 1000)], "the disk's flush (a bare write and flush of the same bytes, in turn)") { Asked = asked, Floor = floor };
+            yield return new Figure(
+                $"an act on the disk, {words}",
+                "ms",
+                [.. append.Select(micros => micros / 1000)],
+                "the disk's flush (a bare write and flush of the same bytes, in turn)"
+            )
+            {
+                Asked = asked,
+                Floor = floor,
+            };
         }
 
         foreach ((string size, double? asked) in new (string, double?)[] { ("14 x 12, 3 codes", 2), ("1000 x 40", null) })
@@ -64,7 +74,15 @@ internal static class AllFigures
             speed.Draw();
             // until the code is compiled for speed
             _ = Stopwatches.Ms(100, () => speed.Compare());
-            yield return new Figure($"the whole comparison, {size}", "ms", Stopwatches.Ms(isQuick ? 20 : 200, () => speed.Compare()), "arithmetic") { Asked = asked is null ? null : new Asked(asked.Value) };
+            yield return new Figure(
+                $"the whole comparison, {size}",
+                "ms",
+                Stopwatches.Ms(isQuick ? 20 : 200, () => speed.Compare()),
+                "arithmetic"
+            )
+            {
+                Asked = asked is null ? null : new Asked(asked.Value),
+            };
         }
     }
 

@@ -7,7 +7,9 @@ using FieldSession.State;
 
 namespace FieldSession.Benchmarks;
 
-/// <summary>What the program makes of questions that are amended after the last run: written into a study of its own, as a crew would type them.</summary>
+/// <summary>
+/// What the program makes of questions that are amended after the last run: written into a study of its own, as a crew would type them.
+/// </summary>
 internal static class AmendedQuestions
 {
     /// <summary>The order by code, A the control.</summary>
@@ -47,17 +49,25 @@ internal static class AmendedQuestions
     // the drawn days call the control A
     private static ComparisonTerms AsDrawn(ComparisonTerms terms) => terms with { Reference = "A" };
 
-    private static Plan Plan => new()
-    {
-        StudyName = "amended",
-        SpecCount = 2,
-        Order = [.. Order.Select(code => new Place(code - 'A'))],
-        Route =
-        [
-            .. Enumerable.Range(0, 14).Select(i =>
-                new Segment(i + 1, $"s{i}", SegmentKind.Of(i < 10 ? "smooth" : "impact"), Speed.FromKmh(80), Distance.FromMetres(500))),
-        ],
-    };
+    private static Plan Plan =>
+        new()
+        {
+            StudyName = "amended",
+            SpecCount = 2,
+            Order = [.. Order.Select(code => new Place(code - 'A'))],
+            Route =
+            [
+                .. Enumerable
+                    .Range(0, 14)
+                    .Select(i => new Segment(
+                        i + 1,
+                        $"s{i}",
+                        SegmentKind.Of(i < 10 ? "smooth" : "impact"),
+                        Speed.FromKmh(80),
+                        Distance.FromMetres(500)
+                    )),
+            ],
+        };
 
     private static void Must(Outcome outcome)
     {
@@ -76,8 +86,6 @@ internal static class AmendedQuestions
 
         public void Append(Line line) => _lines.Add(line);
 
-        public void Dispose()
-        {
-        }
+        public void Dispose() { }
     }
 }

@@ -17,9 +17,20 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
     /// <summary>Measures them all.</summary>
     public IEnumerable<Figure> All()
     {
-        Figure start = new("start of the program alone (`--version`)", "ms", Stopwatches.Ms(Times, () => program.Run("--version")), "the system's loader; the runtime's start");
+        Figure start = new(
+            "start of the program alone (`--version`)",
+            "ms",
+            Stopwatches.Ms(Times, () => program.Run("--version")),
+            "the system's loader; the runtime's start"
+        );
         yield return start;
-        foreach (Figure figure in OfTheDay(start.Median).Concat(OfImport()).Concat(OfMerging()).Concat(OfOpening()).Concat(OfTheArchive(start.Median)))
+        foreach (
+            Figure figure in OfTheDay(start.Median)
+                .Concat(OfImport())
+                .Concat(OfMerging())
+                .Concat(OfOpening())
+                .Concat(OfTheArchive(start.Median))
+        )
         {
             yield return figure;
         }
@@ -31,8 +42,24 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
     {
         program.Run("demo", "--replay", "--out", At("demo"));
         string study = At("demo/quillmere.study");
-        yield return new Figure("`report` of the demo day, Markdown and page", "ms", Stopwatches.Ms(Times, () => program.Run("report", study, "--out", At("report"))), "start of the program; drawing and template") { Floor = floor };
-        yield return new Figure("`export` of the demo day, all tables", "ms", Stopwatches.Ms(Times, () => program.Run("export", study, "--out", At("tables"))), "start of the program; a flush for each of two dozen files") { Floor = floor };
+        yield return new Figure(
+            "`report` of the demo day, Markdown and page",
+            "ms",
+            Stopwatches.Ms(Times, () => program.Run("report", study, "--out", At("report"))),
+            "start of the program; drawing and template"
+        )
+        {
+            Floor = floor,
+        };
+        yield return new Figure(
+            "`export` of the demo day, all tables",
+            "ms",
+            Stopwatches.Ms(Times, () => program.Run("export", study, "--out", At("tables"))),
+            "start of the program; a flush for each of two dozen files"
+        )
+        {
+            Floor = floor,
+        };
     }
 
     private IEnumerable<Figure> OfImport()
@@ -41,7 +68,15 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
         string csv = At("day.csv");
         File.WriteAllBytes(csv, ReadingsSpeed.Csv(runs: 20, rows));
         double floor = Stopwatches.MedianMs(FewTimes, () => _ = Encoding.UTF8.GetString(File.ReadAllBytes(csv)).Split('\n').Length);
-        yield return new Figure($"`compare` of a CSV with {rows:#,0} readings", "ms", Stopwatches.Ms(FewTimes, () => program.Run("compare", csv, "--json")), "reading CSV field by field (the limit: the file split into lines in memory)") { Floor = floor };
+        yield return new Figure(
+            $"`compare` of a CSV with {rows:#,0} readings",
+            "ms",
+            Stopwatches.Ms(FewTimes, () => program.Run("compare", csv, "--json")),
+            "reading CSV field by field (the limit: the file split into lines in memory)"
+        )
+        {
+            Floor = floor,
+        };
         File.Delete(csv);
     }
 
@@ -53,8 +88,14 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
             double[] took = Stopwatches.Ms(
                 lines == 1_000 ? Times : FewTimes,
                 () => Copy(At("whole"), At("x")),
-                () => program.Run("merge", here, there));
-            yield return new Figure($"`merge` of two laptops, {lines:#,0} new lines each", "ms", took, "opening both; the second copy in LiteDB, 200 lines a transaction");
+                () => program.Run("merge", here, there)
+            );
+            yield return new Figure(
+                $"`merge` of two laptops, {lines:#,0} new lines each",
+                "ms",
+                took,
+                "opening both; the second copy in LiteDB, 200 lines a transaction"
+            );
         }
     }
 
@@ -68,8 +109,20 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
             double[] took = Stopwatches.Ms(readings > 100_000 ? FewTimes : Times, () => memory.Add(program.Run("enter", study)));
             byte[] text = File.ReadAllBytes(Path.ChangeExtension(study, ".journal"));
             double floor = Stopwatches.MedianMs(FewTimes, () => _ = System.Security.Cryptography.SHA256.HashData(text));
-            yield return new Figure($"a study of {readings:#,0} readings opened and closed (`enter`)", "ms", took, "folding every line (the limit: SHA-256 of its text, one core)") { Asked = asked is null ? null : new Asked(asked.Value), Floor = floor };
-            yield return new Figure($"memory of that, {readings:#,0} readings", "MB", memory, "every line and reading is held") { Asked = asked is null ? null : new Asked(1_074) };
+            yield return new Figure(
+                $"a study of {readings:#,0} readings opened and closed (`enter`)",
+                "ms",
+                took,
+                "folding every line (the limit: SHA-256 of its text, one core)"
+            )
+            {
+                Asked = asked is null ? null : new Asked(asked.Value),
+                Floor = floor,
+            };
+            yield return new Figure($"memory of that, {readings:#,0} readings", "MB", memory, "every line and reading is held")
+            {
+                Asked = asked is null ? null : new Asked(1_074),
+            };
         }
     }
 
@@ -84,8 +137,22 @@ internal sealed class CommandFigures(NativeProgram program, string folder, bool 
         }
 
         double again = Stopwatches.Micros(() => program.Run("archive", At("archive"))) / 1000;
-        yield return new Figure($"`archive` of {studies:#,0} studies, each read again", "ms", [again], "reading and comparing each study; done once, then there is an index");
-        yield return new Figure($"`archive` of {studies:#,0} studies with its index", "ms", Stopwatches.Ms(Times, () => program.Run("archive", At("archive"))), "a look at every file's size and time") { Asked = new Asked(5_000), Floor = floor };
+        yield return new Figure(
+            $"`archive` of {studies:#,0} studies, each read again",
+            "ms",
+            [again],
+            "reading and comparing each study; done once, then there is an index"
+        );
+        yield return new Figure(
+            $"`archive` of {studies:#,0} studies with its index",
+            "ms",
+            Stopwatches.Ms(Times, () => program.Run("archive", At("archive"))),
+            "a look at every file's size and time"
+        )
+        {
+            Asked = new Asked(5_000),
+            Floor = floor,
+        };
     }
 
     private (string Here, string There) TwoLaptops(int lines)

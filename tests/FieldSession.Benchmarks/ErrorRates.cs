@@ -1,8 +1,8 @@
 namespace FieldSession.Benchmarks;
 
 /// <summary>
-/// Error rates of the comparison on invented days, a line a scenario and a column an order: how often a difference is shown that is not there, how
-/// often an interval misses, how often 1 or 2 dB are seen.
+/// Error rates of the comparison on invented days, a line a scenario and a column an order: how often a difference is shown that is not
+/// there, how often an interval misses, how often 1 or 2 dB are seen.
 /// </summary>
 internal static class ErrorRates
 {
@@ -17,7 +17,10 @@ internal static class ErrorRates
         int row = 0;
         foreach ((string name, Func<InventedDay, InventedDay> change, Measure[] measures) in Scenarios)
         {
-            SimulatedDays[] rates = [.. Orders.Select((order, place) => SimulatedDays.Of(_ => change(new InventedDay(order)), days, seed, 100 * row + place))];
+            SimulatedDays[] rates =
+            [
+                .. Orders.Select((order, place) => SimulatedDays.Of(_ => change(new InventedDay(order)), days, seed, 100 * row + place)),
+            ];
             foreach (Measure measure in measures)
             {
                 to.WriteLine($"| {name}: {measure.Name} | {string.Join(" | ", rates.Select(measure.Cell))} |");
@@ -29,20 +32,20 @@ internal static class ErrorRates
     }
 
     private static (string Name, Func<InventedDay, InventedDay> Change, Measure[] Measures)[] Scenarios =>
-    [
-        ("run SD 0", day => day with { RunSdDb = 0 }, [False]),
-        ("run SD 0.2", day => day with { RunSdDb = 0.2 }, [False, HalfWidth]),
-        ("run SD 0.4", day => day, [False, OneSegment, Kind, HalfWidth, SegmentHalfWidth]),
-        ("run SD 0.6", day => day with { RunSdDb = 0.6 }, [False, Kind]),
-        ("drift 1 dB", day => day with { DriftDb = 1 }, [False]),
-        ("10 % missing", day => day with { MissingShare = 0.1 }, [False, OneSegment]),
-        ("20 % missing", day => day with { MissingShare = 0.2 }, [False]),
-        ("whole-dB ranges", day => day with { WholeDb = true }, [False]),
-        ("10 % traffic left in", day => day with { TrafficShare = 0.1 }, [False, OneSegment]),
-        ("traffic, 80 % of the clear flagged", day => day with { TrafficShare = 0.1, FlaggedShare = 0.8 }, [False]),
-        ("true 1 dB", day => day with { DifferenceDb = 1 }, [Equivalent, Cover, Power]),
-        ("true 2 dB", day => day with { DifferenceDb = 2 }, [Power]),
-    ];
+        [
+            ("run SD 0", day => day with { RunSdDb = 0 }, [False]),
+            ("run SD 0.2", day => day with { RunSdDb = 0.2 }, [False, HalfWidth]),
+            ("run SD 0.4", day => day, [False, OneSegment, Kind, HalfWidth, SegmentHalfWidth]),
+            ("run SD 0.6", day => day with { RunSdDb = 0.6 }, [False, Kind]),
+            ("drift 1 dB", day => day with { DriftDb = 1 }, [False]),
+            ("10 % missing", day => day with { MissingShare = 0.1 }, [False, OneSegment]),
+            ("20 % missing", day => day with { MissingShare = 0.2 }, [False]),
+            ("whole-dB ranges", day => day with { WholeDb = true }, [False]),
+            ("10 % traffic left in", day => day with { TrafficShare = 0.1 }, [False, OneSegment]),
+            ("traffic, 80 % of the clear flagged", day => day with { TrafficShare = 0.1, FlaggedShare = 0.8 }, [False]),
+            ("true 1 dB", day => day with { DifferenceDb = 1 }, [Equivalent, Cover, Power]),
+            ("true 2 dB", day => day with { DifferenceDb = 2 }, [Power]),
+        ];
 
     private static Measure False => new("false difference %", outcome => $"{outcome.DifferencePercent:0.0}");
 

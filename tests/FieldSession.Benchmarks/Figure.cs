@@ -20,20 +20,23 @@ internal sealed record Figure(string What, string Unit, IReadOnlyList<double> Va
 
     /// <summary>The head of the table.</summary>
     public static IEnumerable<string> Head =>
-    [
-        "| what | n | median | 5 to 95 % | 99 % | asked: median, 99 % | the limit alone | what limits it |",
-        "|---|---|---|---|---|---|---|---|",
-    ];
+        [
+            "| what | n | median | 5 to 95 % | 99 % | asked: median, 99 % | the limit alone | what limits it |",
+            "|---|---|---|---|---|---|---|---|",
+        ];
 
     /// <summary>The median.</summary>
     public double Median => At(0.5);
 
     /// <summary>The row of the table.</summary>
     public string Row =>
-        $"| {What} | {Values.Count} | {Number(Median)} {Unit} | {Number(At(0.05))} to {Number(At(0.95))} | {(Values.Count < 50 ? "" : Number(At(0.99)))} | {AskedInWords} | {FloorInWords} | {Limit} |";
+        $"| {What} | {Values.Count} | {Number(Median)} {Unit} | {Number(At(0.05))} to {Number(At(0.95))} | "
+        + $"{(Values.Count < 50 ? "" : Number(At(0.99)))} | {AskedInWords} | {FloorInWords} | {Limit} |";
 
-    private string AskedInWords => Asked is not { } asked ? ""
-        : $"{Number(asked.Median)}{(asked.P99 is { } p99 ? $", {Number(p99)}" : "")}: {(IsMet(asked) ? "met" : "MISSED")}";
+    private string AskedInWords =>
+        Asked is not { } asked
+            ? ""
+            : $"{Number(asked.Median)}{(asked.P99 is { } p99 ? $", {Number(p99)}" : "")}: {(IsMet(asked) ? "met" : "MISSED")}";
 
     private string FloorInWords => Floor is { } floor ? $"{Number(floor)} ({Number(Median / floor)} x)" : "";
 
@@ -41,5 +44,11 @@ internal sealed record Figure(string What, string Unit, IReadOnlyList<double> Va
 
     private double At(double share) => Values.Order().ElementAt((int)(share * (Values.Count - 1)));
 
-    private static string Number(double value) => value.ToString(value >= 100 ? "0" : value >= 10 ? "0.#" : "0.##", CultureInfo.InvariantCulture);
+    private static string Number(double value) =>
+        value.ToString(
+            value >= 100 ? "0"
+                : value >= 10 ? "0.#"
+                : "0.##",
+            CultureInfo.InvariantCulture
+        );
 }

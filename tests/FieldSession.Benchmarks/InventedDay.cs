@@ -52,12 +52,13 @@ internal sealed record InventedDay(string Order, int Segments = 10)
     public double SharedSdDb { get; init; }
 
     /// <summary>A code minus A.</summary>
-    public double DifferenceOfDb(char code) => code switch
-    {
-        'A' => 0,
-        'B' => DifferenceDb,
-        _ => LaterDifferenceDb,
-    };
+    public double DifferenceOfDb(char code) =>
+        code switch
+        {
+            'A' => 0,
+            'B' => DifferenceDb,
+            _ => LaterDifferenceDb,
+        };
 
     /// <summary>Draws the day.</summary>
     /// <returns>The readings, and the true difference over all segments.</returns>
@@ -71,7 +72,12 @@ internal sealed record InventedDay(string Order, int Segments = 10)
             double runDb = shared[run] + RunSdDb * lot.Normal() + DriftDb * run / Math.Max(1, Order.Length - 1);
             for (int segment = 0; segment < Segments; segment++)
             {
-                double levelDb = 60 + segment % 7 + runDb + (Order[run] == 'B' ? differences[segment] : DifferenceOfDb(Order[run])) + ReadingSdDb * lot.Normal();
+                double levelDb =
+                    60
+                    + segment % 7
+                    + runDb
+                    + (Order[run] == 'B' ? differences[segment] : DifferenceOfDb(Order[run]))
+                    + ReadingSdDb * lot.Normal();
                 Add(levels, run, segment, levelDb, lot);
             }
         }
@@ -90,20 +96,25 @@ internal sealed record InventedDay(string Order, int Segments = 10)
         }
 
         bool isImpact = segment % 14 >= 14 - Impacts;
-        levels.Add(new MeasuredLevel(
-            run + 1,
-            Order[run].ToString(),
-            $"s{segment}",
-            isImpact ? "impact" : segment < 3 ? "smooth" : "coarse",
-            isImpact ? MeasureClass.Impact : MeasureClass.Steady,
-            low,
-            high,
-            flagged || lot.Share() < SpoiltShare,
-            null,
-            MinutesApart * run,
-            Of(Shared.Cars, run),
-            Of(Shared.Slots, run),
-            Of(Shared.Sessions, run)));
+        levels.Add(
+            new MeasuredLevel(
+                run + 1,
+                Order[run].ToString(),
+                $"s{segment}",
+                isImpact ? "impact"
+                    : segment < 3 ? "smooth"
+                    : "coarse",
+                isImpact ? MeasureClass.Impact : MeasureClass.Steady,
+                low,
+                high,
+                flagged || lot.Share() < SpoiltShare,
+                null,
+                MinutesApart * run,
+                Of(Shared.Cars, run),
+                Of(Shared.Slots, run),
+                Of(Shared.Sessions, run)
+            )
+        );
     }
 
     private double LostShare(int run) => LostOfOthersShare > 0 && Order[run] != 'A' ? LostOfOthersShare : MissingShare;
@@ -125,7 +136,6 @@ internal sealed record InventedDay(string Order, int Segments = 10)
         return sum;
     }
 
-    private (double Low, double High) Read(double levelDb) => WholeDb
-        ? (Math.Round(levelDb - RangeDb / 2), Math.Round(levelDb + RangeDb / 2))
-        : (levelDb, levelDb);
+    private (double Low, double High) Read(double levelDb) =>
+        WholeDb ? (Math.Round(levelDb - RangeDb / 2), Math.Round(levelDb + RangeDb / 2)) : (levelDb, levelDb);
 }

@@ -41,9 +41,7 @@ internal sealed class LargeStudy : IJournal
 
     public void Append(Line line) => _lines.Add(line);
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() { }
 
     private static void Must(Outcome outcome)
     {
@@ -53,11 +51,23 @@ internal sealed class LargeStudy : IJournal
         }
     }
 
-    private static Plan PlanOf(int runs) => new()
-    {
-        StudyName = "large",
-        SpecCount = 2,
-        Order = [.. Enumerable.Range(0, runs).Select(i => new Place(i % 4 is 1 or 2 ? 1 : 0))],
-        Route = [.. Enumerable.Range(1, Segments).Select(i => new Segment(i, $"segment {i}", SegmentKind.Of("smooth"), Measures.Speed.FromKmh(80), Distance.FromMetres(500)))],
-    };
+    private static Plan PlanOf(int runs) =>
+        new()
+        {
+            StudyName = "large",
+            SpecCount = 2,
+            Order = [.. Enumerable.Range(0, runs).Select(i => new Place(i % 4 is 1 or 2 ? 1 : 0))],
+            Route =
+            [
+                .. Enumerable
+                    .Range(1, Segments)
+                    .Select(i => new Segment(
+                        i,
+                        $"segment {i}",
+                        SegmentKind.Of("smooth"),
+                        Measures.Speed.FromKmh(80),
+                        Distance.FromMetres(500)
+                    )),
+            ],
+        };
 }

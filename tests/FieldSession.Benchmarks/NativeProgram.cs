@@ -12,9 +12,21 @@ internal sealed class NativeProgram(string path)
     /// <summary>Publishes it from this source.</summary>
     public static NativeProgram Published()
     {
-        string system = OperatingSystem.IsWindows() ? "win-x64" : OperatingSystem.IsMacOS() ? "osx-arm64" : "linux-x64";
-        string folder = System.IO.Path.GetFullPath(System.IO.Path.Combine(".artifacts", "publish", "FieldSession.Terminal", $"release_{system}"));
-        Ended(Process.Start(new ProcessStartInfo("dotnet", ["publish", System.IO.Path.Combine("src", "FieldSession.Terminal"), "-r", system]) { RedirectStandardOutput = true })!);
+        string system =
+            OperatingSystem.IsWindows() ? "win-x64"
+            : OperatingSystem.IsMacOS() ? "osx-arm64"
+            : "linux-x64";
+        string folder = System.IO.Path.GetFullPath(
+            System.IO.Path.Combine(".artifacts", "publish", "FieldSession.Terminal", $"release_{system}")
+        );
+        Ended(
+            Process.Start(
+                new ProcessStartInfo("dotnet", ["publish", System.IO.Path.Combine("src", "FieldSession.Terminal"), "-r", system])
+                {
+                    RedirectStandardOutput = true,
+                }
+            )!
+        );
         return new NativeProgram(System.IO.Path.Combine(folder, OperatingSystem.IsWindows() ? "fieldsession.exe" : "fieldsession"));
     }
 
@@ -22,7 +34,12 @@ internal sealed class NativeProgram(string path)
     /// <returns>The highest memory it was seen to hold, MB.</returns>
     public double Run(params string[] words)
     {
-        ProcessStartInfo start = new(path, words) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        ProcessStartInfo start = new(path, words)
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         start.Environment["FIELDSESSION_PASSPHRASE"] = "four quiet words here";
         using Process running = Process.Start(start)!;
         running.StandardInput.Close();
@@ -40,10 +57,13 @@ internal sealed class NativeProgram(string path)
         {
             running.Refresh();
             highest = running.HasExited ? highest : Math.Max(highest, PeakOf(running));
-        }
-        while (!running.WaitForExit(2));
+        } while (!running.WaitForExit(2));
 
-        return running.ExitCode == 0 ? highest : throw new InvalidOperationException($"{running.StartInfo.FileName} {string.Join(' ', running.StartInfo.ArgumentList)} ended with {running.ExitCode}");
+        return running.ExitCode == 0
+            ? highest
+            : throw new InvalidOperationException(
+                $"{running.StartInfo.FileName} {string.Join(' ', running.StartInfo.ArgumentList)} ended with {running.ExitCode}"
+            );
     }
 
     private static double PeakOf(Process running)

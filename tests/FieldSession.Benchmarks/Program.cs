@@ -14,10 +14,13 @@ switch (args)
         break;
     case ["speed", .. string[] filter]:
         // nothing is built a second time; nine rounds, because a million rows take seconds each
-        ManualConfig config = ManualConfig.Create(DefaultConfig.Instance)
+        ManualConfig config = ManualConfig
+            .Create(DefaultConfig.Instance)
             .AddJob(Job.Default.WithWarmupCount(3).WithIterationCount(9).WithToolchain(InProcessEmitToolchain.Instance))
             .WithArtifactsPath(Path.Combine(".artifacts", "benchmarks"));
-        BenchmarkSwitcher.FromAssembly(typeof(ComparisonSpeed).Assembly).Run(["--filter", filter.Length > 0 ? filter[0] : "*Speed*"], config);
+        BenchmarkSwitcher
+            .FromAssembly(typeof(ComparisonSpeed).Assembly)
+            .Run(["--filter", filter.Length > 0 ? filter[0] : "*Speed*"], config);
         break;
     case ["simulate", .. string[] rest]:
         int days = rest.Length > 0 ? int.Parse(rest[0]) : 20_000;
@@ -45,6 +48,10 @@ switch (args)
         Scale.Open(Console.Out, study);
         break;
     default:
-        Console.Error.WriteLine("all [PROGRAM] [quick] | acts | speed [filter] | simulate [days a cell] [seed] | procedure [studies a cell] [seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS | open STUDY");
+        Console.Error.WriteLine(
+            "all [PROGRAM] [quick] | acts | speed [filter] | simulate [days a cell] [seed] | procedure [studies a cell] "
+                + "[seed] | shared [studies a cell] [seed] | safety [lines] [pause ms] | scale [readings] | make STUDY READINGS "
+                + "| open STUDY"
+        );
         break;
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using BenchmarkDotNet.Attributes;
 using FieldSession.Comparing;
@@ -6,7 +7,9 @@ using FieldSession.Store.Readings;
 
 namespace FieldSession.Benchmarks;
 
-/// <summary>A readings CSV of a million rows, from its bytes to the comparison as JSON, in shapes from few long runs to many short ones.</summary>
+/// <summary>
+/// A readings CSV of a million rows, from its bytes to the comparison as JSON, in shapes from few long runs to many short ones.
+/// </summary>
 [MemoryDiagnoser]
 public class ReadingsSpeed
 {
@@ -27,8 +30,11 @@ public class ReadingsSpeed
         StringBuilder text = new("run,code,segment,kind,low,high,spoilt,minutes\n");
         foreach (MeasuredLevel level in invented.Draw(new SeededLot(1)).Day.Levels)
         {
-            text.Append(FormattableString.Invariant(
-                $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb:0.0},{level.HighDb:0.0},{(level.Spoilt ? "t" : "")},{level.Minutes}\n"));
+            string spoilt = level.Spoilt ? "t" : "";
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb:0.0},{level.HighDb:0.0},{spoilt},{level.Minutes}\n"
+            );
         }
 
         return Encoding.UTF8.GetBytes(text.ToString());

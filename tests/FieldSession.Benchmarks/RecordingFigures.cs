@@ -26,11 +26,25 @@ internal sealed class RecordingFigures(NativeProgram program, string folder, boo
         double bare = program.Run("--version");
         double most = 0;
         double[] took = Stopwatches.Ms(3, () => most = program.Run("levels", wav));
-        yield return new Figure($"`levels` of {Length} of sound, 24 bits, WAV", "ms", took, "filters and transforms on one core") { Asked = new Asked(AskedMs) };
-        yield return new Figure("memory of that, above the bare program", "MB", [most - bare], "blocks, and a level every 0.125 s") { Asked = new Asked(AskedMb) };
+        yield return new Figure($"`levels` of {Length} of sound, 24 bits, WAV", "ms", took, "filters and transforms on one core")
+        {
+            Asked = new Asked(AskedMs),
+        };
+        yield return new Figure("memory of that, above the bare program", "MB", [most - bare], "blocks, and a level every 0.125 s")
+        {
+            Asked = new Asked(AskedMb),
+        };
         if (Encoded(wav) is { } flac)
         {
-            yield return new Figure($"`levels` of {Length} of sound, 24 bits, FLAC", "ms", Stopwatches.Ms(3, () => program.Run("levels", flac)), "the same, and decoding") { Asked = new Asked(AskedMs + AskedMoreForFlacMs) };
+            yield return new Figure(
+                $"`levels` of {Length} of sound, 24 bits, FLAC",
+                "ms",
+                Stopwatches.Ms(3, () => program.Run("levels", flac)),
+                "the same, and decoding"
+            )
+            {
+                Asked = new Asked(AskedMs + AskedMoreForFlacMs),
+            };
             File.Delete(flac);
         }
 

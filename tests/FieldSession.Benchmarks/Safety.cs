@@ -4,7 +4,9 @@ using FieldSession.Store.Journaling;
 
 namespace FieldSession.Benchmarks;
 
-/// <summary>What safety costs: an append, which is acknowledged when it is on the disk, beside a bare write and flush of the same bytes.</summary>
+/// <summary>
+/// What safety costs: an append, which is acknowledged when it is on the disk, beside a bare write and flush of the same bytes.
+/// </summary>
 internal static class Safety
 {
     private const int WarmUp = 200;
@@ -55,9 +57,10 @@ internal static class Safety
                 plain.Flush(flushToDisk: true);
             };
             // each goes first as often as the other
-            (double first, double second) = i % 2 == 0
-                ? (Stopwatches.Micros(bareWrite), Stopwatches.Micros(() => study.Append(line)))
-                : (Stopwatches.Micros(() => study.Append(line)), Stopwatches.Micros(bareWrite));
+            (double first, double second) =
+                i % 2 == 0
+                    ? (Stopwatches.Micros(bareWrite), Stopwatches.Micros(() => study.Append(line)))
+                    : (Stopwatches.Micros(() => study.Append(line)), Stopwatches.Micros(bareWrite));
             bare.Add(i % 2 == 0 ? first : second);
             append.Add(i % 2 == 0 ? second : first);
             last = line;
@@ -67,13 +70,21 @@ internal static class Safety
         return ([.. bare.Skip(WarmUp).Order()], [.. append.Skip(WarmUp).Order()]);
     }
 
-    private static Line After(Line? last) => Line.Make(
-        (last?.Number ?? 0) + 1, last?.Hash ?? Line.NoHash, DateTimeOffset.UtcNow, "00000000000000aa", "reading", 1, body =>
-        {
-            body.WriteStartObject();
-            body.WriteString("levels", "58-60");
-            body.WriteEndObject();
-        });
+    private static Line After(Line? last) =>
+        Line.Make(
+            (last?.Number ?? 0) + 1,
+            last?.Hash ?? Line.NoHash,
+            DateTimeOffset.UtcNow,
+            "00000000000000aa",
+            "reading",
+            1,
+            body =>
+            {
+                body.WriteStartObject();
+                body.WriteString("levels", "58-60");
+                body.WriteEndObject();
+            }
+        );
 
     private static double At(double[] sorted, double share) => sorted[(int)(share * (sorted.Length - 1))];
 }

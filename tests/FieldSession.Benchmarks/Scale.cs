@@ -34,7 +34,9 @@ internal static class Scale
         Logbook book = Logbook.Open(file, TimeProvider.System, "00000000000000aa");
         to.WriteLine(
             $"opened {book.Lines.Count} lines in {watch.Elapsed.TotalMilliseconds:0} ms (files {read.TotalMilliseconds:0} ms), "
-            + $"highest memory {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB, heap {GC.GetTotalMemory(forceFullCollection: true) >> 20} MiB");
+                + $"highest memory {Process.GetCurrentProcess().PeakWorkingSet64 >> 20} MiB, heap "
+                + $"{GC.GetTotalMemory(forceFullCollection: true) >> 20} MiB"
+        );
     }
 
     /// <summary>Writes a study for <see cref="Open"/>.</summary>
@@ -62,7 +64,13 @@ internal static class Scale
 
         double[] micros = [.. Enumerable.Range(0, Acts).Select(_ => Stopwatches.Micros(() => Act(book))).Order()];
         to.WriteLine($"{readings} readings: an act is written in {micros[Acts / 2]:0} us (median), {micros[Acts * 99 / 100]:0} us (p99)");
-        double[] compared = [.. Enumerable.Range(0, 5).Select(_ => Stopwatches.Micros(() => BlindComparison.Of(StudyReadings.Of(book.Study), new ComparisonTerms("417")))).Order()];
+        double[] compared =
+        [
+            .. Enumerable
+                .Range(0, 5)
+                .Select(_ => Stopwatches.Micros(() => BlindComparison.Of(StudyReadings.Of(book.Study), new ComparisonTerms("417"))))
+                .Order(),
+        ];
         to.WriteLine($"{readings} readings: the whole day is compared in {compared[2] / 1000:0.0} ms");
     }
 

@@ -28,29 +28,40 @@ internal sealed record SimulatedDays
     /// <param name="row">A number of this model's own.</param>
     /// <param name="archive">Earlier days for a day; null: none.</param>
     public static SimulatedDays Of(
-        Func<SeededLot, InventedDay> model, int days, int seed, int row, Func<SeededLot, IReadOnlyList<ArchiveLine>>? archive = null)
+        Func<SeededLot, InventedDay> model,
+        int days,
+        int seed,
+        int row,
+        Func<SeededLot, IReadOnlyList<ArchiveLine>>? archive = null
+    )
     {
         Seen[] seen = new Seen[days];
-        Parallel.For(0, days, new ParallelOptions { MaxDegreeOfParallelism = 2 }, day =>
-        {
-            SeededLot lot = SeededLot.For(seed, row, day);
-            InventedDay invented = model(lot);
-            (MeasuredDay drawn, double trueDb) = invented.Draw(lot);
-            seen[day] = See(drawn, trueDb, invented.DifferenceDb, archive?.Invoke(lot));
-        });
+        Parallel.For(
+            0,
+            days,
+            new ParallelOptions { MaxDegreeOfParallelism = 2 },
+            day =>
+            {
+                SeededLot lot = SeededLot.For(seed, row, day);
+                InventedDay invented = model(lot);
+                (MeasuredDay drawn, double trueDb) = invented.Draw(lot);
+                seen[day] = See(drawn, trueDb, invented.DifferenceDb, archive?.Invoke(lot));
+            }
+        );
         return Of(seen);
     }
 
-    private static SimulatedDays Of(Seen[] seen) => new()
-    {
-        DifferencePercent = 100 * seen.Average(day => day.Different ? 1.0 : 0),
-        EquivalentPercent = 100 * seen.Average(day => day.Equivalent ? 1.0 : 0),
-        CoverPercent = 100 * seen.Average(day => day.Covered ? 1.0 : 0),
-        HalfWidthDb = Median(seen.Select(day => day.HalfWidthDb)),
-        SegmentPercent = 100 * seen.Average(day => day.SegmentsMissed),
-        KindPercent = 100 * seen.Average(day => day.KindMissed ? 1.0 : 0),
-        SegmentHalfWidthDb = Median(seen.Select(day => day.SegmentHalfWidthDb)),
-    };
+    private static SimulatedDays Of(Seen[] seen) =>
+        new()
+        {
+            DifferencePercent = 100 * seen.Average(day => day.Different ? 1.0 : 0),
+            EquivalentPercent = 100 * seen.Average(day => day.Equivalent ? 1.0 : 0),
+            CoverPercent = 100 * seen.Average(day => day.Covered ? 1.0 : 0),
+            HalfWidthDb = Median(seen.Select(day => day.HalfWidthDb)),
+            SegmentPercent = 100 * seen.Average(day => day.SegmentsMissed),
+            KindPercent = 100 * seen.Average(day => day.KindMissed ? 1.0 : 0),
+            SegmentHalfWidthDb = Median(seen.Select(day => day.SegmentHalfWidthDb)),
+        };
 
     private static Seen See(MeasuredDay day, double trueDb, double nominalDb, IReadOnlyList<ArchiveLine>? archive)
     {
@@ -65,7 +76,8 @@ internal sealed record SimulatedDays
             HalfWidth(overall),
             segments.Length == 0 ? 0 : segments.Average(segment => Misses(segment, nominalDb) ? 1.0 : 0),
             Misses(steady?.Kinds.FirstOrDefault(kind => kind.Kind == "smooth")?.Estimate, nominalDb),
-            HalfWidth(segments.FirstOrDefault()));
+            HalfWidth(segments.FirstOrDefault())
+        );
     }
 
     private static bool Misses(Estimate? estimate, double trueDb) => estimate?.Lo95Db > trueDb || estimate?.Hi95Db < trueDb;
@@ -79,5 +91,12 @@ internal sealed record SimulatedDays
     }
 
     private readonly record struct Seen(
-        bool Different, bool Equivalent, bool Covered, double HalfWidthDb, double SegmentsMissed, bool KindMissed, double SegmentHalfWidthDb);
+        bool Different,
+        bool Equivalent,
+        bool Covered,
+        double HalfWidthDb,
+        double SegmentsMissed,
+        bool KindMissed,
+        double SegmentHalfWidthDb
+    );
 }

@@ -9,11 +9,17 @@ internal static class Stopwatches
     public static double[] Ms(int times, Action act) => Ms(times, () => { }, act);
 
     /// <summary>The same with something before each act that does not count.</summary>
-    public static double[] Ms(int times, Action before, Action act) => [.. Enumerable.Range(0, times + 1).Select(_ =>
-    {
-        before();
-        return Micros(act) / 1000;
-    }).Skip(1)];
+    public static double[] Ms(int times, Action before, Action act) =>
+        [
+            .. Enumerable
+                .Range(0, times + 1)
+                .Select(_ =>
+                {
+                    before();
+                    return Micros(act) / 1000;
+                })
+                .Skip(1),
+        ];
 
     /// <summary>The median of those milliseconds.</summary>
     public static double MedianMs(int times, Action act) => Ms(times, act).Order().ElementAt(times / 2);

@@ -12,7 +12,13 @@ namespace FieldSession.Store.Archiving;
 /// <param name="Copies">Studies with copies or earlier states that were passed over, a sentence each.</param>
 /// <param name="ReadAgain">How many studies were read, because the index did not know them as they are.</param>
 /// <param name="IndexFault">Why the index could not be written; null: it was, or nothing was new.</param>
-public sealed record ArchiveReading(IReadOnlyList<ArchivedStudy> Studies, IReadOnlyList<string> Problems, IReadOnlyList<string> Copies, int ReadAgain, string? IndexFault);
+public sealed record ArchiveReading(
+    IReadOnlyList<ArchivedStudy> Studies,
+    IReadOnlyList<string> Problems,
+    IReadOnlyList<string> Copies,
+    int ReadAgain,
+    string? IndexFault
+);
 
 /// <summary>
 /// A folder of studies, with all folders below it, as the archive of a crew or a team. Studies are only read. An index beside them
@@ -35,26 +41,42 @@ public static class ArchiveFolder
         StudyStamp[] stamps = [.. StudiesIn(root).Select(path => StudyStamp.Of(root, path))];
         IndexedStudy?[] found = new IndexedStudy?[stamps.Length];
         string?[] problems = new string?[stamps.Length];
-        Parallel.For(0, stamps.Length, i => (found[i], problems[i]) = known.TryGetValue(stamps[i].Path, out IndexedStudy? same) && same.Stamp == stamps[i]
-            ? (same, null)
-            : ReadAgain(root, stamps[i]));
+        Parallel.For(
+            0,
+            stamps.Length,
+            i =>
+                (found[i], problems[i]) =
+                    known.TryGetValue(stamps[i].Path, out IndexedStudy? same) && same.Stamp == stamps[i]
+                        ? (same, null)
+                        : ReadAgain(root, stamps[i])
+        );
         IndexedStudy[] studies = [.. found.OfType<IndexedStudy>()];
         int anew = studies.Count(study => !(known.TryGetValue(study.Stamp.Path, out IndexedStudy? same) && ReferenceEquals(same, study)));
         string? fault = anew > 0 || known.Count != studies.Length ? ArchiveIndex.Write(root, studies) : null;
-        StudyCopies<IndexedStudy>[] once = [.. StudyCopies.Of(studies, study => study.State, study => ReadStudy.At(Path.Combine(root, study.Stamp.Path)).Lines)];
+        StudyCopies<IndexedStudy>[] once =
+        [
+            .. StudyCopies.Of(studies, study => study.State, study => ReadStudy.At(Path.Combine(root, study.Stamp.Path)).Lines),
+        ];
         return new ArchiveReading(
-            [.. once.Select(study => study.Newest?.Study).OfType<ArchivedStudy>()
-                .OrderBy(study => study.Began ?? DateTimeOffset.MaxValue).ThenBy(study => study.Name, StringComparer.Ordinal).ThenBy(study => study.Identity.Hash, StringComparer.Ordinal)],
+            [
+                .. once.Select(study => study.Newest?.Study)
+                    .OfType<ArchivedStudy>()
+                    .OrderBy(study => study.Began ?? DateTimeOffset.MaxValue)
+                    .ThenBy(study => study.Name, StringComparer.Ordinal)
+                    .ThenBy(study => study.Identity.Hash, StringComparer.Ordinal),
+            ],
             [.. problems.OfType<string>(), .. once.Where(study => study.Newest is null).Select(ArchiveFolderWords.WentOnDifferently)],
             [.. once.Where(study => study is { Newest: not null, Others.Length: > 0 }).Select(ArchiveFolderWords.CountedOnce)],
             anew,
-            fault);
+            fault
+        );
     }
 
-    private static IEnumerable<string> StudiesIn(string root) => Directory.EnumerateFiles(
-        root, "*.study", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
-        .Where(path => !Path.GetFileNameWithoutExtension(path).EndsWith("-log", StringComparison.Ordinal))
-        .Order(StringComparer.Ordinal);
+    private static IEnumerable<string> StudiesIn(string root) =>
+        Directory
+            .EnumerateFiles(root, "*.study", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
+            .Where(path => !Path.GetFileNameWithoutExtension(path).EndsWith("-log", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal);
 
     private static (IndexedStudy? Study, string? Problem) ReadAgain(string root, StudyStamp stamp)
     {
@@ -63,10 +85,14 @@ public static class ArchiveFolder
             IReadOnlyList<Line> lines = ReadStudy.At(Path.Combine(root, stamp.Path)).Lines;
             Study study = Logbook.Fold(lines);
             return StudyState.Of(lines) is { } state
-                ? (new IndexedStudy(stamp, state, ArchivedStudy.Of(state.Study, study, OpenedKey.In(lines.Select(EntryKinds.EntryIn)))), null)
+                ? (
+                    new IndexedStudy(stamp, state, ArchivedStudy.Of(state.Study, study, OpenedKey.In(lines.Select(EntryKinds.EntryIn)))),
+                    null
+                )
                 : (null, ArchiveFolderWords.NothingInIt(stamp.Path));
         }
-        catch (Exception unreadable) when (unreadable is IOException or UnauthorizedAccessException or InvalidDataException or ArgumentException)
+        catch (Exception unreadable)
+            when (unreadable is IOException or UnauthorizedAccessException or InvalidDataException or ArgumentException)
         {
             return (null, $"{stamp.Path}: left out: {unreadable.Message}");
         }
@@ -76,15 +102,23 @@ public static class ArchiveFolder
 /// <summary>Why a study or a folder is left out of an archive.</summary>
 internal static class ArchiveFolderWords
 {
-    public static string NoSuchFolder(string folder) => $"{folder}: there is no such folder. Give the folder that holds the finished studies.";
+    public static string NoSuchFolder(string folder) =>
+        $"{folder}: there is no such folder. Give the folder that holds the finished studies.";
 
     public static string NothingInIt(string path) => $"{path}: left out: no line was ever written into it.";
 
     /// <summary>A study that is there several times: which file counts.</summary>
     public static string CountedOnce(StudyCopies<IndexedStudy> study) =>
-        $"{study.Newest!.Stamp.Path}: study {study.Study.ShortHash} counts once; {(study.Others.Length == 1 ? $"{study.Others[0].Stamp.Path} is a copy or an earlier state of it" : $"{study.Others.Length} files are copies or earlier states of it")}.";
+        $"{study.Newest!.Stamp.Path}: study {study.Study.ShortHash} counts once; "
+        + (
+            study.Others.Length == 1
+                ? $"{study.Others[0].Stamp.Path} is a copy or an earlier state of it."
+                : $"{study.Others.Length} files are copies or earlier states of it."
+        );
 
     /// <summary>A study whose copies no file has all lines of: which files, and the cure.</summary>
     public static string WentOnDifferently(StudyCopies<IndexedStudy> study) =>
-        $"{string.Join(", ", study.Others.Select(copy => copy.Stamp.Path))}: copies of study {study.Study.ShortHash} that went on differently; it is left out. Merge one into the other first: fieldsession merge {study.Others[0].Stamp.Path} {study.Others[1].Stamp.Path}";
+        $"{string.Join(", ", study.Others.Select(copy => copy.Stamp.Path))}: copies of study {study.Study.ShortHash} that "
+        + "went on differently; it is left out. Merge one into the other first: fieldsession merge "
+        + $"{study.Others[0].Stamp.Path} {study.Others[1].Stamp.Path}";
 }

@@ -44,7 +44,8 @@ internal static class ArchiveIndex
                 ? json.RootElement.GetProperty("studies").EnumerateArray().Select(Read).ToDictionary(study => study.Stamp.Path)
                 : [];
         }
-        catch (Exception none) when (none is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
+        catch (Exception none)
+            when (none is JsonException or KeyNotFoundException or InvalidOperationException or FormatException or ArgumentException)
         {
             return [];
         }
@@ -81,34 +82,46 @@ internal static class ArchiveIndex
         json.WriteNumber("bytes", indexed.Stamp.Bytes);
         json.WriteNumber("ticks", indexed.Stamp.Ticks);
         json.WriteString("identity", study.Identity.Hash);
-        json.Parts("ends", indexed.State.Ends, end =>
-        {
-            json.WriteString("strand", end.Strand);
-            json.WriteNumber("line", end.Line);
-            json.WriteString("hash", end.Hash);
-        });
+        json.Parts(
+            "ends",
+            indexed.State.Ends,
+            end =>
+            {
+                json.WriteString("strand", end.Strand);
+                json.WriteNumber("line", end.Line);
+                json.WriteString("hash", end.Hash);
+            }
+        );
         json.WriteString("study", study.Name);
         json.WriteString("began", study.Began?.ToString("O", CultureInfo.InvariantCulture));
         json.Texts("crew", study.Crew);
         json.WriteString("route", study.Route);
         json.WriteNumber("runs", study.Runs);
         json.WriteBoolean("finished", study.IsFinished);
-        json.Parts("scatter", study.Scatter, one =>
-        {
-            json.WriteString("group", one.Group);
-            json.WriteBoolean("is_kind", one.IsKind);
-            json.Figure("nu_run", one.NuRun);
-            json.Figure("s_run", one.SRunDb);
-            json.Figure("kbar", one.Kbar);
-            json.Figure("nu_e", one.NuE);
-            json.Figure("s_e", one.SEDb);
-        });
-        json.Parts("predictions", study.Predictions, one =>
-        {
-            json.WriteBoolean("hit", one.Hit);
-            json.Figure("chance", one.Chance);
-            json.Figure("stated", one.Stated);
-        });
+        json.Parts(
+            "scatter",
+            study.Scatter,
+            one =>
+            {
+                json.WriteString("group", one.Group);
+                json.WriteBoolean("is_kind", one.IsKind);
+                json.Figure("nu_run", one.NuRun);
+                json.Figure("s_run", one.SRunDb);
+                json.Figure("kbar", one.Kbar);
+                json.Figure("nu_e", one.NuE);
+                json.Figure("s_e", one.SEDb);
+            }
+        );
+        json.Parts(
+            "predictions",
+            study.Predictions,
+            one =>
+            {
+                json.WriteBoolean("hit", one.Hit);
+                json.Figure("chance", one.Chance);
+                json.Figure("stated", one.Stated);
+            }
+        );
         json.Part("details", study.Details, details => ArchiveDetailsJson.Write(json, details));
     }
 
@@ -116,35 +129,65 @@ internal static class ArchiveIndex
     {
         StudyIdentity identity = StudyIdentity.WithHash(json.GetProperty("identity").GetString()) ?? throw new FormatException();
         return new IndexedStudy(
-            new StudyStamp(json.GetProperty("path").GetString()!, json.GetProperty("bytes").GetInt64(), json.GetProperty("ticks").GetInt64()),
-            new StudyState(identity, [.. json.GetProperty("ends").EnumerateArray().Select(one => new StrandEnd(
-                one.GetProperty("strand").GetString()!, one.GetProperty("line").GetInt32(), one.GetProperty("hash").GetString()!))]),
-            Study(json, identity));
+            new StudyStamp(
+                json.GetProperty("path").GetString()!,
+                json.GetProperty("bytes").GetInt64(),
+                json.GetProperty("ticks").GetInt64()
+            ),
+            new StudyState(
+                identity,
+                [
+                    .. json.GetProperty("ends")
+                        .EnumerateArray()
+                        .Select(one => new StrandEnd(
+                            one.GetProperty("strand").GetString()!,
+                            one.GetProperty("line").GetInt32(),
+                            one.GetProperty("hash").GetString()!
+                        )),
+                ]
+            ),
+            Study(json, identity)
+        );
     }
 
-    private static ArchivedStudy Study(JsonElement json, StudyIdentity identity) => new(
-        identity,
-        json.GetProperty("study").GetString()!,
-        json.GetProperty("began") is { ValueKind: JsonValueKind.String } began ? began.GetDateTimeOffset() : null,
-        [.. json.GetProperty("crew").EnumerateArray().Select(name => name.GetString()!)],
-        json.GetProperty("route").GetString()!,
-        json.GetProperty("runs").GetInt32(),
-        json.GetProperty("finished").GetBoolean(),
-        [.. json.GetProperty("scatter").EnumerateArray().Select(one => new ArchivedScatter(
-            one.GetProperty("group").GetString()!,
-            one.GetProperty("is_kind").GetBoolean(),
-            one.GetProperty("nu_run").GetDouble(),
-            Figure(one, "s_run"),
-            one.GetProperty("kbar").GetDouble(),
-            one.GetProperty("nu_e").GetDouble(),
-            Figure(one, "s_e")))],
-        [.. json.GetProperty("predictions").EnumerateArray().Select(one => new ScoredPrediction(
-            one.GetProperty("hit").GetBoolean(), one.GetProperty("chance").GetDouble(), one.GetProperty("stated").GetDouble()))])
-    {
-        Details = ArchiveDetailsJson.Read(json.GetProperty("details")),
-    };
+    private static ArchivedStudy Study(JsonElement json, StudyIdentity identity) =>
+        new(
+            identity,
+            json.GetProperty("study").GetString()!,
+            json.GetProperty("began") is { ValueKind: JsonValueKind.String } began ? began.GetDateTimeOffset() : null,
+            [.. json.GetProperty("crew").EnumerateArray().Select(name => name.GetString()!)],
+            json.GetProperty("route").GetString()!,
+            json.GetProperty("runs").GetInt32(),
+            json.GetProperty("finished").GetBoolean(),
+            [
+                .. json.GetProperty("scatter")
+                    .EnumerateArray()
+                    .Select(one => new ArchivedScatter(
+                        one.GetProperty("group").GetString()!,
+                        one.GetProperty("is_kind").GetBoolean(),
+                        one.GetProperty("nu_run").GetDouble(),
+                        Figure(one, "s_run"),
+                        one.GetProperty("kbar").GetDouble(),
+                        one.GetProperty("nu_e").GetDouble(),
+                        Figure(one, "s_e")
+                    )),
+            ],
+            [
+                .. json.GetProperty("predictions")
+                    .EnumerateArray()
+                    .Select(one => new ScoredPrediction(
+                        one.GetProperty("hit").GetBoolean(),
+                        one.GetProperty("chance").GetDouble(),
+                        one.GetProperty("stated").GetDouble()
+                    )),
+            ]
+        )
+        {
+            Details = ArchiveDetailsJson.Read(json.GetProperty("details")),
+        };
 
-    private static double? Figure(JsonElement json, string name) => json.GetProperty(name) is { ValueKind: JsonValueKind.Number } figure ? figure.GetDouble() : null;
+    private static double? Figure(JsonElement json, string name) =>
+        json.GetProperty(name) is { ValueKind: JsonValueKind.Number } figure ? figure.GetDouble() : null;
 }
 
 /// <summary>By what the index knows that a study is still as it was.</summary>

@@ -8,7 +8,10 @@ using FieldSession.Store.Exports;
 
 namespace FieldSession.Store.Archiving;
 
-/// <summary>An archive as JSON for other programs: its studies, how well runs and readings repeat in them, the predictions together. dB, unrounded; unknown is null.</summary>
+/// <summary>
+/// An archive as JSON for other programs: its studies, how well runs and readings repeat in them, the predictions together. dB, unrounded;
+/// unknown is null.
+/// </summary>
 public static class ArchiveJson
 {
     /// <summary>The archive as one JSON object, indented.</summary>
@@ -63,7 +66,9 @@ public static class ArchiveJson
     }
 }
 
-/// <summary>The archive as the CSV that 'compare --archive' and a plan read (docs/files.md, "Archive CSV"): a line a study and class.</summary>
+/// <summary>
+/// The archive as the CSV that 'compare --archive' and a plan read (docs/files.md, "Archive CSV"): a line a study and class.
+/// </summary>
 public static class ArchiveLinesCsv
 {
     /// <summary>The lines, header first, without line breaks.</summary>
@@ -74,14 +79,26 @@ public static class ArchiveLinesCsv
     {
         EarlierScatter one = row.Scatter;
         return string.Join(
-            ',', Text(one.Day), one.Group, Number(one.NuRun), Number(one.SRunDb), Number(one.Kbar), Number(one.NuE), Number(one.SEDb), one.Study, Text(row.Crew ?? ""), Text(row.Loop ?? ""));
+            ',',
+            Text(one.Day),
+            one.Group,
+            Number(one.NuRun),
+            Number(one.SRunDb),
+            Number(one.Kbar),
+            Number(one.NuE),
+            Number(one.SEDb),
+            one.Study,
+            Text(row.Crew ?? ""),
+            Text(row.Loop ?? "")
+        );
     }
 
     private static string Number(double? number) => number?.ToString("R", CultureInfo.InvariantCulture) ?? "NA";
 
     private static string Text(string text) => Quoted(SpreadsheetText.Guarded(VisibleText.OfCell(text)));
 
-    private static string Quoted(string text) => text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string text) =>
+        text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 }
 
 /// <summary>The answers of an archive as JSON. Unknown is null.</summary>
@@ -90,51 +107,75 @@ internal static class ArchiveAnswersJson
     /// <summary>Writes them into an open object.</summary>
     public static void Write(Utf8JsonWriter json, ArchiveAnswers answers)
     {
-        json.Parts("segments", answers.Segments, one =>
-        {
-            json.WriteString("segment", one.Segment);
-            json.WriteString("kind", one.Kind);
-            json.WriteNumber("studies", one.Studies);
-            json.WriteNumber("taken", one.Taken);
-            json.Figure("spoilt_share", one.SpoiltShare);
-            json.Figure("reading_sd", one.ReadingSdDb);
-            json.Figure("nu_e", one.Nu);
-            json.Figure("per_db2_minute", one.PerDb2Minute);
-        });
-        json.Parts("verdicts", answers.Words, one =>
-        {
-            json.WriteString("line", FormatWords.Line(one.Line));
-            json.WriteString("word", one.Word);
-            json.WriteNumber("verdicts", one.Verdicts);
-        });
-        Calibration(json, answers);
-        json.Parts("flags", answers.Flags, one =>
-        {
-            json.WriteString("driver", one.Driver);
-            json.WriteNumber("readings", one.Readings);
-            json.Parts("by_cause", one.Flags, flag =>
+        json.Parts(
+            "segments",
+            answers.Segments,
+            one =>
             {
-                json.WriteString("cause", flag.Cause.Word());
-                json.WriteNumber("readings", flag.Readings);
-            });
-        });
+                json.WriteString("segment", one.Segment);
+                json.WriteString("kind", one.Kind);
+                json.WriteNumber("studies", one.Studies);
+                json.WriteNumber("taken", one.Taken);
+                json.Figure("spoilt_share", one.SpoiltShare);
+                json.Figure("reading_sd", one.ReadingSdDb);
+                json.Figure("nu_e", one.Nu);
+                json.Figure("per_db2_minute", one.PerDb2Minute);
+            }
+        );
+        json.Parts(
+            "verdicts",
+            answers.Words,
+            one =>
+            {
+                json.WriteString("line", FormatWords.Line(one.Line));
+                json.WriteString("word", one.Word);
+                json.WriteNumber("verdicts", one.Verdicts);
+            }
+        );
+        Calibration(json, answers);
+        json.Parts(
+            "flags",
+            answers.Flags,
+            one =>
+            {
+                json.WriteString("driver", one.Driver);
+                json.WriteNumber("readings", one.Readings);
+                json.Parts(
+                    "by_cause",
+                    one.Flags,
+                    flag =>
+                    {
+                        json.WriteString("cause", flag.Cause.Word());
+                        json.WriteNumber("readings", flag.Readings);
+                    }
+                );
+            }
+        );
     }
 
     private static void Calibration(Utf8JsonWriter json, ArchiveAnswers answers)
     {
-        json.Parts("calibration", answers.Calibration, one =>
-        {
-            json.Figure("stated_from", one.From);
-            json.WriteNumber("predictions", one.Predictions);
-            json.Figure("stated", one.Stated);
-            json.Figure("came_true", one.CameTrue);
-        });
-        json.Parts("drifts", answers.Drifts, one =>
-        {
-            json.WriteString("meter", one.Meter);
-            json.WriteNumber("sessions", one.Sessions);
-            json.Figure("drift_db", one.DriftDb);
-            json.Figure("db_per_degree", one.DbPerDegree);
-        });
+        json.Parts(
+            "calibration",
+            answers.Calibration,
+            one =>
+            {
+                json.Figure("stated_from", one.From);
+                json.WriteNumber("predictions", one.Predictions);
+                json.Figure("stated", one.Stated);
+                json.Figure("came_true", one.CameTrue);
+            }
+        );
+        json.Parts(
+            "drifts",
+            answers.Drifts,
+            one =>
+            {
+                json.WriteString("meter", one.Meter);
+                json.WriteNumber("sessions", one.Sessions);
+                json.Figure("drift_db", one.DriftDb);
+                json.Figure("db_per_degree", one.DbPerDegree);
+            }
+        );
     }
 }

@@ -11,7 +11,8 @@ namespace FieldSession.Store.Disks;
 /// </summary>
 internal static class DiskFlush
 {
-    // EINVAL and ENOTSUP of Linux and macOS: the file system has no flush for folders. Access denied, not supported and wrong parameter of Windows.
+    // EINVAL and ENOTSUP of Linux and macOS: the file system has no flush for folders. Access denied, not supported and wrong parameter of
+    // Windows.
     private static readonly ImmutableArray<int> NotForFoldersOnPosix = [22, 45, 95];
     private static readonly ImmutableArray<int> NotForFoldersOnWindows = [1, 5, 50, 87];
 

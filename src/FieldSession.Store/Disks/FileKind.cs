@@ -2,7 +2,9 @@ using System.Runtime.InteropServices;
 
 namespace FieldSession.Store.Disks;
 
-/// <summary>Whether a path names a file. A pipe, a device or a socket has no length and no place to go back to, and reading one may wait for ever.</summary>
+/// <summary>
+/// Whether a path names a file. A pipe, a device or a socket has no length and no place to go back to, and reading one may wait for ever.
+/// </summary>
 internal static partial class FileKind
 {
     // stat(2): the bits of st_mode that tell what it is
@@ -32,7 +34,16 @@ internal static partial class FileKind
     public static FileStream OpenToRead(string path)
     {
         RefuseSpecial(path);
-        return Patience.With(() => new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1 << 16, FileOptions.SequentialScan));
+        return Patience.With(() =>
+            new FileStream(
+                path,
+                FileMode.Open,
+                FileAccess.Read,
+                FileShare.ReadWrite | FileShare.Delete,
+                1 << 16,
+                FileOptions.SequentialScan
+            )
+        );
     }
 
     private static int? ModeOf(string path)
@@ -54,13 +65,14 @@ internal static partial class FileKind
         }
     }
 
-    private static int Asked(string path, Span<byte> answer) => (OperatingSystem.IsLinux(), OperatingSystem.IsMacOS(), RuntimeInformation.ProcessArchitecture) switch
-    {
-        (true, _, _) => StatX(FromHere, path, 0, KindWanted, answer),
-        (_, true, Architecture.X64) => StatOfMacX64(path, answer),
-        (_, true, _) => StatOfMac(path, answer),
-        _ => -1,
-    };
+    private static int Asked(string path, Span<byte> answer) =>
+        (OperatingSystem.IsLinux(), OperatingSystem.IsMacOS(), RuntimeInformation.ProcessArchitecture) switch
+        {
+            (true, _, _) => StatX(FromHere, path, 0, KindWanted, answer),
+            (_, true, Architecture.X64) => StatOfMacX64(path, answer),
+            (_, true, _) => StatOfMac(path, answer),
+            _ => -1,
+        };
 
     [LibraryImport("libc", EntryPoint = "statx", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int StatX(int from, string path, int flags, uint wanted, Span<byte> answer);
@@ -78,5 +90,6 @@ public sealed class NotAFileException(string path) : IOException(DiskWords.NotAF
 /// <summary>What is said of paths that name no file.</summary>
 internal static class DiskWords
 {
-    public static string NotAFile(string path) => $"{path}: this is a pipe or a device, and a file is needed. Nothing was changed. Save it as a file and name that.";
+    public static string NotAFile(string path) =>
+        $"{path}: this is a pipe or a device, and a file is needed. Nothing was changed. Save it as a file and name that.";
 }

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace FieldSession.Store.Disks;
 
 /// <summary>
-/// Waits for whoever holds a file for a moment. On Windows one program can keep all others from a file that it has open, and virus scanners do so with
-/// new files for about a second. Elsewhere nobody is kept out like this, and nothing is waited for.
+/// Waits for whoever holds a file for a moment. On Windows one program can keep all others from a file that it has open, and virus scanners
+/// do so with new files for about a second. Elsewhere nobody is kept out like this, and nothing is waited for.
 /// </summary>
 internal static class Patience
 {
@@ -18,14 +18,19 @@ internal static class Patience
     /// <summary>Takes a step as soon as nobody holds the file, for two and a half seconds; then the system's no is passed on.</summary>
     public static T With<T>(Func<T> step) => With(step, IsHeld);
 
-    /// <summary>Gives a file another name or removes it, the same way. Windows answers 'access denied' where somebody has the file of that name open.</summary>
-    public static void WithName(Action step) => With(
-        () =>
-        {
-            step();
-            return true;
-        },
-        fault => IsHeld(fault) || (OperatingSystem.IsWindows() && fault is UnauthorizedAccessException));
+    /// <summary>
+    /// Gives a file another name or removes it, the same way. Windows answers 'access denied' where somebody has the file of that name
+    /// open.
+    /// </summary>
+    public static void WithName(Action step) =>
+        With(
+            () =>
+            {
+                step();
+                return true;
+            },
+            fault => IsHeld(fault) || (OperatingSystem.IsWindows() && fault is UnauthorizedAccessException)
+        );
 
     private static T With<T>(Func<T> step, Func<Exception, bool> passes)
     {

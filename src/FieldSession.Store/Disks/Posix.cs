@@ -27,8 +27,8 @@ internal static partial class Posix
     private const uint Swap = 2;
 
     /// <summary>
-    /// Forces a file, or an opened folder, onto the disk: fsync(2); on macOS F_FULLFSYNC, because fsync there leaves the data in the drive's own memory
-    /// (macOS man page fsync(2)), and fsync only where the file system knows no F_FULLFSYNC.
+    /// Forces a file, or an opened folder, onto the disk: fsync(2); on macOS F_FULLFSYNC, because fsync there leaves the data in the
+    /// drive's own memory (macOS man page fsync(2)), and fsync only where the file system knows no F_FULLFSYNC.
     /// </summary>
     /// <returns>The system's error number; 0: it is on the disk.</returns>
     public static int Flush(SafeFileHandle handle)
@@ -44,7 +44,10 @@ internal static partial class Posix
     public static SafeFileHandle? OpenUnlocked(string path) =>
         Open(path, ReadOnly) is >= 0 and int descriptor ? new SafeFileHandle(descriptor, ownsHandle: true) : null;
 
-    /// <summary>Opens a file of Linux so that what is read comes from the disk and not from the system's memory. Null: the file system can't, or there is no such file.</summary>
+    /// <summary>
+    /// Opens a file of Linux so that what is read comes from the disk and not from the system's memory. Null: the file system can't, or
+    /// there is no such file.
+    /// </summary>
     public static SafeFileHandle? OpenPastMemory(string path) =>
         Open(path, ReadOnly | PastMemory) is >= 0 and int descriptor ? new SafeFileHandle(descriptor, ownsHandle: true) : null;
 
@@ -52,8 +55,8 @@ internal static partial class Posix
     public static bool IsWrongParameter(IOException fault) => fault.HResult == WrongParameter;
 
     /// <summary>
-    /// Lets Linux forget what it remembers of a file, so that the next reading comes from the disk: after a failed flush it keeps bytes in memory
-    /// that never reached the disk. Elsewhere nothing happens.
+    /// Lets Linux forget what it remembers of a file, so that the next reading comes from the disk: after a failed flush it keeps bytes in
+    /// memory that never reached the disk. Elsewhere nothing happens.
     /// </summary>
     public static void ForgetMemoryOf(SafeFileHandle handle)
     {
@@ -125,7 +128,9 @@ internal static partial class Win32
     /// <returns>The system's error number; 0: it is on the disk.</returns>
     public static int Flush(SafeFileHandle handle) => FlushFileBuffers(handle) != 0 ? 0 : Marshal.GetLastPInvokeError();
 
-    /// <summary>Opens a folder so that it can be flushed. Null: it can't be opened, and <see cref="Marshal.GetLastPInvokeError"/> says why.</summary>
+    /// <summary>
+    /// Opens a folder so that it can be flushed. Null: it can't be opened, and <see cref="Marshal.GetLastPInvokeError"/> says why.
+    /// </summary>
     public static SafeFileHandle? OpenFolder(string folder)
     {
         SafeFileHandle handle = CreateFile(folder, GenericWrite, ShareAll, 0, OpenExisting, BackupSemantics, 0);
@@ -136,5 +141,13 @@ internal static partial class Win32
     private static partial int FlushFileBuffers(SafeFileHandle handle);
 
     [LibraryImport("kernel32", EntryPoint = "CreateFileW", StringMarshalling = StringMarshalling.Utf16, SetLastError = true)]
-    private static partial SafeFileHandle CreateFile(string path, uint access, uint share, nint security, uint creation, uint flags, nint template);
+    private static partial SafeFileHandle CreateFile(
+        string path,
+        uint access,
+        uint share,
+        nint security,
+        uint creation,
+        uint flags,
+        nint template
+    );
 }

@@ -23,7 +23,10 @@ internal static class Column
 {
     /// <summary>Text; what a spreadsheet would take for a formula is guarded.</summary>
     public static ExportColumn<T> Text<T>(string name, string description, Func<T, string?> of) =>
-        new(new ExportField(name, FieldType.Text, null, description), row => of(row) is { } text ? SpreadsheetText.Guarded(VisibleText.OfCell(text)) : null);
+        new(
+            new ExportField(name, FieldType.Text, null, description),
+            row => of(row) is { } text ? SpreadsheetText.Guarded(VisibleText.OfCell(text)) : null
+        );
 
     /// <summary>A whole number.</summary>
     public static ExportColumn<T> Count<T>(string name, string description, Func<T, int?> of) =>
@@ -31,18 +34,30 @@ internal static class Column
 
     /// <summary>A number, unrounded: the shortest text that reads back to the same number.</summary>
     public static ExportColumn<T> Number<T>(string name, string unit, string description, Func<T, double?> of) =>
-        new(new ExportField(name, FieldType.Number, unit, description), row => of(row) is { } number && double.IsFinite(number)
-            ? number.ToString("R", CultureInfo.InvariantCulture)
-            : null);
+        new(
+            new ExportField(name, FieldType.Number, unit, description),
+            row => of(row) is { } number && double.IsFinite(number) ? number.ToString("R", CultureInfo.InvariantCulture) : null
+        );
 
     /// <summary>true or false.</summary>
     public static ExportColumn<T> YesNo<T>(string name, string description, Func<T, bool?> of) =>
-        new(new ExportField(name, FieldType.YesNo, null, description), row => of(row) switch { null => null, true => "true", false => "false" });
+        new(
+            new ExportField(name, FieldType.YesNo, null, description),
+            row =>
+                of(row) switch
+                {
+                    null => null,
+                    true => "true",
+                    false => "false",
+                }
+        );
 
     /// <summary>Date and time in UTC, to the millisecond.</summary>
     public static ExportColumn<T> Time<T>(string name, string description, Func<T, DateTimeOffset?> of) =>
-        new(new ExportField(name, FieldType.Time, "UTC", description), row =>
-            of(row)?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.FFF'Z'", CultureInfo.InvariantCulture));
+        new(
+            new ExportField(name, FieldType.Time, "UTC", description),
+            row => of(row)?.UtcDateTime.ToString("yyyy-MM-dd'T'HH:mm:ss.FFF'Z'", CultureInfo.InvariantCulture)
+        );
 }
 
 /// <summary>

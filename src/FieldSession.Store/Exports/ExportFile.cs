@@ -56,7 +56,9 @@ internal sealed class WrittenFile(string name, string mediaType, string descript
 /// <summary>The form in which numbers and times of day are written while something is done.</summary>
 public static class NumberForm
 {
-    /// <summary>Does something, such as writing a file, in the form of files: with a point and a 24-hour clock, whatever the screens of a user show.</summary>
+    /// <summary>
+    /// Does something, such as writing a file, in the form of files: with a point and a 24-hour clock, whatever the screens of a user show.
+    /// </summary>
     public static T OfFiles<T>(Func<T> act) => Of(CultureInfo.InvariantCulture, act);
 
     /// <summary>Does something in a form, and goes back to the one before.</summary>

@@ -9,8 +9,8 @@ namespace FieldSession.Store.Exports;
 public sealed record ExportOutcome(IReadOnlyList<string> Written, IReadOnlyList<string> LeftOut);
 
 /// <summary>
-/// Writes an export into a folder, all of its files or none (<see cref="FilesTogether"/>). Files of an earlier export are replaced, and removed where the study
-/// has them no longer; files of somebody else are left alone, and one that is in the way refuses the export.
+/// Writes an export into a folder, all of its files or none (<see cref="FilesTogether"/>). Files of an earlier export are replaced, and
+/// removed where the study has them no longer; files of somebody else are left alone, and one that is in the way refuses the export.
 /// </summary>
 public sealed class ExportFolder
 {
@@ -27,7 +27,8 @@ public sealed class ExportFolder
     /// <param name="folder">The folder; it is made where it is missing.</param>
     /// <param name="source">What to write.</param>
     /// <param name="stop">Stops the export; nothing is changed then.</param>
-    /// <exception cref="ExportRefusedException">The folder is a file, a file of somebody else is in the way, or the disk takes no more.</exception>
+    /// <exception cref="ExportRefusedException">The folder is a file, a file of somebody else is in the way, or the disk takes no
+    /// more.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public static ExportOutcome Write(string folder, ExportSource source, CancellationToken stop)
     {
@@ -44,14 +45,26 @@ public sealed class ExportFolder
 
     private ExportOutcome WriteInForm(ExportSource source, Action<IReadOnlyList<(string Name, byte[] Bytes)>, IReadOnlySet<string>> write)
     {
-        string[] leftOut = [.. Exports.All.Where(file => file.IsIn(source))
-            .Select(file => file.HiddenBecause(source) is { } because ? $"{file.Name}, because {because}" : null).OfType<string>()];
-        ExportedFile[] files = [.. Exports.All.Where(file => file.IsIn(source) && file.HiddenBecause(source) is null)
-            .Select(file => new ExportedFile(file, file.BytesOf(source)))];
+        string[] leftOut =
+        [
+            .. Exports
+                .All.Where(file => file.IsIn(source))
+                .Select(file => file.HiddenBecause(source) is { } because ? $"{file.Name}, because {because}" : null)
+                .OfType<string>(),
+        ];
+        ExportedFile[] files =
+        [
+            .. Exports
+                .All.Where(file => file.IsIn(source) && file.HiddenBecause(source) is null)
+                .Select(file => new ExportedFile(file, file.BytesOf(source))),
+        ];
 
         // the descriptor first: it tells the next export which files are not somebody else's
         (string Name, byte[] Bytes)[] all =
-            [(DataPackageJson.FileName, DataPackageJson.BytesOf(source, files, leftOut)), .. files.Select(file => (file.File.Name, file.Bytes))];
+        [
+            (DataPackageJson.FileName, DataPackageJson.BytesOf(source, files, leftOut)),
+            .. files.Select(file => (file.File.Name, file.Bytes)),
+        ];
         IReadOnlySet<string> earlier = EarlierExport.In(_disk, _folder);
         RefuseForeign(all.Select(file => file.Name), earlier);
         write(all, earlier);
@@ -62,8 +75,7 @@ public sealed class ExportFolder
     {
         if (names.FirstOrDefault(name => !earlier.Contains(name) && _disk.Exists(PathOf(name))) is { } foreign)
         {
-            throw new ExportRefusedException(
-                ExportWords.ForeignFileIsInTheWay(PathOf(foreign)));
+            throw new ExportRefusedException(ExportWords.ForeignFileIsInTheWay(PathOf(foreign)));
         }
     }
 
@@ -73,7 +85,9 @@ public sealed class ExportFolder
 /// <summary>What an earlier export left in a folder: only files that its descriptor lists, everything else is somebody else's.</summary>
 internal static class EarlierExport
 {
-    /// <summary>The names of the files that an earlier export of this program wrote there, its descriptor included; empty: there was none.</summary>
+    /// <summary>
+    /// The names of the files that an earlier export of this program wrote there, its descriptor included; empty: there was none.
+    /// </summary>
     public static IReadOnlySet<string> In(IDisk disk, string folder)
     {
         string descriptor = Path.Combine(folder, DataPackageJson.FileName);
@@ -101,7 +115,8 @@ internal static class EarlierExport
         }
 
         // a name that is none of ours could lead out of the folder
-        IEnumerable<string> listed = root.GetProperty("resources").EnumerateArray()
+        IEnumerable<string> listed = root.GetProperty("resources")
+            .EnumerateArray()
             .Select(resource => resource.GetProperty("path").GetString() ?? "")
             .Where(name => Exports.All.Any(file => file.Name == name));
         return [DataPackageJson.FileName, .. listed];

@@ -36,12 +36,18 @@ public abstract class ExportTable(string table, string description) : ExportFile
 /// <param name="columns">Its columns.</param>
 /// <param name="rows">The things that a study has a row of.</param>
 internal sealed class ExportTable<T>(
-    string table, string description, ImmutableArray<ExportColumn<T>> columns, Func<ExportSource, IEnumerable<T>> rows)
-    : ExportTable(table, description)
+    string table,
+    string description,
+    ImmutableArray<ExportColumn<T>> columns,
+    Func<ExportSource, IEnumerable<T>> rows
+) : ExportTable(table, description)
 {
     /// <inheritdoc/>
     public override ImmutableArray<ExportField> Fields { get; } =
-        [.. columns.Select(column => column.Field), new ExportField(StudyColumn, FieldType.Text, null, ExportWords.StudyColumnDescription) { IsRequired = true }];
+    [
+        .. columns.Select(column => column.Field),
+        new ExportField(StudyColumn, FieldType.Text, null, ExportWords.StudyColumnDescription) { IsRequired = true },
+    ];
 
     /// <summary>Says whether a study has the table; by default every study has.</summary>
     public Func<ExportSource, bool> Is { get; init; } = _ => true;

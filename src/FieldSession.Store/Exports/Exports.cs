@@ -52,22 +52,24 @@ public static class Exports
 internal static class SummaryText
 {
     /// <summary>The file of an export.</summary>
-    public static ExportFile File { get; } = new WrittenFile(
-        "summary.txt",
-        "text/plain",
-        ExportWords.SummaryDescription,
-        source => Encoding.UTF8.GetBytes(string.Concat(Lines(source).Select(line => line + "\n"))));
+    public static ExportFile File { get; } =
+        new WrittenFile(
+            "summary.txt",
+            "text/plain",
+            ExportWords.SummaryDescription,
+            source => Encoding.UTF8.GetBytes(string.Concat(Lines(source).Select(line => line + "\n")))
+        );
 
     private static IEnumerable<string> Lines(ExportSource source) =>
-    [
-        .. ComparisonWords.Of(source.Comparison, source.Day),
-        .. ChosenAfterWords.Of(source.Study, source.Day),
-        .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
-        .. RingWords.Of(source.Study, source.Ring),
-        .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
-        "",
-        ExportWords.JournalHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),
-    ];
+        [
+            .. ComparisonWords.Of(source.Comparison, source.Day),
+            .. ChosenAfterWords.Of(source.Study, source.Day),
+            .. EarWords.Of(EarFindings.Of(source.Study, StudyTerms.Of(source.Study))),
+            .. RingWords.Of(source.Study, source.Ring),
+            .. StudyLegs.ComparisonOf(source.Study) is { } energy ? EnergyWords.Of(energy, source.Study.Plan!.Units).Prepend("") : [],
+            "",
+            ExportWords.JournalHead(source, source.Lines.Count == 0 ? Line.NoHash : source.Lines[^1].Hash),
+        ];
 }
 
 /// <summary>
@@ -77,14 +79,11 @@ internal static class SummaryText
 public static class JournalLines
 {
     /// <summary>The file of an export.</summary>
-    internal static ExportFile File { get; } = new WrittenFile(
-        "journal.jsonl",
-        "application/jsonl",
-        ExportWords.JournalDescription,
-        source => BytesOf(source.Lines))
-    {
-        Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause ?? source.RingHiddenBecause,
-    };
+    internal static ExportFile File { get; } =
+        new WrittenFile("journal.jsonl", "application/jsonl", ExportWords.JournalDescription, source => BytesOf(source.Lines))
+        {
+            Hidden = source => source.PredictionsHiddenBecause ?? source.EarHiddenBecause ?? source.RingHiddenBecause,
+        };
 
     /// <summary>The lines as UTF-8, each ended by a line feed.</summary>
     public static byte[] BytesOf(IEnumerable<Line> lines)
@@ -112,7 +111,9 @@ public static class JournalLines
         try
         {
             using JsonDocument document = JsonDocument.Parse(jsonLine);
-            return document.RootElement.GetProperty("hash").GetString() is { } hash && document.RootElement.GetProperty("json").GetString() is { } json
+            return
+                document.RootElement.GetProperty("hash").GetString() is { } hash
+                && document.RootElement.GetProperty("json").GetString() is { } json
                 ? Line.FromParts(hash, json)
                 : null;
         }

@@ -3,9 +3,10 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// Several files that appear together. Where the folder holds nothing else, it is exchanged as a whole (<see cref="WholeFolder"/>). Otherwise every file is
-/// written beside its place first, so that a full disk or a stop leaves the folder as it was; when all are on the disk, the old ones are withdrawn, and
-/// only then the new ones get their names: a kill in between leaves some of the new files, never old ones beside them.
+/// Several files that appear together. Where the folder holds nothing else, it is exchanged as a whole (<see cref="WholeFolder"/>).
+/// Otherwise every file is written beside its place first, so that a full disk or a stop leaves the folder as it was; when all are on the
+/// disk, the old ones are withdrawn, and only then the new ones get their names: a kill in between leaves some of the new files, never old
+/// ones beside them.
 /// </summary>
 internal static class FilesTogether
 {
@@ -18,7 +19,12 @@ internal static class FilesTogether
     /// <param name="stop">Stops it; nothing is changed then.</param>
     /// <exception cref="ExportRefusedException">The folder is a file, or the disk takes no more; nothing is changed.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public static void Write(string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlySet<string> earlier, CancellationToken stop)
+    public static void Write(
+        string folder,
+        IReadOnlyList<(string Name, byte[] Bytes)> files,
+        IReadOnlySet<string> earlier,
+        CancellationToken stop
+    )
     {
         RefuseFile(folder);
         HashSet<string> ours = [.. earlier, .. files.SelectMany(file => new[] { file.Name, file.Name + Unfinished })];
@@ -51,7 +57,13 @@ internal static class FilesTogether
     /// <summary>The same in a folder that is there and holds other files as well.</summary>
     /// <exception cref="ExportRefusedException">The disk takes no more; the message says whether something was changed.</exception>
     /// <exception cref="OperationCanceledException">It was stopped; nothing is changed.</exception>
-    public static void Write(IDisk disk, string folder, IReadOnlyList<(string Name, byte[] Bytes)> files, IReadOnlySet<string> earlier, CancellationToken stop)
+    public static void Write(
+        IDisk disk,
+        string folder,
+        IReadOnlyList<(string Name, byte[] Bytes)> files,
+        IReadOnlySet<string> earlier,
+        CancellationToken stop
+    )
     {
         string[] paths = [.. files.Select(file => Path.Combine(folder, file.Name))];
         string at = folder;
@@ -120,8 +132,7 @@ internal static class FilesTogether
         }
     }
 
-    private static ExportRefusedException Refused(string path, Exception fault) => new(
-        ExportWords.CantBeWritten(path, fault), fault);
+    private static ExportRefusedException Refused(string path, Exception fault) => new(ExportWords.CantBeWritten(path, fault), fault);
 }
 
 /// <summary>An export can't be written where it was asked for. The message names the file, what is wrong, and what to do.</summary>

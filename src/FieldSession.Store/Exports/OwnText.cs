@@ -11,7 +11,8 @@ internal static class OwnText
     /// <exception cref="FileNotFoundException">The program was built without it.</exception>
     public static string Of(string name)
     {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(name)
+        using Stream stream =
+            Assembly.GetExecutingAssembly().GetManifestResourceStream(name)
             ?? throw new FileNotFoundException(ExportWords.OwnTextIsMissing(name));
         using StreamReader reader = new(stream, Encoding.UTF8);
         return reader.ReadToEnd();

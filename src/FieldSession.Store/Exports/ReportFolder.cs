@@ -35,14 +35,21 @@ public static class ReportFolder
     public static IReadOnlyList<string> Write(string folder, Report report, ReportTemplate template, CancellationToken stop) =>
         Written(folder, report, template, (MarkdownName, HtmlName), stop);
 
-    private static string[] Written(string folder, Report report, ReportTemplate template, (string Markdown, string Html) names, CancellationToken stop)
+    private static string[] Written(
+        string folder,
+        Report report,
+        ReportTemplate template,
+        (string Markdown, string Html) names,
+        CancellationToken stop
+    )
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(folder);
         (string, byte[])[] files = NumberForm.OfFiles<(string, byte[])[]>(() =>
-        [
-            (names.Markdown, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
-            (names.Html, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template, isFolded: names.Html == HtmlName))),
-        ]);
+            [
+                (names.Markdown, Encoding.UTF8.GetBytes(ReportMarkdown.Of(report))),
+                (names.Html, Encoding.UTF8.GetBytes(ReportHtml.Of(report, template, isFolded: names.Html == HtmlName))),
+            ]
+        );
         FilesTogether.Write(folder, files, new HashSet<string> { names.Markdown, names.Html }, stop);
         return [Path.Combine(folder, names.Markdown), Path.Combine(folder, names.Html)];
     }
@@ -58,6 +65,11 @@ public static class ReportFolder
         }
 
         string folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        FilesTogether.Write(folder, [(Path.GetFileName(path), Encoding.UTF8.GetBytes(ReportTemplate.DefaultText))], new HashSet<string>(), CancellationToken.None);
+        FilesTogether.Write(
+            folder,
+            [(Path.GetFileName(path), Encoding.UTF8.GetBytes(ReportTemplate.DefaultText))],
+            new HashSet<string>(),
+            CancellationToken.None
+        );
     }
 }

@@ -4,7 +4,9 @@ using FieldSession.Reporting;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>The report as Markdown (CommonMark with pipe tables). Every text of the crew is escaped: nothing in a note becomes markup.</summary>
+/// <summary>
+/// The report as Markdown (CommonMark with pipe tables). Every text of the crew is escaped: nothing in a note becomes markup.
+/// </summary>
 public static class ReportMarkdown
 {
     private const string Marks = "\\`*_{}[]()<>#+-!|~=$&";
@@ -46,15 +48,16 @@ public static class ReportMarkdown
         }
     }
 
-    private static string Words(ReportBlock block) => block switch
-    {
-        Subheading heading => $"\n### {Escaped(heading.Words)}\n",
-        Headline headline => $"\n**{Escaped(headline.Words)}**\n",
-        Paragraph paragraph => $"\n{Escaped(paragraph.Words)}\n",
-        Points points => Listed(points.Items),
-        LabelledLines lines => Listed(lines.Items.Select(line => line.ToString())),
-        _ => "",
-    };
+    private static string Words(ReportBlock block) =>
+        block switch
+        {
+            Subheading heading => $"\n### {Escaped(heading.Words)}\n",
+            Headline headline => $"\n**{Escaped(headline.Words)}**\n",
+            Paragraph paragraph => $"\n{Escaped(paragraph.Words)}\n",
+            Points points => Listed(points.Items),
+            LabelledLines lines => Listed(lines.Items.Select(line => line.ToString())),
+            _ => "",
+        };
 
     private static string Listed(IEnumerable<string> items) =>
         string.Concat(items.Select((item, place) => $"{(place == 0 ? "\n" : "")}- {Escaped(item)}\n"));
@@ -92,10 +95,12 @@ public static class ReportMarkdown
     }
 
     private static string Cell(MapCell cell) =>
-        string.Join(' ', new[] { cell.IsOut ? $"~~{Escaped(cell.Levels)}~~" : Escaped(cell.Levels), Escaped(cell.Mark) }.Where(part => part.Length > 0));
+        string.Join(
+            ' ',
+            new[] { cell.IsOut ? $"~~{Escaped(cell.Levels)}~~" : Escaped(cell.Levels), Escaped(cell.Mark) }.Where(part => part.Length > 0)
+        );
 
-    private static void Row(StringBuilder text, IEnumerable<string> cells) =>
-        text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
+    private static void Row(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
     // Marks that only matter at a line's start (- + =) or between letters (_ ( ) -) are left readable where they are harmless.
     private static string Escaped(string crude)
@@ -116,15 +121,19 @@ public static class ReportMarkdown
         return escaped.ToString();
     }
 
-    private static bool IsHarmless(string words, int at) => words[at] switch
-    {
-        '(' or ')' => !words.Contains('[', StringComparison.Ordinal),
-        '-' or '+' or '=' or '!' or '#' => at > 0 || (words.Length > 1 && char.IsAsciiDigit(words[1])),
-        _ => false,
-    };
+    private static bool IsHarmless(string words, int at) =>
+        words[at] switch
+        {
+            '(' or ')' => !words.Contains('[', StringComparison.Ordinal),
+            '-' or '+' or '=' or '!' or '#' => at > 0 || (words.Length > 1 && char.IsAsciiDigit(words[1])),
+            _ => false,
+        };
 }
 
-/// <summary>An interval plot in plain letters, for a report that is read as text: <c>[</c> and <c>]</c> the margin, <c>|</c> zero, <c>---o---</c> the interval.</summary>
+/// <summary>
+/// An interval plot in plain letters, for a report that is read as text: <c>[</c> and <c>]</c> the margin, <c>|</c> zero, <c>---o---</c>
+/// the interval.
+/// </summary>
 internal static class PlotText
 {
     private const int HalfWidth = 30;
@@ -142,7 +151,9 @@ internal static class PlotText
             .. chart.Rows.Select(row => Name(row.Label) + Line(row, Column)),
             $"{Name("")}{scale} {chart.Unit}",
             $"{Name("")}{$"< {chart.Ends.Below}".PadRight(HalfWidth)}{$"{chart.Ends.Above} >".PadLeft(HalfWidth + 1)}",
-            $"{Name("")}o difference{(chart.HasIntervals ? ", --- 95 % interval" : "")}{(chart.HasMargins ? ", [ ] the margin that does not matter" : "")}",
+            $"{Name("")}o "
+                + $"difference{(chart.HasIntervals ? ", --- 95 % interval" : "")}"
+                + $"{(chart.HasMargins ? ", [ ] the margin that does not matter" : "")}",
         ];
     }
 

@@ -4,9 +4,9 @@ using System.Text;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// The crew's words as a report can take them: nothing that stays invisible and yet changes how a reader sees what follows. Line breaks and tabs
-/// become blanks; other control characters, what overrides or isolates the direction of writing (Unicode Standard Annex 9, U+202A to U+202E and U+2066 to
-/// U+2069), halves of pairs and characters that are none become visible marks such as [U+202E].
+/// The crew's words as a report can take them: nothing that stays invisible and yet changes how a reader sees what follows. Line breaks and
+/// tabs become blanks; other control characters, what overrides or isolates the direction of writing (Unicode Standard Annex 9, U+202A to
+/// U+202E and U+2066 to U+2069), halves of pairs and characters that are none become visible marks such as [U+202E].
 /// </summary>
 public static class VisibleText
 {
@@ -15,11 +15,14 @@ public static class VisibleText
 
     /// <summary>
     /// The same for a text of several lines, as a terminal shows it: line breaks and tabs stay, and a carriage return stays before a
-    /// line feed. Nothing in it can move the cursor, change a colour or set a title (ECMA-48: every control sequence begins with a control character).
+    /// line feed. Nothing in it can move the cursor, change a colour or set a title (ECMA-48: every control sequence begins with a control
+    /// character).
     /// </summary>
     public static string OfLines(string text) => WithLayout(text, IsHidden);
 
-    /// <summary>The same for a cell of a table, in which every letter stays as it was written and only control characters become marks.</summary>
+    /// <summary>
+    /// The same for a cell of a table, in which every letter stays as it was written and only control characters become marks.
+    /// </summary>
     public static string OfCell(string text) => WithLayout(text, Rune.IsControl);
 
     private static string WithLayout(string text, Func<Rune, bool> isMarked)

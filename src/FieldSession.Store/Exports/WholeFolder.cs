@@ -4,8 +4,8 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// A folder that appears with all its files at once: it is written beside its place and exchanged with the old one in a single step, so that a kill or
-/// a power cut at any moment leaves the old files or the new ones. What is left beside it then is cleared by the next one.
+/// A folder that appears with all its files at once: it is written beside its place and exchanged with the old one in a single step, so
+/// that a kill or a power cut at any moment leaves the old files or the new ones. What is left beside it then is cleared by the next one.
 /// </summary>
 /// <param name="folder">Its full path.</param>
 internal sealed class WholeFolder(string folder)
@@ -23,10 +23,19 @@ internal sealed class WholeFolder(string folder)
         PutBack();
         DirectoryInfo there = new(folder);
         return there.Parent is { Exists: true }
-            && (!there.Exists || (there.LinkTarget is null && !IsWorkedIn() && there.EnumerateFileSystemInfos().All(entry => entry is FileInfo && names.Contains(entry.Name))));
+            && (
+                !there.Exists
+                || (
+                    there.LinkTarget is null
+                    && !IsWorkedIn()
+                    && there.EnumerateFileSystemInfos().All(entry => entry is FileInfo && names.Contains(entry.Name))
+                )
+            );
     }
 
-    /// <summary>Writes the folder; when this returns, it is safe on the disk. False: nothing can be made beside it, and nothing was changed.</summary>
+    /// <summary>
+    /// Writes the folder; when this returns, it is safe on the disk. False: nothing can be made beside it, and nothing was changed.
+    /// </summary>
     /// <param name="files">Names and bytes.</param>
     /// <param name="written">Told of each file before it is written; what it throws stops the whole.</param>
     /// <exception cref="IOException">The disk takes no more; nothing was changed.</exception>
@@ -134,5 +143,9 @@ internal sealed class WholeFolder(string folder)
         }
     }
 
-    private bool IsWorkedIn() => $"{Environment.CurrentDirectory}{Path.DirectorySeparatorChar}".StartsWith($"{folder}{Path.DirectorySeparatorChar}", StringComparison.Ordinal);
+    private bool IsWorkedIn() =>
+        $"{Environment.CurrentDirectory}{Path.DirectorySeparatorChar}".StartsWith(
+            $"{folder}{Path.DirectorySeparatorChar}",
+            StringComparison.Ordinal
+        );
 }

@@ -34,22 +34,26 @@ public sealed class ReadStudy : IJournal
     /// <exception cref="StudyTooLargeException">A file is longer than a study may be.</exception>
     public static ReadStudy At(string path) => At(new Disk(), StudyPaths.Of(path));
 
-    internal static ReadStudy At(IDisk disk, StudyPaths paths) => Refusal.Of(paths.Study, () =>
-    {
-        if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
-        {
-            throw new StudyMissingException(StudyFileWords.NoStudyToRead(paths));
-        }
+    internal static ReadStudy At(IDisk disk, StudyPaths paths) =>
+        Refusal.Of(
+            paths.Study,
+            () =>
+            {
+                if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
+                {
+                    throw new StudyMissingException(StudyFileWords.NoStudyToRead(paths));
+                }
 
-        (FoundStudy found, StudyDamagedException? loss) = Look(disk, paths);
-        if (loss is not null || !found.IsWhole)
-        {
-            // files read while they are written can look broken once
-            (found, loss) = Look(disk, paths);
-        }
+                (FoundStudy found, StudyDamagedException? loss) = Look(disk, paths);
+                if (loss is not null || !found.IsWhole)
+                {
+                    // files read while they are written can look broken once
+                    (found, loss) = Look(disk, paths);
+                }
 
-        return loss is null ? new ReadStudy(paths.Study, found.Lines, [.. RemarksOn(found, paths)]) : throw loss;
-    });
+                return loss is null ? new ReadStudy(paths.Study, found.Lines, [.. RemarksOn(found, paths)]) : throw loss;
+            }
+        );
 
     /// <summary>Refuses: a study that is only read takes nothing.</summary>
     /// <exception cref="IOException">Always.</exception>

@@ -10,20 +10,23 @@ internal sealed class StudyBackup(IDisk disk, StudyPaths target)
     /// <param name="pages">The LiteDB file's bytes; null: it is behind, and an older one there is removed.</param>
     public void Write(byte[] text, byte[]? pages)
     {
-        _ = Refusal.Of(target.Study, () =>
-        {
-            RefuseOtherStudy(text);
-            WholeFile.Write(disk, target.Journal, text);
-            // an old log beside new pages would be replayed into them
-            disk.Delete(target.Log);
-            disk.Delete(target.Study);
-            if (pages is not null)
+        _ = Refusal.Of(
+            target.Study,
+            () =>
             {
-                WholeFile.Write(disk, target.Study, pages);
-            }
+                RefuseOtherStudy(text);
+                WholeFile.Write(disk, target.Journal, text);
+                // an old log beside new pages would be replayed into them
+                disk.Delete(target.Log);
+                disk.Delete(target.Study);
+                if (pages is not null)
+                {
+                    WholeFile.Write(disk, target.Study, pages);
+                }
 
-            return true;
-        });
+                return true;
+            }
+        );
     }
 
     private void RefuseOtherStudy(byte[] text)
@@ -32,8 +35,7 @@ internal sealed class StudyBackup(IDisk disk, StudyPaths target)
         bool isOlderCopy = disk.Exists(target.Journal) && text.AsSpan().StartsWith(disk.ReadAll(target.Journal)) && IsStoreOlder(text);
         if (!isOlderCopy && !isFree)
         {
-            throw new StudyExistsException(
-                StudyFileWords.OtherStateLiesThere(target));
+            throw new StudyExistsException(StudyFileWords.OtherStateLiesThere(target));
         }
     }
 

@@ -24,7 +24,14 @@ public sealed class StudyFile : IJournal
     private bool _isClosed;
 
     internal StudyFile(
-        IDisk disk, StudyPaths paths, TextFile text, StoreWriter store, IReadOnlyList<Line> lines, IReadOnlyList<string> repaired, string? recordFolder = null)
+        IDisk disk,
+        StudyPaths paths,
+        TextFile text,
+        StoreWriter store,
+        IReadOnlyList<Line> lines,
+        IReadOnlyList<string> repaired,
+        string? recordFolder = null
+    )
     {
         _recordFolder = recordFolder;
         _acknowledged = AcknowledgedLines.Open(recordFolder, paths.Study, lines);
@@ -83,7 +90,10 @@ public sealed class StudyFile : IJournal
     public static StudyFile Open(string path, TimeProvider clock, OpeningTerms? terms = null) =>
         new StudyOpening(new Disk(), StudyPaths.Of(path), clock, terms).Open();
 
-    /// <summary>What this laptop acknowledged of a study and its file does not hold, a sentence each; empty: nothing is missing, as far as it was written down.</summary>
+    /// <summary>
+    /// What this laptop acknowledged of a study and its file does not hold, a sentence each; empty: nothing is missing, as far as it was
+    /// written down.
+    /// </summary>
     /// <param name="path">The study's LiteDB file.</param>
     /// <param name="lines">The lines that hold in it.</param>
     /// <param name="recordFolder">The user's folder in which it was written down; null: it was not.</param>
@@ -91,12 +101,18 @@ public sealed class StudyFile : IJournal
     public static IReadOnlyList<string> AcknowledgedAndMissing(string path, IReadOnlyList<Line> lines, string? recordFolder)
     {
         string study = StudyPaths.Of(path).Study;
-        return [.. AcknowledgedLines.MissingIn(recordFolder, study, lines).Select(head => StudyFileWords.AcknowledgedLinesAreMissing(study, head, lines))
-            .Select(sentence => $"{sentence} {StudyFileWords.RemoveRecord(AcknowledgedLines.NameOf(recordFolder!, study, lines)!)}")];
+        return
+        [
+            .. AcknowledgedLines
+                .MissingIn(recordFolder, study, lines)
+                .Select(head => StudyFileWords.AcknowledgedLinesAreMissing(study, head, lines))
+                .Select(sentence => $"{sentence} {StudyFileWords.RemoveRecord(AcknowledgedLines.NameOf(recordFolder!, study, lines)!)}"),
+        ];
     }
 
     /// <summary>Adds one line. When this returns, the line is on the disk.</summary>
-    /// <exception cref="LineNotSafeException">It is not, and does not count. The next call works again as soon as the disk does.</exception>
+    /// <exception cref="LineNotSafeException">It is not, and does not count. The next call works again as soon as the disk
+    /// does.</exception>
     /// <exception cref="ArgumentException">The line is not the next one of its strand.</exception>
     public void Append(Line line)
     {

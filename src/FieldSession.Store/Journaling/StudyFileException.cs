@@ -7,9 +7,7 @@ namespace FieldSession.Store.Journaling;
 public abstract class StudyFileException : IOException
 {
     private protected StudyFileException(string message, Exception? cause)
-        : base(message, cause)
-    {
-    }
+        : base(message, cause) { }
 }
 
 /// <summary>A file is longer than a study may be. Nothing was read or changed.</summary>

@@ -15,8 +15,12 @@ public static class StudyGlance
     {
         StudyPaths paths = StudyPaths.Of(path);
         Disk disk = new();
-        return Refusal.Of<IReadOnlyList<Line>>(paths.Study, () => disk.Exists(paths.Journal)
-            ? [.. TextCopy.Read(disk.ReadAll(paths.Journal)).Valid]
-            : throw new StudyMissingException(StudyFileWords.NoStudyHere(paths)));
+        return Refusal.Of<IReadOnlyList<Line>>(
+            paths.Study,
+            () =>
+                disk.Exists(paths.Journal)
+                    ? [.. TextCopy.Read(disk.ReadAll(paths.Journal)).Valid]
+                    : throw new StudyMissingException(StudyFileWords.NoStudyHere(paths))
+        );
     }
 }

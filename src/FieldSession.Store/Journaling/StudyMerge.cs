@@ -44,7 +44,17 @@ public static class StudyMerge
             }
 
             added.AddRange(fresh);
-            files.Add(new MergedFile(path, [.. fresh.GroupBy(line => line.Strand).Select(strand => (strand.Key, strand.Count())).OrderBy(s => s.Key, StringComparer.Ordinal)]));
+            files.Add(
+                new MergedFile(
+                    path,
+                    [
+                        .. fresh
+                            .GroupBy(line => line.Strand)
+                            .Select(strand => (strand.Key, strand.Count()))
+                            .OrderBy(s => s.Key, StringComparer.Ordinal),
+                    ]
+                )
+            );
         }
 
         study.AppendAll(added);
@@ -55,8 +65,7 @@ public static class StudyMerge
     {
         if (StudyState.IdentityOf(study.Lines) != StudyState.IdentityOf(lines))
         {
-            throw new OtherStudyException(
-                StudyFileWords.CopyIsOfAnotherStudy(path, study.Path));
+            throw new OtherStudyException(StudyFileWords.CopyIsOfAnotherStudy(path, study.Path));
         }
     }
 
@@ -67,7 +76,6 @@ public static class StudyMerge
             return true;
         }
 
-        return there.Hash == line.Hash ? false : throw new TwoHistoriesException(
-            StudyFileWords.StrandHasTwoHistories(path, line));
+        return there.Hash == line.Hash ? false : throw new TwoHistoriesException(StudyFileWords.StrandHasTwoHistories(path, line));
     }
 }

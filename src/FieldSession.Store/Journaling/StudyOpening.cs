@@ -13,32 +13,39 @@ internal sealed class StudyOpening(IDisk disk, StudyPaths paths, TimeProvider cl
 
     /// <summary>Makes a new study where no file lies yet, or where making one was cut off before its first line was safe.</summary>
     /// <exception cref="StudyFileException">It can't be made there; nothing was changed.</exception>
-    public StudyFile Create() => Refusal.Of(paths.Study, () =>
-    {
-        if (new StartCutOff(disk, paths).IsHere)
-        {
-            // whoever is making it right now holds it
-            Locked(FileMode.OpenOrCreate).Dispose();
-            new Repair(disk, paths, clock).ClearStart();
-        }
+    public StudyFile Create() =>
+        Refusal.Of(
+            paths.Study,
+            () =>
+            {
+                if (new StartCutOff(disk, paths).IsHere)
+                {
+                    // whoever is making it right now holds it
+                    Locked(FileMode.OpenOrCreate).Dispose();
+                    new Repair(disk, paths, clock).ClearStart();
+                }
 
-        return new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken
-            ? throw new StudyExistsException(StudyFileWords.NameIsTaken(taken))
-            : OpenLocked(FileMode.CreateNew);
-    });
+                return new[] { paths.Study, paths.Journal, paths.Log }.FirstOrDefault(disk.Exists) is { } taken
+                    ? throw new StudyExistsException(StudyFileWords.NameIsTaken(taken))
+                    : OpenLocked(FileMode.CreateNew);
+            }
+        );
 
     /// <summary>Opens the study and repairs what can be repaired without losing a line.</summary>
     /// <exception cref="StudyFileException">It can't be opened; nothing was changed.</exception>
-    public StudyFile Open() => Refusal.Of(paths.Study, () =>
-    {
-        if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
-        {
-            throw new StudyMissingException(
-                StudyFileWords.NoStudyToOpen(paths));
-        }
+    public StudyFile Open() =>
+        Refusal.Of(
+            paths.Study,
+            () =>
+            {
+                if (!new[] { paths.Journal, paths.Study, paths.Rescue }.Any(disk.Exists))
+                {
+                    throw new StudyMissingException(StudyFileWords.NoStudyToOpen(paths));
+                }
 
-        return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);
-    });
+                return OpenLocked(disk.Exists(paths.Journal) ? FileMode.Open : FileMode.OpenOrCreate);
+            }
+        );
 
     // a program whose terminal vanished may take a moment to close its study
     private IDiskFile Locked(FileMode mode)

@@ -30,7 +30,8 @@ public sealed record MeterLog
 }
 
 /// <summary>
-/// Reads the log of a sound level meter: comma, semicolon or tab; decimal point or comma; lines before the header passed over; UTF-8, UTF-16 or Latin-1.
+/// Reads the log of a sound level meter: comma, semicolon or tab; decimal point or comma; lines before the header passed over; UTF-8,
+/// UTF-16 or Latin-1.
 /// What can be read in two ways is asked, never guessed: day or month first, the zone, the start of elapsed time, two columns of levels.
 /// </summary>
 public static class MeterLogCsv
@@ -54,9 +55,10 @@ public static class MeterLogCsv
     public static FileRead<MeterLog> Read(Stream stream, string name, MeterLogTerms terms)
     {
         FileProblems problems = new(name);
-        MeterLog? log = MeterLogText.Read(stream, terms, problems) is { } text && MeterLogColumns.Of(text, terms, problems) is { } columns
-            ? Of(text, columns, terms, problems)
-            : null;
+        MeterLog? log =
+            MeterLogText.Read(stream, terms, problems) is { } text && MeterLogColumns.Of(text, terms, problems) is { } columns
+                ? Of(text, columns, terms, problems)
+                : null;
         return problems.Any ? new(null, problems.InWords, problems.More) : new(log, [], 0);
     }
 
@@ -74,7 +76,10 @@ public static class MeterLogCsv
         }
 
         List<string> remarks = [];
-        ImmutableArray<MeterLogLine> lines = [.. Levels(text, columns, problems, remarks).Select((level, i) => new MeterLogLine(text.Rows[i].Line, times.Seconds[i], level))];
+        ImmutableArray<MeterLogLine> lines =
+        [
+            .. Levels(text, columns, problems, remarks).Select((level, i) => new MeterLogLine(text.Rows[i].Line, times.Seconds[i], level)),
+        ];
         if (!problems.Any && lines.All(line => line.LevelDb is null))
         {
             problems.Add(text.HeaderLine, text.Header[columns.Level], null, MeterLogWords.NoLevels, MeterLogWords.ChooseLevel);
@@ -117,7 +122,9 @@ public static class MeterLogCsv
         }
 
         remarks.AddRange(empty.Take(1).Select(first => MeterLogWords.NoLevelIn(empty.Count, first)));
-        remarks.AddRange(words.Take(1).Select(first => MeterLogWords.WordsForLevels(words.Count, FileProblem.Shown(first.Word), first.Line)));
+        remarks.AddRange(
+            words.Take(1).Select(first => MeterLogWords.WordsForLevels(words.Count, FileProblem.Shown(first.Word), first.Line))
+        );
         return levels;
     }
 

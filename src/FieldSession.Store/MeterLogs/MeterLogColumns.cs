@@ -4,24 +4,41 @@ using FieldSession.Store.Readings;
 
 namespace FieldSession.Store.MeterLogs;
 
-/// <summary>Which columns of a log hold time, date and level: by header words, or as somebody says. Where two fit it is asked, never guessed.</summary>
+/// <summary>
+/// Which columns of a log hold time, date and level: by header words, or as somebody says. Where two fit it is asked, never guessed.
+/// </summary>
 /// <param name="Time">Place of the column with the time, or time and date.</param>
 /// <param name="Date">Place of the column with the date; null: none.</param>
 /// <param name="Level">Place of the column with the level.</param>
 /// <param name="IsElapsed">Whether the time counts seconds from the start.</param>
 internal sealed partial record MeterLogColumns(int Time, int? Date, int Level, bool IsElapsed)
 {
-    private static readonly ImmutableHashSet<string> TimeWords = ["time", "timestamp", "datetime", "date time", "date/time", "zeit", "uhrzeit", "datum/zeit"];
+    private static readonly ImmutableHashSet<string> TimeWords =
+    [
+        "time",
+        "timestamp",
+        "datetime",
+        "date time",
+        "date/time",
+        "zeit",
+        "uhrzeit",
+        "datum/zeit",
+    ];
     private static readonly ImmutableHashSet<string> DateWords = ["date", "datum"];
     private static readonly ImmutableHashSet<string> ElapsedWords = ["elapsed", "elapsed_s", "elapsed s", "elapsed time", "seconds"];
 
     // the energy mean of each step first; fast and slow are named by one word each, so that both together are asked about
     private static readonly ImmutableArray<ImmutableHashSet<string>> LevelWords =
-        [["laeq", "laeq_db"], ["laf", "las", "laf_db", "las_db"], ["level", "pegel", "pegel db", "value", "db", "dba", "db(a)", "spl"]];
+    [
+        ["laeq", "laeq_db"],
+        ["laf", "las", "laf_db", "las_db"],
+        ["level", "pegel", "pegel db", "value", "db", "dba", "db(a)", "spl"],
+    ];
 
     /// <summary>Whether a line names a time and a level.</summary>
     public static bool IsHeader(ImmutableArray<string> fields, MeterLogTerms terms) =>
-        fields.Any(field => IsTime(field) || Is(field, terms.TimeColumn)) && fields.Any(field => IsLevel(field) || Is(field, terms.LevelColumn));
+        fields.Any(field => IsTime(field) || Is(field, terms.TimeColumn))
+        && fields.Any(field => IsLevel(field) || Is(field, terms.LevelColumn));
 
     /// <summary>The columns of a header; null: the problems say what to choose.</summary>
     /// <param name="text">The log.</param>
@@ -30,9 +47,10 @@ internal sealed partial record MeterLogColumns(int Time, int? Date, int Level, b
     public static MeterLogColumns? Of(MeterLogText text, MeterLogTerms terms, FileProblems problems)
     {
         int? time = Chosen(text, terms.TimeColumn, [TimeWords, ElapsedWords], MeterLogWords.ChooseTime, problems);
-        int? date = terms.DateColumn is null && !text.Header.Any(field => DateWords.Contains(Word(field)))
-            ? null
-            : Chosen(text, terms.DateColumn, [DateWords], MeterLogWords.ChooseDate, problems);
+        int? date =
+            terms.DateColumn is null && !text.Header.Any(field => DateWords.Contains(Word(field)))
+                ? null
+                : Chosen(text, terms.DateColumn, [DateWords], MeterLogWords.ChooseDate, problems);
         int? level = Chosen(text, terms.LevelColumn, LevelWords, MeterLogWords.ChooseLevel, problems);
         return problems.Any || time is null || level is null
             ? null
@@ -42,7 +60,13 @@ internal sealed partial record MeterLogColumns(int Time, int? Date, int Level, b
     /// <summary>The columns as their headers write them.</summary>
     public string InWords(ImmutableArray<string> header) => $"{(Date is { } date ? $"{header[date]}+" : "")}{header[Time]}:{header[Level]}";
 
-    private static int? Chosen(MeterLogText text, string? named, IEnumerable<ImmutableHashSet<string>> words, string choose, FileProblems problems)
+    private static int? Chosen(
+        MeterLogText text,
+        string? named,
+        IEnumerable<ImmutableHashSet<string>> words,
+        string choose,
+        FileProblems problems
+    )
     {
         if (named is not null)
         {
@@ -65,7 +89,13 @@ internal sealed partial record MeterLogColumns(int Time, int? Date, int Level, b
 
             if (places.Length > 1)
             {
-                problems.Add(text.HeaderLine, string.Join("', '", places.Select(place => text.Header[place])), null, MeterLogWords.TwoFit, choose);
+                problems.Add(
+                    text.HeaderLine,
+                    string.Join("', '", places.Select(place => text.Header[place])),
+                    null,
+                    MeterLogWords.TwoFit,
+                    choose
+                );
                 return null;
             }
         }
@@ -77,7 +107,8 @@ internal sealed partial record MeterLogColumns(int Time, int? Date, int Level, b
 
     private static bool IsLevel(string field) => LevelWords.Any(rank => rank.Contains(Word(field)));
 
-    private static bool Is(string field, string? named) => named is not null && field.Equals(named.Trim(), StringComparison.OrdinalIgnoreCase);
+    private static bool Is(string field, string? named) =>
+        named is not null && field.Equals(named.Trim(), StringComparison.OrdinalIgnoreCase);
 
     // without the unit in brackets behind it
     private static string Word(string field) => Unit().Replace(field.ToLowerInvariant(), "").Trim();

@@ -16,7 +16,8 @@ public sealed record MeterLogTerms(
     string? LevelColumn = null,
     bool? DayFirst = null,
     TimeSpan? Zone = null,
-    DateTimeOffset? Start = null);
+    DateTimeOffset? Start = null
+);
 
 /// <summary>One time of a log, or what is missing to know it.</summary>
 /// <param name="At">The time; null: not known.</param>
@@ -41,7 +42,9 @@ internal readonly record struct MeterLogTime(DateTimeOffset? At, string? What, s
     }
 
     private static MeterLogTime WithZone(string text) =>
-        DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTimeOffset at) ? new(at, null, null, false) : NoTime;
+        DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTimeOffset at)
+            ? new(at, null, null, false)
+            : NoTime;
 
     private static MeterLogTime Parted(string[] parts, bool? dayFirst, MeterLogTerms terms)
     {
@@ -77,9 +80,10 @@ internal readonly record struct MeterLogTime(DateTimeOffset? At, string? What, s
     }
 
     // a log that goes over midnight is refused as one that goes back
-    private static MeterLogTime WithoutDate(TimeOnly timeOfDay, MeterLogTerms terms) => terms.Start is { } start
-        ? new(new(DateOnly.FromDateTime(start.DateTime).ToDateTime(timeOfDay), start.Offset), null, null, false)
-        : new(null, MeterLogWords.NoDate, MeterLogWords.SayStart, true);
+    private static MeterLogTime WithoutDate(TimeOnly timeOfDay, MeterLogTerms terms) =>
+        terms.Start is { } start
+            ? new(new(DateOnly.FromDateTime(start.DateTime).ToDateTime(timeOfDay), start.Offset), null, null, false)
+            : new(null, MeterLogWords.NoDate, MeterLogWords.SayStart, true);
 }
 
 /// <summary>What is said about logs of meters.</summary>
@@ -110,11 +114,14 @@ internal static class MeterLogWords
     public const string LevelForm = "levels are between 0 and 160 dB; choose the column with --level";
     public const string TwoLines = "fewer than two lines with a time";
 
-    public static string GapAt(long line, double seconds) => string.Create(CultureInfo.InvariantCulture, $"a gap of {seconds:0.#} s before line {line}");
+    public static string GapAt(long line, double seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"a gap of {seconds:0.#} s before line {line}");
 
     public static string Gaps(int count, string first) => count == 1 ? first : $"{first}, and {count - 1} more";
 
-    public static string NoLevelIn(int count, long line) => count == 1 ? $"no level in line {line}" : $"no level in {count} lines, first in line {line}";
+    public static string NoLevelIn(int count, long line) =>
+        count == 1 ? $"no level in line {line}" : $"no level in {count} lines, first in line {line}";
 
-    public static string WordsForLevels(int count, string word, long line) => $"'{word}' instead of a level in line {line}{(count > 1 ? $", and {count - 1} more" : "")}";
+    public static string WordsForLevels(int count, string word, long line) =>
+        $"'{word}' instead of a level in line {line}{(count > 1 ? $", and {count - 1} more" : "")}";
 }

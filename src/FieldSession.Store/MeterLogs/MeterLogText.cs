@@ -9,7 +9,12 @@ namespace FieldSession.Store.MeterLogs;
 /// <param name="HeaderLine">The line of the header, from 1.</param>
 /// <param name="Header">Its fields.</param>
 /// <param name="Rows">The lines behind it that hold anything.</param>
-internal sealed record MeterLogText(char Delimiter, long HeaderLine, ImmutableArray<string> Header, ImmutableArray<(long Line, ImmutableArray<string> Fields)> Rows)
+internal sealed record MeterLogText(
+    char Delimiter,
+    long HeaderLine,
+    ImmutableArray<string> Header,
+    ImmutableArray<(long Line, ImmutableArray<string> Fields)> Rows
+)
 {
     private const int MostBytes = 64 << 20;
 
@@ -33,7 +38,9 @@ internal sealed record MeterLogText(char Delimiter, long HeaderLine, ImmutableAr
         }
 
         string[] lines = Decoded(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)).ReplaceLineEndings("\n").Split('\n');
-        MeterLogText? best = "\t;,".Select(delimiter => With(delimiter, lines, terms)).OfType<MeterLogText>()
+        MeterLogText? best = "\t;,"
+            .Select(delimiter => With(delimiter, lines, terms))
+            .OfType<MeterLogText>()
             .MaxBy(text => text.Rows.Count(row => row.Fields.Length == text.Header.Length));
         if (best is null)
         {
@@ -71,8 +78,18 @@ internal sealed record MeterLogText(char Delimiter, long HeaderLine, ImmutableAr
             ImmutableArray<string> header = Fields(lines[i], delimiter);
             if (header.Length > 1 && MeterLogColumns.IsHeader(header, terms))
             {
-                return new(delimiter, i + 1, header, [
-                    .. lines.Index().Skip(i + 1).Where(line => line.Item.Trim().Length > 0).Select(line => (line.Index + 1L, Fields(line.Item, delimiter)))]);
+                return new(
+                    delimiter,
+                    i + 1,
+                    header,
+                    [
+                        .. lines
+                            .Index()
+                            .Skip(i + 1)
+                            .Where(line => line.Item.Trim().Length > 0)
+                            .Select(line => (line.Index + 1L, Fields(line.Item, delimiter))),
+                    ]
+                );
             }
         }
 

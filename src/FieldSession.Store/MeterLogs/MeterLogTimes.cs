@@ -11,7 +11,12 @@ internal static class MeterLogTimes
     /// <param name="columns">Its columns.</param>
     /// <param name="terms">What somebody says about it.</param>
     /// <param name="problems">Where problems go.</param>
-    public static (double[] Seconds, DateTimeOffset? Begun)? Of(MeterLogText text, MeterLogColumns columns, MeterLogTerms terms, FileProblems problems)
+    public static (double[] Seconds, DateTimeOffset? Begun)? Of(
+        MeterLogText text,
+        MeterLogColumns columns,
+        MeterLogTerms terms,
+        FileProblems problems
+    )
     {
         string[] times = [.. text.Rows.Select(row => WithDate(row.Fields, columns))];
         (double[] Seconds, DateTimeOffset? Begun)? found = columns.IsElapsed
@@ -19,7 +24,9 @@ internal static class MeterLogTimes
             : Clock(text, times, terms, problems);
         if (found is { } known)
         {
-            int back = Enumerable.Range(1, Math.Max(0, known.Seconds.Length - 1)).FirstOrDefault(i => known.Seconds[i] < known.Seconds[i - 1]);
+            int back = Enumerable
+                .Range(1, Math.Max(0, known.Seconds.Length - 1))
+                .FirstOrDefault(i => known.Seconds[i] < known.Seconds[i - 1]);
             if (back > 0)
             {
                 problems.Add(text.Rows[back].Line, text.Header[columns.Time], times[back], MeterLogWords.GoesBack, MeterLogWords.CutApart);
@@ -35,7 +42,12 @@ internal static class MeterLogTimes
         return columns.Date is { } date && date < fields.Count ? $"{fields[date]} {time}" : time;
     }
 
-    private static (double[] Seconds, DateTimeOffset? Begun)? Elapsed(MeterLogText text, string[] times, MeterLogTerms terms, FileProblems problems)
+    private static (double[] Seconds, DateTimeOffset? Begun)? Elapsed(
+        MeterLogText text,
+        string[] times,
+        MeterLogTerms terms,
+        FileProblems problems
+    )
     {
         double?[] seconds = [.. times.Select(time => ElapsedS(time, text.Delimiter))];
         for (int i = 0; i < seconds.Length; i++)
@@ -54,11 +66,18 @@ internal static class MeterLogTimes
     {
         string point = delimiter == ',' ? time : time.Replace(',', '.');
         return point.Contains(':', StringComparison.Ordinal)
-            ? TimeSpan.TryParse(point, CultureInfo.InvariantCulture, out TimeSpan span) ? span.TotalSeconds : null
+            ? TimeSpan.TryParse(point, CultureInfo.InvariantCulture, out TimeSpan span)
+                ? span.TotalSeconds
+                : null
             : CsvNumbers.Number(point);
     }
 
-    private static (double[] Seconds, DateTimeOffset? Begun)? Clock(MeterLogText text, string[] times, MeterLogTerms terms, FileProblems problems)
+    private static (double[] Seconds, DateTimeOffset? Begun)? Clock(
+        MeterLogText text,
+        string[] times,
+        MeterLogTerms terms,
+        FileProblems problems
+    )
     {
         bool? dayFirst = terms.DayFirst ?? ProvedOrder(times);
         DateTimeOffset[] found = new DateTimeOffset[times.Length];
@@ -85,8 +104,15 @@ internal static class MeterLogTimes
     // a part above 12 can't be a month
     private static bool? ProvedOrder(string[] times)
     {
-        int[][] parts = [.. times.Select(time => time.Split(' ')[0].Split('/')).Where(parts => parts.Length == 3)
-            .Select(parts => parts.Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0).ToArray())];
+        int[][] parts =
+        [
+            .. times
+                .Select(time => time.Split(' ')[0].Split('/'))
+                .Where(parts => parts.Length == 3)
+                .Select(parts =>
+                    parts.Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out int n) ? n : 0).ToArray()
+                ),
+        ];
         bool isDayFirst = parts.Any(part => part[0] is > 12 and <= 31);
         bool isMonthFirst = parts.Any(part => part[1] is > 12 and <= 31);
         return isDayFirst == isMonthFirst ? null : isDayFirst;

@@ -29,27 +29,33 @@ internal static class PlanDraft
             Limits = PlanLimits.Of(words, troubles),
         };
         plan = PlanTyres.With(PlanOrder.With(PlanMain.With(plan, words, troubles), words, troubles), words, troubles);
-        return PlanFacts.With(PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles), words, troubles);
+        return PlanFacts.With(
+            PlanEnergy.With(WithWorth(WithWords(WithMargins(plan, words, troubles), words, troubles), words, troubles), words, troubles),
+            words,
+            troubles
+        );
     }
 
-    private static Plan WithMargins(Plan plan, PlanWords words, Troubles troubles) => plan with
-    {
-        MarginDb = words.Positive("margin_db", 20, troubles) ?? plan.MarginDb,
-        ImpactMarginDb = words.Positive("impact_margin_db", 20, troubles) ?? plan.ImpactMarginDb,
-        RingMarginToldDb = words.Positive("ring_margin_db", 20, troubles),
-        RingBandTold = PlanRing.BandOf(words, troubles),
-        CalibratorDb = words.Number("calibrator_db", 60, 130, troubles) ?? plan.CalibratorDb,
-    };
+    private static Plan WithMargins(Plan plan, PlanWords words, Troubles troubles) =>
+        plan with
+        {
+            MarginDb = words.Positive("margin_db", 20, troubles) ?? plan.MarginDb,
+            ImpactMarginDb = words.Positive("impact_margin_db", 20, troubles) ?? plan.ImpactMarginDb,
+            RingMarginToldDb = words.Positive("ring_margin_db", 20, troubles),
+            RingBandTold = PlanRing.BandOf(words, troubles),
+            CalibratorDb = words.Number("calibrator_db", 60, 130, troubles) ?? plan.CalibratorDb,
+        };
 
-    private static Plan WithWords(Plan plan, PlanWords words, Troubles troubles) => plan with
-    {
-        Question = words.Text("question", 400, troubles) ?? plan.Question,
-        Phrases = words.Texts("phrases", 9, 120, troubles)?.ToImmutableList() ?? plan.Phrases,
-        Attributes = words.Texts("attributes", 20, 60, troubles)?.ToImmutableList() ?? plan.Attributes,
-        Protocol = words.Text("protocol", 400, troubles) ?? plan.Protocol,
-        AllPairs = words.YesNo("all_pairs", troubles) ?? plan.AllPairs,
-        CoveredUntilEvening = CoveredOf(words, troubles) ?? plan.CoveredUntilEvening,
-    };
+    private static Plan WithWords(Plan plan, PlanWords words, Troubles troubles) =>
+        plan with
+        {
+            Question = words.Text("question", 400, troubles) ?? plan.Question,
+            Phrases = words.Texts("phrases", 9, 120, troubles)?.ToImmutableList() ?? plan.Phrases,
+            Attributes = words.Texts("attributes", 20, 60, troubles)?.ToImmutableList() ?? plan.Attributes,
+            Protocol = words.Text("protocol", 400, troubles) ?? plan.Protocol,
+            AllPairs = words.YesNo("all_pairs", troubles) ?? plan.AllPairs,
+            CoveredUntilEvening = CoveredOf(words, troubles) ?? plan.CoveredUntilEvening,
+        };
 
     // the short word and the long one
     private static bool? CoveredOf(PlanWords words, Troubles troubles)
@@ -64,20 +70,27 @@ internal static class PlanDraft
         return brief ?? full;
     }
 
-    private static Plan WithWorth(Plan plan, PlanWords words, Troubles troubles) => plan with
-    {
-        PricePremium = words.Number("price_premium", 0, 1e9, troubles),
-        PriceWorth = words.Number("price_worth", 0, 1e9, troubles),
-        Currency = words.Text("currency", 20, troubles) ?? plan.Currency,
-        SetLifeKm = words.Positive("set_life_km", 1e6, troubles),
-    };
+    private static Plan WithWorth(Plan plan, PlanWords words, Troubles troubles) =>
+        plan with
+        {
+            PricePremium = words.Number("price_premium", 0, 1e9, troubles),
+            PriceWorth = words.Number("price_worth", 0, 1e9, troubles),
+            Currency = words.Text("currency", 20, troubles) ?? plan.Currency,
+            SetLifeKm = words.Positive("set_life_km", 1e6, troubles),
+        };
 
     private static string StudyOf(PlanWords words, string folderName, Troubles troubles)
     {
         string name = words.Text("study", SealableText.Longest, troubles) ?? folderName;
         if (SealableText.FaultIn(name) is { } fault)
         {
-            troubles.Refuse(PlanFile.Plan, words.Find("study")?.Line, null, PlanFolderWords.StudyNameIsRefused(fault), $"'study' is {SealableText.Allowed}");
+            troubles.Refuse(
+                PlanFile.Plan,
+                words.Find("study")?.Line,
+                null,
+                PlanFolderWords.StudyNameIsRefused(fault),
+                $"'study' is {SealableText.Allowed}"
+            );
         }
 
         return name;
@@ -93,7 +106,10 @@ internal static class PlanDraft
         }
         else if (word.Value is not IntegerValueSyntax { Value: >= SpecList.Fewest and <= SpecList.Most })
         {
-            string what = word.Value is IntegerValueSyntax many ? $"{many.Value}" : word.Value is FloatValueSyntax ? PlanFolderWords.NoWholeNumber : word.Sort;
+            string what =
+                word.Value is IntegerValueSyntax many ? $"{many.Value}"
+                : word.Value is FloatValueSyntax ? PlanFolderWords.NoWholeNumber
+                : word.Sort;
             word.Refuse(troubles, $"'specs' is {what}", PlanFolderWords.SpecsFormWithoutNames(allowed));
         }
 

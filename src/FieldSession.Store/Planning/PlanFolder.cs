@@ -34,7 +34,8 @@ public static class PlanFolder
     /// <param name="planToml">Text of <c>plan.toml</c>.</param>
     /// <param name="routeCsv">Text of <c>route.csv</c>.</param>
     /// <param name="folderName">The study's name where the plan names none.</param>
-    public static PlanReading Parse(string planToml, string routeCsv, string folderName) => Of(planToml, routeCsv, folderName, new Troubles());
+    public static PlanReading Parse(string planToml, string routeCsv, string folderName) =>
+        Of(planToml, routeCsv, folderName, new Troubles());
 
     /// <summary>Writes an order, with its cars and drivers, into the plan of a folder; the rest of the text stays as it is.</summary>
     /// <param name="folder">A folder that can be read.</param>

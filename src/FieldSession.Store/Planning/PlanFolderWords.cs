@@ -61,8 +61,11 @@ internal static class PlanFolderWords
 
     public static string NameHoldsComma(string name) => $"'crew' holds the one name {Troubles.Quoted(name)}, with a comma in it";
 
-    public static string WritePeopleApart(string names) =>
-        $"write two people as two names: [{string.Join(", ", names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(name => $"\"{name}\""))}]";
+    public static string WritePeopleApart(string names)
+    {
+        string[] apart = names.Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        return $"write two people as two names: [{string.Join(", ", apart.Select(name => $"\"{name}\""))}]";
+    }
 
     public const string GiveEachPersonOwnName = "give each a name of their own";
     public const string PersonHasNoName = "somebody in 'crew' has no name";
@@ -84,7 +87,8 @@ internal static class PlanFolderWords
 
     public static string NameOfEachRunForm(string name) => $"'{name}' is a list of names, one for each run, such as [\"one\", \"other\"]";
 
-    public static string NamesDoNotMatchRuns(string word, string[] names, int runs) => $"'{word}' has {names.Length} names, the order {runs} runs";
+    public static string NamesDoNotMatchRuns(string word, string[] names, int runs) =>
+        $"'{word}' has {names.Length} names, the order {runs} runs";
 
     public const string NameOneForEachRun = "name one for each run";
     public const string NameCarsFirst = "name them in 'cars' first";
@@ -98,7 +102,8 @@ internal static class PlanFolderWords
 
     public const string GiveBatteryOrTankOnce = "give battery or tank once";
 
-    public static string EnergyDaysForm(int mostDays) => $"'energy_days' is a list of 1 to {mostDays} days, such as [\"X=R Y=1\", \"X=1 Y=R\"]";
+    public static string EnergyDaysForm(int mostDays) =>
+        $"'energy_days' is a list of 1 to {mostDays} days, such as [\"X=R Y=1\", \"X=1 Y=R\"]";
 
     // the table of the route
     public const string RouteHeaderForm = "the first line is: segment,kind,speed_kmh,length_m (or speed_mph,length_mi)";
@@ -115,7 +120,8 @@ internal static class PlanFolderWords
 
     public const string QuotesForm = "put a field with a comma or a quote in quotes; write a quote within it twice";
 
-    public static string RowHasMoreFieldsThanHeader(string[] fields, ImmutableList<string> header) => $"the row has {fields.Length} fields, the header {header.Count}";
+    public static string RowHasMoreFieldsThanHeader(string[] fields, ImmutableList<string> header) =>
+        $"the row has {fields.Length} fields, the header {header.Count}";
 
     public const string QuoteNameWithComma = "put quotes around a name that holds a comma";
     public const string RouteHasNoSegment = "the route has no segment";
@@ -125,7 +131,8 @@ internal static class PlanFolderWords
 
     public const string CutIntoSeveralStudies = "cut it into several studies";
 
-    public static string SegmentNameIsTaken(Segment segment, Dictionary<string, int> linesByName) => $"{Troubles.Quoted(segment.Name)} is in line {linesByName[segment.Name]} already";
+    public static string SegmentNameIsTaken(Segment segment, Dictionary<string, int> linesByName) =>
+        $"{Troubles.Quoted(segment.Name)} is in line {linesByName[segment.Name]} already";
 
     public const string GiveEachSegmentOwnName = "give each segment a name of its own; capitals make no difference";
 
@@ -165,7 +172,8 @@ internal static class PlanFolderWords
     public static string LengthHint(string unit) => $"its length, {unit}; 5 s or more let the meter settle, impacts may be short";
 
     public const string LimitHint = "the posted limit; empty: not given";
-    public const string NominalLevelHint = "the level expected, dB(A), the same for every code; empty: readings are not checked against one";
+    public const string NominalLevelHint =
+        "the level expected, dB(A), the same for every code; empty: readings are not checked against one";
     public const string StartMarkHint = "where it begins, so that everybody begins there; empty: not given";
     public const string PhraseHint = "the note phrase that is offered here; empty: none";
     public const string ClassHint = "steady or impact, where the kind does not say it; empty: the kind says it";

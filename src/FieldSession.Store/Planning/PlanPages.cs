@@ -19,12 +19,14 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     private const string FirstPlan = "specs = 2\norder = \"R 1 R 1 R\"\n";
 
     /// <summary>The columns of the route that are edited, in order.</summary>
-    public ImmutableArray<string> Columns => IsImperial
-        ? ["segment", "kind", "speed_mph", "length_mi", "limit_mph", "nominal_db", "start_mark", "phrase", "class"]
-        : ["segment", "kind", "speed_kmh", "length_m", "limit_kmh", "nominal_db", "start_mark", "phrase", "class"];
+    public ImmutableArray<string> Columns =>
+        IsImperial
+            ? ["segment", "kind", "speed_mph", "length_mi", "limit_mph", "nominal_db", "start_mark", "phrase", "class"]
+            : ["segment", "kind", "speed_kmh", "length_m", "limit_kmh", "nominal_db", "start_mark", "phrase", "class"];
 
     /// <summary>The route as it is written.</summary>
-    public string Csv => string.Concat(Rows.Select(row => string.Join(',', row.Select(Field)) + "\n").Prepend(string.Join(',', Columns) + "\n"));
+    public string Csv =>
+        string.Concat(Rows.Select(row => string.Join(',', row.Select(Field)) + "\n").Prepend(string.Join(',', Columns) + "\n"));
 
     /// <summary>The pages of a folder; where it holds no plan yet, a plan to begin with.</summary>
     /// <exception cref="IOException">A file is there and can't be read, is too large, or is not UTF-8.</exception>
@@ -42,22 +44,25 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         ImmutableArray<ImmutableArray<string>> cells = RouteCells.Of(routeCsv);
         ImmutableArray<string> header = cells.IsEmpty ? [] : [.. cells[0].Select(name => name.Trim().ToLowerInvariant())];
         PlanPages pages = new(folderName, toml, [], header.Contains("speed_mph") || UnitsIn(toml) == "imperial");
-        return pages with { Rows = [.. cells.Skip(1).Select(row => pages.Columns.Select(column => Cell(header, row, column)).ToImmutableArray())] };
+        return pages with
+        {
+            Rows = [.. cells.Skip(1).Select(row => pages.Columns.Select(column => Cell(header, row, column)).ToImmutableArray())],
+        };
     }
 
     /// <summary>The columns' hints: what each takes, and what holds where it is empty.</summary>
     public ImmutableArray<string> ColumnHints =>
-    [
-        PlanFolderWords.SegmentHint,
-        PlanFolderWords.KindHint,
-        PlanFolderWords.SpeedHint(IsImperial ? "mph" : "km/h"),
-        PlanFolderWords.LengthHint(IsImperial ? "miles" : "metres"),
-        PlanFolderWords.LimitHint,
-        PlanFolderWords.NominalLevelHint,
-        PlanFolderWords.StartMarkHint,
-        PlanFolderWords.PhraseHint,
-        PlanFolderWords.ClassHint,
-    ];
+        [
+            PlanFolderWords.SegmentHint,
+            PlanFolderWords.KindHint,
+            PlanFolderWords.SpeedHint(IsImperial ? "mph" : "km/h"),
+            PlanFolderWords.LengthHint(IsImperial ? "miles" : "metres"),
+            PlanFolderWords.LimitHint,
+            PlanFolderWords.NominalLevelHint,
+            PlanFolderWords.StartMarkHint,
+            PlanFolderWords.PhraseHint,
+            PlanFolderWords.ClassHint,
+        ];
 
     /// <summary>The text of every word that the plan holds, by name, dotted where it is in a table.</summary>
     public IReadOnlyDictionary<string, string> Texts() =>
@@ -98,7 +103,10 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
     {
         ArgumentNullException.ThrowIfNull(limit);
         ArgumentNullException.ThrowIfNull(text);
-        return this with { Toml = PlanText.With(Toml, "limits.reasons", limit.Name, text.Trim().Length == 0 ? null : PlanText.Quoted(text.Trim())) };
+        return this with
+        {
+            Toml = PlanText.With(Toml, "limits.reasons", limit.Name, text.Trim().Length == 0 ? null : PlanText.Quoted(text.Trim())),
+        };
     }
 
     /// <summary>What comes of the pages as they are.</summary>
@@ -114,12 +122,13 @@ public sealed record PlanPages(string FolderName, string Toml, ImmutableList<Imm
         WholeFile.Write(disk, Path.Combine(folder, PlanFile.Plan), Encoding.UTF8.GetBytes(Toml));
     }
 
-    private UnitSystem Units => UnitsIn(Toml) switch
-    {
-        "imperial" => UnitSystem.Imperial,
-        "metric" => UnitSystem.Metric,
-        _ => IsImperial ? UnitSystem.Imperial : UnitSystem.Metric,
-    };
+    private UnitSystem Units =>
+        UnitsIn(Toml) switch
+        {
+            "imperial" => UnitSystem.Imperial,
+            "metric" => UnitSystem.Metric,
+            _ => IsImperial ? UnitSystem.Imperial : UnitSystem.Metric,
+        };
 
     private IEnumerable<PlanWord> Words() => PlanToml.Parse(Toml, new Troubles())?.Words ?? [];
 

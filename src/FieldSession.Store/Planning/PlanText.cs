@@ -48,12 +48,14 @@ public static class PlanText
         StringBuilder quoted = new("\"");
         foreach (char letter in text)
         {
-            quoted.Append(letter switch
-            {
-                '"' => "\\\"",
-                '\\' => "\\\\",
-                _ => char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString(),
-            });
+            quoted.Append(
+                letter switch
+                {
+                    '"' => "\\\"",
+                    '\\' => "\\\\",
+                    _ => char.IsControl(letter) ? $"\\u{(int)letter:x4}" : letter.ToString(),
+                }
+            );
         }
 
         return quoted.Append('"').ToString();
@@ -66,19 +68,21 @@ public static class PlanText
     public static string Number(double number)
     {
         string written = number.ToString("R", CultureInfo.InvariantCulture);
-        return written.Contains('.', StringComparison.Ordinal) || written.Contains('E', StringComparison.Ordinal) ? written : written + ".0";
+        return written.Contains('.', StringComparison.Ordinal) || written.Contains('E', StringComparison.Ordinal)
+            ? written
+            : written + ".0";
     }
 
     private static DocumentSyntax Read(string toml) => SyntaxParser.Parse(toml, PlanFile.Plan, true);
 
     private static IEnumerable<(string Name, KeyValueSyntax Pair)> Pairs(DocumentSyntax document) =>
-    [
-        .. document.KeyValues.Select(pair => (PlanToml.NameOf(pair), pair)),
-        .. from table in document.Tables
-           where table is TableSyntax
-           from pair in table.Items
-           select ($"{PlanToml.NameOf(table)}.{PlanToml.NameOf(pair)}", pair),
-    ];
+        [
+            .. document.KeyValues.Select(pair => (PlanToml.NameOf(pair), pair)),
+            .. from table in document.Tables
+            where table is TableSyntax
+            from pair in table.Items
+            select ($"{PlanToml.NameOf(table)}.{PlanToml.NameOf(pair)}", pair),
+        ];
 
     private static KeyValueSyntax? PairOf(DocumentSyntax document, string name) =>
         Pairs(document).FirstOrDefault(pair => pair.Name == name && pair.Pair.Value is not null).Pair;
@@ -100,7 +104,8 @@ public static class PlanText
             return InLineAfter(toml, last, $"{name} = {value}\n");
         }
 
-        (string dotted, KeyValueSyntax? sibling) = Pairs(document).LastOrDefault(pair => pair.Name.StartsWith($"{table}.", StringComparison.Ordinal) && IsDotted(pair.Pair, pair.Name, table));
+        (string dotted, KeyValueSyntax? sibling) = Pairs(document)
+            .LastOrDefault(pair => pair.Name.StartsWith($"{table}.", StringComparison.Ordinal) && IsDotted(pair.Pair, pair.Name, table));
         if (sibling?.Value is { } beside)
         {
             string written = PlanToml.NameOf(sibling);
@@ -108,12 +113,16 @@ public static class PlanText
             return InLineAfter(toml, beside.Span.End.Offset, $"{prefix}{name} = {value}\n");
         }
 
-        string gap = toml.Length == 0 || toml.EndsWith("\n\n", StringComparison.Ordinal) ? "" : toml.EndsWith('\n') ? "\n" : "\n\n";
+        string gap =
+            toml.Length == 0 || toml.EndsWith("\n\n", StringComparison.Ordinal) ? ""
+            : toml.EndsWith('\n') ? "\n"
+            : "\n\n";
         return $"{toml}{gap}[{table}]\n{name} = {value}\n";
     }
 
     // "reasons.x" in [limits], or "limits.x" at the first level: the written name reaches into the table itself
-    private static bool IsDotted(KeyValueSyntax pair, string name, string table) => PlanToml.NameOf(pair).Length > name.Length - table.Length - 1;
+    private static bool IsDotted(KeyValueSyntax pair, string name, string table) =>
+        PlanToml.NameOf(pair).Length > name.Length - table.Length - 1;
 
     private static string InLineAfter(string toml, int offset, string line)
     {

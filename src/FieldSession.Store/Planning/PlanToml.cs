@@ -31,17 +31,20 @@ internal static class PlanToml
         foreach (DiagnosticMessage wrong in document.Diagnostics.Where(wrong => wrong.Kind == DiagnosticMessageKind.Error))
         {
             troubles.Refuse(
-                PlanFile.Plan, wrong.Span.Start.Line + 1, (wrong.Span.Start.Column + 1).ToString(CultureInfo.InvariantCulture),
-                wrong.Message, PlanFolderWords.LineForm);
+                PlanFile.Plan,
+                wrong.Span.Start.Line + 1,
+                (wrong.Span.Start.Column + 1).ToString(CultureInfo.InvariantCulture),
+                wrong.Message,
+                PlanFolderWords.LineForm
+            );
         }
 
         return document.HasErrors ? null : WordsOf(document);
     }
 
     /// <summary>The words that one line makes.</summary>
-    public static IEnumerable<PlanWord> WordsOf(string table, KeyValueSyntax pair) => pair.Key is { } key && pair.Value is { } value
-        ? [PlanWord.Of(table + NameOf(key), value)]
-        : [];
+    public static IEnumerable<PlanWord> WordsOf(string table, KeyValueSyntax pair) =>
+        pair.Key is { } key && pair.Value is { } value ? [PlanWord.Of(table + NameOf(key), value)] : [];
 
     /// <summary>The name of a word as it is written, dots and all.</summary>
     public static string NameOf(KeyValueSyntax pair) => pair.Key is { } key ? NameOf(key) : "";
@@ -71,10 +74,11 @@ internal static class PlanToml
 
     private static string NameOf(KeySyntax key) => string.Join('.', key.DotKeys.Select(dot => dot.Key).Prepend(key.Key).Select(NameOf));
 
-    private static string NameOf(BareKeyOrStringValueSyntax? part) => part switch
-    {
-        BareKeySyntax bare => bare.Key?.Text ?? "",
-        StringValueSyntax quoted => quoted.Value ?? "",
-        _ => "",
-    };
+    private static string NameOf(BareKeyOrStringValueSyntax? part) =>
+        part switch
+        {
+            BareKeySyntax bare => bare.Key?.Text ?? "",
+            StringValueSyntax quoted => quoted.Value ?? "",
+            _ => "",
+        };
 }

@@ -12,29 +12,31 @@ namespace FieldSession.Store.Planning;
 internal sealed record PlanWord(string Name, ValueSyntax Value, int Line, int Column)
 {
     /// <summary>The word at a place of the file; positions are those of the value.</summary>
-    public static PlanWord Of(string name, ValueSyntax value) =>
-        new(name, value, value.Span.Start.Line + 1, value.Span.Start.Column + 1);
+    public static PlanWord Of(string name, ValueSyntax value) => new(name, value, value.Span.Start.Line + 1, value.Span.Start.Column + 1);
 
     /// <summary>The values of an array, each with its own place; null where this is no array.</summary>
-    public IReadOnlyList<PlanWord>? Items => Value is ArraySyntax array
-        ? [.. array.Items.Select(item => item.Value).OfType<ValueSyntax>().Select(value => Of(Name, value))]
-        : null;
+    public IReadOnlyList<PlanWord>? Items =>
+        Value is ArraySyntax array
+            ? [.. array.Items.Select(item => item.Value).OfType<ValueSyntax>().Select(value => Of(Name, value))]
+            : null;
 
     /// <summary>The words of an inline table; null where this is none.</summary>
-    public IReadOnlyList<PlanWord>? Members => Value is InlineTableSyntax table
-        ? [.. table.Items.Select(item => item.KeyValue).OfType<KeyValueSyntax>().SelectMany(pair => PlanToml.WordsOf("", pair))]
-        : null;
+    public IReadOnlyList<PlanWord>? Members =>
+        Value is InlineTableSyntax table
+            ? [.. table.Items.Select(item => item.KeyValue).OfType<KeyValueSyntax>().SelectMany(pair => PlanToml.WordsOf("", pair))]
+            : null;
 
     /// <summary>What the value is, in words.</summary>
-    public string Sort => Value switch
-    {
-        StringValueSyntax => "text",
-        IntegerValueSyntax or FloatValueSyntax => "a number",
-        BooleanValueSyntax => PlanFolderWords.YesOrNo,
-        ArraySyntax => "a list",
-        InlineTableSyntax => "a table",
-        _ => PlanFolderWords.DateOrTime,
-    };
+    public string Sort =>
+        Value switch
+        {
+            StringValueSyntax => "text",
+            IntegerValueSyntax or FloatValueSyntax => "a number",
+            BooleanValueSyntax => PlanFolderWords.YesOrNo,
+            ArraySyntax => "a list",
+            InlineTableSyntax => "a table",
+            _ => PlanFolderWords.DateOrTime,
+        };
 
     /// <summary>Refuses the word at its place.</summary>
     public void Refuse(Troubles troubles, string what, string allowed) =>

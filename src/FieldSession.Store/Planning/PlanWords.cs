@@ -16,14 +16,16 @@ internal sealed record PlanWords(IReadOnlyList<PlanWord> Words, IReadOnlyList<Pl
     public string? Text(string name, int longest, Troubles troubles) => Find(name) is { } word ? TextOf(word, longest, troubles) : null;
 
     /// <summary>A number in a range, both ends allowed; null where it is absent or refused.</summary>
-    public double? Number(string name, double lowest, double highest, Troubles troubles) => Find(name) is { } word
-        ? NumberOf(word, number => number >= lowest && number <= highest, $"{Plain(lowest)} to {Plain(highest)}", troubles)
-        : null;
+    public double? Number(string name, double lowest, double highest, Troubles troubles) =>
+        Find(name) is { } word
+            ? NumberOf(word, number => number >= lowest && number <= highest, $"{Plain(lowest)} to {Plain(highest)}", troubles)
+            : null;
 
     /// <summary>A number above 0, for what decides nothing at 0; null where it is absent or refused.</summary>
-    public double? Positive(string name, double highest, Troubles troubles) => Find(name) is { } word
-        ? NumberOf(word, number => number > 0 && number <= highest, $"above 0, at most {Plain(highest)}", troubles)
-        : null;
+    public double? Positive(string name, double highest, Troubles troubles) =>
+        Find(name) is { } word
+            ? NumberOf(word, number => number > 0 && number <= highest, $"above 0, at most {Plain(highest)}", troubles)
+            : null;
 
     /// <summary>Yes or no; null where it is absent or refused.</summary>
     public bool? YesNo(string name, Troubles troubles)

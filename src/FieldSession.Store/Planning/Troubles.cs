@@ -26,10 +26,12 @@ internal sealed class Troubles
     public ImmutableList<PlanProblem> Warnings => [.. _warnings];
 
     /// <summary>Notes a reason to refuse the plan.</summary>
-    public void Refuse(string file, int? line, string? column, string what, string allowed) => Add(_problems, file, line, column, what, allowed);
+    public void Refuse(string file, int? line, string? column, string what, string allowed) =>
+        Add(_problems, file, line, column, what, allowed);
 
     /// <summary>Notes what is doubtful.</summary>
-    public void Warn(string file, int? line, string? column, string what, string better) => Add(_warnings, file, line, column, what, better);
+    public void Warn(string file, int? line, string? column, string what, string better) =>
+        Add(_warnings, file, line, column, what, better);
 
     /// <summary>A value as it is in a message: short, in quotes.</summary>
     public static string Quoted(string value) => value.Length <= 40 ? $"'{value}'" : $"'{value[..40]}...'";

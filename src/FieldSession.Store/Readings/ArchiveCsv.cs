@@ -6,9 +6,10 @@ using FieldSession.Store.Exports;
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// Reads the repeatability of earlier days: one line a day and class with the columns day, cls (all, steady, impact, ring), nu_run, s_run, kbar, nu_e,
-/// s_e, which are the outputs of that day's own comparison. A standard deviation without degrees of freedom is empty or NA. The columns study
-/// (hash of the study's first line), crew and loop may be there: a study enters once, and a plan takes the days of its own crew and loop.
+/// Reads the repeatability of earlier days: one line a day and class with the columns day, cls (all, steady, impact, ring), nu_run, s_run,
+/// kbar, nu_e, s_e, which are the outputs of that day's own comparison. A standard deviation without degrees of freedom is empty or NA. The
+/// columns study (hash of the study's first line), crew and loop may be there: a study enters once, and a plan takes the days of its own
+/// crew and loop.
 /// </summary>
 public static class ArchiveCsv
 {
@@ -74,7 +75,12 @@ public static class ArchiveCsv
 
         if (!seen.Add((study ?? day, group)))
         {
-            sheet.Problem(study is null ? Day : Study, study ?? day, ReadingsFileWords.DayIsThereTwice(group), ReadingsFileWords.OneLineADayAndClass);
+            sheet.Problem(
+                study is null ? Day : Study,
+                study ?? day,
+                ReadingsFileWords.DayIsThereTwice(group),
+                ReadingsFileWords.OneLineADayAndClass
+            );
         }
         else if (Scatter(sheet, day, group, study) is { } scatter)
         {
@@ -84,8 +90,8 @@ public static class ArchiveCsv
 
     private static bool IsNamed(CsvSheet sheet, string day, string group, string? study)
     {
-        (int Column, string What, string Allowed)? problem = group is not ("all" or "steady" or "impact" or EarlierScatter.Ring)
-            ? (Class, "no class", ReadingsFileWords.ArchiveClassForm)
+        (int Column, string What, string Allowed)? problem =
+            group is not ("all" or "steady" or "impact" or EarlierScatter.Ring) ? (Class, "no class", ReadingsFileWords.ArchiveClassForm)
             : day.Length == 0 ? (Day, "no day", ReadingsFileWords.DayForm)
             : study is not null && StudyIdentity.WithHash(study) is null ? (Study, "no study", ReadingsFileWords.IdentityForm)
             : null;
@@ -106,8 +112,7 @@ public static class ArchiveCsv
         double? kbar = Size(sheet, Kbar, 0);
         double? nuE = Size(sheet, NuE, 0);
         double? sE = Size(sheet, SE, nuE);
-        bool good = nuRun is not null && kbar is not null && nuE is not null
-            && !(nuRun > 0 && sRun is null) && !(nuE > 0 && sE is null);
+        bool good = nuRun is not null && kbar is not null && nuE is not null && !(nuRun > 0 && sRun is null) && !(nuE > 0 && sE is null);
         return good ? new EarlierScatter(day, group, nuRun!.Value, sRun, kbar!.Value, nuE!.Value, sE, study) : null;
     }
 
@@ -135,7 +140,8 @@ public static class ArchiveCsv
             column,
             text,
             number is null ? CsvNumbers.WhatIsWrong(text) : "below 0",
-            column is SRun or SE ? ReadingsFileWords.DeviationForm : ReadingsFileWords.NumberForm);
+            column is SRun or SE ? ReadingsFileWords.DeviationForm : ReadingsFileWords.NumberForm
+        );
         return null;
     }
 }

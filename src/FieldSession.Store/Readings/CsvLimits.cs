@@ -1,8 +1,8 @@
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// How large a CSV may be before it is refused unread. A field day has some hundred readings; the limits are far above any real file and far
-/// below what would exhaust a laptop.
+/// How large a CSV may be before it is refused unread. A field day has some hundred readings; the limits are far above any real file and
+/// far below what would exhaust a laptop.
 /// </summary>
 public static class CsvLimits
 {
@@ -25,7 +25,8 @@ public static class CsvLimits
     public const int Segments = 100_000;
 
     /// <summary>
-    /// Most runs times segments. The comparison's cost grows with this, and with the cube of the smaller of the two, which this holds below 2237.
+    /// Most runs times segments. The comparison's cost grows with this, and with the cube of the smaller of the two, which this holds below
+    /// 2237.
     /// </summary>
     public const int Cells = 5_000_000;
 
@@ -44,7 +45,9 @@ public static class CsvLimits
     /// <summary>Most runs where some are driven side by side; every slot is a column of the run model.</summary>
     public const int RunsSideBySide = 1000;
 
-    /// <summary>Longest name of a code, segment, kind, car, slot, session or cause, in characters; a route may have names as long.</summary>
+    /// <summary>
+    /// Longest name of a code, segment, kind, car, slot, session or cause, in characters; a route may have names as long.
+    /// </summary>
     public const int NameLength = 120;
 }
 
@@ -168,5 +171,20 @@ internal static class ReadingColumns
 
     /// <summary>The names, in the order of the places.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        Array.AsReadOnly(["run", "code", "segment", "kind", "low", "high", "spoilt", "minutes", "class", "car", "slot", "session", "seconds", "order_runs"]);
+        Array.AsReadOnly([
+            "run",
+            "code",
+            "segment",
+            "kind",
+            "low",
+            "high",
+            "spoilt",
+            "minutes",
+            "class",
+            "car",
+            "slot",
+            "session",
+            "seconds",
+            "order_runs",
+        ]);
 }

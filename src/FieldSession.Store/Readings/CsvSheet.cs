@@ -6,8 +6,10 @@ using FieldSession.Store.Exports;
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// A CSV file (RFC 4180, UTF-8, header required) read row by row, columns by name in any order and letter case, unknown columns passed over.
-/// What is wrong with the file as such (header, quotes, bytes, ragged rows, size) is told here; what a value may be is the reader's business.
+/// A CSV file (RFC 4180, UTF-8, header required) read row by row, columns by name in any order and letter case, unknown columns passed
+/// over.
+/// What is wrong with the file as such (header, quotes, bytes, ragged rows, size) is told here; what a value may be is the reader's
+/// business.
 /// </summary>
 internal sealed class CsvSheet : IDisposable
 {
@@ -32,17 +34,20 @@ internal sealed class CsvSheet : IDisposable
         _places = new int[names.Count];
         _texts = new string[names.Count];
         _bytes = new CountedStream(stream);
-        _reader = CsvReader.Create(_bytes, new CsvReaderOptions
-        {
-            // the header is read as the first row, so that its bytes can be looked at as well
-            HasHeader = false,
-            Separator = ',',
-            Encoding = Encoding.UTF8,
-            TrackLineNumbers = true,
-            MaxRecordSize = CsvLimits.RecordBytes,
-            PoolStrings = true,
-            OnMalformedRecord = Malformed,
-        });
+        _reader = CsvReader.Create(
+            _bytes,
+            new CsvReaderOptions
+            {
+                // the header is read as the first row, so that its bytes can be looked at as well
+                HasHeader = false,
+                Separator = ',',
+                Encoding = Encoding.UTF8,
+                TrackLineNumbers = true,
+                MaxRecordSize = CsvLimits.RecordBytes,
+                PoolStrings = true,
+                OnMalformedRecord = Malformed,
+            }
+        );
     }
 
     /// <summary>The line the current row begins on, from 1.</summary>
@@ -179,9 +184,10 @@ internal sealed class CsvSheet : IDisposable
         return good;
     }
 
-    private string Advice(string[] header) => header is [string only] && only.AsSpan().ContainsAny(';', '\t')
-        ? ReadingsFileWords.SeparateByCommas
-        : ReadingsFileWords.HeaderForm(string.Join(',', _names));
+    private string Advice(string[] header) =>
+        header is [string only] && only.AsSpan().ContainsAny(';', '\t')
+            ? ReadingsFileWords.SeparateByCommas
+            : ReadingsFileWords.HeaderForm(string.Join(',', _names));
 
     /// <summary>Every row has as many values as the header has names (RFC 4180, 2.4).</summary>
     private bool IsWhole()
@@ -196,7 +202,8 @@ internal sealed class CsvSheet : IDisposable
             null,
             null,
             ReadingsFileWords.RowIsRagged(_reader.FieldCount, _headerCount),
-            ReadingsFileWords.QuoteValueWithComma);
+            ReadingsFileWords.QuoteValueWithComma
+        );
         return false;
     }
 

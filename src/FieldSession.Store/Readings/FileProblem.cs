@@ -24,17 +24,23 @@ public sealed record FileProblem(string File, long? Line, string? Column, string
     {
         ArgumentNullException.ThrowIfNull(text);
         string cut = text.Length > LongestQuoted ? text[..LongestQuoted] + "..." : text;
-        return string.Create(cut.Length, cut, static (shown, from) =>
-        {
-            for (int i = 0; i < from.Length; i++)
+        return string.Create(
+            cut.Length,
+            cut,
+            static (shown, from) =>
             {
-                shown[i] = char.IsControl(from[i]) || char.IsSurrogate(from[i]) ? '?' : from[i];
+                for (int i = 0; i < from.Length; i++)
+                {
+                    shown[i] = char.IsControl(from[i]) || char.IsSurrogate(from[i]) ? '?' : from[i];
+                }
             }
-        });
+        );
     }
 }
 
-/// <summary>Gathers what is wrong with a file, so that all of it can be repaired in one go: the first 20 in words, the rest counted.</summary>
+/// <summary>
+/// Gathers what is wrong with a file, so that all of it can be repaired in one go: the first 20 in words, the rest counted.
+/// </summary>
 /// <param name="file">The file as it was named.</param>
 internal sealed class FileProblems(string file)
 {

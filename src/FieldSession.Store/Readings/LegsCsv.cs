@@ -13,8 +13,8 @@ namespace FieldSession.Store.Readings;
 public sealed record LegRow(long Line, EnergyLegDriven Leg);
 
 /// <summary>
-/// Reads a legs CSV, one leg of an energy day a row: RFC 4180, UTF-8, a header, columns by name. Nothing is taken from a file with anything wrong
-/// in it. Columns: docs/files.md.
+/// Reads a legs CSV, one leg of an energy day a row: RFC 4180, UTF-8, a header, columns by name. Nothing is taken from a file with anything
+/// wrong in it. Columns: docs/files.md.
 /// </summary>
 public static class LegsCsv
 {
@@ -99,7 +99,12 @@ public static class LegsCsv
             (draft, string? wrong) = LegParts.With(draft, LegParts.Named(part.Part)!, text, part.Units);
             if (wrong is not null || (part.Part is not ("car" or "driver") && text.Contains(',', StringComparison.Ordinal)))
             {
-                sheet.Problem(column, text, wrong is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NotToBeRead, LegParts.Named(part.Part)!.Allowed);
+                sheet.Problem(
+                    column,
+                    text,
+                    wrong is null ? CsvNumbers.WhatIsWrong(text) : ReadingsFileWords.NotToBeRead,
+                    LegParts.Named(part.Part)!.Allowed
+                );
                 isGood = false;
             }
         }
@@ -119,7 +124,12 @@ public static class LegsCsv
         (LegDraft charged, string? wrong) = LegParts.With(draft, part, $"{start}-{end}", UnitSystem.Metric);
         if (wrong is not null)
         {
-            sheet.Problem(LegColumns.ChargeStart, $"{start} to {end}", ReadingsFileWords.NoStateOfCharge, ReadingsFileWords.StateOfChargeForm);
+            sheet.Problem(
+                LegColumns.ChargeStart,
+                $"{start} to {end}",
+                ReadingsFileWords.NoStateOfCharge,
+                ReadingsFileWords.StateOfChargeForm
+            );
         }
 
         return wrong is null ? charged : null;
@@ -144,9 +154,14 @@ public static class LegsCsv
         return (SpoiltCause.EntryDoubt, said ?? spoilt.Cause ?? ReadingsFileWords.CauseNotSaid);
     }
 
-    private static string Typed(CsvSheet sheet) => string.Join(' ', LegColumns.Names.Index()
-        .Where(column => sheet[column.Index].Length > 0)
-        .Select(column => $"{column.Item}={sheet[column.Index]}"));
+    private static string Typed(CsvSheet sheet) =>
+        string.Join(
+            ' ',
+            LegColumns
+                .Names.Index()
+                .Where(column => sheet[column.Index].Length > 0)
+                .Select(column => $"{column.Item}={sheet[column.Index]}")
+        );
 }
 
 /// <summary>A column of a legs CSV that holds one part of a leg.</summary>
@@ -204,5 +219,5 @@ internal static class LegColumns
 
     /// <summary>Every name, in the order of the places.</summary>
     public static ImmutableArray<string> Names { get; } =
-        [.. Parts.Select(column => column.Name), "soc_start_percent", "soc_end_percent", "spoilt", "note"];
+    [.. Parts.Select(column => column.Name), "soc_start_percent", "soc_end_percent", "spoilt", "note"];
 }

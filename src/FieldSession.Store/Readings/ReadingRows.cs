@@ -83,7 +83,14 @@ internal sealed class ReadingRows(CsvSheet sheet)
         bool isTimed = TryNumber(ReadingColumns.Minutes, 0, LongestMinutes, MinutesAllowed, out double? minutes);
         return code is null || !isTimed
             ? null
-            : new RunSoFar(sheet.Line, code, minutes, Optional(ReadingColumns.Car), Optional(ReadingColumns.Slot), Optional(ReadingColumns.Session));
+            : new RunSoFar(
+                sheet.Line,
+                code,
+                minutes,
+                Optional(ReadingColumns.Car),
+                Optional(ReadingColumns.Slot),
+                Optional(ReadingColumns.Session)
+            );
     }
 
     private void Keep(int number, RunSoFar run, PlannedSegment segment, LevelRange? range, SpoiltText spoilt)
@@ -94,20 +101,23 @@ internal sealed class ReadingRows(CsvSheet sheet)
             return;
         }
 
-        Levels.Add(new MeasuredLevel(
-            number,
-            run.Code,
-            segment.Segment,
-            segment.Kind,
-            segment.Class,
-            levels.LowDb,
-            levels.HighDb,
-            spoilt.IsSpoilt,
-            Once(spoilt.Cause),
-            run.Minutes,
-            run.Car,
-            run.Slot,
-            run.Session));
+        Levels.Add(
+            new MeasuredLevel(
+                number,
+                run.Code,
+                segment.Segment,
+                segment.Kind,
+                segment.Class,
+                levels.LowDb,
+                levels.HighDb,
+                spoilt.IsSpoilt,
+                Once(spoilt.Cause),
+                run.Minutes,
+                run.Car,
+                run.Slot,
+                run.Session
+            )
+        );
     }
 
     private int? RunNumber()
@@ -116,7 +126,12 @@ internal sealed class ReadingRows(CsvSheet sheet)
         int? number = CsvNumbers.Count(text);
         if (number is null)
         {
-            sheet.Problem(ReadingColumns.Run, text, text.Length == 0 ? "no run" : ReadingsFileWords.NoWholeNumber, ReadingsFileWords.RunForm);
+            sheet.Problem(
+                ReadingColumns.Run,
+                text,
+                text.Length == 0 ? "no run" : ReadingsFileWords.NoWholeNumber,
+                ReadingsFileWords.RunForm
+            );
         }
 
         return number;
@@ -145,7 +160,8 @@ internal sealed class ReadingRows(CsvSheet sheet)
                 ReadingColumns.Class,
                 said,
                 said == "steady" ? ReadingsFileWords.ImpactIsReadAsPeak : "no class",
-                ReadingsFileWords.ClassForm);
+                ReadingsFileWords.ClassForm
+            );
         }
 
         bool isTimed = TryNumber(ReadingColumns.Seconds, LeastSeconds, LongestSeconds, SecondsAllowed, out double? seconds);
@@ -185,7 +201,12 @@ internal sealed class ReadingRows(CsvSheet sheet)
         double? low = hasLow ? Level(ReadingColumns.Low) : high;
         if (low > high)
         {
-            sheet.Problem(ReadingColumns.Low, sheet[ReadingColumns.Low], ReadingsFileWords.LowIsAboveHigh(sheet[ReadingColumns.High]), ReadingsFileWords.WriteLowerValueInLow);
+            sheet.Problem(
+                ReadingColumns.Low,
+                sheet[ReadingColumns.Low],
+                ReadingsFileWords.LowIsAboveHigh(sheet[ReadingColumns.High]),
+                ReadingsFileWords.WriteLowerValueInLow
+            );
             return false;
         }
 

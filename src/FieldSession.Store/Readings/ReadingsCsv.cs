@@ -5,8 +5,8 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Store.Readings;
 
 /// <summary>
-/// Reads a readings CSV, the format in which readings come in from elsewhere and in which a study's own readings go out: RFC 4180, UTF-8, a header,
-/// columns by name. Nothing is taken from a file with anything wrong in it. Columns: docs/files.md.
+/// Reads a readings CSV, the format in which readings come in from elsewhere and in which a study's own readings go out: RFC 4180, UTF-8, a
+/// header, columns by name. Nothing is taken from a file with anything wrong in it. Columns: docs/files.md.
 /// </summary>
 public static class ReadingsCsv
 {
@@ -48,9 +48,7 @@ public static class ReadingsCsv
     {
         if (rows.RunsSideBySide > CsvLimits.RunsSideBySide)
         {
-            problems.Add(
-                ReadingsFileWords.TooManyRunsSideBySide(rows.RunsSideBySide),
-                ReadingsFileWords.GiveEachRunOwnTime);
+            problems.Add(ReadingsFileWords.TooManyRunsSideBySide(rows.RunsSideBySide), ReadingsFileWords.GiveEachRunOwnTime);
         }
     }
 

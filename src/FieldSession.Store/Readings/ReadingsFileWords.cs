@@ -56,7 +56,8 @@ internal static class ReadingsFileWords
     public const string NoDay = "no day below the header";
     public const string OneLineADayAndClass = "one line a day and class";
     public const string ArchiveClassForm = "all, steady, impact or ring";
-    public const string IdentityForm = "the hash of a study's first line, 64 hex digits, as 'archive FOLDER --csv' writes it; or leave it empty";
+    public const string IdentityForm =
+        "the hash of a study's first line, 64 hex digits, as 'archive FOLDER --csv' writes it; or leave it empty";
     public const string DayForm = "a name or number for the day";
 
     public static string DayIsThereTwice(string measureClass) => $"this day has a line for {measureClass} already";
@@ -80,7 +81,8 @@ internal static class ReadingsFileWords
 
     public const string RunForm = "runs are numbered 1, 2, 3 in driven order";
     public const string OrderRunsForm = "give growing whole numbers of runs, such as 6 or 6 8";
-    public const string MinutesForm = "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
+    public const string MinutesForm =
+        "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
     public const string SecondsForm = "seconds that a run stays on the segment, above 0 and up to 1000000000, with a point; or empty";
     public const string ImpactIsReadAsPeak = "the kind impact is read as a peak";
     public const string ClassForm = "steady, impact, or empty: then the kind says it";
@@ -98,15 +100,18 @@ internal static class ReadingsFileWords
     // rows that do not agree
     public static string RunDiffers(int run, string saidBefore, long line) => $"run {run} has {saidBefore} here on line {line}";
 
-    public static string KindDiffers(PlannedSegment said, string firstKind, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} has the kind {FileProblem.Shown(firstKind)} on line {firstLine}";
+    public static string KindDiffers(PlannedSegment said, string firstKind, long firstLine) =>
+        $"segment {FileProblem.Shown(said.Segment)} has the kind {FileProblem.Shown(firstKind)} on line {firstLine}";
 
     public const string OneKindASegment = "one kind a segment";
 
-    public static string ClassDiffers(PlannedSegment said, string firstClass, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} is {firstClass} on line {firstLine}";
+    public static string ClassDiffers(PlannedSegment said, string firstClass, long firstLine) =>
+        $"segment {FileProblem.Shown(said.Segment)} is {firstClass} on line {firstLine}";
 
     public const string OneClassASegment = "one class a segment";
 
-    public static string DurationDiffers(PlannedSegment said, string firstSeconds, long firstLine) => $"segment {FileProblem.Shown(said.Segment)} has '{firstSeconds}' here on line {firstLine}";
+    public static string DurationDiffers(PlannedSegment said, string firstSeconds, long firstLine) =>
+        $"segment {FileProblem.Shown(said.Segment)} has '{firstSeconds}' here on line {firstLine}";
 
     public const string OneDurationASegment = "one duration a segment";
 

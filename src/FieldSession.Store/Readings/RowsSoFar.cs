@@ -17,8 +17,8 @@ internal sealed record RunSoFar(long Line, string Code, double? Minutes, string?
 internal sealed record SegmentSoFar(long Line, PlannedSegment Segment);
 
 /// <summary>
-/// Holds every row against what earlier rows said about the same run and the same segment: one code, time, car, slot and session a run; one kind
-/// and class a segment. The strings kept here are the ones that all readings share, so a million rows hold each name once.
+/// Holds every row against what earlier rows said about the same run and the same segment: one code, time, car, slot and session a run; one
+/// kind and class a segment. The strings kept here are the ones that all readings share, so a million rows hold each name once.
 /// </summary>
 /// <param name="sheet">The sheet, for telling problems.</param>
 internal sealed class RowsSoFar(CsvSheet sheet)
@@ -38,9 +38,16 @@ internal sealed class RowsSoFar(CsvSheet sheet)
     {
         get
         {
-            string?[] together = [.. _runs.Values
-                .Select(run => run.Slot is not null ? $"slot {run.Session} {run.Slot}" : run.Minutes is null ? null : $"{run.Session} {run.Minutes:R}")
-                .Where(slot => slot is not null)];
+            string?[] together =
+            [
+                .. _runs
+                    .Values.Select(run =>
+                        run.Slot is not null ? $"slot {run.Session} {run.Slot}"
+                        : run.Minutes is null ? null
+                        : $"{run.Session} {run.Minutes:R}"
+                    )
+                    .Where(slot => slot is not null),
+            ];
             return together.Distinct().Count() < together.Length ? _runs.Count : 0;
         }
     }
@@ -54,7 +61,9 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         }
 
         bool same = Same(ReadingColumns.Code, number, first.Line, first.Code, said.Code);
-        same &= first.Minutes == said.Minutes || Same(ReadingColumns.Minutes, number, first.Line, CsvNumbers.Text(first.Minutes), CsvNumbers.Text(said.Minutes));
+        same &=
+            first.Minutes == said.Minutes
+            || Same(ReadingColumns.Minutes, number, first.Line, CsvNumbers.Text(first.Minutes), CsvNumbers.Text(said.Minutes));
         same &= Same(ReadingColumns.Car, number, first.Line, first.Car, said.Car);
         same &= Same(ReadingColumns.Slot, number, first.Line, first.Slot, said.Slot);
         same &= Same(ReadingColumns.Session, number, first.Line, first.Session, said.Session);
@@ -78,19 +87,34 @@ internal sealed class RowsSoFar(CsvSheet sheet)
 
         if (first.Segment.Kind != said.Kind)
         {
-            sheet.Problem(ReadingColumns.Kind, said.Kind, ReadingsFileWords.KindDiffers(said, first.Segment.Kind, first.Line), ReadingsFileWords.OneKindASegment);
+            sheet.Problem(
+                ReadingColumns.Kind,
+                said.Kind,
+                ReadingsFileWords.KindDiffers(said, first.Segment.Kind, first.Line),
+                ReadingsFileWords.OneKindASegment
+            );
             return null;
         }
 
         if (first.Segment.Class != said.Class)
         {
-            sheet.Problem(ReadingColumns.Class, Word(said.Class), ReadingsFileWords.ClassDiffers(said, Word(first.Segment.Class), first.Line), ReadingsFileWords.OneClassASegment);
+            sheet.Problem(
+                ReadingColumns.Class,
+                Word(said.Class),
+                ReadingsFileWords.ClassDiffers(said, Word(first.Segment.Class), first.Line),
+                ReadingsFileWords.OneClassASegment
+            );
             return null;
         }
 
         if (first.Segment.Seconds != said.Seconds)
         {
-            sheet.Problem(ReadingColumns.Seconds, CsvNumbers.Text(said.Seconds), ReadingsFileWords.DurationDiffers(said, CsvNumbers.Text(first.Segment.Seconds), first.Line), ReadingsFileWords.OneDurationASegment);
+            sheet.Problem(
+                ReadingColumns.Seconds,
+                CsvNumbers.Text(said.Seconds),
+                ReadingsFileWords.DurationDiffers(said, CsvNumbers.Text(first.Segment.Seconds), first.Line),
+                ReadingsFileWords.OneDurationASegment
+            );
             return null;
         }
 
@@ -103,9 +127,9 @@ internal sealed class RowsSoFar(CsvSheet sheet)
         _cars.Add(run.Car ?? "");
         _sessions.Add(run.Session ?? "");
         return Fits(_runs.Count + 1, CsvLimits.Runs, ReadingColumns.Run, "runs")
-            & Fits(_codes.Count, CsvLimits.Codes, ReadingColumns.Code, "codes")
-            & Fits(_cars.Count, CsvLimits.Groups, ReadingColumns.Car, "cars")
-            & Fits(_sessions.Count, CsvLimits.Groups, ReadingColumns.Session, "sessions")
+                & Fits(_codes.Count, CsvLimits.Codes, ReadingColumns.Code, "codes")
+                & Fits(_cars.Count, CsvLimits.Groups, ReadingColumns.Car, "cars")
+                & Fits(_sessions.Count, CsvLimits.Groups, ReadingColumns.Session, "sessions")
             && HasRoom(_runs.Count + 1, _segments.Count);
     }
 

@@ -12,7 +12,9 @@ public static class ClipSound
     private const double LargestSample = 8_388_607;
     private const double FadeS = 0.03;
 
-    /// <summary>Which files hold recordings that are looked for: path by SHA-256. All are read, so that no access tells which one was wanted.</summary>
+    /// <summary>
+    /// Which files hold recordings that are looked for: path by SHA-256. All are read, so that no access tells which one was wanted.
+    /// </summary>
     /// <param name="paths">Files, and folders whose files are looked at, with the folders in them.</param>
     /// <param name="wanted">SHA-256 of the recordings, 64 hex digits.</param>
     /// <exception cref="IOException">A file or folder is not there, or can't be read.</exception>
@@ -22,7 +24,11 @@ public static class ClipSound
         ArgumentNullException.ThrowIfNull(paths);
         ArgumentNullException.ThrowIfNull(wanted);
         Dictionary<string, string> found = [];
-        foreach (string file in paths.SelectMany(path => Directory.Exists(path) ? Directory.EnumerateFiles(path, "*", SearchOption.AllDirectories).Where(IsSound) : [path]))
+        foreach (
+            string file in paths.SelectMany(path =>
+                Directory.Exists(path) ? Directory.EnumerateFiles(path, "*", SearchOption.AllDirectories).Where(IsSound) : [path]
+            )
+        )
         {
             string hash = RunSound.Sha256Of(file);
             if (wanted.Contains(hash))

@@ -24,7 +24,8 @@ public sealed record MeteredRecording(
     RecordingLevels Levels,
     RecordingCalibration? Calibration,
     ImmutableArray<(string Segment, RingDecayTime? Decay)> Decays,
-    ImmutableArray<string> Remarks);
+    ImmutableArray<string> Remarks
+);
 
 /// <summary>What a recording held, as JSON for other programs. dB and seconds, unrounded; unknown is null.</summary>
 public static class LevelsJson

@@ -29,11 +29,14 @@ internal static class RecordingWords
 
     public static string RateUnlikely(int rateHz) => $"{rateHz} samples a second can't be right; the header is damaged";
 
-    public static string CutShort(double missingS) => $"the file is {missingS:0.0###} s shorter than its header says; it is read to its end";
+    public static string CutShort(double missingS) =>
+        $"the file is {missingS:0.0###} s shorter than its header says; it is read to its end";
 
-    public static string FlacDamaged(double atS) => $"damaged near {atS:0.0} s: a check sum of FLAC is wrong; copy it from the recorder again";
+    public static string FlacDamaged(double atS) =>
+        $"damaged near {atS:0.0} s: a check sum of FLAC is wrong; copy it from the recorder again";
 
-    public static string FlacOutOfStep(double atS) => $"damaged near {atS:0.0} s: a frame of FLAC is missing; copy it from the recorder again";
+    public static string FlacOutOfStep(double atS) =>
+        $"damaged near {atS:0.0} s: a frame of FLAC is missing; copy it from the recorder again";
 }
 
 /// <summary>A recording that no level is taken from, and why.</summary>

@@ -8,7 +8,9 @@ using FieldSession.Store.Disks;
 
 namespace FieldSession.Store.Recordings;
 
-/// <summary>Reads the recording of a run: once for its time, once for its levels. The file is only read, and no sample of it is kept.</summary>
+/// <summary>
+/// Reads the recording of a run: once for its time, once for its levels. The file is only read, and no sample of it is kept.
+/// </summary>
 public static class RunSound
 {
     /// <summary>The first reading: length, knocks, the calibrator's tone, dead channels.</summary>
@@ -48,7 +50,13 @@ public static class RunSound
     /// <param name="ring">The ring band.</param>
     /// <exception cref="RecordingRefusedException">No level can be taken from it, or it grew.</exception>
     /// <exception cref="IOException">It can't be read.</exception>
-    public static RecordingLevels Levels(string path, int channel, ImmutableArray<TimeWindow> windows, ImmutableArray<TimeWindow> impacts, FrequencyBand ring)
+    public static RecordingLevels Levels(
+        string path,
+        int channel,
+        ImmutableArray<TimeWindow> windows,
+        ImmutableArray<TimeWindow> impacts,
+        FrequencyBand ring
+    )
     {
         using SoundFile sound = SoundFile.Open(path);
         SoundFormat format = sound.Reader.Format;

@@ -33,7 +33,8 @@ public interface ISoundReader
 
 /// <summary>What a recorder wrote into a file about its time; no other word of its description is read.</summary>
 /// <param name="SamplesSinceMidnight">Time reference of the first sample, samples since midnight of the recorder's clock.</param>
-/// <param name="BegunAt">Date and time of day at which the recording began, in the recorder's zone; null: not told, or not readable.</param>
+/// <param name="BegunAt">Date and time of day at which the recording began, in the recorder's zone; null: not told, or not
+/// readable.</param>
 public sealed record SoundClock(long SamplesSinceMidnight, DateTime? BegunAt);
 
 /// <summary>Which rates levels are taken from.</summary>
@@ -44,10 +45,11 @@ internal static class SoundRates
 
     /// <summary>The same format where its rate is good.</summary>
     /// <exception cref="RecordingRefusedException">The rate is too low, or no rate.</exception>
-    public static SoundFormat Accepted(SoundFormat format) => format.RateHz switch
-    {
-        <= 0 or > HighestHz => throw new RecordingRefusedException(RecordingWords.RateUnlikely(format.RateHz)),
-        < LowestHz => throw new RecordingRefusedException(RecordingWords.RateTooLow(format.RateHz)),
-        _ => format,
-    };
+    public static SoundFormat Accepted(SoundFormat format) =>
+        format.RateHz switch
+        {
+            <= 0 or > HighestHz => throw new RecordingRefusedException(RecordingWords.RateUnlikely(format.RateHz)),
+            < LowestHz => throw new RecordingRefusedException(RecordingWords.RateTooLow(format.RateHz)),
+            _ => format,
+        };
 }

@@ -13,7 +13,9 @@ internal sealed record WavHeader(SoundFormat Format, int SampleBytes, long? Soun
 {
     private const int ChunkHead = 8;
 
-    /// <summary>Reads to the first byte of sound: RIFF, RF64 or BW64 (ITU-R BS.2088, EBU Tech 3285 for the broadcast chunk; from memory).</summary>
+    /// <summary>
+    /// Reads to the first byte of sound: RIFF, RF64 or BW64 (ITU-R BS.2088, EBU Tech 3285 for the broadcast chunk; from memory).
+    /// </summary>
     /// <exception cref="RecordingRefusedException">The file is no WAV that levels can be taken from.</exception>
     public static WavHeader Read(ByteSource bytes)
     {
@@ -115,7 +117,12 @@ internal sealed record BroadcastTime(long SamplesSinceMidnight, DateTime? BegunA
         // recorders part the numbers with '-', '_', ':', '.' or blank
         string text = new([.. Encoding.Latin1.GetString(chunk[DateAt..ReferenceAt]).Select(c => char.IsAsciiDigit(c) ? c : ' ')]);
         bool isTime = DateTime.TryParseExact(
-            text.Replace(" ", "", StringComparison.Ordinal), "yyyyMMddHHmmss", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime begun);
+            text.Replace(" ", "", StringComparison.Ordinal),
+            "yyyyMMddHHmmss",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out DateTime begun
+        );
         return new(BinaryPrimitives.ReadInt64LittleEndian(chunk[ReferenceAt..]), isTime ? begun : null);
     }
 }
@@ -168,18 +175,20 @@ internal sealed record WavFormat(SoundFormat Sound, int SampleBytes)
         return tag == Extensible && chunk.Length >= 26 ? BinaryPrimitives.ReadUInt16LittleEndian(chunk[24..]) : tag;
     }
 
-    private static bool Fits(int tag, int bits, int sampleBytes) => tag == Pcm
-        ? bits is >= 16 and <= 32 && sampleBytes is 2 or 3 or 4 && bits <= 8 * sampleBytes
-        : bits is 32 or 64 && sampleBytes == bits / 8;
+    private static bool Fits(int tag, int bits, int sampleBytes) =>
+        tag == Pcm
+            ? bits is >= 16 and <= 32 && sampleBytes is 2 or 3 or 4 && bits <= 8 * sampleBytes
+            : bits is 32 or 64 && sampleBytes == bits / 8;
 
     // names of the registry of wave formats (RFC 2361), those that recorders write
-    private static string NameOf(int tag) => tag switch
-    {
-        0x0002 or 0x0011 => "ADPCM",
-        0x0006 => "A-law",
-        0x0007 => "mu-law",
-        0x0050 or 0x0055 => "MPEG",
-        0x00FF or 0x1610 => "AAC",
-        _ => $"WAV 0x{tag:X4}",
-    };
+    private static string NameOf(int tag) =>
+        tag switch
+        {
+            0x0002 or 0x0011 => "ADPCM",
+            0x0006 => "A-law",
+            0x0007 => "mu-law",
+            0x0050 or 0x0055 => "MPEG",
+            0x00FF or 0x1610 => "AAC",
+            _ => $"WAV 0x{tag:X4}",
+        };
 }

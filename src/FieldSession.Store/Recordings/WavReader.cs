@@ -3,8 +3,8 @@ using System.Buffers.Binary;
 namespace FieldSession.Store.Recordings;
 
 /// <summary>
-/// Reads WAV: RIFF, RF64 and BW64; whole numbers of 16 to 32 bits and floating point of 32 and 64. What a recorder left unclosed, or what is shorter than it
-/// says, is read as far as whole frames go, with a remark. Needs no way back, so a pipe will do.
+/// Reads WAV: RIFF, RF64 and BW64; whole numbers of 16 to 32 bits and floating point of 32 and 64. What a recorder left unclosed, or what
+/// is shorter than it says, is read as far as whole frames go, with a remark. Needs no way back, so a pipe will do.
 /// </summary>
 public sealed class WavReader : ISoundReader
 {

@@ -19,9 +19,20 @@ namespace FieldSession.Store.Sealing;
 /// <param name="Cipher">The locked bytes.</param>
 /// <param name="Tag">What shows that nothing was changed, <see cref="TagBytes"/> bytes.</param>
 /// <param name="People">How many people's passphrases open it, 1 or 2; null: the first form, which knew one only.</param>
-internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, byte[] Salt, byte[] Nonce, byte[] Cipher, byte[] Tag, int? People = null)
+internal sealed record KeyEnvelope(
+    string Study,
+    string Commitment,
+    int Rounds,
+    byte[] Salt,
+    byte[] Nonce,
+    byte[] Cipher,
+    byte[] Tag,
+    int? People = null
+)
 {
-    /// <summary>Name of the form that is written, version included: it knows its order, its marks, and keys split between two people.</summary>
+    /// <summary>
+    /// Name of the form that is written, version included: it knows its order, its marks, and keys split between two people.
+    /// </summary>
     public const string Format = "fieldsession-key-2";
 
     /// <summary>Name of the first form, which is still read.</summary>
@@ -37,12 +48,22 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
     public const int TagBytes = 16;
 
     /// <summary>Bytes of the locked text in a form.</summary>
-    public static int CipherBytes(string format) => format == FirstFormat ? KeyPlaintext.PaddedBytesOfFirstFormat : KeyPlaintext.PaddedBytes;
+    public static int CipherBytes(string format) =>
+        format == FirstFormat ? KeyPlaintext.PaddedBytesOfFirstFormat : KeyPlaintext.PaddedBytes;
 
     /// <summary>Locks a text with a key of 32 bytes, in the form that is written.</summary>
     public static KeyEnvelope Lock(string study, string commitment, int people, byte[] salt, byte[] nonce, byte[] key, byte[] text)
     {
-        KeyEnvelope envelope = new(study, commitment, Pbkdf2Stretch.FewestRounds, salt, nonce, new byte[text.Length], new byte[TagBytes], people);
+        KeyEnvelope envelope = new(
+            study,
+            commitment,
+            Pbkdf2Stretch.FewestRounds,
+            salt,
+            nonce,
+            new byte[text.Length],
+            new byte[TagBytes],
+            people
+        );
         using AesGcm aes = new(key, TagBytes);
         aes.Encrypt(nonce, text, envelope.Cipher, envelope.Tag, envelope.Associated());
         return envelope;
@@ -92,9 +113,14 @@ internal sealed record KeyEnvelope(string Study, string Commitment, int Rounds, 
         return bytes.WrittenSpan.ToArray();
     }
 
-    private byte[] Associated() => Encoding.UTF8.GetBytes(string.Create(
-        CultureInfo.InvariantCulture,
-        $"{(People is { } people ? $"{Format}\n{people}" : FirstFormat)}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}"));
+    private byte[] Associated() =>
+        Encoding.UTF8.GetBytes(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{(People is { } people ? $"{Format}\n{people}" : FirstFormat)}\n{Study}\n{Commitment}\n{Kdf}\n{Rounds}"
+                    + $"\n{Convert.ToBase64String(Salt)}\n{Convert.ToBase64String(Nonce)}"
+            )
+        );
 }
 
 /// <summary>Makes the 256-bit key that locks the custodian's file out of a passphrase, slowly on purpose.</summary>

@@ -19,14 +19,19 @@ internal static class KeyEnvelopeText
     private static string[] FirstMembers => ["format", "study", "commitment", "kdf", "rounds", "salt", "nonce", "cipher", "tag"];
 
     private static (string Member, int Length)[] Locked(JsonElement root) =>
-    [
-        ("salt", Pbkdf2Stretch.SaltBytes), ("nonce", KeyEnvelope.NonceBytes), ("tag", KeyEnvelope.TagBytes), ("cipher", KeyEnvelope.CipherBytes(Word(root, "format"))),
-    ];
+        [
+            ("salt", Pbkdf2Stretch.SaltBytes),
+            ("nonce", KeyEnvelope.NonceBytes),
+            ("tag", KeyEnvelope.TagBytes),
+            ("cipher", KeyEnvelope.CipherBytes(Word(root, "format"))),
+        ];
 
     private static string[] MembersOf(JsonElement root) => FormatOf(root) == KeyEnvelope.Format ? [.. FirstMembers, People] : FirstMembers;
 
     private static string? FormatOf(JsonElement root) =>
-        root.ValueKind == JsonValueKind.Object && root.TryGetProperty("format", out JsonElement format) && format.ValueKind == JsonValueKind.String
+        root.ValueKind == JsonValueKind.Object
+        && root.TryGetProperty("format", out JsonElement format)
+        && format.ValueKind == JsonValueKind.String
             ? format.GetString()
             : null;
 
@@ -57,8 +62,7 @@ internal static class KeyEnvelopeText
     }
 
     /// <summary>The no for a file that is no key file or a damaged one.</summary>
-    public static KeyOpening Damaged(string what) =>
-        KeyOpening.Refused(KeyFault.Damaged, KeyFileWords.NotKeyFile(what));
+    public static KeyOpening Damaged(string what) => KeyOpening.Refused(KeyFault.Damaged, KeyFileWords.NotKeyFile(what));
 
     private static KeyEnvelope? FromJson(JsonElement root, out KeyOpening? refusal)
     {
@@ -81,14 +85,19 @@ internal static class KeyEnvelopeText
         }
 
         return new KeyEnvelope(
-            Word(root, "study"), Word(root, "commitment"), root.GetProperty("rounds").GetInt32(),
-            parts["salt"], parts["nonce"], parts["cipher"], parts["tag"],
-            Word(root, "format") == KeyEnvelope.Format ? root.GetProperty(People).GetInt32() : null);
+            Word(root, "study"),
+            Word(root, "commitment"),
+            root.GetProperty("rounds").GetInt32(),
+            parts["salt"],
+            parts["nonce"],
+            parts["cipher"],
+            parts["tag"],
+            Word(root, "format") == KeyEnvelope.Format ? root.GetProperty(People).GetInt32() : null
+        );
     }
 
-    private static KeyOpening? FaultInFormat(JsonElement root) => FormatOf(root) is null or KeyEnvelope.Format or KeyEnvelope.FirstFormat
-        ? null
-        : NotAccepted(KeyFileWords.AcceptedFormat);
+    private static KeyOpening? FaultInFormat(JsonElement root) =>
+        FormatOf(root) is null or KeyEnvelope.Format or KeyEnvelope.FirstFormat ? null : NotAccepted(KeyFileWords.AcceptedFormat);
 
     private static KeyOpening? FaultInMembers(JsonElement root)
     {
@@ -128,7 +137,9 @@ internal static class KeyEnvelopeText
             return NotAccepted(KeyFileWords.AcceptedRounds);
         }
 
-        return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment")) ? null : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
+        return SealableText.FaultIn(Word(root, "study")) is null && IsHash(Word(root, "commitment"))
+            ? null
+            : Damaged(KeyFileWords.StudyOrCommitmentIsNone);
     }
 
     private static bool HasPeople(JsonElement root) => root.GetProperty(People).TryGetInt32(out int people) && people is (1 or 2);
@@ -136,12 +147,15 @@ internal static class KeyEnvelopeText
     private static bool IsHash(string word) =>
         word.Length == 64 && word.All(digit => char.IsAsciiHexDigitLower(digit) || char.IsAsciiDigit(digit));
 
-    private static KeyOpening NotAccepted(string allowed) => KeyOpening.Refused(
-        KeyFault.OtherParameters, KeyFileWords.ParametersAreNotAccepted(allowed));
+    private static KeyOpening NotAccepted(string allowed) =>
+        KeyOpening.Refused(KeyFault.OtherParameters, KeyFileWords.ParametersAreNotAccepted(allowed));
 
     private static string Word(JsonElement root, string member) => root.GetProperty(member).GetString() ?? "";
 
     private static byte[]? BytesOf(JsonElement root, string member, int length) =>
         root.GetProperty(member).TryGetBytesFromBase64(out byte[]? bytes)
-            && bytes.Length == length && Convert.ToBase64String(bytes) == Word(root, member) ? bytes : null;
+        && bytes.Length == length
+        && Convert.ToBase64String(bytes) == Word(root, member)
+            ? bytes
+            : null;
 }

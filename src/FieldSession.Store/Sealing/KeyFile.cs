@@ -21,9 +21,7 @@ public sealed class KeyFile
     /// <summary>The key file with its real, slow stretching of the passphrase.</summary>
     /// <param name="lot">Where salt and nonce come from.</param>
     public KeyFile(ILot lot)
-        : this(lot, Pbkdf2Stretch.Derive)
-    {
-    }
+        : this(lot, Pbkdf2Stretch.Derive) { }
 
     /// <summary>The key file with another way to stretch the passphrase, so that many files can be tried in a moment.</summary>
     /// <param name="lot">Where salt and nonce come from.</param>
@@ -49,7 +47,8 @@ public sealed class KeyFile
             ? null
             : new Objection(
                 all.Length > 1 ? KeyFileWords.HoldsNoSecondPassphrase : KeyFileWords.PassphraseIsTooShort,
-                KeyFileWords.PassphraseForm(ShortestPassphrase));
+                KeyFileWords.PassphraseForm(ShortestPassphrase)
+            );
     }
 
     /// <summary>What rules out writing a new file there; null: nothing.</summary>
@@ -61,9 +60,7 @@ public sealed class KeyFile
             return new Objection(KeyFileWords.NoSuchFolder(folder), KeyFileWords.MakeFolderFirst);
         }
 
-        return Path.Exists(path)
-            ? new Objection(KeyFileWords.NameIsTaken(path), KeyFileWords.NameAnotherFile)
-            : null;
+        return Path.Exists(path) ? new Objection(KeyFileWords.NameIsTaken(path), KeyFileWords.NameAnotherFile) : null;
     }
 
     /// <summary>Locks a key and writes it durably. Nothing is written where it is refused.</summary>
@@ -85,7 +82,14 @@ public sealed class KeyFile
         byte[] secret = _stretch(passphrase, salt, Pbkdf2Stretch.FewestRounds);
         byte[] text = KeyPlaintext.Of(key);
         KeyEnvelope envelope = KeyEnvelope.Lock(
-            key.StudyName, Commitment.Of(key), TwoPassphrases.In(passphrase).Length, salt, _lot.Bytes(KeyEnvelope.NonceBytes), secret, text);
+            key.StudyName,
+            Commitment.Of(key),
+            TwoPassphrases.In(passphrase).Length,
+            salt,
+            _lot.Bytes(KeyEnvelope.NonceBytes),
+            secret,
+            text
+        );
         CryptographicOperations.ZeroMemory(text);
         CryptographicOperations.ZeroMemory(secret);
         PrivateFile.Write(path, envelope.ToBytes());
@@ -101,9 +105,8 @@ public sealed class KeyFile
         OpenOneOf(path, studyName, commitment is null ? [] : [commitment], passphrase);
 
     /// <summary>What a key file says of itself without a passphrase; null, with the reason, where it is none.</summary>
-    public static KeyLabel? LabelOf(string path, out KeyOpening? refusal) => Envelope(path, out refusal) is { } envelope
-        ? new KeyLabel(envelope.Study, envelope.Commitment, envelope.People ?? 1)
-        : null;
+    public static KeyLabel? LabelOf(string path, out KeyOpening? refusal) =>
+        Envelope(path, out refusal) is { } envelope ? new KeyLabel(envelope.Study, envelope.Commitment, envelope.People ?? 1) : null;
 
     /// <summary>Opens a key file of any study.</summary>
     /// <param name="path">The custodian's file.</param>
@@ -117,7 +120,8 @@ public sealed class KeyFile
     /// <summary>Opens the key file of one of a study's fittings.</summary>
     /// <param name="path">The custodian's file.</param>
     /// <param name="studyName">The study whose key it should be.</param>
-    /// <param name="commitments">The commitments that are in the study, one of which the file must be of; empty: the study holds none.</param>
+    /// <param name="commitments">The commitments that are in the study, one of which the file must be of; empty: the study holds
+    /// none.</param>
     /// <param name="passphrase">What the custodian types.</param>
     public KeyOpening OpenOneOf(string path, string studyName, IReadOnlyCollection<string> commitments, string passphrase)
     {
@@ -130,9 +134,10 @@ public sealed class KeyFile
 
         if (envelope.Study != studyName || (commitments.Count > 0 && !commitments.Contains(envelope.Commitment)))
         {
-            return KeyOpening.Refused(KeyFault.AnotherStudy, envelope.Study == studyName
-                ? KeyFileWords.KeyOfAnotherSealing
-                : KeyFileWords.KeyOfAnotherStudy(envelope, studyName));
+            return KeyOpening.Refused(
+                KeyFault.AnotherStudy,
+                envelope.Study == studyName ? KeyFileWords.KeyOfAnotherSealing : KeyFileWords.KeyOfAnotherStudy(envelope, studyName)
+            );
         }
 
         return Unlock(envelope, passphrase);
@@ -158,8 +163,7 @@ public sealed class KeyFile
         CryptographicOperations.ZeroMemory(secret);
         if (text is null)
         {
-            return KeyOpening.Refused(
-                KeyFault.WrongPassphraseOrChanged, KeyFileWords.WrongPassphraseOrChanged);
+            return KeyOpening.Refused(KeyFault.WrongPassphraseOrChanged, KeyFileWords.WrongPassphraseOrChanged);
         }
 
         KeySheet? key = KeyPlaintext.Parse(text);

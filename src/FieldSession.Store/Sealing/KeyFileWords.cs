@@ -41,9 +41,11 @@ internal static class KeyFileWords
 
     public const string StudyOrCommitmentIsNone = "'study' or 'commitment' is not valid";
 
-    public static string ParametersAreNotAccepted(string allowed) => $"the key file uses settings that are not accepted: {allowed}; take the file that 'seal' wrote";
+    public static string ParametersAreNotAccepted(string allowed) =>
+        $"the key file uses settings that are not accepted: {allowed}; take the file that 'seal' wrote";
 
-    public static string AcceptedFormat => $"format '{KeyEnvelope.FirstFormat}' or '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens";
+    public static string AcceptedFormat =>
+        $"format '{KeyEnvelope.FirstFormat}' or '{KeyEnvelope.Format}' with '{KeyEnvelope.Kdf}' is what this program opens";
 
     public const string AcceptedPeople = "'people' is 1 or 2";
 
@@ -63,10 +65,15 @@ internal static class KeyFileWords
     public const string NameFolderAwayFromStudy = "name a folder that the crew never opens, best on the custodian's own stick";
 
     // opening one
-    public static string KeyOfAnotherStudy(KeyEnvelope envelope, string studyName) => $"the key file of another study, {envelope.Study}; take the one of {studyName}";
+    public static string KeyOfAnotherStudy(KeyEnvelope envelope, string studyName) =>
+        $"the key file of another study, {envelope.Study}; take the one of {studyName}";
 
-    public const string KeyOfAnotherSealing = "the key file belongs to another sealing of this study: its commitment is not one of the study's; take the file written with these codes";
-    public const string WrongPassphraseOrChanged = "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy";
-    public const string NeedsTwoPassphrases = "two people hold this key; give both passphrases, the second in FIELDSESSION_PASSPHRASE_2 or when asked";
+    public const string KeyOfAnotherSealing =
+        "the key file belongs to another sealing of this study: its commitment is not one of the study's; take the file "
+        + "written with these codes";
+    public const string WrongPassphraseOrChanged =
+        "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy";
+    public const string NeedsTwoPassphrases =
+        "two people hold this key; give both passphrases, the second in FIELDSESSION_PASSPHRASE_2 or when asked";
     public const string ContentsDoNotGiveCommitment = "what it holds does not give its own commitment";
 }

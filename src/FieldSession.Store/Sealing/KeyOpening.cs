@@ -17,7 +17,9 @@ public enum KeyFault
     /// <summary>It is the key file of another study, or of another sealing of this one.</summary>
     AnotherStudy,
 
-    /// <summary>It was made in a way that is not accepted: another cipher, too few rounds, or so many that opening would take an hour.</summary>
+    /// <summary>
+    /// It was made in a way that is not accepted: another cipher, too few rounds, or so many that opening would take an hour.
+    /// </summary>
     OtherParameters,
 
     /// <summary>The passphrase is wrong or the file was changed; which of the two can't be told.</summary>

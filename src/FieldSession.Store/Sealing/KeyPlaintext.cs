@@ -45,12 +45,17 @@ internal static class KeyPlaintext
         {
             using JsonDocument document = JsonDocument.Parse(padded);
             JsonElement root = document.RootElement;
-            List<KeyLine> places = [.. root.GetProperty("places").EnumerateArray()
-                .Select(place => new KeyLine(new SpecCode(Word(place, "code")), Word(place, "spec"), Optional(place, "mark")))];
+            List<KeyLine> places =
+            [
+                .. root.GetProperty("places")
+                    .EnumerateArray()
+                    .Select(place => new KeyLine(new SpecCode(Word(place, "code")), Word(place, "spec"), Optional(place, "mark"))),
+            ];
             string control = places.First(place => place.Code.Digits == Word(root, "control")).Spec;
             return new KeySheet(Word(root, "study"), places, control, Word(root, "nonce"), PlanIn(root));
         }
-        catch (Exception broken) when (broken is JsonException or KeyNotFoundException or InvalidOperationException or ArgumentException or FormatException)
+        catch (Exception broken)
+            when (broken is JsonException or KeyNotFoundException or InvalidOperationException or ArgumentException or FormatException)
         {
             return null;
         }
@@ -95,7 +100,10 @@ internal static class KeyPlaintext
             json.WriteStartArray("cars");
             cars.ForEach(json.WriteStringValue);
             json.WriteEndArray();
-            json.WriteString("carOrder", string.Join(' ', carOrder.Select(car => cars.IndexOf(car).ToString(CultureInfo.InvariantCulture))));
+            json.WriteString(
+                "carOrder",
+                string.Join(' ', carOrder.Select(car => cars.IndexOf(car).ToString(CultureInfo.InvariantCulture)))
+            );
         }
 
         json.WriteStartArray("onCars");
@@ -118,17 +126,26 @@ internal static class KeyPlaintext
             return null;
         }
 
-        string[] cars = root.TryGetProperty("cars", out JsonElement named) ? [.. named.EnumerateArray().Select(car => car.GetString() ?? "")] : [];
+        string[] cars = root.TryGetProperty("cars", out JsonElement named)
+            ? [.. named.EnumerateArray().Select(car => car.GetString() ?? "")]
+            : [];
         return new FittingPlan(
             root.GetProperty("fitting").GetInt32(),
             digest.GetString() ?? "",
             [.. Words(root, "order").Select(word => word == "R" ? Place.Reference : new Place(Number(word)))],
-            cars.Length > 0 ? [.. Words(root, "carOrder").Select(word => cars.ElementAtOrDefault(Number(word)) ?? throw new FormatException())] : null)
+            cars.Length > 0
+                ? [.. Words(root, "carOrder").Select(word => cars.ElementAtOrDefault(Number(word)) ?? throw new FormatException())]
+                : null
+        )
         {
             FirstRun = Math.Max(1, root.GetProperty("firstRun").GetInt32()),
             EarlierCodes = [.. Words(root, "earlier").Select(word => new SpecCode(word))],
-            OnCars = [.. root.GetProperty("onCars").EnumerateArray()
-                .Select(set => new SetOnCar(Optional(set, "car"), new SpecCode(Word(set, "code")), Optional(set, "spec")))],
+            OnCars =
+            [
+                .. root.GetProperty("onCars")
+                    .EnumerateArray()
+                    .Select(set => new SetOnCar(Optional(set, "car"), new SpecCode(Word(set, "code")), Optional(set, "spec"))),
+            ],
         };
     }
 
@@ -143,7 +160,8 @@ internal static class KeyPlaintext
     private static string? Optional(JsonElement element, string member) =>
         element.TryGetProperty(member, out JsonElement word) ? word.GetString() : null;
 
-    private static string[] Words(JsonElement element, string member) => Word(element, member).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Words(JsonElement element, string member) =>
+        Word(element, member).Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     private static int Number(string word) => int.Parse(word, NumberStyles.None, CultureInfo.InvariantCulture);
 

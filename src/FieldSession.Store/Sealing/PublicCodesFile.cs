@@ -86,8 +86,12 @@ public static class PublicCodesFile
 
         string[] words = Word(root, "codes").Split(' ');
         PublicCodes codes = new(
-            Word(root, "study"), Word(root, "plan"), root.GetProperty("fitting").GetInt32(),
-            [.. words.Select(SpecCode.Parse).OfType<SpecCode>()], Word(root, "commitment"));
+            Word(root, "study"),
+            Word(root, "plan"),
+            root.GetProperty("fitting").GetInt32(),
+            [.. words.Select(SpecCode.Parse).OfType<SpecCode>()],
+            Word(root, "commitment")
+        );
         bool isWhole = codes.Codes.Count == words.Length && codes.Check() == Word(root, "check");
         return isWhole ? new PublicCodesRead(codes, null) : Refused(KeyFileWords.PublicFileWasChanged);
     }

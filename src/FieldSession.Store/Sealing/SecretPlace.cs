@@ -76,14 +76,20 @@ public static class SecretSheet
 internal static class PrivateFile
 {
     /// <summary>
-    /// Writes beside the file, forces it to disk, then gives it its name and forces the folder too; a file already there is never replaced. What a kill
-    /// left beside it, which may hold names of specs, goes with the next try.
+    /// Writes beside the file, forces it to disk, then gives it its name and forces the folder too; a file already there is never replaced.
+    /// What a kill left beside it, which may hold names of specs, goes with the next try.
     /// </summary>
     /// <exception cref="IOException">It could not be written, or a file of that name is there; nothing was left behind.</exception>
     public static void Write(string path, byte[] bytes)
     {
         string beside = $"{path}.unfinished";
-        FileStreamOptions options = new() { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None, BufferSize = 0 };
+        FileStreamOptions options = new()
+        {
+            Mode = FileMode.CreateNew,
+            Access = FileAccess.Write,
+            Share = FileShare.None,
+            BufferSize = 0,
+        };
         if (!OperatingSystem.IsWindows())
         {
             options.UnixCreateMode = UnixFileMode.UserRead | UnixFileMode.UserWrite;

@@ -22,7 +22,8 @@ internal static class CommandLine
         {
             return Command(words, outside);
         }
-        catch (Exception wrong) when (wrong is StudyMissingException or StudyNameException or StudyExistsException or TextRefusedException or NotAFileException)
+        catch (Exception wrong)
+            when (wrong is StudyMissingException or StudyNameException or StudyExistsException or TextRefusedException or NotAFileException)
         {
             outside.Error.WriteLine($"fieldsession: {wrong.Message}");
             return ExitCode.Wrong;
@@ -44,12 +45,14 @@ internal static class CommandLine
         ParseResult typed = Make(outside).Parse(words);
         if (typed.Errors.Count == 0)
         {
-            int code = typed.Invoke(new InvocationConfiguration
-            {
-                EnableDefaultExceptionHandler = false,
-                Output = outside.Output,
-                Error = outside.Error,
-            });
+            int code = typed.Invoke(
+                new InvocationConfiguration
+                {
+                    EnableDefaultExceptionHandler = false,
+                    Output = outside.Output,
+                    Error = outside.Error,
+                }
+            );
             if (code == ExitCode.Done && typed.Action is not GuidedHelp)
             {
                 NextLine.Say(typed.CommandResult, outside);
@@ -80,44 +83,47 @@ internal static class CommandLine
     }
 
     /// <summary>All commands.</summary>
-    public static RootCommand Make(Surroundings outside) => GuidedHelp.For(new(CommandWords.ProgramInOneSentence)
-    {
-        PlanCommand.Make(outside),
-        OrdersCommand.Make(outside),
-        TyreCommand.Make(outside),
-        PaperCommand.Make(outside),
-        StartCommand.Make(outside),
-        SealCommand.Make(outside),
-        CodesCommand.Make(outside),
-        FittingCommand.Make(outside),
-        KeycheckCommand.Make(outside),
-        DriveCommand.Make(outside),
-        EnterCommand.Make(outside),
-        LegsCommand.Make(outside),
-        SlipCommand.Make(outside),
-        ListenCommand.Make(outside),
-        LogCommand.Make(outside),
-        PlayCommand.Make(outside),
-        CompareCommand.Make(path => DayIn(path, outside)),
-        MergeCommand.Make(outside),
-        ReviewCommand.Make(outside),
-        PredictCommand.Make(outside),
-        RevealCommand.Make(outside),
-        ReportCommand.Make(outside),
-        ExportCommand.Make(outside),
-        SchemaCommand.Make(outside),
-        ScoreCommand.Make(outside),
-        ArchiveCommand.Make(outside),
-        VerifyCommand.Make(outside),
-        RescueCommand.Make(outside),
-        SizeCommand.Make(),
-        LevelsCommand.Make(outside),
-        DemoCommand.Make(outside),
-        HelpCommand.Make(outside),
-        CompletionCommand.Make(outside),
-        ManCommand.Make(outside, () => Make(outside)),
-        LicencesCommand.Make(outside),
-    });
+    public static RootCommand Make(Surroundings outside) =>
+        GuidedHelp.For(
+            new(CommandWords.ProgramInOneSentence)
+            {
+                PlanCommand.Make(outside),
+                OrdersCommand.Make(outside),
+                TyreCommand.Make(outside),
+                PaperCommand.Make(outside),
+                StartCommand.Make(outside),
+                SealCommand.Make(outside),
+                CodesCommand.Make(outside),
+                FittingCommand.Make(outside),
+                KeycheckCommand.Make(outside),
+                DriveCommand.Make(outside),
+                EnterCommand.Make(outside),
+                LegsCommand.Make(outside),
+                SlipCommand.Make(outside),
+                ListenCommand.Make(outside),
+                LogCommand.Make(outside),
+                PlayCommand.Make(outside),
+                CompareCommand.Make(path => DayIn(path, outside)),
+                MergeCommand.Make(outside),
+                ReviewCommand.Make(outside),
+                PredictCommand.Make(outside),
+                RevealCommand.Make(outside),
+                ReportCommand.Make(outside),
+                ExportCommand.Make(outside),
+                SchemaCommand.Make(outside),
+                ScoreCommand.Make(outside),
+                ArchiveCommand.Make(outside),
+                VerifyCommand.Make(outside),
+                RescueCommand.Make(outside),
+                SizeCommand.Make(),
+                LevelsCommand.Make(outside),
+                DemoCommand.Make(outside),
+                HelpCommand.Make(outside),
+                CompletionCommand.Make(outside),
+                ManCommand.Make(outside, () => Make(outside)),
+                LicencesCommand.Make(outside),
+            }
+        );
 
     private static DayOfStudy DayIn(string path, Surroundings outside)
     {

@@ -26,7 +26,10 @@ internal static class DemoCommand
         {
             if (DemoStudy.Named(typed.GetRequiredValue(name)) is not { } demo)
             {
-                outside.Error.WriteLine($"demo: there is no demo '{typed.GetRequiredValue(name)}'; there are {string.Join(", ", DemoStudy.All.Select(one => one.Name))}");
+                outside.Error.WriteLine(
+                    $"demo: there is no demo '{typed.GetRequiredValue(name)}'; there are "
+                        + $"{string.Join(", ", DemoStudy.All.Select(one => one.Name))}"
+                );
                 return ExitCode.Wrong;
             }
 
@@ -77,11 +80,14 @@ internal static class DemoCommand
         }
 
         Surroundings later = outside with { Clock = new LaterClock(outside.Clock, clock.GetUtcNow()) };
-        int ended = UsersOwn.Show(outside, own =>
-        {
-            using OpenedStudy opened = OpenedStudy.At(files.Study, later);
-            return DriveCommand.OpenScreens(opened, own, later, files.Folder);
-        });
+        int ended = UsersOwn.Show(
+            outside,
+            own =>
+            {
+                using OpenedStudy opened = OpenedStudy.At(files.Study, later);
+                return DriveCommand.OpenScreens(opened, own, later, files.Folder);
+            }
+        );
         outside.Error.WriteLine(files.Farewell);
         return ended;
     }

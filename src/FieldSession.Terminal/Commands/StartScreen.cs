@@ -60,7 +60,8 @@ internal static class StartScreen
         }
     }
 
-    private static string InOneLine(StringWriter said) => string.Join("; ", said.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+    private static string InOneLine(StringWriter said) =>
+        string.Join("; ", said.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
 
     private static string StudyPath(StartChoice choice, OpenedStudy study) =>
         choice.Kind == StartKind.Plan ? StartCommand.PathIn(choice.Path, study.Logbook.Study.Plan!) : choice.Path;
@@ -68,6 +69,12 @@ internal static class StartScreen
     private static int Show(OpenedStudy study, string path, UsersOwn own, RecentFile recent, Surroundings outside)
     {
         recent.Remember(path);
-        return DriveCommand.OpenScreens(study, own, outside, Path.GetDirectoryName(Path.GetFullPath(path))!, NextStep.Screen(study.Logbook.Study));
+        return DriveCommand.OpenScreens(
+            study,
+            own,
+            outside,
+            Path.GetDirectoryName(Path.GetFullPath(path))!,
+            NextStep.Screen(study.Logbook.Study)
+        );
     }
 }

@@ -30,9 +30,20 @@ internal static class FittingSheet
     }
 
     /// <summary>The table: a row for each place of the order, RFC 4180.</summary>
-    public static IEnumerable<string> Table(KeySheet key) => key.Places
-        .Select((line, place) => string.Join(',', key.Plan?.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "", new Place(place), line.Code, Cell(line.Spec), Cell(line.UnderTape)))
-        .Prepend(TableHeader);
+    public static IEnumerable<string> Table(KeySheet key) =>
+        key
+            .Places.Select(
+                (line, place) =>
+                    string.Join(
+                        ',',
+                        key.Plan?.Number.ToString(System.Globalization.CultureInfo.InvariantCulture) ?? "",
+                        new Place(place),
+                        line.Code,
+                        Cell(line.Spec),
+                        Cell(line.UnderTape)
+                    )
+            )
+            .Prepend(TableHeader);
 
     /// <summary>The list, line by line: all sets, then run by run.</summary>
     public static IEnumerable<string> List(KeySheet key, KeySheet? earlier)
@@ -44,11 +55,15 @@ internal static class FittingSheet
             "",
             .. FittingPages.Of(key, earlier, Columns)[0].Select(row => row.Text.TrimEnd()),
             "",
-            .. FittingList.Of(key, earlier).SelectMany(row => new[]
-            {
-                $"{CustodianWords.Slip(row, runs)}  {row.Line.Spec}, mark {row.Line.UnderTape}",
-                $"    {CustodianWords.Change(row)}",
-            }),
+            .. FittingList
+                .Of(key, earlier)
+                .SelectMany(row =>
+                    new[]
+                    {
+                        $"{CustodianWords.Slip(row, runs)}  {row.Line.Spec}, mark {row.Line.UnderTape}",
+                        $"    {CustodianWords.Change(row)}",
+                    }
+                ),
             "",
         ];
     }
@@ -74,7 +89,12 @@ internal static class FittingPages
     /// <param name="earlier">The key of the fitting before it; null: not given.</param>
     /// <param name="columns">Columns to fill.</param>
     /// <param name="form">How a code is written.</param>
-    public static ImmutableArray<ImmutableArray<PageRow>> Of(KeySheet key, KeySheet? earlier, int columns, LetterForm form = LetterForm.Block)
+    public static ImmutableArray<ImmutableArray<PageRow>> Of(
+        KeySheet key,
+        KeySheet? earlier,
+        int columns,
+        LetterForm form = LetterForm.Block
+    )
     {
         FittingRow[] rows = [.. FittingList.Of(key, earlier)];
         int runs = key.Plan?.Order.Count ?? 0;
@@ -82,34 +102,47 @@ internal static class FittingPages
     }
 
     private static ImmutableArray<PageRow> Sets(KeySheet key, KeySheet? earlier, int columns) =>
-    [
-        PageRow.Of(Set("place", "code", "mark", "spec", columns), Ink.Quiet),
-        .. key.Places.Select((line, place) => PageRow.Of(Set($"{new State.Place(place)}", line.Code.Digits, line.UnderTape, line.Spec, columns), Ink.Strong)),
-        PageRow.Blank,
-        .. Text(CustodianWords.MarkFirst, columns),
-        .. key.Plan is null ? Text(CustodianWords.OldKeyKnowsNoOrder, columns) : [],
-        .. key.Plan is { } plan ? FittingList.OnCars(plan, earlier).SelectMany(set => Text(CustodianWords.OnTheCar(set), columns)) : [],
-    ];
+        [
+            PageRow.Of(Set("place", "code", "mark", "spec", columns), Ink.Quiet),
+            .. key.Places.Select(
+                (line, place) =>
+                    PageRow.Of(Set($"{new State.Place(place)}", line.Code.Digits, line.UnderTape, line.Spec, columns), Ink.Strong)
+            ),
+            PageRow.Blank,
+            .. Text(CustodianWords.MarkFirst, columns),
+            .. key.Plan is null ? Text(CustodianWords.OldKeyKnowsNoOrder, columns) : [],
+            .. key.Plan is { } plan ? FittingList.OnCars(plan, earlier).SelectMany(set => Text(CustodianWords.OnTheCar(set), columns)) : [],
+        ];
 
     private static ImmutableArray<PageRow> Run(FittingRow row, FittingRow? next, int runs, int columns, LetterForm form) =>
-    [
-        PageRow.Of(CustodianWords.Run(row, runs), Ink.Strong),
-        PageRow.Blank,
-        .. LargeText.Of(row.Line.Code.Digits, columns, CodeRows, form).Select(large => PageRow.Of(large, Ink.Strong)),
-        PageRow.Of(CustodianWords.TellTheCrew, Ink.Quiet),
-        PageRow.Blank,
-        .. Labelled("tyres", CustodianWords.Change(row), columns),
-        .. Labelled("spec", row.Line.Spec, columns),
-        .. Labelled("mark", row.Line.UnderTape, columns),
-        PageRow.Blank,
-        .. next is null ? [] : Labelled("then", $"{CustodianWords.Run(next, runs)}: {CustodianWords.Change(next)}", columns),
-    ];
+        [
+            PageRow.Of(CustodianWords.Run(row, runs), Ink.Strong),
+            PageRow.Blank,
+            .. LargeText.Of(row.Line.Code.Digits, columns, CodeRows, form).Select(large => PageRow.Of(large, Ink.Strong)),
+            PageRow.Of(CustodianWords.TellTheCrew, Ink.Quiet),
+            PageRow.Blank,
+            .. Labelled("tyres", CustodianWords.Change(row), columns),
+            .. Labelled("spec", row.Line.Spec, columns),
+            .. Labelled("mark", row.Line.UnderTape, columns),
+            PageRow.Blank,
+            .. next is null ? [] : Labelled("then", $"{CustodianWords.Run(next, runs)}: {CustodianWords.Change(next)}", columns),
+        ];
 
     private static string Set(string place, string code, string mark, string spec, int columns) =>
-        Columns.Left(place, PlaceColumns) + Columns.Left(code, CodeColumns) + Columns.Left(mark, MarkColumns) + Columns.Cut(spec, columns - PlaceColumns - CodeColumns - MarkColumns);
+        Columns.Left(place, PlaceColumns)
+        + Columns.Left(code, CodeColumns)
+        + Columns.Left(mark, MarkColumns)
+        + Columns.Cut(spec, columns - PlaceColumns - CodeColumns - MarkColumns);
 
-    private static IEnumerable<PageRow> Labelled(string label, string words, int columns) => Wrapped.Lines(words, columns - LabelColumns)
-        .Select((line, at) => PageRow.Of(Columns.Left(at == 0 ? label : "", LabelColumns), Ink.Quiet).And(line, at == 0 && label != "then" ? Ink.Strong : Ink.Plain));
+    private static IEnumerable<PageRow> Labelled(string label, string words, int columns) =>
+        Wrapped
+            .Lines(words, columns - LabelColumns)
+            .Select(
+                (line, at) =>
+                    PageRow
+                        .Of(Columns.Left(at == 0 ? label : "", LabelColumns), Ink.Quiet)
+                        .And(line, at == 0 && label != "then" ? Ink.Strong : Ink.Plain)
+            );
 
     private static IEnumerable<PageRow> Text(string words, int columns) => Wrapped.Lines(words, columns).Select(line => PageRow.Of(line));
 }

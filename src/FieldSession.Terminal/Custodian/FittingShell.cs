@@ -79,7 +79,10 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
             return true;
         }
 
-        _page += On.Contains(key) ? 1 : Back.Contains(key) ? -1 : 0;
+        _page +=
+            On.Contains(key) ? 1
+            : Back.Contains(key) ? -1
+            : 0;
         Draw();
         return true;
     }
@@ -91,7 +94,8 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
         ImmutableArray<ImmutableArray<PageRow>> pages = FittingPages.Of(_key, _earlier, columns, _form);
         _page = Math.Clamp(_page, 0, pages.Length - 1);
         int room = Math.Max(1, Frame.Height - 4);
-        PageRow header = PageRow.Of($" {CustodianWords.Title(_key)}", Ink.Bar)
+        PageRow header = PageRow
+            .Of($" {CustodianWords.Title(_key)}", Ink.Bar)
             .WithRight(PageRow.Of($"page {_page + 1} of {pages.Length}  {CustodianWords.WipedAtTheEnd} ", Ink.Bar), Frame.Width);
         _paper.Show(
             [
@@ -101,6 +105,7 @@ internal sealed class FittingShell : Runnable, IToldOfFaults
                 _message is null ? PageRow.Blank : PageRow.Of(_message, Ink.Alarm),
                 PageRow.Of(_page == pages.Length - 1 ? CustodianWords.KeysOnLastPage : CustodianWords.KeysOnPage, Ink.Bar),
             ],
-            _palette);
+            _palette
+        );
     }
 }

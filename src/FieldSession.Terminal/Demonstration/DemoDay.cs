@@ -24,7 +24,8 @@ internal static class DemoDay
             demo.Codes.Zip(specs.Names, (code, spec) => new KeyLine(new SpecCode(code), spec)),
             specs.Control,
             Convert.ToHexStringLower(outside.Lot.Bytes(KeySheet.NonceBytes)),
-            new FittingPlan(1, PlanDigest.Of(plan), plan.Order, plan.CarOrder));
+            new FittingPlan(1, PlanDigest.Of(plan), plan.Order, plan.CarOrder)
+        );
         return Math.Max(planned, SealCommand.Seal(logbook, key, keyPath, demo.Passphrase, outside));
     }
 
@@ -62,7 +63,8 @@ internal static class DemoDay
         }
     }
 
-    private static SpecList Specs(DemoStudy demo) => SpecList.Parse(demo.Text("specs.txt"), demo.Codes.Length, out Objection? refusal)
+    private static SpecList Specs(DemoStudy demo) =>
+        SpecList.Parse(demo.Text("specs.txt"), demo.Codes.Length, out Objection? refusal)
         ?? throw new InvalidDataException(DemoWords.SpecListIsWrong(refusal));
 }
 
@@ -84,8 +86,10 @@ internal sealed class DemoClock : TimeProvider
     public void Follow(string line)
     {
         const string At = "# at ";
-        if (line.StartsWith(At, StringComparison.Ordinal) && DateTimeOffset.TryParse(
-            line[At.Length..] + "Z", CultureInfo.InvariantCulture, out DateTimeOffset said))
+        if (
+            line.StartsWith(At, StringComparison.Ordinal)
+            && DateTimeOffset.TryParse(line[At.Length..] + "Z", CultureInfo.InvariantCulture, out DateTimeOffset said)
+        )
         {
             _now = said;
         }

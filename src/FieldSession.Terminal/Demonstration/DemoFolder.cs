@@ -51,7 +51,8 @@ internal static class DemoFiles
     /// <exception cref="FileNotFoundException">The program was built without it.</exception>
     public static string Text(string name)
     {
-        using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"demo/{name}")
+        using Stream stream =
+            Assembly.GetExecutingAssembly().GetManifestResourceStream($"demo/{name}")
             ?? throw new FileNotFoundException(DemoWords.FileNotInProgram(name), name);
         using StreamReader reader = new(stream);
         return reader.ReadToEnd();
@@ -69,7 +70,13 @@ internal static class DemoFiles
 /// <param name="MarkReaders">Who read the marks on the tyres.</param>
 /// <param name="DrivenFiles">Its files of entry lines, in the order they were typed, before the evening's.</param>
 internal sealed record DemoStudy(
-    string Name, ImmutableArray<string> Codes, int RunsDriven, string Passphrase, ImmutableArray<string> MarkReaders, ImmutableArray<string> DrivenFiles)
+    string Name,
+    ImmutableArray<string> Codes,
+    int RunsDriven,
+    string Passphrase,
+    ImmutableArray<string> MarkReaders,
+    ImmutableArray<string> DrivenFiles
+)
 {
     /// <summary>Every demo; the first is the one that opens where none is named.</summary>
     public static ImmutableArray<DemoStudy> All { get; } =
@@ -79,7 +86,8 @@ internal sealed record DemoStudy(
     ];
 
     /// <summary>The demo of a name; null: there is none.</summary>
-    public static DemoStudy? Named(string name) => All.FirstOrDefault(demo => string.Equals(demo.Name, name, StringComparison.OrdinalIgnoreCase));
+    public static DemoStudy? Named(string name) =>
+        All.FirstOrDefault(demo => string.Equals(demo.Name, name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>The text of one of its files, such as "plan.toml".</summary>
     public string Text(string file) => DemoFiles.Text($"{Name}/{file}");
@@ -93,7 +101,8 @@ internal static class DemoWords
 {
     public static string PlanIsWrong(string problems) => $"the demo's plan is wrong: {problems}";
 
-    public static string LineNotTaken(string line, Outcome outcome) => $"the demo's line '{line}' was not taken: {ShellWords.NotWritten(outcome)}";
+    public static string LineNotTaken(string line, Outcome outcome) =>
+        $"the demo's line '{line}' was not taken: {ShellWords.NotWritten(outcome)}";
 
     public static string SpecListIsWrong(Objection? refusal) => $"the demo's spec list is wrong: {refusal}";
 
@@ -101,5 +110,6 @@ internal static class DemoWords
 
     public static string FileNotInProgram(string name) => $"the demo file {name} is not in the program";
 
-    public static string WhereDemoLies(string folder, string passphrase) => $"the demo is in {folder}; its key file opens with the passphrase '{passphrase}'";
+    public static string WhereDemoLies(string folder, string passphrase) =>
+        $"the demo is in {folder}; its key file opens with the passphrase '{passphrase}'";
 }

@@ -4,8 +4,8 @@ using FieldSession.Terminal.Commands;
 namespace FieldSession.Terminal.Demonstration;
 
 /// <summary>
-/// What a recorder in a demo's car would have written: made from the typed levels by seeded noise, with a ring of the air in the tyre that every candidate
-/// makes weaker. No sound of a real car is in it.
+/// What a recorder in a demo's car would have written: made from the typed levels by seeded noise, with a ring of the air in the tyre that
+/// every candidate makes weaker. No sound of a real car is in it.
 /// </summary>
 internal static class DemoRecordings
 {
@@ -32,8 +32,18 @@ internal static class DemoRecordings
         SpecCode control = new(files.Demo.Codes[0]);
         string[] runs = [.. study.Runs.AsParallel().AsOrdered().Select(run => Run(files.Recordings, run, study, run.Code == control))];
         Session day = study.Sessions[0];
-        string before = Tone(files.Recordings, "tone-before", day.Before?.LevelDb ?? study.Plan!.CalibratorDb, study.Runs[0].Started.At.AddMinutes(-AroundMin));
-        string after = Tone(files.Recordings, "tone-after", day.After?.LevelDb ?? study.Plan!.CalibratorDb, study.LastRun!.Readings.Last().Mark.At.AddMinutes(AroundMin));
+        string before = Tone(
+            files.Recordings,
+            "tone-before",
+            day.Before?.LevelDb ?? study.Plan!.CalibratorDb,
+            study.Runs[0].Started.At.AddMinutes(-AroundMin)
+        );
+        string after = Tone(
+            files.Recordings,
+            "tone-after",
+            day.After?.LevelDb ?? study.Plan!.CalibratorDb,
+            study.LastRun!.Readings.Last().Mark.At.AddMinutes(AroundMin)
+        );
         return ListenCommand.Take(logbook, new AskedListening(files.Study, [before, .. runs, after]), outside);
     }
 
@@ -50,11 +60,13 @@ internal static class DemoRecordings
             double to = (reading.Mark.At - begun).TotalSeconds;
             bool isImpact = study.Plan!.Route[reading.Segment - 1].Kind.IsImpact;
             double noise = reading.Levels.MidpointDb - (isImpact ? BlowOverNoiseDb : 0) + ofRun;
-            stretches.Add(new(from, to, noise, noise - RingBelowNoiseDb - (isControl ? 0 : WeakerRingDb) + Scatter())
-            {
-                ImpactAtS = isImpact ? to - BlowBeforeStoredS : null,
-                RingLastsS = isControl ? 0.25 : 0.18,
-            });
+            stretches.Add(
+                new(from, to, noise, noise - RingBelowNoiseDb - (isControl ? 0 : WeakerRingDb) + Scatter())
+                {
+                    ImpactAtS = isImpact ? to - BlowBeforeStoredS : null,
+                    RingLastsS = isControl ? 0.25 : 0.18,
+                }
+            );
             from = to;
         }
 

@@ -14,7 +14,10 @@ internal sealed record HeardStretch(double FromS, double ToS, double NoiseDb, do
     public double RingLastsS { get; init; } = 0.25;
 }
 
-/// <summary>Makes the sound of a run: seeded noise by segment, a ring near 219 Hz, impacts that ring on. Levels as if 94 dB were 20 dB below full scale.</summary>
+/// <summary>
+/// Makes the sound of a run: seeded noise by segment, a ring near 219 Hz, impacts that ring on. Levels as if 94 dB were 20 dB below full
+/// scale.
+/// </summary>
 internal static class SoundOfRun
 {
     private const double RingHz = 219;
@@ -46,7 +49,9 @@ internal static class SoundOfRun
                 (noiseGain, ringingGain) = Gains(stretches[at], broadGain, ringGain);
             }
 
-            samples[i] = (float)((noiseGain * broad.Next(White(lot))) + (ringingGain * ring.Next(White(lot))) + Impact(stretches[at], time));
+            samples[i] = (float)(
+                (noiseGain * broad.Next(White(lot))) + (ringingGain * ring.Next(White(lot))) + Impact(stretches[at], time)
+            );
         }
 
         return samples;
@@ -54,7 +59,11 @@ internal static class SoundOfRun
 
     /// <summary>The calibrator on the microphone: 94 dB at 1 kHz.</summary>
     public static float[] Tone(int rateHz, double seconds, double levelDb = 94) =>
-        [.. Enumerable.Range(0, (int)(seconds * rateHz)).Select(i => (float)(Math.Sqrt(2) * Amplitude(levelDb) * Math.Sin(2 * Math.PI * 1000 * i / rateHz)))];
+        [
+            .. Enumerable
+                .Range(0, (int)(seconds * rateHz))
+                .Select(i => (float)(Math.Sqrt(2) * Amplitude(levelDb) * Math.Sin(2 * Math.PI * 1000 * i / rateHz))),
+        ];
 
     /// <summary>Writes a WAV file of 16 bits, mono.</summary>
     /// <exception cref="IOException">It can't be written.</exception>

@@ -39,7 +39,9 @@ internal sealed record Desk
     /// <summary>The plan folder that is being made; null: a study has begun, its plan is fixed.</summary>
     public IPlanTable? PlanTable { get; init; }
 
-    /// <summary>Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.</summary>
+    /// <summary>
+    /// Puts the key of the custodian's file at a path, opened with a passphrase, on a ring; it says nothing of the specs.
+    /// </summary>
     public Func<string, string, KeyRing, KeyTried>? OpenKey { get; init; }
 
     /// <summary>The passphrases of two people as the one that <see cref="OpenKey"/> takes.</summary>
@@ -51,7 +53,9 @@ internal sealed record Desk
     /// <summary>Writes the report and gives its path.</summary>
     public Func<string>? WriteReport { get; init; }
 
-    /// <summary>What went wrong beside the entry, such as a copy that could not be made, in words and only once; null: nothing new.</summary>
+    /// <summary>
+    /// What went wrong beside the entry, such as a copy that could not be made, in words and only once; null: nothing new.
+    /// </summary>
     public Func<string?> Trouble { get; init; } = () => null;
 
     /// <summary>A stream of levels from a program of the user's; null: there is none.</summary>

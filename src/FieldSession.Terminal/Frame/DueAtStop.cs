@@ -42,9 +42,10 @@ internal sealed record Due(DueKind Kind, string Label, string Words, string Line
 internal static class DueAtStop
 {
     /// <summary>What is due now; nothing while a run is on or once the data are frozen.</summary>
-    public static IEnumerable<Due> In(Study study) => study is { Plan: not null, RunOn: null, DataFrozen: false }
-        ? [.. Doubts(study), .. Cause(study), .. Ratings(study), .. Choices(study), .. Weather(study), .. Calibration(study)]
-        : [];
+    public static IEnumerable<Due> In(Study study) =>
+        study is { Plan: not null, RunOn: null, DataFrozen: false }
+            ? [.. Doubts(study), .. Cause(study), .. Ratings(study), .. Choices(study), .. Weather(study), .. Calibration(study)]
+            : [];
 
     private static IEnumerable<Due> Doubts(Study study)
     {
@@ -52,27 +53,39 @@ internal static class DueAtStop
         return open.Length == 0 ? [] : [new Due(DueKind.Doubts, DueWords.DoubtsLabel(open.Length), DueWords.Doubts(study, open))];
     }
 
-    private static IEnumerable<Due> Cause(Study study) => study.LastRun is { Aborted.Cause: null } run && run.Aborted is not null
-        ? [new Due(DueKind.Cause, "cause", DueWords.CauseOfAbort(run), "end ")]
-        : [];
+    private static IEnumerable<Due> Cause(Study study) =>
+        study.LastRun is { Aborted.Cause: null } run && run.Aborted is not null
+            ? [new Due(DueKind.Cause, "cause", DueWords.CauseOfAbort(run), "end ")]
+            : [];
 
     // the reference is at the anchor by rule; others are rated where the plan names attributes or somebody has begun to rate
     private static IEnumerable<Due> Ratings(Study study)
     {
-        if (study.LastRun is not { Aborted: null } run || run.Code == study.ReferenceCode || RatingCover.IsClosed(study, run.Number)
-            || (study.Plan!.Attributes.Count == 0 && study.Ratings.Count == 0))
+        if (
+            study.LastRun is not { Aborted: null } run
+            || run.Code == study.ReferenceCode
+            || RatingCover.IsClosed(study, run.Number)
+            || (study.Plan!.Attributes.Count == 0 && study.Ratings.Count == 0)
+        )
         {
             return [];
         }
 
-        string[] open = [.. RatedAttribute.Of(study.Plan).SelectMany(rated => RatingCover.StillToRate(study, run.Number, rated.Name))
-            .Select(member => member.Name).Distinct()];
+        string[] open =
+        [
+            .. RatedAttribute
+                .Of(study.Plan)
+                .SelectMany(rated => RatingCover.StillToRate(study, run.Number, rated.Name))
+                .Select(member => member.Name)
+                .Distinct(),
+        ];
         return open.Length == 0 ? [] : [new Due(DueKind.Ratings, ScreenName.Rate, DueWords.RatingsOf(run, open))];
     }
 
-    private static IEnumerable<Due> Choices(Study study) => study.ChoiceSets.Find(set => !set.IsComplete && !set.IsFromRecordings && IsDriven(study, set)) is { } open
-        ? [new Due(DueKind.Choices, "choose", DueWords.ChoicesOf(open))]
-        : [];
+    private static IEnumerable<Due> Choices(Study study) =>
+        study.ChoiceSets.Find(set => !set.IsComplete && !set.IsFromRecordings && IsDriven(study, set)) is { } open
+            ? [new Due(DueKind.Choices, "choose", DueWords.ChoicesOf(open))]
+            : [];
 
     private static bool IsDriven(Study study, ChoiceSet set) =>
         study.DrivenCodes.Contains(set.Terms.First) && study.DrivenCodes.Contains(set.Terms.Second);
@@ -84,13 +97,20 @@ internal static class DueAtStop
         return isNoted || study.CodeAsked is null ? [] : [new Due(DueKind.Weather, "weather", DueWords.Weather(study), "weather ")];
     }
 
-    private static IEnumerable<Due> Calibration(Study study) => study switch
-    {
-        { SessionOn: null, CodeAsked: not null } => [new Due(DueKind.Calibration, "calibration", DueWords.CalibrationBefore, "calibration before ")],
-        { OrderDriven: true } or { IsOwnOrderDriven: true } when study.SessionOn is { } session && study.LastRun?.Session == session.Number =>
-            [new Due(DueKind.Calibration, "calibration", DueWords.CalibrationAfter, "calibration after ")],
-        _ => [],
-    };
+    private static IEnumerable<Due> Calibration(Study study) =>
+        study switch
+        {
+            { SessionOn: null, CodeAsked: not null } =>
+            [
+                new Due(DueKind.Calibration, "calibration", DueWords.CalibrationBefore, "calibration before "),
+            ],
+            { OrderDriven: true }
+            or { IsOwnOrderDriven: true } when study.SessionOn is { } session && study.LastRun?.Session == session.Number =>
+            [
+                new Due(DueKind.Calibration, "calibration", DueWords.CalibrationAfter, "calibration after "),
+            ],
+            _ => [],
+        };
 }
 
 /// <summary>What is said of things that are due at a stop.</summary>
@@ -104,18 +124,24 @@ internal static class DueWords
     public static string Doubts(Study study, IReadOnlyList<OpenDoubt> open)
     {
         OpenDoubt first = open[0];
-        string more = open.Count > 1 ? $"; and {string.Join(", ", open.Skip(1).Take(4).Select(doubt => doubt.Place))}{(open.Count > 5 ? ", ..." : "")}" : "";
-        return $"is {first.Reading.Levels} right on {first.Place} {study.Plan!.Route[first.Reading.Segment - 1].Name}? {first.Reading.Doubt}{more}";
+        string more =
+            open.Count > 1
+                ? $"; and {string.Join(", ", open.Skip(1).Take(4).Select(doubt => doubt.Place))}{(open.Count > 5 ? ", ..." : "")}"
+                : "";
+        return $"is {first.Reading.Levels} right on {first.Place} {study.Plan!.Route[first.Reading.Segment - 1].Name}? "
+            + $"{first.Reading.Doubt}{more}";
     }
 
     public static string CauseOfAbort(Run run) => $"run {run.Number} was aborted; say why: 'end puncture', or 'end t' for traffic";
 
-    public static string RatingsOf(Run run, IReadOnlyList<string> people) => $"run {run.Number} on {run.Code} is not rated by {string.Join(" and ", people)}";
+    public static string RatingsOf(Run run, IReadOnlyList<string> people) =>
+        $"run {run.Number} on {run.Code} is not rated by {string.Join(" and ", people)}";
 
-    public static string ChoicesOf(ChoiceSet set) => $"set {set.Number}, {set.Terms.Question}: {set.Choices.Count} of {set.Presentations.Count} chosen; 'choose NAME first' or second";
+    public static string ChoicesOf(ChoiceSet set) =>
+        $"set {set.Number}, {set.Terms.Question}: {set.Choices.Count} of {set.Presentations.Count} chosen; 'choose NAME first' or second";
 
-    public static string Weather(Study study) => study.LastRun is { } run
-        ? $"no weather since run {run.Number}: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'"
-        : "no weather is noted yet: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'";
-
+    public static string Weather(Study study) =>
+        study.LastRun is { } run
+            ? $"no weather since run {run.Number}: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'"
+            : "no weather is noted yet: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'";
 }

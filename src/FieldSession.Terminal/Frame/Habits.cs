@@ -44,16 +44,17 @@ internal sealed record Habits(bool HasDecimalComma = false, bool HasTwelveHourCl
     /// <summary>Does something with numbers and times written in these habits.</summary>
     public T Follow<T>(Func<T> act) => NumberForm.Of(Culture(), act);
 
-    private Habits? With(string line) => line.ToLowerInvariant() switch
-    {
-        "decimal = comma" => this with { HasDecimalComma = true },
-        "decimal = point" => this with { HasDecimalComma = false },
-        "clock = 12" => this with { HasTwelveHourClock = true },
-        "clock = 24" => this with { HasTwelveHourClock = false },
-        "letters = plain" => this with { HasPlainLetters = true },
-        "letters = block" => this with { HasPlainLetters = false },
-        _ => null,
-    };
+    private Habits? With(string line) =>
+        line.ToLowerInvariant() switch
+        {
+            "decimal = comma" => this with { HasDecimalComma = true },
+            "decimal = point" => this with { HasDecimalComma = false },
+            "clock = 12" => this with { HasTwelveHourClock = true },
+            "clock = 24" => this with { HasTwelveHourClock = false },
+            "letters = plain" => this with { HasPlainLetters = true },
+            "letters = block" => this with { HasPlainLetters = false },
+            _ => null,
+        };
 
     private CultureInfo Culture()
     {

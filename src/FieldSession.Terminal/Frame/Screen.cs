@@ -30,14 +30,10 @@ internal abstract class Screen : View
     public virtual void Enter() => SetFocus();
 
     /// <summary>Tells what happened beside the entry, on a screen that has a line for it.</summary>
-    public virtual void Tell(string words)
-    {
-    }
+    public virtual void Tell(string words) { }
 
     /// <summary>A second has gone by, for a screen that shows what goes on by itself.</summary>
-    public virtual void Tick()
-    {
-    }
+    public virtual void Tick() { }
 
     /// <summary>Asks the shell.</summary>
     /// <param name="deed">What for.</param>
@@ -118,7 +114,11 @@ internal class TypingBox : TextField
 
     /// <summary>Whether a key would be typed into the box, or moves in its text.</summary>
     public static bool Wants(Key key) =>
-        (!key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out _)) || key == Key.Home || key == Key.End || key == Key.CursorLeft || key == Key.CursorRight;
+        (!key.IsCtrl && !key.IsAlt && key.TryGetPrintableRune(out _))
+        || key == Key.Home
+        || key == Key.End
+        || key == Key.CursorLeft
+        || key == Key.CursorRight;
 
     /// <summary>Replaces the text and puts the cursor behind it.</summary>
     public void Put(string text)

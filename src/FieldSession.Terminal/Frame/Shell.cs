@@ -12,8 +12,18 @@ internal sealed class Shell : Runnable, IToldOfFaults
     private readonly Desk _desk;
     private readonly Pen _pen;
     private readonly PageView _header = new() { Width = Dim.Fill(), Height = 1 };
-    private readonly PageView _footer = new() { Y = Pos.AnchorEnd(1), Width = Dim.Fill(), Height = 1 };
-    private readonly HelpView _help = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(1) };
+    private readonly PageView _footer = new()
+    {
+        Y = Pos.AnchorEnd(1),
+        Width = Dim.Fill(),
+        Height = 1,
+    };
+    private readonly HelpView _help = new()
+    {
+        Y = 1,
+        Width = Dim.Fill(),
+        Height = Dim.Fill(1),
+    };
     private readonly ImmutableArray<(ScreenRow Row, Screen Screen)> _screens;
     private (ScreenRow Row, Screen Screen) _current;
     private Palette _palette;
@@ -160,13 +170,16 @@ internal sealed class Shell : Runnable, IToldOfFaults
     }
 
     // a frame that was never laid out has no size
-    private void RememberSight() => _desk.RememberSight(_desk.Sight with
-    {
-        Look = _palette == _desk.Palette ? _desk.Sight.Look : _palette.Name,
-        IsCovered = _desk.Cover.IsOn,
-        Columns = Frame.Width > 0 ? Frame.Width : _desk.Sight.Columns,
-        Rows = Frame.Height > 0 ? Frame.Height : _desk.Sight.Rows,
-    });
+    private void RememberSight() =>
+        _desk.RememberSight(
+            _desk.Sight with
+            {
+                Look = _palette == _desk.Palette ? _desk.Sight.Look : _palette.Name,
+                IsCovered = _desk.Cover.IsOn,
+                Columns = Frame.Width > 0 ? Frame.Width : _desk.Sight.Columns,
+                Rows = Frame.Height > 0 ? Frame.Height : _desk.Sight.Rows,
+            }
+        );
 
     // The key that opens help also closes it.
     private bool TakenByHelp(Key key)

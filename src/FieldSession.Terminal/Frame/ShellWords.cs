@@ -3,7 +3,9 @@ using FieldSession.State;
 
 namespace FieldSession.Terminal;
 
-/// <summary>What the frame around all screens says: header, what comes next, what was not written and why, and why it does not open.</summary>
+/// <summary>
+/// What the frame around all screens says: header, what comes next, what was not written and why, and why it does not open.
+/// </summary>
 internal static class ShellWords
 {
     public const string DriveScreenIs = "readings, flags and notes while the car is driven";
@@ -19,12 +21,15 @@ internal static class ShellWords
     public const string NoStudyYet = " no study yet";
     public const string OwnOrderDriven = "this car's runs are driven";
 
-    public static string StoppedBeforeRun(Study study, int planned, SpecCode code) => $"stop, next {RunOfOrder(study.Runs.Count + 1, study.NextTurn(), planned)}  {code}";
+    public static string StoppedBeforeRun(Study study, int planned, SpecCode code) =>
+        $"stop, next {RunOfOrder(study.Runs.Count + 1, study.NextTurn(), planned)}  {code}";
 
     // once a run was aborted, the runs and the places of the order are counted apart
-    public static string RunOfOrder(int run, int turn, int planned) => turn + 1 == run ? $"run {run} of {planned}" : $"run {run}, place {turn + 1} of {planned}";
+    public static string RunOfOrder(int run, int turn, int planned) =>
+        turn + 1 == run ? $"run {run} of {planned}" : $"run {run}, place {turn + 1} of {planned}";
 
-    public static string AllRunsDriven(int planned, int aborted) => aborted == 0 ? $"all {planned} runs driven" : $"order of {planned} driven, {aborted} aborted";
+    public static string AllRunsDriven(int planned, int aborted) =>
+        aborted == 0 ? $"all {planned} runs driven" : $"order of {planned} driven, {aborted} aborted";
 
     public const string GoBackToDriving = "back to driving";
     public const string GoToBlindReview = "the blind review";
@@ -37,11 +42,13 @@ internal static class ShellWords
     public static string NotWritten(Outcome outcome) => outcome.Objection?.ToString() ?? $"not saved: {outcome.NotSavedBecause}";
 
     public const string NoTerminal = "there is no terminal; run this in one, or use 'enter', which reads lines from standard input";
-    public const string TerminalPlacesNoCursor = "this terminal can't place the cursor (TERM=dumb); use 'enter', which reads lines from standard input";
+    public const string TerminalPlacesNoCursor =
+        "this terminal can't place the cursor (TERM=dumb); use 'enter', which reads lines from standard input";
 
     public static string FaultInProgram(Exception fault) => $" fault in the program, what was stored is safe: {fault.Message}";
 
-    private const string HabitForms = "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', 'letters = block' or 'letters = plain'";
+    private const string HabitForms =
+        "write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', 'letters = block' or 'letters = plain'";
 
     public static string NoHabit(int line, string typed) => $"line {line}: '{typed}' is not a habit; {HabitForms}";
 }

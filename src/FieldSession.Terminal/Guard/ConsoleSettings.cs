@@ -3,8 +3,8 @@ using System.Runtime.InteropServices;
 namespace FieldSession.Terminal;
 
 /// <summary>
-/// How a console of Windows was before the screens: its modes and code pages, to be put back. Terminal.Gui 2.5.0 leaves the code page of the output at UTF-8,
-/// and every later program of that window would write into it.
+/// How a console of Windows was before the screens: its modes and code pages, to be put back. Terminal.Gui 2.5.0 leaves the code page of
+/// the output at UTF-8, and every later program of that window would write into it.
 /// </summary>
 internal sealed partial class ConsoleSettings : IDisposable
 {
@@ -31,8 +31,9 @@ internal sealed partial class ConsoleSettings : IDisposable
     public static ConsoleSettings? Kept() => OperatingSystem.IsWindows() ? new ConsoleSettings() : null;
 
     /// <summary>
-    /// Whether the console of Windows knows the codes by which screens are drawn, as those since Windows 10 do unless they are set to the old ways; elsewhere
-    /// terminals know them. It is tried out, since some consoles say yes and then show the codes: one that means nothing must not move the cursor.
+    /// Whether the console of Windows knows the codes by which screens are drawn, as those since Windows 10 do unless they are set to the
+    /// old ways; elsewhere terminals know them. It is tried out, since some consoles say yes and then show the codes: one that means
+    /// nothing must not move the cursor.
     /// </summary>
     public static bool KnowsCodes()
     {
@@ -96,7 +97,17 @@ internal sealed partial class ConsoleSettings : IDisposable
     }
 
     // CONSOLE_SCREEN_BUFFER_INFO, Microsoft Learn: pairs of 16 bits, the first of a pair in the lower half
-    private readonly record struct ScreenBuffer(int Size, int Cursor, ushort Attributes, ushort Left, ushort Top, ushort Right, ushort Bottom, ushort MostColumns, ushort MostRows);
+    private readonly record struct ScreenBuffer(
+        int Size,
+        int Cursor,
+        ushort Attributes,
+        ushort Left,
+        ushort Top,
+        ushort Right,
+        ushort Bottom,
+        ushort MostColumns,
+        ushort MostRows
+    );
 
     [LibraryImport("kernel32")]
     private static partial int GetConsoleScreenBufferInfo(nint console, out ScreenBuffer buffer);

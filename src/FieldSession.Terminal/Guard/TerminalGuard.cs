@@ -61,9 +61,7 @@ internal sealed class TerminalGuard : IDisposable
             return ShellWords.NoTerminal;
         }
 
-        return Environment.GetEnvironmentVariable("TERM") == "dumb"
-            ? ShellWords.TerminalPlacesNoCursor
-            : null;
+        return Environment.GetEnvironmentVariable("TERM") == "dumb" ? ShellWords.TerminalPlacesNoCursor : null;
     }
 
     /// <summary>Takes notice of keys from now on. Called after Init, which replaces the keyboard and the terminal's settings.</summary>
@@ -103,23 +101,31 @@ internal sealed class TerminalGuard : IDisposable
         TerminalSettings.WriteKeypadCodes();
     }
 
-    private void EndOn(PosixSignal signal, int number) => _signals.Add(PosixSignalRegistration.Create(signal, context =>
-    {
-        context.Cancel = true;
-        End(number);
-    }));
+    private void EndOn(PosixSignal signal, int number) =>
+        _signals.Add(
+            PosixSignalRegistration.Create(
+                signal,
+                context =>
+                {
+                    context.Cancel = true;
+                    End(number);
+                }
+            )
+        );
 
     // In order if the main loop still turns; by force if it is stuck, or waits for a terminal that is gone.
     private void End(int signal)
     {
         _signal = signal;
-        _ = Task.Delay(TimeSpan.FromSeconds(SecondsToEndInOrder)).ContinueWith(
-            _ =>
-            {
-                Restore();
-                Environment.Exit(128 + signal);
-            },
-            TaskScheduler.Default);
+        _ = Task.Delay(TimeSpan.FromSeconds(SecondsToEndInOrder))
+            .ContinueWith(
+                _ =>
+                {
+                    Restore();
+                    Environment.Exit(128 + signal);
+                },
+                TaskScheduler.Default
+            );
     }
 
     private void OnIteration(object? sender, EventArgs<IApplication?> iteration)

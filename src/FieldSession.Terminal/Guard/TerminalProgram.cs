@@ -51,7 +51,10 @@ internal static class TerminalProgram
     // Asks for the size of the last day where the terminal begins smaller; one that does not know the codes stays as it is.
     private static string SizeCodes(UsersSight? sight, System.Drawing.Size size) =>
         sight is { Columns: { } columns, Rows: { } rows } && (columns > size.Width || rows > size.Height)
-            ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"\x1b[8;{Math.Max(rows, size.Height)};{Math.Max(columns, size.Width)}t")
+            ? string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"\x1b[8;{Math.Max(rows, size.Height)};{Math.Max(columns, size.Width)}t"
+            )
             : "";
 
     private static bool Survive(Exception fault, TerminalGuard guard, IToldOfFaults shell)

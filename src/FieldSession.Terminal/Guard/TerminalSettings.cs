@@ -12,7 +12,8 @@ internal sealed partial class TerminalSettings
     private const string Name = "/dev/tty";
 
     // Mouse, bracketed paste and extended keys off, colours reset, main screen, cursor on, cursor keys and keypad as they were.
-    private static ReadOnlySpan<byte> RestoringCodes => "\x1b[?1003l\x1b[?1015l\x1b[?1006l\x1b[?2004l\x1b[<u\x1b[0m\x1b[?1049l\x1b[?25h\x1b[?1l\x1b>"u8;
+    private static ReadOnlySpan<byte> RestoringCodes =>
+        "\x1b[?1003l\x1b[?1015l\x1b[?1006l\x1b[?2004l\x1b[<u\x1b[0m\x1b[?1049l\x1b[?25h\x1b[?1l\x1b>"u8;
 
     // Lines that have scrolled away (ECMA-48 names no such code; terminals agree on it).
     private static ReadOnlySpan<byte> WipingCodes => "\x1b[3J"u8;
@@ -25,9 +26,7 @@ internal sealed partial class TerminalSettings
     // Larger than any struct termios.
     private readonly byte[] _termios = new byte[256];
 
-    private TerminalSettings()
-    {
-    }
+    private TerminalSettings() { }
 
     /// <summary>The settings; null: there is no terminal, or it is gone.</summary>
     public static TerminalSettings? OfTerminal()

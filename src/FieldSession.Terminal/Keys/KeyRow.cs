@@ -114,17 +114,19 @@ internal enum KeyDeed
 internal sealed record KeyRow(string Where, ImmutableArray<string> Keys, string Label, string Words, KeyDeed Deed, string Line = "")
 {
     /// <summary>Why the key is barred in the study as it is now; null: it works.</summary>
-    public Objection? ObjectionIn(Study study) => Deed switch
-    {
-        KeyDeed.Write => RightAfter.ObjectionToFlag(Line, study) ?? ObjectionTo(Line, study),
-        KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
-        KeyDeed.Field => Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run ? new Objection(KeysWords.RunStillOn(run), KeysWords.EndRunFirst) : null),
-        KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
-        KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
-        KeyDeed.Undo => ObjectionTo(Line, study),
-        KeyDeed.Answer when Where == ScreenName.Reveal => KeyGate.ObjectionIn(study),
-        _ => null,
-    };
+    public Objection? ObjectionIn(Study study) =>
+        Deed switch
+        {
+            KeyDeed.Write => RightAfter.ObjectionToFlag(Line, study) ?? ObjectionTo(Line, study),
+            KeyDeed.Speaker => RightAfter.ObjectionToSpeaker(study) ?? ObjectionTo(Line, study),
+            KeyDeed.Field => Gate.WhileDataAreOpen(study)
+                ?? (study.RunOn is { } run ? new Objection(KeysWords.RunStillOn(run), KeysWords.EndRunFirst) : null),
+            KeyDeed.Commit when study.RunOn is null && study.CodeAsked is { } code => ObjectionTo($"run {code}", study),
+            KeyDeed.Confirm or KeyDeed.ShiftOn or KeyDeed.ShiftBack => StopGate.ObjectionIn(study),
+            KeyDeed.Undo => ObjectionTo(Line, study),
+            KeyDeed.Answer when Where == ScreenName.Reveal => KeyGate.ObjectionIn(study),
+            _ => null,
+        };
 
     /// <summary>Whether it shows a screen.</summary>
     public bool GoesTo(string screen) => Deed == KeyDeed.Screen && Line == screen;
@@ -167,9 +169,7 @@ internal static class RightAfter
         }
 
         bool isFresh = LastAct(study) is { } act && (act.Before.RunOn is not null || act.Flagged == reading.Mark.Name);
-        return isFresh
-            ? null
-            : new Objection(KeysWords.ReadingIsNotFresh, $"type 'flag {study.LastRun.Number}.{reading.Segment} {line}'");
+        return isFresh ? null : new Objection(KeysWords.ReadingIsNotFresh, $"type 'flag {study.LastRun.Number}.{reading.Segment} {line}'");
     }
 
     private static Undoable? LastAct(Study study) => study.Undoables.Count == 0 ? null : study.Undoables[^1];

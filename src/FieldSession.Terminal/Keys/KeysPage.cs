@@ -11,12 +11,16 @@ internal static class KeysPage
 {
     private const int KeyColumns = 14;
 
-    /// <summary>The footer: at a stop first the keys to what is due, then those that work here now, as many as fit, each with its word.</summary>
+    /// <summary>
+    /// The footer: at a stop first the keys to what is due, then those that work here now, as many as fit, each with its word.
+    /// </summary>
     public static PageRow Footer(KeyTable table, string screen, Study study, int columns)
     {
         string[] due = screen is ScreenName.Drive or ScreenName.Stop ? [.. DueKeys(table, study)] : [];
         KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
-        IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0).GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
+        IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0)
+            .GroupBy(key => key.Label)
+            .Select(label => $"{Together(label)} {label.Key}");
         PageRow row = PageRow.Of(" ", Ink.Bar);
         foreach (string key in due.Concat(keys).Distinct())
         {
@@ -40,20 +44,25 @@ internal static class KeysPage
     private static IEnumerable<string> DueKeys(KeyTable table, Study study)
     {
         Due[] due = [.. DueAtStop.In(study)];
-        return [.. Labelled("Tab", due.Where(one => !one.IsOnRateScreen)), .. Labelled(table.KeyTo(ScreenName.Rate), due.Where(one => one.IsOnRateScreen))];
+        return
+        [
+            .. Labelled("Tab", due.Where(one => !one.IsOnRateScreen)),
+            .. Labelled(table.KeyTo(ScreenName.Rate), due.Where(one => one.IsOnRateScreen)),
+        ];
     }
 
-    private static string[] Labelled(string key, IEnumerable<Due> due) => due.Any() ? [$"{key} {string.Join(", ", due.Select(one => one.Label))}"] : [];
+    private static string[] Labelled(string key, IEnumerable<Due> due) =>
+        due.Any() ? [$"{key} {string.Join(", ", due.Select(one => one.Label))}"] : [];
 
     /// <summary>The help of a screen: every key, what it does, and why a barred one is barred now.</summary>
     public static ImmutableArray<PageRow> Help(KeyTable table, string screen, Study study, int columns) =>
-    [
-        PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of(KeysWords.HowHelpCloses, Ink.Quiet), columns),
-        .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
-        .. Phrases(study),
-        PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
-        .. screen is ScreenName.Drive or ScreenName.Stop ? WordsPage.Help(study, columns) : [],
-    ];
+        [
+            PageRow.Of($" Keys on {screen}", Ink.Strong).WithRight(PageRow.Of(KeysWords.HowHelpCloses, Ink.Quiet), columns),
+            .. table.On(screen).SelectMany(key => HelpOf(key, study, columns)),
+            .. Phrases(study),
+            PageRow.Of($" {KeysWords.FlagRule}", Ink.Quiet),
+            .. screen is ScreenName.Drive or ScreenName.Stop ? WordsPage.Help(study, columns) : [],
+        ];
 
     /// <summary>docs/keys.md.</summary>
     public static string Document(KeyTable table)
@@ -89,8 +98,10 @@ internal static class KeysPage
         }
     }
 
-    private static IEnumerable<PageRow> Phrases(Study study) => (study.Plan?.Phrases ?? [])
-        .Select((phrase, place) => PageRow.Of(Columns.Left($" ;{place + 1}", KeyColumns), Ink.Strong).And(phrase));
+    private static IEnumerable<PageRow> Phrases(Study study) =>
+        (study.Plan?.Phrases ?? []).Select(
+            (phrase, place) => PageRow.Of(Columns.Left($" ;{place + 1}", KeyColumns), Ink.Strong).And(phrase)
+        );
 }
 
 /// <summary>The names of keys: as they are on the key, and as Terminal.Gui calls them.</summary>
@@ -98,7 +109,12 @@ internal static class KeyNames
 {
     private static readonly ImmutableArray<(string Known, string Shown)> Differing =
     [
-        ("CursorUp", "Up"), ("CursorDown", "Down"), ("CursorLeft", "Left"), ("CursorRight", "Right"), ("PageUp", "PgUp"), ("PageDown", "PgDn"),
+        ("CursorUp", "Up"),
+        ("CursorDown", "Down"),
+        ("CursorLeft", "Left"),
+        ("CursorRight", "Right"),
+        ("PageUp", "PgUp"),
+        ("PageDown", "PgDn"),
     ];
 
     /// <summary>The name as it is on the key.</summary>

@@ -43,8 +43,19 @@ internal static class OwnKeys
     }
 
     /// <summary>Whether other keys can do what a row does. Enter, Esc, Tab and what begins words or notes stay as they are.</summary>
-    public static bool CanChange(KeyRow row) => row.Deed is not (
-        KeyDeed.Commit or KeyDeed.Clear or KeyDeed.Recall or KeyDeed.Complete or KeyDeed.Note or KeyDeed.Words or KeyDeed.Field or KeyDeed.Answer or KeyDeed.Back);
+    public static bool CanChange(KeyRow row) =>
+        row.Deed
+            is not (
+                KeyDeed.Commit
+                or KeyDeed.Clear
+                or KeyDeed.Recall
+                or KeyDeed.Complete
+                or KeyDeed.Note
+                or KeyDeed.Words
+                or KeyDeed.Field
+                or KeyDeed.Answer
+                or KeyDeed.Back
+            );
 
     private static (KeyTable Keys, string? Wrong) Changed(KeyTable keys, KeyTable delivered, string[] words)
     {
@@ -55,7 +66,9 @@ internal static class OwnKeys
 
         string where = Typed.Is(words[0], EverywhereWord) ? ScreenName.Everywhere : words[0].ToLowerInvariant();
         string first = KeyNames.Known(words[1]);
-        int place = delivered.Rows.ToList().FindIndex(row => row.Where == where && string.Equals(row.Keys[0], first, StringComparison.OrdinalIgnoreCase));
+        int place = delivered
+            .Rows.ToList()
+            .FindIndex(row => row.Where == where && string.Equals(row.Keys[0], first, StringComparison.OrdinalIgnoreCase));
         if (place < 0)
         {
             return (keys, $"no row of '{words[0]}' begins with '{words[1]}'; 'fieldsession help keys' and ? list them");
@@ -63,7 +76,8 @@ internal static class OwnKeys
 
         KeyRow row = keys.Rows[place];
         ImmutableArray<string> wanted = [.. words.Skip(3).Select(KeyNames.Known)];
-        string? wrong = CanChange(row) ? wanted.Select(key => WrongWith(key, row)).FirstOrDefault(said => said is not null)
+        string? wrong = CanChange(row)
+            ? wanted.Select(key => WrongWith(key, row)).FirstOrDefault(said => said is not null)
             : $"'{words[1]}' can't be changed: it begins or ends what is in the box";
         return wrong is null ? (new KeyTable(keys.Rows.SetItem(place, row with { Keys = wanted })), null) : (keys, wrong);
     }
@@ -86,15 +100,13 @@ internal static class OwnKeys
             : null;
     }
 
-    private static string? Clash(KeyTable keys) => keys.Rows
-        .Select(row => row.Where)
-        .Distinct()
-        .Select(screen => ClashOn(screen, keys))
-        .FirstOrDefault(said => said is not null);
+    private static string? Clash(KeyTable keys) =>
+        keys.Rows.Select(row => row.Where).Distinct().Select(screen => ClashOn(screen, keys)).FirstOrDefault(said => said is not null);
 
     private static string? ClashOn(string screen, KeyTable keys)
     {
-        IGrouping<string, (string Key, KeyRow Row)>? same = keys.On(screen).Distinct()
+        IGrouping<string, (string Key, KeyRow Row)>? same = keys.On(screen)
+            .Distinct()
             .SelectMany(row => row.Keys.Select(key => (Key: key, Row: row)))
             .GroupBy(pair => pair.Key, StringComparer.OrdinalIgnoreCase)
             .FirstOrDefault(group => group.Count() > 1);

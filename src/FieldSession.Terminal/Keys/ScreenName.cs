@@ -39,8 +39,9 @@ internal static class ScreenName
     public const string Plan = "plan";
 
     /// <summary>
-    /// Every screen of a study in the order of the day, then the plan, which is made before it, and the stop, which the word "parked" opens from the
-    /// drive screen; with what is done on it. The first is called by F2 or Alt+2, the next by F3 or Alt+3, and so on; the tenth by F10 or Alt+0.
+    /// Every screen of a study in the order of the day, then the plan, which is made before it, and the stop, which the word "parked" opens
+    /// from the drive screen; with what is done on it. The first is called by F2 or Alt+2, the next by F3 or Alt+3, and so on; the tenth by
+    /// F10 or Alt+0.
     /// </summary>
     public static ImmutableArray<(string Name, string Words)> InOrder { get; } =
     [

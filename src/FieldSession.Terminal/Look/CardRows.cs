@@ -14,23 +14,24 @@ internal static class CardRows
     private const int MostPlotColumns = 61;
 
     /// <summary>The rows of a block; none where a card has no such block.</summary>
-    public static IEnumerable<PageRow> Of(ReportBlock block, int columns) => block switch
-    {
-        Headline headline => Wrapped.Lines(headline.Words, columns).Select(line => PageRow.Of(line, Ink.Strong)),
-        Paragraph paragraph => Wrapped.Lines(paragraph.Words, columns).Select(line => PageRow.Of(line, Ink.Quiet)),
-        LabelledLines lines => lines.Items.SelectMany(line => Labelled(line, columns)),
-        IntervalChart { IsEmpty: false } chart => Plots(chart, columns),
-        _ => [],
-    };
+    public static IEnumerable<PageRow> Of(ReportBlock block, int columns) =>
+        block switch
+        {
+            Headline headline => Wrapped.Lines(headline.Words, columns).Select(line => PageRow.Of(line, Ink.Strong)),
+            Paragraph paragraph => Wrapped.Lines(paragraph.Words, columns).Select(line => PageRow.Of(line, Ink.Quiet)),
+            LabelledLines lines => lines.Items.SelectMany(line => Labelled(line, columns)),
+            IntervalChart { IsEmpty: false } chart => Plots(chart, columns),
+            _ => [],
+        };
 
     /// <summary>A line with its label, in a column of its own where there is room.</summary>
     public static IEnumerable<PageRow> Labelled(LabelledLine line, int columns)
     {
         int label = Math.Max(LabelColumns, Columns.Of(line.Label) + 1);
         string words = line.Word.Length == 0 ? line.Words : $"{line.Word}: {line.Words}";
-        return Wrapped.Lines(words, Math.Max(label, columns - label)).Select((text, place) => PageRow
-            .Of(Columns.Left(place == 0 ? line.Label : "", label), Ink.Quiet)
-            .And(text));
+        return Wrapped
+            .Lines(words, Math.Max(label, columns - label))
+            .Select((text, place) => PageRow.Of(Columns.Left(place == 0 ? line.Label : "", label), Ink.Quiet).And(text));
     }
 
     private static IEnumerable<PageRow> Plots(IntervalChart chart, int columns)
@@ -43,9 +44,12 @@ internal static class CardRows
         return
         [
             PageRow.Of(Columns.Left("", NameColumns)).And(IntervalPlot.Scale(span, plot), Ink.Quiet),
-            .. chart.Rows.Select((row, place) => PageRow
-                .Of(Columns.Left(Columns.Cut(row.Label, NameColumns - 1), NameColumns))
-                .And(IntervalPlot.Of(all[place], row.Margin ?? margin, span, plot))),
+            .. chart.Rows.Select(
+                (row, place) =>
+                    PageRow
+                        .Of(Columns.Left(Columns.Cut(row.Label, NameColumns - 1), NameColumns))
+                        .And(IntervalPlot.Of(all[place], row.Margin ?? margin, span, plot))
+            ),
             PageRow.Of(Columns.Left("", NameColumns)).And(ends, Ink.Quiet),
         ];
     }
@@ -53,7 +57,10 @@ internal static class CardRows
     private static Estimate Drawn(IntervalRow row) => new(row.Estimate, Lo95Db: row.Low95, Hi95Db: row.High95);
 }
 
-/// <summary>The answer card by code alone, for the evening before the key is opened: no key is ever handed to it, and recordings speak only once they are uncovered.</summary>
+/// <summary>
+/// The answer card by code alone, for the evening before the key is opened: no key is ever handed to it, and recordings speak only once
+/// they are uncovered.
+/// </summary>
 internal static class BlindCard
 {
     /// <summary>The rows; where there are recordings, below them the ring by segment, or that it is covered.</summary>
@@ -62,8 +69,13 @@ internal static class BlindCard
         RingFinding? ring = RingFinding.Of(study);
         return
         [
-            .. AnswerSection.Of(new ReportDay(study, new SpecNames(null), day, comparison, ear) { Ring = ring }).Blocks.SelectMany(block => CardRows.Of(block, columns)),
-            .. RingWords.Of(study, ring).SelectMany(line => line.Length <= columns ? [line] : Wrapped.Lines(line, columns)).Select(line => PageRow.Of(line)),
+            .. AnswerSection
+                .Of(new ReportDay(study, new SpecNames(null), day, comparison, ear) { Ring = ring })
+                .Blocks.SelectMany(block => CardRows.Of(block, columns)),
+            .. RingWords
+                .Of(study, ring)
+                .SelectMany(line => line.Length <= columns ? [line] : Wrapped.Lines(line, columns))
+                .Select(line => PageRow.Of(line)),
         ];
     }
 }

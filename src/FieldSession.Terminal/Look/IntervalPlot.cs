@@ -46,7 +46,10 @@ internal static class IntervalPlot
             row[to] = high > spanDb ? '>' : HighEnd;
         }
 
-        row[At(estimate.DifferenceDb, spanDb, columns)] = estimate.DifferenceDb < -spanDb ? '<' : estimate.DifferenceDb > spanDb ? '>' : Dot;
+        row[At(estimate.DifferenceDb, spanDb, columns)] =
+            estimate.DifferenceDb < -spanDb ? '<'
+            : estimate.DifferenceDb > spanDb ? '>'
+            : Dot;
         return new string(row);
     }
 

@@ -18,46 +18,71 @@ namespace FieldSession.Terminal.Look;
 internal sealed record Palette(string Name, Attribute Plain, Attribute Strong, Attribute Quiet, Attribute Alarm, Attribute Bar)
 {
     /// <summary>High contrast on the terminal's own ground, light or dark.</summary>
-    public static Palette Day { get; } = new(
-        "day", OnOwnGround(), OnOwnGround(TextStyle.Bold), OnOwnGround(), new Attribute(Color.White, Color.Red, TextStyle.Bold), OnOwnGround(TextStyle.Reverse));
+    public static Palette Day { get; } =
+        new(
+            "day",
+            OnOwnGround(),
+            OnOwnGround(TextStyle.Bold),
+            OnOwnGround(),
+            new Attribute(Color.White, Color.Red, TextStyle.Bold),
+            OnOwnGround(TextStyle.Reverse)
+        );
 
     /// <summary>Dim on black, so that it neither blinds the seat nor lights the windscreen.</summary>
-    public static Palette Night { get; } = new(
-        "night", OnBlack(Color.Gray), OnBlack(Color.Yellow), OnBlack(Color.DarkGray), new Attribute(Color.Black, Color.Red), OnBlack(Color.DarkGray));
+    public static Palette Night { get; } =
+        new(
+            "night",
+            OnBlack(Color.Gray),
+            OnBlack(Color.Yellow),
+            OnBlack(Color.DarkGray),
+            new Attribute(Color.Black, Color.Red),
+            OnBlack(Color.DarkGray)
+        );
 
     /// <summary>No colour: bold and reverse only.</summary>
-    public static Palette Colourless { get; } = new(
-        "plain", OnOwnGround(), OnOwnGround(TextStyle.Bold), OnOwnGround(), OnOwnGround(TextStyle.Bold | TextStyle.Reverse), OnOwnGround(TextStyle.Reverse));
+    public static Palette Colourless { get; } =
+        new(
+            "plain",
+            OnOwnGround(),
+            OnOwnGround(TextStyle.Bold),
+            OnOwnGround(),
+            OnOwnGround(TextStyle.Bold | TextStyle.Reverse),
+            OnOwnGround(TextStyle.Reverse)
+        );
 
     /// <summary>The palette that the surroundings ask for.</summary>
-    /// <param name="noColour">Value of the environment variable NO_COLOR (no-color.org: set and not empty means no colour); null: not set.</param>
+    /// <param name="noColour">Value of the environment variable NO_COLOR (no-color.org: set and not empty means no colour); null: not
+    /// set.</param>
     public static Palette For(string? noColour) => string.IsNullOrEmpty(noColour) ? Day : Colourless;
 
     /// <summary>The palette of a name; day where there is none of it.</summary>
-    public static Palette Named(string? name) => name switch
-    {
-        "night" => Night,
-        "plain" => Colourless,
-        _ => Day,
-    };
+    public static Palette Named(string? name) =>
+        name switch
+        {
+            "night" => Night,
+            "plain" => Colourless,
+            _ => Day,
+        };
 
     /// <summary>The palette that the key for looks brings next.</summary>
-    public Palette Next => Name switch
-    {
-        "day" => Night,
-        "night" => Colourless,
-        _ => Day,
-    };
+    public Palette Next =>
+        Name switch
+        {
+            "day" => Night,
+            "night" => Colourless,
+            _ => Day,
+        };
 
     /// <summary>How an ink looks.</summary>
-    public Attribute Of(Ink ink) => ink switch
-    {
-        Ink.Strong => Strong,
-        Ink.Quiet => Quiet,
-        Ink.Alarm => Alarm,
-        Ink.Bar => Bar,
-        _ => Plain,
-    };
+    public Attribute Of(Ink ink) =>
+        ink switch
+        {
+            Ink.Strong => Strong,
+            Ink.Quiet => Quiet,
+            Ink.Alarm => Alarm,
+            Ink.Bar => Bar,
+            _ => Plain,
+        };
 
     /// <summary>The scheme for a view whose text has one ink, focused or not.</summary>
     public Scheme SchemeOf(Ink ink)

@@ -69,7 +69,12 @@ internal static class LargeText
         {
             if (mostRows >= BlockFont.Height && dots[0].Length * 2 <= columns)
             {
-                return [.. dots.Select(row => row.Replace(".", "  ", StringComparison.Ordinal).Replace("#", "\u2588\u2588", StringComparison.Ordinal))];
+                return
+                [
+                    .. dots.Select(row =>
+                        row.Replace(".", "  ", StringComparison.Ordinal).Replace("#", "\u2588\u2588", StringComparison.Ordinal)
+                    ),
+                ];
             }
 
             if (mostRows >= 3 && dots[0].Length <= columns)
@@ -82,13 +87,20 @@ internal static class LargeText
         return [Columns.Of(spaced) <= columns ? spaced : Columns.Cut(text, columns)];
     }
 
-    private static string HalfBlocks(string upper, string lower) => string.Concat(upper.Zip(lower, (above, below) => (above, below) switch
-    {
-        ('#', '#') => '\u2588',
-        ('#', _) => '\u2580',
-        (_, '#') => '\u2584',
-        _ => ' ',
-    }));
+    private static string HalfBlocks(string upper, string lower) =>
+        string.Concat(
+            upper.Zip(
+                lower,
+                (above, below) =>
+                    (above, below) switch
+                    {
+                        ('#', '#') => '\u2588',
+                        ('#', _) => '\u2580',
+                        (_, '#') => '\u2584',
+                        _ => ' ',
+                    }
+            )
+        );
 
     private static string Spaced(string text)
     {

@@ -34,11 +34,14 @@ internal sealed record ParkedPage(ImmutableArray<PageRow> Rows, string Hint, str
         return new ParkedPage(
             [
                 PageRow.Blank,
-                .. words.SelectMany((line, place) => Wrapped.Lines(line, columns).Select(row => PageRow.Of(row, place == 0 ? Ink.Strong : Ink.Plain))),
+                .. words.SelectMany(
+                    (line, place) => Wrapped.Lines(line, columns).Select(row => PageRow.Of(row, place == 0 ? Ink.Strong : Ink.Plain))
+                ),
                 PageRow.Blank,
                 .. Wrapped.Lines(ParkedWords.DriverNeverTypes, columns).Select(row => PageRow.Of(row)),
             ],
-            study.RunOn is null ? ParkedWords.HowToOpenBriefly : ParkedWords.KeyToDriving(keys));
+            study.RunOn is null ? ParkedWords.HowToOpenBriefly : ParkedWords.KeyToDriving(keys)
+        );
     }
 }
 

@@ -60,9 +60,7 @@ internal abstract class ParkedScreen : TypingScreen
     protected abstract void Take(string answer);
 
     /// <summary>Does what a key of the screen's own asks for.</summary>
-    protected virtual void Do(KeyDeed deed)
-    {
-    }
+    protected virtual void Do(KeyDeed deed) { }
 
     /// <summary>Says words about the last act; null: takes them away.</summary>
     protected void Say(string? message) => _message = message;
@@ -112,7 +110,8 @@ internal abstract class ParkedScreen : TypingScreen
                 .. Below(page, Place(page.Rows.Length), columns).Select(row => PageRow.Of(" ").And(row)),
                 PageRow.Of($" {prompt}", Ink.Strong),
             ],
-            Palette);
+            Palette
+        );
         (_box.Y, _box.X, _box.Width) = (page.Above.Length + _room + below, Columns.Of(prompt) + 2, Dim.Fill(1));
         _box.Secret = page.Secret;
     }
@@ -135,7 +134,8 @@ internal abstract class ParkedScreen : TypingScreen
     }
 
     // Always as wide, so that the hint is not broken again while one scrolls.
-    private string Place(int rows) => rows <= _room ? "" : $"rows {_from + 1}-{Math.Min(rows, _from + _room)} of {rows}".PadLeft(PlaceColumns);
+    private string Place(int rows) =>
+        rows <= _room ? "" : $"rows {_from + 1}-{Math.Min(rows, _from + _room)} of {rows}".PadLeft(PlaceColumns);
 
     private IEnumerable<PageRow> Below(ParkedPage page, string place, int columns)
     {
@@ -156,7 +156,10 @@ internal abstract class ParkedScreen : TypingScreen
     {
         if (_markMoved && page.Marked is { } row)
         {
-            _from = row < _from ? row : row >= _from + _room ? row - _room + 1 : _from;
+            _from =
+                row < _from ? row
+                : row >= _from + _room ? row - _room + 1
+                : _from;
         }
 
         _markMoved = false;
@@ -216,15 +219,16 @@ internal abstract class ParkedScreen : TypingScreen
         }
     }
 
-    private int Scrolled(KeyDeed deed) => deed switch
-    {
-        KeyDeed.Up => _from - 1,
-        KeyDeed.Down => _from + 1,
-        KeyDeed.PageUp => _from - _room,
-        KeyDeed.PageDown => _from + _room,
-        KeyDeed.Top => 0,
-        _ => int.MaxValue / 2,
-    };
+    private int Scrolled(KeyDeed deed) =>
+        deed switch
+        {
+            KeyDeed.Up => _from - 1,
+            KeyDeed.Down => _from + 1,
+            KeyDeed.PageUp => _from - _room,
+            KeyDeed.PageDown => _from + _room,
+            KeyDeed.Top => 0,
+            _ => int.MaxValue / 2,
+        };
 
     private void Commit()
     {

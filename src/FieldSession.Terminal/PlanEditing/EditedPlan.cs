@@ -36,13 +36,22 @@ internal sealed class EditedPlan : IPlanTable
     public PlanSheet Sheet { get; private set; }
 
     /// <inheritdoc/>
-    public void Set(int row, int column, string text) => Change(Sheet.PartOf(row) switch
-    {
-        SheetPart.Field => _pages.With(_pages.Fields(_pages.Texts())[row], text),
-        SheetPart.Segment => _pages with { Rows = _pages.Rows.SetItem(row - Sheet.FirstSegment, _pages.Rows[row - Sheet.FirstSegment].SetItem(column, text.Trim())) },
-        _ when column == 0 => _pages.With(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
-        _ => _pages.WithReason(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
-    });
+    public void Set(int row, int column, string text) =>
+        Change(
+            Sheet.PartOf(row) switch
+            {
+                SheetPart.Field => _pages.With(_pages.Fields(_pages.Texts())[row], text),
+                SheetPart.Segment => _pages with
+                {
+                    Rows = _pages.Rows.SetItem(
+                        row - Sheet.FirstSegment,
+                        _pages.Rows[row - Sheet.FirstSegment].SetItem(column, text.Trim())
+                    ),
+                },
+                _ when column == 0 => _pages.With(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
+                _ => _pages.WithReason(AllLimits.InOrder[row - Sheet.FirstLimit].Limit, text),
+            }
+        );
 
     /// <inheritdoc/>
     public int Add(int afterRow, bool isCopy)
@@ -93,7 +102,11 @@ internal sealed class EditedPlan : IPlanTable
         }
 
         string[] drivers = [.. (plan.DriverOrder ?? []).Distinct(StringComparer.OrdinalIgnoreCase)];
-        _proposed = [OrderProposal.In(plan), .. OrderProposals.Of(plan.SpecCount, null).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
+        _proposed =
+        [
+            OrderProposal.In(plan),
+            .. OrderProposals.Of(plan.SpecCount, null).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers)),
+        ];
         IReadOnlyList<ArchiveLine> archive = _lent(plan);
         Road = _road(plan) is { } advice ? [.. RoadWords.Of(advice)] : [];
         OrdersRestOn = OrderJudgement.BriefWords(plan, new TurnRound(), archive);
@@ -147,7 +160,8 @@ internal sealed class EditedPlan : IPlanTable
     // an order that can't be must not keep the better ones away
     private PlanPages WithoutOrder() => With(With(With(_pages, "order", "R 1 R"), "car_order", ""), "driver_order", "");
 
-    private static PlanPages With(PlanPages pages, string name, string text) => pages.With(PlanFields.All.Single(field => field.Name == name), text);
+    private static PlanPages With(PlanPages pages, string name, string text) =>
+        pages.With(PlanFields.All.Single(field => field.Name == name), text);
 
     private ImmutableArray<string> Copied(ImmutableArray<string> row)
     {

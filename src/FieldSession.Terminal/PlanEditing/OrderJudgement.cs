@@ -17,24 +17,29 @@ internal static class OrderJudgement
     /// <param name="proposal">The order.</param>
     /// <param name="between">What is assumed between two runs.</param>
     /// <param name="archive">How well runs repeated on earlier days; null: assumed.</param>
-    public static OrderSight Of(Plan plan, OrderProposal proposal, TurnRound between, IReadOnlyList<ArchiveLine>? archive = null) => new(
-        proposal.Order,
-        proposal.Cars,
-        proposal.Drivers,
-        OrderTime.Minutes(proposal, plan.Route, between),
-        OrderTime.Refits(proposal),
-        proposal.Drivers is { } drivers ? OrderSharing.Unevenness(proposal.Order, drivers) : null,
-        OrderDoubts.Of(proposal.Order, plan.SpecCount),
-        Sizes(plan, proposal, MeasureClass.Steady, archive),
-        Sizes(plan, proposal, MeasureClass.Impact, archive));
+    public static OrderSight Of(Plan plan, OrderProposal proposal, TurnRound between, IReadOnlyList<ArchiveLine>? archive = null) =>
+        new(
+            proposal.Order,
+            proposal.Cars,
+            proposal.Drivers,
+            OrderTime.Minutes(proposal, plan.Route, between),
+            OrderTime.Refits(proposal),
+            proposal.Drivers is { } drivers ? OrderSharing.Unevenness(proposal.Order, drivers) : null,
+            OrderDoubts.Of(proposal.Order, plan.SpecCount),
+            Sizes(plan, proposal, MeasureClass.Steady, archive),
+            Sizes(plan, proposal, MeasureClass.Impact, archive)
+        );
 
     /// <summary>What the figures rest on, in one sentence each: what was assumed, what earlier days showed.</summary>
     public static string AssumedWords(Plan plan, TurnRound between, IReadOnlyList<ArchiveLine>? archive = null)
     {
         string?[] known = [.. new[] { MeasureClass.Steady, MeasureClass.Impact }.Select(one => KnownWords(plan, one, archive))];
         bool isAllKnown = known.All(words => words is not null);
-        string assumed = isAllKnown ? "" : PlanEditingWords.AssumedRepeatability(known.Any(words => words is not null), AssumedRunSdDb, AssumedReadingSdDb);
-        return string.Concat(known.OfType<string>().Select(words => $"{words} ")) + assumed
+        string assumed = isAllKnown
+            ? ""
+            : PlanEditingWords.AssumedRepeatability(known.Any(words => words is not null), AssumedRunSdDb, AssumedReadingSdDb);
+        return string.Concat(known.OfType<string>().Select(words => $"{words} "))
+            + assumed
             + PlanEditingWords.ChanceAndTurnRound(between)
             + PlanEditingWords.DrivingTime(plan);
     }
@@ -56,9 +61,15 @@ internal static class OrderJudgement
 
     private static string NameOf(MeasureClass measureClass) => measureClass == MeasureClass.Steady ? "steady segments" : "impacts";
 
-    private static int SegmentsOf(Plan plan, MeasureClass measureClass) => plan.Route.Count(segment => StudyReadings.ClassOf(segment) == measureClass);
+    private static int SegmentsOf(Plan plan, MeasureClass measureClass) =>
+        plan.Route.Count(segment => StudyReadings.ClassOf(segment) == measureClass);
 
-    private static IReadOnlyList<OrderSize> Sizes(Plan plan, OrderProposal proposal, MeasureClass measureClass, IReadOnlyList<ArchiveLine>? archive)
+    private static IReadOnlyList<OrderSize> Sizes(
+        Plan plan,
+        OrderProposal proposal,
+        MeasureClass measureClass,
+        IReadOnlyList<ArchiveLine>? archive
+    )
     {
         int segments = SegmentsOf(plan, measureClass);
         if (segments == 0)
@@ -69,6 +80,11 @@ internal static class OrderJudgement
         double level = new Looks([proposal.Order.Count]).Now.Difference;
         SizeTerms assumed = new(AssumedRunSdDb, AssumedReadingSdDb, segments, plan.MarginDb, plan.MarginDb, Alpha: level);
         KnownRepeatability? known = KnownRepeatability.In(archive, measureClass, segments);
-        return OrderSize.Of(proposal.Order, proposal.Cars, known is null ? assumed : assumed with { RunSdDb = known.RunMeanSdDb, ReadingSdDb = 0 }, plan.AllPairs == true);
+        return OrderSize.Of(
+            proposal.Order,
+            proposal.Cars,
+            known is null ? assumed : assumed with { RunSdDb = known.RunMeanSdDb, ReadingSdDb = 0 },
+            plan.AllPairs == true
+        );
     }
 }

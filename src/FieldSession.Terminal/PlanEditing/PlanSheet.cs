@@ -36,7 +36,9 @@ internal enum SheetPart
     Limit,
 }
 
-/// <summary>A plan as it is edited: fields of one text, then the segments with a text for each column, then the limits. A new one for each change.</summary>
+/// <summary>
+/// A plan as it is edited: fields of one text, then the segments with a text for each column, then the limits. A new one for each change.
+/// </summary>
 internal sealed record PlanSheet
 {
     /// <summary>The fields.</summary>
@@ -73,15 +75,19 @@ internal sealed record PlanSheet
     public int Rows => FirstLimit + Limits.Length;
 
     /// <summary>What a row is.</summary>
-    public SheetPart PartOf(int row) => row < FirstSegment ? SheetPart.Field : row < FirstLimit ? SheetPart.Segment : SheetPart.Limit;
+    public SheetPart PartOf(int row) =>
+        row < FirstSegment ? SheetPart.Field
+        : row < FirstLimit ? SheetPart.Segment
+        : SheetPart.Limit;
 
     /// <summary>How many cells a row has.</summary>
-    public int CellsOf(int row) => PartOf(row) switch
-    {
-        SheetPart.Segment => Columns.Length,
-        SheetPart.Limit => 2,
-        _ => 1,
-    };
+    public int CellsOf(int row) =>
+        PartOf(row) switch
+        {
+            SheetPart.Segment => Columns.Length,
+            SheetPart.Limit => 2,
+            _ => 1,
+        };
 }
 
 /// <summary>What a sheet can be asked to do; each gives the sheet as it is then.</summary>

@@ -43,7 +43,8 @@ internal static class SheetOfPages
             plain,
             texts.GetValueOrDefault(Limits + limit.Name, ""),
             texts.GetValueOrDefault(Reasons + limit.Name, ""),
-            PlanEditingWords.LimitHint(limit, range, plain));
+            PlanEditingWords.LimitHint(limit, range, plain)
+        );
     }
 
     // the unit is the end of the name: "wind_warn_m_s"
@@ -58,15 +59,16 @@ internal static class SheetOfPages
         return UnitNames.GetValueOrDefault(end, end);
     }
 
-    private static Dictionary<string, string> UnitNames => new()
-    {
-        ["db"] = "dB",
-        ["c"] = "degC",
-        ["percent"] = "%",
-        ["kpa"] = "kPa",
-        ["kmh"] = "km/h",
-        ["shore"] = "Shore A",
-    };
+    private static Dictionary<string, string> UnitNames =>
+        new()
+        {
+            ["db"] = "dB",
+            ["c"] = "degC",
+            ["percent"] = "%",
+            ["kpa"] = "kPa",
+            ["kmh"] = "km/h",
+            ["shore"] = "Shore A",
+        };
 
     // the route is written with its header in line 1 and a segment a line
     private static int? RowOf(PlanProblem problem, PlanPages pages, ImmutableArray<PlanField> fields)
@@ -79,12 +81,16 @@ internal static class SheetOfPages
         string? name = problem.Line is { } line ? pages.NameAt(line) : null;
         return name is null ? null
             : fields.FirstOrDefault(field => field.Name == name) is { } found ? fields.IndexOf(found)
-            : LimitIn(name) is { } limit ? fields.Length + pages.Rows.Count + limit : null;
+            : LimitIn(name) is { } limit ? fields.Length + pages.Rows.Count + limit
+            : null;
     }
 
     private static int? LimitIn(string name)
     {
-        int at = AllLimits.InOrder.Select(held => held.Limit.Name).ToList().FindIndex(limit => name == Limits + limit || name == Reasons + limit);
+        int at = AllLimits
+            .InOrder.Select(held => held.Limit.Name)
+            .ToList()
+            .FindIndex(limit => name == Limits + limit || name == Reasons + limit);
         return at < 0 ? null : at;
     }
 

@@ -60,8 +60,10 @@ internal static class UserFolders
     public static string? Of(string variable, params string[] belowHome)
     {
         string home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
-        string? above = Environment.GetEnvironmentVariable(variable) is { Length: > 0 } given ? given
-            : home.Length > 0 ? Path.Combine([home, .. belowHome]) : null;
+        string? above =
+            Environment.GetEnvironmentVariable(variable) is { Length: > 0 } given ? given
+            : home.Length > 0 ? Path.Combine([home, .. belowHome])
+            : null;
         return above is null ? null : Path.Combine(above, "fieldsession");
     }
 }
@@ -83,7 +85,9 @@ internal sealed class RecentFile(string? folder)
         {
             try
             {
-                return folder is null ? [] : [.. SmallText.Lines(Path.Combine(folder, Name)).Where(line => line.Length > 0).Distinct().Take(Kept)];
+                return folder is null
+                    ? []
+                    : [.. SmallText.Lines(Path.Combine(folder, Name)).Where(line => line.Length > 0).Distinct().Take(Kept)];
             }
             catch (Exception gone) when (gone is IOException or UnauthorizedAccessException)
             {
@@ -92,7 +96,9 @@ internal sealed class RecentFile(string? folder)
         }
     }
 
-    /// <summary>The folder in which a program of this user keeps such files: XDG_STATE_HOME, else .local/state below the home folder.</summary>
+    /// <summary>
+    /// The folder in which a program of this user keeps such files: XDG_STATE_HOME, else .local/state below the home folder.
+    /// </summary>
     public static string? StandardFolder() => UserFolders.Of("XDG_STATE_HOME", ".local", "state");
 
     /// <summary>Puts a study first.</summary>

@@ -16,27 +16,26 @@ internal static class StartPage
     /// <param name="marked">Place of the marked one, from 0.</param>
     /// <param name="columns">Columns to fill.</param>
     public static ImmutableArray<PageRow> Of(ImmutableArray<RecentStudy> recent, int marked, int columns) =>
-    [
-        PageRow.Of("fieldsession", Ink.Strong).And(StartingWords.ProgramInOneSentence),
-        PageRow.Blank,
-        PageRow.Of(recent.IsEmpty ? StartingWords.NoStudyOpenedYet : "opened last", Ink.Quiet),
-        .. recent.SelectMany((study, place) => Study(study, place, place == marked, columns)),
-        PageRow.Blank,
-        PageRow.Of(StartingWords.OrType, Ink.Quiet),
-        PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.WhatDemoIs),
-        PageRow.Of("  plan FOLDER     ", Ink.Strong).And(StartingWords.WhatPlanningIs),
-        PageRow.Of("  FOLDER          ", Ink.Strong).And(Columns.Cut(StartingWords.WhatPlanFolderGives, columns - 18)),
-        PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.WhatStudyFileIs),
-        PageRow.Blank,
-        .. Wrapped.Lines(StartingWords.WhereToRead, columns).Select(line => PageRow.Of(line, Ink.Quiet)),
-        PageRow.Blank,
-        .. Wrapped.Lines(StartingWords.RulesOfUse, columns).Select(line => PageRow.Of(line)),
-    ];
+        [
+            PageRow.Of("fieldsession", Ink.Strong).And(StartingWords.ProgramInOneSentence),
+            PageRow.Blank,
+            PageRow.Of(recent.IsEmpty ? StartingWords.NoStudyOpenedYet : "opened last", Ink.Quiet),
+            .. recent.SelectMany((study, place) => Study(study, place, place == marked, columns)),
+            PageRow.Blank,
+            PageRow.Of(StartingWords.OrType, Ink.Quiet),
+            PageRow.Of("  demo            ", Ink.Strong).And(StartingWords.WhatDemoIs),
+            PageRow.Of("  plan FOLDER     ", Ink.Strong).And(StartingWords.WhatPlanningIs),
+            PageRow.Of("  FOLDER          ", Ink.Strong).And(Columns.Cut(StartingWords.WhatPlanFolderGives, columns - 18)),
+            PageRow.Of("  STUDY FILE      ", Ink.Strong).And(StartingWords.WhatStudyFileIs),
+            PageRow.Blank,
+            .. Wrapped.Lines(StartingWords.WhereToRead, columns).Select(line => PageRow.Of(line, Ink.Quiet)),
+            PageRow.Blank,
+            .. Wrapped.Lines(StartingWords.RulesOfUse, columns).Select(line => PageRow.Of(line)),
+        ];
 
     /// <summary>What to do next, in words.</summary>
-    public static string Hint(ImmutableArray<RecentStudy> recent, int marked) => recent.IsEmpty
-        ? StartingWords.WhatToType
-        : $"Enter: opens {Path.GetFileName(recent[marked].Path)}";
+    public static string Hint(ImmutableArray<RecentStudy> recent, int marked) =>
+        recent.IsEmpty ? StartingWords.WhatToType : $"Enter: opens {Path.GetFileName(recent[marked].Path)}";
 
     /// <summary>What a typed line chooses; null: nothing that is there.</summary>
     /// <param name="typed">The line; empty: the marked study.</param>
@@ -74,7 +73,9 @@ internal static class StartPage
         string shown = Columns.Of(path) <= room ? path : $"...{path[^Math.Max(1, room - 3)..]}";
         return
         [
-            PageRow.Of(Columns.Left($"{(isMarked ? ">" : " ")}{place + 1}", NumberColumns), Ink.Strong).And(shown, isMarked ? Ink.Strong : Ink.Plain),
+            PageRow
+                .Of(Columns.Left($"{(isMarked ? ">" : " ")}{place + 1}", NumberColumns), Ink.Strong)
+                .And(shown, isMarked ? Ink.Strong : Ink.Plain),
             PageRow.Of(new string(' ', NumberColumns)).And(Columns.Cut(study.Words, room), Ink.Quiet),
         ];
     }

@@ -12,7 +12,12 @@ internal sealed class StartShell : Runnable, IToldOfFaults
 {
     private readonly StartDesk _desk;
     private readonly PageView _page = new() { Width = Dim.Fill(), Height = Dim.Fill() };
-    private readonly HelpView _help = new() { Y = 1, Width = Dim.Fill(), Height = Dim.Fill(1) };
+    private readonly HelpView _help = new()
+    {
+        Y = 1,
+        Width = Dim.Fill(),
+        Height = Dim.Fill(1),
+    };
     private readonly TypingBox _box;
     private Palette _palette;
     private string? _message;
@@ -90,7 +95,8 @@ internal sealed class StartShell : Runnable, IToldOfFaults
                 PageRow.Of(Prompt, Ink.Strong),
                 KeysPage.Footer(_desk.Keys, ScreenName.Start, Study.Empty, Frame.Width),
             ],
-            _palette);
+            _palette
+        );
         (_box.Y, _box.X, _box.Width) = (room + message.Length + 1, Prompt.Length, Dim.Fill(1));
     }
 

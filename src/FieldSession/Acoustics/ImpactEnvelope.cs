@@ -50,11 +50,14 @@ internal sealed class ImpactEnvelope
     {
         double most = Math.Log(_blocks.Max());
         double[] amplitudes = [.. Enumerable.Range(0, AmplitudeSteps).Select(i => Math.Exp(most - 5 + (8.0 * i / (AmplitudeSteps - 1))))];
-        return [.. times.Select(time =>
-        {
-            double[] decay = [.. Enumerable.Range(0, _blocks.Length).Select(i => Math.Exp(-NepersOf60Db * i * _blockS / time))];
-            return amplitudes.Min(amplitude => NegativeLogLikelihood(amplitude, decay));
-        })];
+        return
+        [
+            .. times.Select(time =>
+            {
+                double[] decay = [.. Enumerable.Range(0, _blocks.Length).Select(i => Math.Exp(-NepersOf60Db * i * _blockS / time))];
+                return amplitudes.Min(amplitude => NegativeLogLikelihood(amplitude, decay));
+            }),
+        ];
     }
 
     // front and rear axle hit one after the other: the last local maximum within 6 dB of the highest counts
@@ -79,7 +82,8 @@ internal sealed class ImpactEnvelope
         return reversed;
     }
 
-    // squares of the analytic signal: the transform without its negative frequencies, doubled (Gabor 1946); zeros behind the end keep it from wrapping
+    // squares of the analytic signal: the transform without its negative frequencies, doubled (Gabor 1946); zeros behind the end keep it
+    // from wrapping
     private static double[] Squares(double[] samples)
     {
         int length = (int)BitOperations.RoundUpToPowerOf2((uint)Math.Max(4, samples.Length + 256));
@@ -117,7 +121,10 @@ internal sealed class ImpactEnvelope
     }
 }
 
-/// <summary>Finds the impact in a stretch that holds one: the second around its loudest twentieth of a second is what the ring's decay is looked for in.</summary>
+/// <summary>
+/// Finds the impact in a stretch that holds one: the second around its loudest twentieth of a second is what the ring's decay is looked for
+/// in.
+/// </summary>
 public static class ImpactPiece
 {
     private const double BlockS = 0.05;

@@ -43,8 +43,8 @@ internal sealed class MeterScale(int rateHz, double lowRateHz, double fullScale,
     public int GridStep => rateHz / 8;
 
     /// <summary>The highest third-octave band below half the rate.</summary>
-    public int HighestBand { get; } = Enumerable.Range(LowestBand, HighestBandOfAll - LowestBand + 1)
-        .Last(n => ThirdOctave.Band(n).UpperHz <= rateHz / 2.0);
+    public int HighestBand { get; } =
+        Enumerable.Range(LowestBand, HighestBandOfAll - LowestBand + 1).Last(n => ThirdOctave.Band(n).UpperHz <= rateHz / 2.0);
 
     /// <summary>Spectrum of the low branch: blocks of 1.28 s.</summary>
     public WelchTransform Low { get; } = new(LowBlock, lowRateHz);

@@ -35,8 +35,8 @@ public readonly record struct BandLevel(int N, double? LevelDb)
 }
 
 /// <summary>
-/// What a recording holds in one window: the only thing that is ever kept of it. Levels are in dB: sound pressure levels where the gain of the chain is
-/// known, else re mean square 1, good for differences only. What could not be told is null.
+/// What a recording holds in one window: the only thing that is ever kept of it. Levels are in dB: sound pressure levels where the gain of
+/// the chain is known, else re mean square 1, good for differences only. What could not be told is null.
 /// </summary>
 public sealed record WindowLevels
 {
@@ -79,7 +79,9 @@ public sealed record WindowLevels
     /// <summary>LAF exceeded 95 % of the time, dB.</summary>
     public double? L95Db { get; init; }
 
-    /// <summary>Median change of LAF from one eighth of a second to the next, dB: above 1.2 voices fill the window (<see cref="IsLikeSpeech"/>).</summary>
+    /// <summary>
+    /// Median change of LAF from one eighth of a second to the next, dB: above 1.2 voices fill the window (<see cref="IsLikeSpeech"/>).
+    /// </summary>
     public double? SwingDb { get; init; }
 
     /// <summary>Third-octave bands, lowest first; empty where the window is shorter than 1.28 s.</summary>
@@ -107,21 +109,22 @@ public sealed record WindowLevels
     public bool IsLikeSpeech => SwingDb > 1.2;
 
     /// <summary>The same levels with a chain's gain added, dB; the spectrum and what is a difference stay as they are.</summary>
-    public WindowLevels Raised(double gainDb) => this with
-    {
-        LAeqDb = LAeqDb + gainDb,
-        LCeqDb = LCeqDb + gainDb,
-        LZeqDb = LZeqDb + gainDb,
-        LAFmaxDb = LAFmaxDb + gainDb,
-        LAFminDb = LAFminDb + gainDb,
-        LASmaxDb = LASmaxDb + gainDb,
-        L5Db = L5Db + gainDb,
-        L10Db = L10Db + gainDb,
-        L50Db = L50Db + gainDb,
-        L90Db = L90Db + gainDb,
-        L95Db = L95Db + gainDb,
-        Bands = [.. Bands.Select(band => band with { LevelDb = band.LevelDb + gainDb })],
-        RingDb = RingDb + gainDb,
-        RingMedianDb = RingMedianDb + gainDb,
-    };
+    public WindowLevels Raised(double gainDb) =>
+        this with
+        {
+            LAeqDb = LAeqDb + gainDb,
+            LCeqDb = LCeqDb + gainDb,
+            LZeqDb = LZeqDb + gainDb,
+            LAFmaxDb = LAFmaxDb + gainDb,
+            LAFminDb = LAFminDb + gainDb,
+            LASmaxDb = LASmaxDb + gainDb,
+            L5Db = L5Db + gainDb,
+            L10Db = L10Db + gainDb,
+            L50Db = L50Db + gainDb,
+            L90Db = L90Db + gainDb,
+            L95Db = L95Db + gainDb,
+            Bands = [.. Bands.Select(band => band with { LevelDb = band.LevelDb + gainDb })],
+            RingDb = RingDb + gainDb,
+            RingMedianDb = RingMedianDb + gainDb,
+        };
 }

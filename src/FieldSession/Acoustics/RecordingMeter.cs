@@ -4,8 +4,8 @@ using FieldSession.Signals;
 namespace FieldSession.Acoustics;
 
 /// <summary>
-/// A sound level meter for recordings: samples go in block by block, what every window held comes out. The filters run through from the first sample, as a
-/// meter's do; memory does not grow with the recording but for one level every 0.125 s.
+/// A sound level meter for recordings: samples go in block by block, what every window held comes out. The filters run through from the
+/// first sample, as a meter's do; memory does not grow with the recording but for one level every 0.125 s.
 /// </summary>
 public sealed class RecordingMeter : ISampleTaker
 {
@@ -30,7 +30,13 @@ public sealed class RecordingMeter : ISampleTaker
     /// <param name="windows">Windows to be measured; may overlap.</param>
     /// <param name="impacts">Windows whose low branch is kept, for the decay of the ring.</param>
     /// <param name="ring">The ring band; null: 178 to 282 Hz.</param>
-    public RecordingMeter(int rateHz, double fullScale, ImmutableArray<TimeWindow> windows, ImmutableArray<TimeWindow> impacts = default, FrequencyBand? ring = null)
+    public RecordingMeter(
+        int rateHz,
+        double fullScale,
+        ImmutableArray<TimeWindow> windows,
+        ImmutableArray<TimeWindow> impacts = default,
+        FrequencyBand? ring = null
+    )
     {
         _decimator = new(rateHz, MeterScale.LowBranchHz);
         _scale = new(rateHz, _decimator.RateHz, fullScale, ring ?? RingBand.Planned);
@@ -108,7 +114,14 @@ public sealed class RecordingMeter : ISampleTaker
         _filters.Filter(samples, a, c);
         _fast.Weight(a, fast);
         _slow.Weight(a, slow);
-        return new() { Samples = samples, A = a, C = c, Fast = fast, Slow = slow };
+        return new()
+        {
+            Samples = samples,
+            A = a,
+            C = c,
+            Fast = fast,
+            Slow = slow,
+        };
     }
 
     private WindowMeter MeterOf(int window) => _open[window] ??= new(_asked[window], _scale);
@@ -167,7 +180,11 @@ public sealed class TimeWeighting(int rateHz, double timeConstantS)
 /// <param name="impacts">Windows whose low branch is kept.</param>
 /// <param name="meterOf">The meter of a window by its place.</param>
 internal sealed class LowWindows(
-    MeterScale scale, ImmutableArray<TimeWindow> windows, ImmutableArray<TimeWindow> impacts, Func<int, WindowMeter> meterOf) : ISampleTaker
+    MeterScale scale,
+    ImmutableArray<TimeWindow> windows,
+    ImmutableArray<TimeWindow> impacts,
+    Func<int, WindowMeter> meterOf
+) : ISampleTaker
 {
     private readonly List<double>[] _kept = [.. impacts.Select(_ => new List<double>())];
     private long _at;

@@ -7,8 +7,8 @@ namespace FieldSession.Acoustics;
 public static class RingBand
 {
     /// <summary>
-    /// The planned measure: the third-octave bands 200 and 250 Hz together. One band, because 10 degrees move the ring by 1.7 %, from one of the two into
-    /// the other; together they keep its energy. Own choice, no source.
+    /// The planned measure: the third-octave bands 200 and 250 Hz together. One band, because 10 degrees move the ring by 1.7 %, from one
+    /// of the two into the other; together they keep its energy. Own choice, no source.
     /// </summary>
     public static FrequencyBand Planned => new(178, 282);
 
@@ -22,8 +22,8 @@ public static class RingBand
     public static FrequencyBand UpperFlank => new(295, 340);
 
     /// <summary>
-    /// Prominence, dB: density in the ring band over the mean of the levels of its two flanks. Gain and, nearly, speed drop out of it. Null for silence. Own
-    /// measure, no source; explored, never a verdict.
+    /// Prominence, dB: density in the ring band over the mean of the levels of its two flanks. Gain and, nearly, speed drop out of it. Null
+    /// for silence. Own measure, no source; explored, never a verdict.
     /// </summary>
     public static double? ProminenceDb(PowerSpectrum spectrum, FrequencyBand ring)
     {
@@ -31,7 +31,8 @@ public static class RingBand
         return PerHzDb(spectrum, ring) - ((PerHzDb(spectrum, LowerFlank) + PerHzDb(spectrum, UpperFlank)) / 2);
     }
 
-    private static double? PerHzDb(PowerSpectrum spectrum, FrequencyBand band) => Level.OfMeanSquare(spectrum.MeanSquare(band) / band.WidthHz);
+    private static double? PerHzDb(PowerSpectrum spectrum, FrequencyBand band) =>
+        Level.OfMeanSquare(spectrum.MeanSquare(band) / band.WidthHz);
 }
 
 /// <summary>The spectrum of one run and segment, for the search of the ring.</summary>
@@ -46,9 +47,9 @@ public sealed record SearchedLine(int Group, ImmutableArray<double> LevelsDb);
 public sealed record FoundRing(double PeakHz, double ExcessDb, FrequencyBand Band);
 
 /// <summary>
-/// Looks for the band of the ring in all lines together, blind: groups weigh the same and are never told apart, so exchanging them changes nothing. Floor:
-/// the straight line in dB through the medians of 120-145 and 295-340 Hz. Excess over it is smoothed over 5 Hz; the peak is looked for in 150-290 Hz, and
-/// the band goes out to a quarter of its excess in dB, at least 10 Hz to each side. Own rule, no source.
+/// Looks for the band of the ring in all lines together, blind: groups weigh the same and are never told apart, so exchanging them changes
+/// nothing. Floor: the straight line in dB through the medians of 120-145 and 295-340 Hz. Excess over it is smoothed over 5 Hz; the peak is
+/// looked for in 150-290 Hz, and the band goes out to a quarter of its excess in dB, at least 10 Hz to each side. Own rule, no source.
 /// </summary>
 public static class RingSearch
 {
@@ -85,7 +86,10 @@ public static class RingSearch
             high++;
         }
 
-        FrequencyBand band = new(Math.Max(LowestHz, Math.Min(hz[low], hz[peak] - LeastHz)), Math.Min(HighestHz, Math.Max(hz[high], hz[peak] + LeastHz)));
+        FrequencyBand band = new(
+            Math.Max(LowestHz, Math.Min(hz[low], hz[peak] - LeastHz)),
+            Math.Min(HighestHz, Math.Max(hz[high], hz[peak] + LeastHz))
+        );
         return new(hz[peak], excess[peak], band);
     }
 
@@ -126,6 +130,11 @@ public static class RingSearch
         int width = Math.Max(1, (int)Math.Round(SmoothedHz / (hz[1] - hz[0])));
         int half = width / 2;
         double count = (2 * half) + 1;
-        return [.. excess.Select((_, i) => Enumerable.Range(i - half, (2 * half) + 1).Where(k => k >= 0 && k < excess.Length).Sum(k => excess[k]) / count)];
+        return
+        [
+            .. excess.Select(
+                (_, i) => Enumerable.Range(i - half, (2 * half) + 1).Where(k => k >= 0 && k < excess.Length).Sum(k => excess[k]) / count
+            ),
+        ];
     }
 }

@@ -10,10 +10,11 @@ namespace FieldSession.Acoustics;
 public sealed record RingDecayTime(double T60S, double LowS, double HighS, int Events);
 
 /// <summary>
-/// Decay of the ring after impacts. The band is filtered backwards in time, so that the filter's own ringing lies before the impact (the idea of
-/// ISO 3382-2, from memory); the squared envelope, averaged over blocks of 1/(2 B) s, is fitted from after the last hit of an axle by
-/// a exp(-13.8155 t / T) + N with an exponential likelihood: a and N of every impact its own, T common. The interval is that of the profile likelihood.
-/// Two modes near each other beat, and then the interval is too narrow: a verdict comes from runs, never from one interval.
+/// Decay of the ring after impacts. The band is filtered backwards in time, so that the filter's own ringing lies before the impact (the
+/// idea of ISO 3382-2, from memory); the squared envelope, averaged over blocks of 1/(2 B) s, is fitted from after the last hit of an axle
+/// by a exp(-13.8155 t / T) + N with an exponential likelihood: a and N of every impact its own, T common. The interval is that of the
+/// profile likelihood. Two modes near each other beat, and then the interval is too narrow: a verdict comes from runs, never from one
+/// interval.
 /// </summary>
 public static class RingDecay
 {
@@ -33,7 +34,8 @@ public static class RingDecay
     {
         double[][] profiles =
         [
-            .. impacts.Select(impact => ImpactEnvelope.Of(impact, rateHz, band))
+            .. impacts
+                .Select(impact => ImpactEnvelope.Of(impact, rateHz, band))
                 .OfType<ImpactEnvelope>()
                 .Where(envelope => envelope.OverNoiseDb >= LeastOverNoiseDb)
                 .Select(envelope => envelope.Profile(Times)),
@@ -54,7 +56,6 @@ public static class RingDecay
     private static double TimeAt(double step) => ShortestS * Math.Pow(LongestS / ShortestS, step / (Steps - 1));
 
     // where the parabola through the least value and its neighbours is lowest
-    private static double Shift(double[] sum, int best) => best is 0 or Steps - 1
-        ? 0
-        : 0.5 * (sum[best - 1] - sum[best + 1]) / (sum[best - 1] - (2 * sum[best]) + sum[best + 1]);
+    private static double Shift(double[] sum, int best) =>
+        best is 0 or Steps - 1 ? 0 : 0.5 * (sum[best - 1] - sum[best + 1]) / (sum[best - 1] - (2 * sum[best]) + sum[best + 1]);
 }

@@ -4,8 +4,9 @@ using FieldSession.Signals;
 namespace FieldSession.Acoustics;
 
 /// <summary>
-/// Looks for a calibrator's tone: blocks of 1 s every 0.5 s behind a Hann window. A block is pure when 95 % of its power from 50 Hz on lies within 2 % of the
-/// tone's frequency. The longest stretch of pure blocks within 0.2 dB of their median, 4 s and longer, is the tone. Own rule, no source.
+/// Looks for a calibrator's tone: blocks of 1 s every 0.5 s behind a Hann window. A block is pure when 95 % of its power from 50 Hz on lies
+/// within 2 % of the tone's frequency. The longest stretch of pure blocks within 0.2 dB of their median, 4 s and longer, is the tone. Own
+/// rule, no source.
 /// </summary>
 public sealed class ToneFinder : ISampleTaker
 {
@@ -46,7 +47,7 @@ public sealed class ToneFinder : ISampleTaker
     {
         double?[] levels = [.. _totals.Zip(_branch.Found, (total, block) => PureLevel(total - block.BelowLowest, block.At(frequencyHz)))];
         (int From, int Count) best = (0, 0);
-        for (int i = 0; i < levels.Length;)
+        for (int i = 0; i < levels.Length; )
         {
             int count = SteadyFrom(levels, i);
             best = count > best.Count ? (i, count) : best;
@@ -63,7 +64,8 @@ public sealed class ToneFinder : ISampleTaker
         return new(Quantile.OfSorted(inner, 0.5), inner[^1] - inner[0], from, from + ((best.Count + 1) * HopS));
     }
 
-    private static double? PureLevel(double total, double tone) => tone > 1e-20 && tone >= PureShare * total ? Level.OfMeanSquare(tone) : null;
+    private static double? PureLevel(double total, double tone) =>
+        tone > 1e-20 && tone >= PureShare * total ? Level.OfMeanSquare(tone) : null;
 
     // how many blocks from this one on are pure and near their common median
     private static int SteadyFrom(double?[] levels, int from)
@@ -147,10 +149,13 @@ internal sealed class ToneBlocks : ISampleTaker
         }
 
         _fourier.Power(_padded, _power);
-        Found.Add(new(
-            Sum(0, LowestHz) - (_power[0] * _scale / 2),
-            Sum(CalibratorTone.UsualHz * (1 - Nearness), CalibratorTone.UsualHz * (1 + Nearness)),
-            Sum(CalibratorTone.PistonphoneHz * (1 - Nearness), CalibratorTone.PistonphoneHz * (1 + Nearness))));
+        Found.Add(
+            new(
+                Sum(0, LowestHz) - (_power[0] * _scale / 2),
+                Sum(CalibratorTone.UsualHz * (1 - Nearness), CalibratorTone.UsualHz * (1 + Nearness)),
+                Sum(CalibratorTone.PistonphoneHz * (1 - Nearness), CalibratorTone.PistonphoneHz * (1 + Nearness))
+            )
+        );
     }
 
     private double Sum(double fromHz, double toHz)

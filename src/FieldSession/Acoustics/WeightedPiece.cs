@@ -3,7 +3,9 @@ using FieldSession.Signals;
 
 namespace FieldSession.Acoustics;
 
-/// <summary>Neighbouring samples of a recording and what the filters made of them; all of one length, or empty where the rate gives no A levels.</summary>
+/// <summary>
+/// Neighbouring samples of a recording and what the filters made of them; all of one length, or empty where the rate gives no A levels.
+/// </summary>
 internal readonly ref struct WeightedPiece
 {
     /// <summary>The samples, as numbers of full scale.</summary>
@@ -22,14 +24,15 @@ internal readonly ref struct WeightedPiece
     public ReadOnlySpan<double> Slow { get; init; }
 
     /// <summary>A part of the piece.</summary>
-    public WeightedPiece Part(int from, int length) => new()
-    {
-        Samples = Samples.Slice(from, length),
-        A = A.IsEmpty ? A : A.Slice(from, length),
-        C = C.IsEmpty ? C : C.Slice(from, length),
-        Fast = Fast.IsEmpty ? Fast : Fast.Slice(from, length),
-        Slow = Slow.IsEmpty ? Slow : Slow.Slice(from, length),
-    };
+    public WeightedPiece Part(int from, int length) =>
+        new()
+        {
+            Samples = Samples.Slice(from, length),
+            A = A.IsEmpty ? A : A.Slice(from, length),
+            C = C.IsEmpty ? C : C.Slice(from, length),
+            Fast = Fast.IsEmpty ? Fast : Fast.Slice(from, length),
+            Slow = Slow.IsEmpty ? Slow : Slow.Slice(from, length),
+        };
 }
 
 /// <summary>Writes the trace of levels of a recording while it goes by.</summary>
@@ -86,10 +89,11 @@ internal sealed class LevelTraceWriter(MeterScale scale)
 public sealed record LevelTrace(double FirstS, double StepS, ImmutableArray<double?> LAFDb, ImmutableArray<double?> LAeqDb)
 {
     /// <summary>LAF in a window; silence is left out.</summary>
-    public IEnumerable<double> In(TimeWindow window) => LAFDb
-        .Skip((int)Math.Clamp(Math.Ceiling((window.FromS - FirstS) / StepS), 0, LAFDb.Length))
-        .TakeWhile((_, i) => TimeOf(i, window) < window.ToS)
-        .OfType<double>();
+    public IEnumerable<double> In(TimeWindow window) =>
+        LAFDb
+            .Skip((int)Math.Clamp(Math.Ceiling((window.FromS - FirstS) / StepS), 0, LAFDb.Length))
+            .TakeWhile((_, i) => TimeOf(i, window) < window.ToS)
+            .OfType<double>();
 
     private double TimeOf(int i, TimeWindow window) => FirstS + ((i + Math.Max(0, Math.Ceiling((window.FromS - FirstS) / StepS))) * StepS);
 }

@@ -3,8 +3,9 @@ using FieldSession.Signals;
 namespace FieldSession.Acoustics;
 
 /// <summary>
-/// The weightings A and C as digital filters: the poles of IEC 61672-1, Annex E, by the bilinear transform, gain 1 at 1 kHz. A is C with two more poles
-/// and two more zeros at 0 Hz, so both cost three sections. At 48 kHz the filter lies 0.5 dB below the formula at 8 kHz and 2.7 dB at 12.5 kHz.
+/// The weightings A and C as digital filters: the poles of IEC 61672-1, Annex E, by the bilinear transform, gain 1 at 1 kHz. A is C with
+/// two more poles and two more zeros at 0 Hz, so both cost three sections. At 48 kHz the filter lies 0.5 dB below the formula at 8 kHz and
+/// 2.7 dB at 12.5 kHz.
 /// </summary>
 public sealed class WeightingFilters
 {
@@ -43,19 +44,22 @@ public sealed class WeightingFilters
         return (cDb + fromCToA.ResponseDb(frequencyHz, rateHz), cDb);
     }
 
-    private static (SecondOrderSection[] C, SecondOrderSection FromCToA) Sections(int rateHz) => (
-        [
-            OneAtReference(SecondOrderSection.HighPass(FrequencyWeighting.F1Hz, FrequencyWeighting.F1Hz, rateHz), rateHz),
-            OneAtReference(SecondOrderSection.LowPass(FrequencyWeighting.F4Hz, FrequencyWeighting.F4Hz, rateHz), rateHz),
-        ],
-        OneAtReference(SecondOrderSection.HighPass(FrequencyWeighting.F2Hz, FrequencyWeighting.F3Hz, rateHz), rateHz));
+    private static (SecondOrderSection[] C, SecondOrderSection FromCToA) Sections(int rateHz) =>
+        (
+            [
+                OneAtReference(SecondOrderSection.HighPass(FrequencyWeighting.F1Hz, FrequencyWeighting.F1Hz, rateHz), rateHz),
+                OneAtReference(SecondOrderSection.LowPass(FrequencyWeighting.F4Hz, FrequencyWeighting.F4Hz, rateHz), rateHz),
+            ],
+            OneAtReference(SecondOrderSection.HighPass(FrequencyWeighting.F2Hz, FrequencyWeighting.F3Hz, rateHz), rateHz)
+        );
 
     private static SecondOrderSection OneAtReference(SecondOrderSection section, int rateHz) =>
         section.Scaled(Math.Pow(10, -section.ResponseDb(1000, rateHz) / 20));
 }
 
 /// <summary>
-/// Frequency weightings A and C as formulas (IEC 61672-1, Annex E: constants derived from 1000, 10^1.5, 10^3.9 and 10^2.45 Hz), 0 dB at 1 kHz.
+/// Frequency weightings A and C as formulas (IEC 61672-1, Annex E: constants derived from 1000, 10^1.5, 10^3.9 and 10^2.45 Hz), 0 dB at 1
+/// kHz.
 /// </summary>
 public static class FrequencyWeighting
 {
@@ -78,8 +82,12 @@ public static class FrequencyWeighting
 
     private static double HighSquared => Math.Pow(10, 7.8);
 
-    private static double B => ((ReferenceHz * ReferenceHz) + (LowSquared * HighSquared / (ReferenceHz * ReferenceHz))
-        - (Math.Sqrt(0.5) * (LowSquared + HighSquared))) / (1 - Math.Sqrt(0.5));
+    private static double B =>
+        (
+            (ReferenceHz * ReferenceHz)
+            + (LowSquared * HighSquared / (ReferenceHz * ReferenceHz))
+            - (Math.Sqrt(0.5) * (LowSquared + HighSquared))
+        ) / (1 - Math.Sqrt(0.5));
 
     private static double C0 => LowSquared * HighSquared;
 

@@ -31,7 +31,8 @@ internal sealed class WindowMeter
 
     /// <summary>Takes a piece of the window.</summary>
     /// <param name="piece">Samples and what the filters made of them.</param>
-    /// <param name="gridAt">Which sample of the piece is the first on the grid of 0.125 s, and past the first second; may lie behind the piece.</param>
+    /// <param name="gridAt">Which sample of the piece is the first on the grid of 0.125 s, and past the first second; may lie behind the
+    /// piece.</param>
     /// <param name="settledAt">Which sample of the piece is past the first second of the recording; may lie behind the piece.</param>
     public void Take(WeightedPiece piece, int gridAt, int settledAt)
     {
@@ -119,9 +120,10 @@ internal sealed class WindowMeter
 
     private double? Mean(double sum) => _samples == 0 ? null : Level.OfMeanSquare(sum / _samples);
 
-    private double? Swing() => _fast.Count < 2 || _fast.Contains(0)
-        ? null
-        : Quantile.Median(_fast.Zip(_fast.Skip(1), (one, next) => Math.Abs(10 * Math.Log10(next / one))));
+    private double? Swing() =>
+        _fast.Count < 2 || _fast.Contains(0)
+            ? null
+            : Quantile.Median(_fast.Zip(_fast.Skip(1), (one, next) => Math.Abs(10 * Math.Log10(next / one))));
 
     private IEnumerable<BandLevel> BandLevels(PowerSpectrum low)
     {
@@ -137,7 +139,9 @@ internal sealed class WindowMeter
     }
 }
 
-/// <summary>Counts where a recorder clipped: three and more neighbouring samples that are equal and at full scale. Common practice, no source.</summary>
+/// <summary>
+/// Counts where a recorder clipped: three and more neighbouring samples that are equal and at full scale. Common practice, no source.
+/// </summary>
 /// <param name="fullScale">The largest positive sample that the format knows, as a number of full scale.</param>
 public sealed class ClippedSamples(double fullScale) : ISampleTaker
 {

@@ -8,15 +8,18 @@ namespace FieldSession.Aligning;
 /// <param name="RateError">Seconds by which the recorder gains in one second of the laptop; 0: not known to differ.</param>
 public sealed record ClockOffset(double OffsetS, double HalfRangeS, ClockSource Source, double AtLaptopS = 0, double RateError = 0)
 {
-    /// <summary>Half-range of the time in a file or of a file's own times, s: whole seconds, and how late a recorder writes them; own choice, no source.</summary>
+    /// <summary>
+    /// Half-range of the time in a file or of a file's own times, s: whole seconds, and how late a recorder writes them; own choice, no
+    /// source.
+    /// </summary>
     public const double FileTimeHalfRangeS = 2;
 
     /// <summary>The time on the recorder's clock at a time on the laptop's, s.</summary>
     public double RecorderS(double laptopS) => laptopS + OffsetS + (RateError * (laptopS - AtLaptopS));
 
     /// <summary>
-    /// The offset by marks: their mean. Where the first and the last differ by more than two keys can be off, the clocks run at different rates, and the
-    /// offset follows the straight line through all marks. Null: there is no mark.
+    /// The offset by marks: their mean. Where the first and the last differ by more than two keys can be off, the clocks run at different
+    /// rates, and the offset follows the straight line through all marks. Null: there is no mark.
     /// </summary>
     public static ClockOffset? OfMarks(IReadOnlyCollection<ClockMark> marks)
     {
@@ -30,16 +33,17 @@ public sealed record ClockOffset(double OffsetS, double HalfRangeS, ClockSource 
         double offset = marks.Average(mark => mark.RecorderS - mark.LaptopS);
         double spread = marks.Max(mark => mark.RecorderS - mark.LaptopS) - marks.Min(mark => mark.RecorderS - mark.LaptopS);
         double squares = marks.Sum(mark => (mark.LaptopS - laptop) * (mark.LaptopS - laptop));
-        double rate = spread > 2 * ClockMark.KeyHalfRangeS && squares > 0
-            ? marks.Sum(mark => (mark.LaptopS - laptop) * (mark.RecorderS - mark.LaptopS - offset)) / squares
-            : 0;
+        double rate =
+            spread > 2 * ClockMark.KeyHalfRangeS && squares > 0
+                ? marks.Sum(mark => (mark.LaptopS - laptop) * (mark.RecorderS - mark.LaptopS - offset)) / squares
+                : 0;
         double worst = marks.Max(mark => Math.Abs(mark.RecorderS - mark.LaptopS - offset - (rate * (mark.LaptopS - laptop))));
         return new(offset, Math.Max(ClockMark.KeyHalfRangeS, worst), ClockSource.Marks, laptop, rate);
     }
 
     /// <summary>
-    /// Whether two ways of knowing the offset contradict each other at a time: their ranges do not meet, even if the one by typed levels is a typing delay
-    /// of 2 s early and both are 1 s wider.
+    /// Whether two ways of knowing the offset contradict each other at a time: their ranges do not meet, even if the one by typed levels is
+    /// a typing delay of 2 s early and both are 1 s wider.
     /// </summary>
     /// <param name="other">The other way.</param>
     /// <param name="laptopS">The time, s on the laptop's clock.</param>

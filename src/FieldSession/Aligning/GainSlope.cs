@@ -3,8 +3,8 @@ using FieldSession.Signals;
 namespace FieldSession.Aligning;
 
 /// <summary>
-/// Whether a recorder turned its gain by itself: the slope of its LAeq on the middles typed off a meter. An automatic gain flattens it; a calibrator's tone
-/// can't show that. Least squares; the limits are an own rule, no source.
+/// Whether a recorder turned its gain by itself: the slope of its LAeq on the middles typed off a meter. An automatic gain flattens it; a
+/// calibrator's tone can't show that. Least squares; the limits are an own rule, no source.
 /// </summary>
 /// <param name="Slope">dB of the recorder for each dB of the meter.</param>
 /// <param name="StandardError">Its standard error.</param>
@@ -49,13 +49,17 @@ public static class MeterSetting
     private const int Fewest = 6;
 
     /// <summary>
-    /// Whether the typed widths are nearer to those of S than to those of F: then the meter may have been on slow. Null: fewer than six ranges, or the two
-    /// widths do not differ. Own rule, no source.
+    /// Whether the typed widths are nearer to those of S than to those of F: then the meter may have been on slow. Null: fewer than six
+    /// ranges, or the two widths do not differ. Own rule, no source.
     /// </summary>
     /// <param name="typedWidthsDb">High minus low of every typed range, dB.</param>
     /// <param name="fastWidthsDb">90 % minus 10 % quantile of LAF over the same seconds, dB; as many.</param>
     /// <param name="slowWidthsDb">The same of LAS, dB; as many.</param>
-    public static bool? IsLikeSlow(IReadOnlyCollection<double> typedWidthsDb, IReadOnlyCollection<double> fastWidthsDb, IReadOnlyCollection<double> slowWidthsDb)
+    public static bool? IsLikeSlow(
+        IReadOnlyCollection<double> typedWidthsDb,
+        IReadOnlyCollection<double> fastWidthsDb,
+        IReadOnlyCollection<double> slowWidthsDb
+    )
     {
         ArgumentNullException.ThrowIfNull(typedWidthsDb);
         if (typedWidthsDb.Count < Fewest)

@@ -4,9 +4,9 @@ using FieldSession.Signals;
 namespace FieldSession.Aligning;
 
 /// <summary>
-/// Looks for three knocks in a recording: onsets above 1 kHz, in blocks of 10 ms, 8 dB over the 95 % quantile of 20 s around. Three onsets 0.2 to 0.9 s
-/// apart, gaps alike within 30 %, heights within 10 dB, none just before or behind. Own rule, no source; against speech-like noise and clicks it found
-/// three of four and no false ones. Keeps one number every 10 ms.
+/// Looks for three knocks in a recording: onsets above 1 kHz, in blocks of 10 ms, 8 dB over the 95 % quantile of 20 s around. Three onsets
+/// 0.2 to 0.9 s apart, gaps alike within 30 %, heights within 10 dB, none just before or behind. Own rule, no source; against speech-like
+/// noise and clicks it found three of four and no false ones. Keeps one number every 10 ms.
 /// </summary>
 /// <param name="rateHz">Samples a second, 8000 or more.</param>
 public sealed class Knocks(int rateHz) : ISampleTaker
@@ -48,7 +48,9 @@ public sealed class Knocks(int rateHz) : ISampleTaker
         int[] onsets = [.. Onsets()];
         return
         [
-            .. Enumerable.Range(0, Math.Max(0, onsets.Length - 2)).Where(k => IsThree(onsets, k))
+            .. Enumerable
+                .Range(0, Math.Max(0, onsets.Length - 2))
+                .Where(k => IsThree(onsets, k))
                 .Select(k => (double)onsets[k + 2] * _piece.Length / rateHz),
         ];
     }
@@ -90,10 +92,13 @@ public sealed class Knocks(int rateHz) : ISampleTaker
     {
         int gap = onsets[k + 1] - onsets[k];
         int next = onsets[k + 2] - onsets[k + 1];
-        bool areEven = gap is >= ShortestGap and <= LongestGap && next is >= ShortestGap and <= LongestGap
+        bool areEven =
+            gap is >= ShortestGap and <= LongestGap
+            && next is >= ShortestGap and <= LongestGap
             && Math.Max(gap, next) <= GapsAlike * Math.Min(gap, next);
         double[] heights = [.. onsets.Skip(k).Take(3).Select(Height)];
-        bool isAlone = (k == 0 || onsets[k] - onsets[k - 1] >= LongestGap) && (k + 3 == onsets.Length || onsets[k + 3] - onsets[k + 2] >= LongestGap);
+        bool isAlone =
+            (k == 0 || onsets[k] - onsets[k - 1] >= LongestGap) && (k + 3 == onsets.Length || onsets[k + 3] - onsets[k + 2] >= LongestGap);
         return areEven && isAlone && heights.Max() - heights.Min() <= HeightsAlikeDb;
     }
 

@@ -11,8 +11,8 @@ public static class ReadWindow
     private const double TrustedHalfRangeS = 1;
 
     /// <summary>
-    /// A steady segment: the plan's seconds before the reading was stored, to 2 s before it, which the typing takes; never before the entry before. Cut at
-    /// both ends by what the clocks may be apart where that is more than 1 s. Null: under 3 s are left.
+    /// A steady segment: the plan's seconds before the reading was stored, to 2 s before it, which the typing takes; never before the entry
+    /// before. Cut at both ends by what the clocks may be apart where that is more than 1 s. Null: under 3 s are left.
     /// </summary>
     /// <param name="storedS">When the reading was stored, s.</param>
     /// <param name="planS">Seconds of the segment as the plan has it.</param>

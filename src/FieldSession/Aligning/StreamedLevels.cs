@@ -26,11 +26,17 @@ public enum StreamHealth
 /// <param name="LowDb">10 % quantile over the segment so far, dB; null: too few levels.</param>
 /// <param name="HighDb">90 % quantile, dB; off an impact the highest level.</param>
 /// <param name="LastSecondsDb">The highest level of each of the last 20 s, oldest first; null: none in it.</param>
-public sealed record StreamSight(StreamHealth Health, double? LevelDb, double? LowDb, double? HighDb, ImmutableArray<double?> LastSecondsDb);
+public sealed record StreamSight(
+    StreamHealth Health,
+    double? LevelDb,
+    double? LowDb,
+    double? HighDb,
+    ImmutableArray<double?> LastSecondsDb
+);
 
 /// <summary>
-/// Levels as a program of the user's prints them, one a line, with or without a time before it. A line counts when it comes. Lines come on one thread and
-/// are looked at on another.
+/// Levels as a program of the user's prints them, one a line, with or without a time before it. A line counts when it comes. Lines come on
+/// one thread and are looked at on another.
 /// </summary>
 public sealed class StreamedLevels
 {
@@ -56,7 +62,8 @@ public sealed class StreamedLevels
     public static double? LevelIn(string line)
     {
         ArgumentNullException.ThrowIfNull(line);
-        string last = line.Length > LongestLine ? "" : line.Split([' ', ';', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("");
+        string last =
+            line.Length > LongestLine ? "" : line.Split([' ', ';', '\t', '\r'], StringSplitOptions.RemoveEmptyEntries).LastOrDefault("");
 
         // a decimal comma, or a comma between a time and the level
         double? level = NumberIn(last) ?? NumberIn(last[(last.LastIndexOf(',') + 1)..]);
@@ -110,7 +117,12 @@ public sealed class StreamedLevels
                 _levels.Count == 0 ? null : _levels.Last().LevelDb,
                 range?.Low,
                 range?.High,
-                [.. Enumerable.Range(0, TraceSeconds).Select(i => HighestIn(now.AddSeconds(i - TraceSeconds), now.AddSeconds(i + 1 - TraceSeconds)))]);
+                [
+                    .. Enumerable
+                        .Range(0, TraceSeconds)
+                        .Select(i => HighestIn(now.AddSeconds(i - TraceSeconds), now.AddSeconds(i + 1 - TraceSeconds))),
+                ]
+            );
         }
     }
 
@@ -133,7 +145,10 @@ public sealed class StreamedLevels
     private StreamHealth HealthAt(DateTimeOffset now)
     {
         bool isSilent = _lines.Count == 0 || (now - _lines.Last().At).TotalSeconds > SilentS;
-        return _hasEnded ? StreamHealth.Ended : isSilent ? StreamHealth.Silent : IsWild() ? StreamHealth.Wild : StreamHealth.Good;
+        return _hasEnded ? StreamHealth.Ended
+            : isSilent ? StreamHealth.Silent
+            : IsWild() ? StreamHealth.Wild
+            : StreamHealth.Good;
     }
 
     private bool IsWild()

@@ -19,10 +19,11 @@ public sealed record TypedAlignment(double BestS, double LowS, double HighS, int
     public ClockOffset Offset => new((LowS + HighS) / 2, (HighS - LowS) / 2, ClockSource.TypedLevels);
 
     /// <summary>
-    /// Tries offsets from <paramref name="fromS"/> to <paramref name="toS"/>: in the seconds before each reading was stored the middle of the log (of its
-    /// 10 % and 90 % quantiles) is held against the middle typed; cost is the mean distance, each capped at 3 dB. The range is where the cost exceeds the
-    /// least by no more than two standard errors of the difference. Steady stretches look alike a little earlier, so the range is wide towards too early, and
-    /// a typing delay is part of the offset. Own rule, no source. Null: fewer than five readings can be used.
+    /// Tries offsets from <paramref name="fromS"/> to <paramref name="toS"/>: in the seconds before each reading was stored the middle of
+    /// the log (of its 10 % and 90 % quantiles) is held against the middle typed; cost is the mean distance, each capped at 3 dB. The range
+    /// is where the cost exceeds the least by no more than two standard errors of the difference. Steady stretches look alike a little
+    /// earlier, so the range is wide towards too early, and a typing delay is part of the offset. Own rule, no source. Null: fewer than
+    /// five readings can be used.
     /// </summary>
     /// <param name="readings">Readings of steady segments.</param>
     /// <param name="log">Levels in the order of time.</param>
@@ -30,12 +31,22 @@ public sealed record TypedAlignment(double BestS, double LowS, double HighS, int
     /// <param name="fromS">The least offset tried, s.</param>
     /// <param name="toS">The greatest offset tried, s.</param>
     public static TypedAlignment? Of(
-        IReadOnlyList<TypedRange> readings, ImmutableArray<LoggedLevel> log, double windowS, double fromS = -30, double toS = 30)
+        IReadOnlyList<TypedRange> readings,
+        ImmutableArray<LoggedLevel> log,
+        double windowS,
+        double fromS = -30,
+        double toS = 30
+    )
     {
-        double[] offsets = [.. Enumerable.Range(0, (int)Math.Ceiling((toS + (StepS / 2) - fromS) / StepS)).Select(i => fromS + (i * StepS))];
+        double[] offsets =
+        [
+            .. Enumerable.Range(0, (int)Math.Ceiling((toS + (StepS / 2) - fromS) / StepS)).Select(i => fromS + (i * StepS)),
+        ];
         double[][] costs =
         [
-            .. readings.Select(reading => offsets.Select(offset => Cost(reading, log, windowS, offset)).ToArray()).Where(row => !row.Contains(null))
+            .. readings
+                .Select(reading => offsets.Select(offset => Cost(reading, log, windowS, offset)).ToArray())
+                .Where(row => !row.Contains(null))
                 .Select(row => row.Select(cost => cost!.Value).ToArray()),
         ];
         if (costs.Length < FewestReadings)
@@ -99,7 +110,10 @@ public readonly record struct TypedRange(double StoredS, double LowDb, double Hi
     public double MiddleDb => (LowDb + HighDb) / 2;
 }
 
-/// <summary>The middle of a stretch of levels as a person reads a range off a meter: half-way between the 10 % and the 90 % quantile. Own rule, no source.</summary>
+/// <summary>
+/// The middle of a stretch of levels as a person reads a range off a meter: half-way between the 10 % and the 90 % quantile. Own rule, no
+/// source.
+/// </summary>
 public static class LogMiddle
 {
     /// <summary>The middle of logged levels, dB.</summary>

@@ -15,9 +15,9 @@ public sealed record BesideLog(TypedRange Typed, ImmutableArray<double> LevelsDb
 public sealed record EntryFinding(EntryFit Fit, double? ResidualDb, bool HasTraffic);
 
 /// <summary>
-/// Typed readings held against a log. Residual: typed middle minus the log's middle, minus the median over all readings, so that a meter beside another does
-/// no harm. Doubt: beyond 3 dB and beyond 4 robust standard deviations (1.4826 x median absolute deviation). Own rule, no source. All runs are treated
-/// alike, and nothing is left out by it.
+/// Typed readings held against a log. Residual: typed middle minus the log's middle, minus the median over all readings, so that a meter
+/// beside another does no harm. Doubt: beyond 3 dB and beyond 4 robust standard deviations (1.4826 x median absolute deviation). Own rule,
+/// no source. All runs are treated alike, and nothing is left out by it.
 /// </summary>
 /// <param name="Entries">A finding for each reading, in the order given.</param>
 /// <param name="MedianDb">Median of typed minus logged, dB; null: nothing logged.</param>
@@ -43,14 +43,25 @@ public sealed record TypedBesideLog(ImmutableArray<EntryFinding> Entries, double
         }
 
         double median = Quantile.Median(known);
-        double limit = Math.Max(LeastLimitDb, RobustDeviations * MadToDeviation * Quantile.Median(known.Select(one => Math.Abs(one - median))));
+        double limit = Math.Max(
+            LeastLimitDb,
+            RobustDeviations * MadToDeviation * Quantile.Median(known.Select(one => Math.Abs(one - median)))
+        );
         return new(
-            [.. readings.Zip(differences, (reading, difference) => new EntryFinding(
-                Fit(reading, difference - median, limit, median),
-                difference - median,
-                LoggedTraffic.IsIn(reading.LevelsDb, stepS)))],
+            [
+                .. readings.Zip(
+                    differences,
+                    (reading, difference) =>
+                        new EntryFinding(
+                            Fit(reading, difference - median, limit, median),
+                            difference - median,
+                            LoggedTraffic.IsIn(reading.LevelsDb, stepS)
+                        )
+                ),
+            ],
             median,
-            limit);
+            limit
+        );
     }
 
     private static double? Difference(BesideLog reading) =>
@@ -82,7 +93,12 @@ public sealed record TypedBesideLog(ImmutableArray<EntryFinding> Entries, double
     // one end, the other, or both, as far as the result is a range
     private static IEnumerable<TypedRange> SwappedRanges(TypedRange typed)
     {
-        (double Low, double High)[] ends = [(Swapped(typed.LowDb), typed.HighDb), (typed.LowDb, Swapped(typed.HighDb)), (Swapped(typed.LowDb), Swapped(typed.HighDb))];
+        (double Low, double High)[] ends =
+        [
+            (Swapped(typed.LowDb), typed.HighDb),
+            (typed.LowDb, Swapped(typed.HighDb)),
+            (Swapped(typed.LowDb), Swapped(typed.HighDb)),
+        ];
         return ends.Where(end => end.Low <= end.High).Select(end => typed with { LowDb = end.Low, HighDb = end.High });
     }
 
@@ -113,7 +129,10 @@ public enum EntryFit
     NotHeard,
 }
 
-/// <summary>Whether somebody passed by: the level lies 5 dB and more over the median of its window for 1 to 8 s in all. Own rule, no source; one for all runs.</summary>
+/// <summary>
+/// Whether somebody passed by: the level lies 5 dB and more over the median of its window for 1 to 8 s in all. Own rule, no source; one for
+/// all runs.
+/// </summary>
 public static class LoggedTraffic
 {
     private const double OverDb = 5;

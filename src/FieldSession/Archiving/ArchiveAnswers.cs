@@ -13,8 +13,18 @@ namespace FieldSession.Archiving;
 /// <param name="Counted">Of these, readings that count.</param>
 /// <param name="ReadingSdDb">Standard deviation of a reading on it, dB; null without degrees of freedom.</param>
 /// <param name="Nu">Its degrees of freedom.</param>
-/// <param name="PerDb2Minute">Information of a minute on it, 1/dB^2: readings that count a minute driven, each worth 1 / variance; null: it told nothing yet.</param>
-public sealed record SegmentSum(string Segment, string Kind, int Studies, int Taken, int Counted, double? ReadingSdDb, double Nu, double? PerDb2Minute)
+/// <param name="PerDb2Minute">Information of a minute on it, 1/dB^2: readings that count a minute driven, each worth 1 / variance; null: it
+/// told nothing yet.</param>
+public sealed record SegmentSum(
+    string Segment,
+    string Kind,
+    int Studies,
+    int Taken,
+    int Counted,
+    double? ReadingSdDb,
+    double Nu,
+    double? PerDb2Minute
+)
 {
     /// <summary>Share of the readings that are left out, 0..1; null: none was taken.</summary>
     public double? SpoiltShare => Taken == 0 ? null : 1 - ((double)Counted / Taken);
@@ -57,7 +67,8 @@ public sealed record ArchiveAnswers(
     ImmutableArray<WordCount> Words,
     ImmutableArray<CalibrationStep> Calibration,
     ImmutableArray<MeterDrift> Drifts,
-    ImmutableArray<DriverFlags> Flags)
+    ImmutableArray<DriverFlags> Flags
+)
 {
     private const int Steps = 10;
 
@@ -67,17 +78,43 @@ public sealed record ArchiveAnswers(
         ArchivedStudy[] all = [.. studies.Where(study => study.IsFinished)];
         return new ArchiveAnswers(
             [.. SegmentsOf(all)],
-            [.. all.SelectMany(study => study.Details.Words).GroupBy(word => word).Select(found => new WordCount(found.Key.Line, found.Key.Word, found.Count()))
-                .OrderBy(count => count.Line).ThenByDescending(count => count.Verdicts).ThenBy(count => count.Word, StringComparer.Ordinal)],
-            [.. all.SelectMany(study => study.Predictions).GroupBy(one => Math.Floor(one.Stated * Steps) / Steps).OrderBy(step => step.Key).Select(Step)],
-            [.. all.GroupBy(study => study.Details.Meter ?? "").OrderBy(meter => meter.Key, StringComparer.Ordinal).Select(meter => Drift(meter.Key, meter)).OfType<MeterDrift>()],
-            [.. all.SelectMany(study => study.Details.Flags).GroupBy(flags => flags.Driver).OrderBy(driver => driver.Key, StringComparer.Ordinal).Select(Driver)]);
+            [
+                .. all.SelectMany(study => study.Details.Words)
+                    .GroupBy(word => word)
+                    .Select(found => new WordCount(found.Key.Line, found.Key.Word, found.Count()))
+                    .OrderBy(count => count.Line)
+                    .ThenByDescending(count => count.Verdicts)
+                    .ThenBy(count => count.Word, StringComparer.Ordinal),
+            ],
+            [
+                .. all.SelectMany(study => study.Predictions)
+                    .GroupBy(one => Math.Floor(one.Stated * Steps) / Steps)
+                    .OrderBy(step => step.Key)
+                    .Select(Step),
+            ],
+            [
+                .. all.GroupBy(study => study.Details.Meter ?? "")
+                    .OrderBy(meter => meter.Key, StringComparer.Ordinal)
+                    .Select(meter => Drift(meter.Key, meter))
+                    .OfType<MeterDrift>(),
+            ],
+            [
+                .. all.SelectMany(study => study.Details.Flags)
+                    .GroupBy(flags => flags.Driver)
+                    .OrderBy(driver => driver.Key, StringComparer.Ordinal)
+                    .Select(Driver),
+            ]
+        );
     }
 
     /// <summary>What each segment gave over some studies, the most telling first.</summary>
-    public static IEnumerable<SegmentSum> SegmentsOf(IEnumerable<ArchivedStudy> studies) => studies.SelectMany(study => study.Details.Segments)
-        .GroupBy(segment => (segment.Segment, segment.Kind)).Select(Segment)
-        .OrderByDescending(sum => sum.PerDb2Minute ?? -1).ThenBy(sum => sum.Segment, StringComparer.Ordinal);
+    public static IEnumerable<SegmentSum> SegmentsOf(IEnumerable<ArchivedStudy> studies) =>
+        studies
+            .SelectMany(study => study.Details.Segments)
+            .GroupBy(segment => (segment.Segment, segment.Kind))
+            .Select(Segment)
+            .OrderByDescending(sum => sum.PerDb2Minute ?? -1)
+            .ThenBy(sum => sum.Segment, StringComparer.Ordinal);
 
     private static SegmentSum Segment(IEnumerable<ArchivedSegment> segment)
     {
@@ -87,8 +124,15 @@ public sealed record ArchiveAnswers(
         double minutes = all.Sum(one => (one.Taken + one.Missed) * one.Seconds) / 60;
         int counted = all.Sum(one => one.Counted);
         return new SegmentSum(
-            all[0].Segment, all[0].Kind, all.Length, all.Sum(one => one.Taken), counted, variance is { } known ? Math.Sqrt(known) : null, nu,
-            minutes > 0 && variance > 0 ? counted / minutes / variance : null);
+            all[0].Segment,
+            all[0].Kind,
+            all.Length,
+            all.Sum(one => one.Taken),
+            counted,
+            variance is { } known ? Math.Sqrt(known) : null,
+            nu,
+            minutes > 0 && variance > 0 ? counted / minutes / variance : null
+        );
     }
 
     private static CalibrationStep Step(IGrouping<double, ScoredPrediction> step) =>
@@ -96,7 +140,13 @@ public sealed record ArchiveAnswers(
 
     private static MeterDrift? Drift(string meter, IEnumerable<ArchivedStudy> studies)
     {
-        (double Drift, double Air)[] all = [.. studies.SelectMany(study => study.Details.Drifts).Where(one => one.AirC is not null).Select(one => (one.DriftDb, one.AirC!.Value))];
+        (double Drift, double Air)[] all =
+        [
+            .. studies
+                .SelectMany(study => study.Details.Drifts)
+                .Where(one => one.AirC is not null)
+                .Select(one => (one.DriftDb, one.AirC!.Value)),
+        ];
         if (all.Length == 0)
         {
             return null;
@@ -107,9 +157,17 @@ public sealed record ArchiveAnswers(
         return new MeterDrift(meter, all.Length, drift, spread > 0 ? all.Sum(one => (one.Air - air) * (one.Drift - drift)) / spread : null);
     }
 
-    private static DriverFlags Driver(IGrouping<string, ArchivedFlags> driver) => new(
-        driver.Key,
-        driver.Sum(flags => flags.Readings),
-        [.. driver.Where(flags => flags.Cause is not null).GroupBy(flags => flags.Cause!.Value).Select(cause => (cause.Key, cause.Sum(flags => flags.Readings)))
-            .OrderByDescending(cause => cause.Item2).ThenBy(cause => cause.Key)]);
+    private static DriverFlags Driver(IGrouping<string, ArchivedFlags> driver) =>
+        new(
+            driver.Key,
+            driver.Sum(flags => flags.Readings),
+            [
+                .. driver
+                    .Where(flags => flags.Cause is not null)
+                    .GroupBy(flags => flags.Cause!.Value)
+                    .Select(cause => (cause.Key, cause.Sum(flags => flags.Readings)))
+                    .OrderByDescending(cause => cause.Item2)
+                    .ThenBy(cause => cause.Key),
+            ]
+        );
 }

@@ -25,7 +25,8 @@ public sealed record ArchivedStudy(
     int Runs,
     bool IsFinished,
     ImmutableArray<ArchivedScatter> Scatter,
-    ImmutableArray<ScoredPrediction> Predictions)
+    ImmutableArray<ScoredPrediction> Predictions
+)
 {
     /// <summary>What else is kept of it; nothing while it is not finished.</summary>
     public ArchivedDetails Details { get; init; } = ArchivedDetails.None;
@@ -60,7 +61,8 @@ public sealed record ArchivedStudy(
             study.Runs.Count,
             isFinished,
             isFinished ? [.. ArchivedScatter.Of(study)] : [],
-            isFinished ? [.. PredictionScores.In(study, key)] : [])
+            isFinished ? [.. PredictionScores.In(study, key)] : []
+        )
         {
             Details = isFinished ? ArchivedDetails.Of(study, key) : ArchivedDetails.None,
         };
@@ -73,7 +75,8 @@ public sealed record ArchivedStudy(
         return InWords(CrewOf(plan));
     }
 
-    private static ImmutableArray<string> CrewOf(Plan plan) => [.. plan.Crew.Select(member => member.Name).Order(StringComparer.OrdinalIgnoreCase)];
+    private static ImmutableArray<string> CrewOf(Plan plan) =>
+        [.. plan.Crew.Select(member => member.Name).Order(StringComparer.OrdinalIgnoreCase)];
 
     private static string InWords(IEnumerable<string> crew) => string.Join(", ", crew);
 
@@ -85,7 +88,10 @@ public sealed record ArchivedStudy(
     }
 }
 
-/// <summary>How well one study repeated over a class of segments or a kind of surface (docs/formulas.md, "Archive"): its own outputs, no prior, no floor.</summary>
+/// <summary>
+/// How well one study repeated over a class of segments or a kind of surface (docs/formulas.md, "Archive"): its own outputs, no prior, no
+/// floor.
+/// </summary>
 /// <param name="Group">"all", "steady", "impact", "ring" for the ring band of recordings, or a kind of surface.</param>
 /// <param name="IsKind">Whether it is a kind of surface.</param>
 /// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
@@ -98,14 +104,23 @@ public sealed record ArchivedScatter(string Group, bool IsKind, double NuRun, do
     /// <summary>Word of all segments together.</summary>
     public const string All = "all";
 
-    /// <summary>The scatter of a study by class, then by kind in the order of the route; groups without a comparison are left away.</summary>
+    /// <summary>
+    /// The scatter of a study by class, then by kind in the order of the route; groups without a comparison are left away.
+    /// </summary>
     public static IEnumerable<ArchivedScatter> Of(Study study)
     {
         MeasuredDay day = StudyReadings.Of(study);
         ComparisonTerms terms = StudyTerms.Of(study) with { Archive = null };
         ClassComparisons? classes = FirstPairOf(day, terms);
-        IEnumerable<ArchivedScatter?> byClass = [One(All, false, classes?.All), One("steady", false, classes?.Steady), One("impact", false, classes?.Impact)];
-        IEnumerable<ArchivedScatter?> byKind = (day.Planned ?? []).Select(segment => segment.Kind).Distinct()
+        IEnumerable<ArchivedScatter?> byClass =
+        [
+            One(All, false, classes?.All),
+            One("steady", false, classes?.Steady),
+            One("impact", false, classes?.Impact),
+        ];
+        IEnumerable<ArchivedScatter?> byKind = (day.Planned ?? [])
+            .Select(segment => segment.Kind)
+            .Distinct()
             .Select(kind => One(kind, true, FirstPairOf(OfKind(day, kind), terms)?.All));
         ArchivedScatter? ring = One(EarlierScatter.Ring, false, RingFinding.Of(study)?.Pairs is [{ } first, ..] ? first.Main : null);
         return byClass.Append(ring).Concat(byKind).OfType<ArchivedScatter>();
@@ -118,9 +133,10 @@ public sealed record ArchivedScatter(string Group, bool IsKind, double NuRun, do
     private static MeasuredDay OfKind(MeasuredDay day, string kind) =>
         new([.. day.Levels.Where(level => level.Kind == kind)], 0, [.. (day.Planned ?? []).Where(segment => segment.Kind == kind)]);
 
-    private static ArchivedScatter? One(string group, bool isKind, ClassComparison? found) => found is { Kbar: { } kbar } && (found.NuRun > 0 || found.NuE > 0)
-        ? new ArchivedScatter(group, isKind, found.NuRun, found.SRunDb, kbar, found.NuE, found.SEDb)
-        : null;
+    private static ArchivedScatter? One(string group, bool isKind, ClassComparison? found) =>
+        found is { Kbar: { } kbar } && (found.NuRun > 0 || found.NuE > 0)
+            ? new ArchivedScatter(group, isKind, found.NuRun, found.SRunDb, kbar, found.NuE, found.SEDb)
+            : null;
 }
 
 /// <summary>What an archive, a folder or a CSV of it, can lend of one finished study over one class of segments.</summary>
@@ -136,9 +152,19 @@ public sealed record ArchiveRow(EarlierScatter Scatter, string? Crew = null, str
         from scatter in study.Scatter
         where !scatter.IsKind
         select new ArchiveRow(
-            new EarlierScatter(study.Name, scatter.Group, scatter.NuRun, scatter.SRunDb, scatter.Kbar, scatter.NuE, scatter.SEDb, study.Identity.Hash),
+            new EarlierScatter(
+                study.Name,
+                scatter.Group,
+                scatter.NuRun,
+                scatter.SRunDb,
+                scatter.Kbar,
+                scatter.NuE,
+                scatter.SEDb,
+                study.Identity.Hash
+            ),
             study.CrewInWords,
-            study.Route);
+            study.Route
+        );
 
     /// <summary>What is lent to a plan: the days of its own crew on its own loop.</summary>
     /// <param name="plan">The plan.</param>

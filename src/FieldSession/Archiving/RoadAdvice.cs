@@ -14,9 +14,16 @@ public sealed record RoadSwap(SegmentSum Out, SegmentSum In);
 /// <param name="Swaps">Steady segments to change, those that gain most first.</param>
 /// <param name="Missing">The most telling segment of each kind that the archive has and the plan has not.</param>
 /// <param name="Spoilt">Segments of the plan that are too often spoilt.</param>
-/// <param name="RunsNow">Runs a code that show a difference of the plan's margin in 4 of 5 days, on the plan's steady segments; null: not known.</param>
+/// <param name="RunsNow">Runs a code that show a difference of the plan's margin in 4 of 5 days, on the plan's steady segments; null: not
+/// known.</param>
 /// <param name="RunsThen">The same after the swaps; null: not known.</param>
-public sealed record RoadAdvice(ImmutableArray<RoadSwap> Swaps, ImmutableArray<SegmentSum> Missing, ImmutableArray<SegmentSum> Spoilt, int? RunsNow, int? RunsThen)
+public sealed record RoadAdvice(
+    ImmutableArray<RoadSwap> Swaps,
+    ImmutableArray<SegmentSum> Missing,
+    ImmutableArray<SegmentSum> Spoilt,
+    int? RunsNow,
+    int? RunsThen
+)
 {
     private const int MostSwaps = 3;
 
@@ -42,16 +49,27 @@ public sealed record RoadAdvice(ImmutableArray<RoadSwap> Swaps, ImmutableArray<S
             return null;
         }
 
-        RoadSwap[] swaps = [.. steady.OrderBy(sum => sum.PerDb2Minute).Zip(other.Where(sum => IsSteady(sum) && sum.PerDb2Minute is not null), (worst, best) => new RoadSwap(worst, best))
-            .TakeWhile(swap => swap.In.PerDb2Minute >= LeastGain * swap.Out.PerDb2Minute).Take(MostSwaps)];
+        RoadSwap[] swaps =
+        [
+            .. steady
+                .OrderBy(sum => sum.PerDb2Minute)
+                .Zip(other.Where(sum => IsSteady(sum) && sum.PerDb2Minute is not null), (worst, best) => new RoadSwap(worst, best))
+                .TakeWhile(swap => swap.In.PerDb2Minute >= LeastGain * swap.Out.PerDb2Minute)
+                .Take(MostSwaps),
+        ];
         double? runSd = ArchiveSum.Of(finished).FirstOrDefault(sum => sum is { By: "class", Group: "steady" })?.RunSdDb;
         SegmentSum[] then = [.. steady.Except(swaps.Select(swap => swap.Out)), .. swaps.Select(swap => swap.In)];
         return new RoadAdvice(
             [.. swaps],
-            [.. other.Where(sum => sum.PerDb2Minute is not null && plan.Route.All(segment => segment.Kind.Word != sum.Kind)).DistinctBy(sum => sum.Kind)],
+            [
+                .. other
+                    .Where(sum => sum.PerDb2Minute is not null && plan.Route.All(segment => segment.Kind.Word != sum.Kind))
+                    .DistinctBy(sum => sum.Kind),
+            ],
             [.. driven.Where(sum => sum.Taken >= FewestReadings && sum.SpoiltShare > TooOftenSpoilt)],
             Runs(plan, runSd, steady),
-            Runs(plan, runSd, then));
+            Runs(plan, runSd, then)
+        );
     }
 
     private static bool IsSame(Segment segment, SegmentSum sum) => segment.Name == sum.Segment && segment.Kind.Word == sum.Kind;
@@ -77,19 +95,30 @@ public static class RoadWords
         ArgumentNullException.ThrowIfNull(advice);
         return
         [
-            .. advice.Swaps.Select(swap => string.Create(
-                CultureInfo.CurrentCulture, $"Drive {swap.In.Segment} for {swap.Out.Segment}: it says {swap.In.PerDb2Minute / swap.Out.PerDb2Minute:0.#} times as much per minute.")),
+            .. advice.Swaps.Select(swap =>
+                string.Create(
+                    CultureInfo.CurrentCulture,
+                    $"Drive {swap.In.Segment} for {swap.Out.Segment}: it says {swap.In.PerDb2Minute / swap.Out.PerDb2Minute:0.#} "
+                        + $"times as much per minute."
+                )
+            ),
             .. advice.Missing.Select(sum => $"No {sum.Kind} segment is in the plan: add {sum.Segment}."),
-            .. advice.Spoilt.Select(sum => string.Create(CultureInfo.CurrentCulture, $"{sum.Segment} lost {sum.SpoiltShare * 100:0} % of its readings: choose another.")),
+            .. advice.Spoilt.Select(sum =>
+                string.Create(
+                    CultureInfo.CurrentCulture,
+                    $"{sum.Segment} lost {sum.SpoiltShare * 100:0} % of its readings: choose another."
+                )
+            ),
             .. Saved(advice),
         ];
     }
 
-    private static IEnumerable<string> Saved(RoadAdvice advice) => (advice.Swaps.Length, advice.RunsNow, advice.RunsThen) switch
-    {
-        (0, { } now, _) => [$"The road is good: no segment of the archive saves a run; {now} runs per code are needed."],
-        (_, { } now, { } then) when then < now => [$"With these segments {then} runs per code are enough instead of {now}."],
-        (> 0, { } now, _) => [$"That saves no run: {now} runs per code are needed either way."],
-        _ => [],
-    };
+    private static IEnumerable<string> Saved(RoadAdvice advice) =>
+        (advice.Swaps.Length, advice.RunsNow, advice.RunsThen) switch
+        {
+            (0, { } now, _) => [$"The road is good: no segment of the archive saves a run; {now} runs per code are needed."],
+            (_, { } now, { } then) when then < now => [$"With these segments {then} runs per code are enough instead of {now}."],
+            (> 0, { } now, _) => [$"That saves no run: {now} runs per code are needed either way."],
+            _ => [],
+        };
 }

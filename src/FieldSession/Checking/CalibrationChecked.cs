@@ -12,14 +12,15 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? study switch
-        {
-            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), CheckingWords.EndRunOrCheckLater),
-            { SessionOn: null } when After => new Objection(CheckingWords.NoSessionIsOpen, CheckingWords.CalibrateBeforeFirst),
-            { SessionOn: { } session } when !After && study.Hand.Wrote(session.Opened) && study.LastRun?.Session == session.Number => new Objection(
-                CheckingWords.SessionIsOpen, CheckingWords.CloseSessionFirst),
-            _ => null,
-        };
+        return Gate.WhileDataAreOpen(study)
+            ?? study switch
+            {
+                { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), CheckingWords.EndRunOrCheckLater),
+                { SessionOn: null } when After => new Objection(CheckingWords.NoSessionIsOpen, CheckingWords.CalibrateBeforeFirst),
+                { SessionOn: { } session } when !After && study.Hand.Wrote(session.Opened) && study.LastRun?.Session == session.Number =>
+                    new Objection(CheckingWords.SessionIsOpen, CheckingWords.CloseSessionFirst),
+                _ => null,
+            };
     }
 
     /// <inheritdoc/>
@@ -27,9 +28,16 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         CalibrationCheck check = new(LevelDb, mark);
-        Study next = study.SessionOn is { } open && (After || study.Hand.Wrote(open.Opened))
-            ? study with { Sessions = study.Sessions.SetItem(open.Number - 1, After ? open with { After = check } : open with { Before = check }) }
-            : study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, check, null) { Opened = mark }) };
+        Study next =
+            study.SessionOn is { } open && (After || study.Hand.Wrote(open.Opened))
+                ? study with
+                {
+                    Sessions = study.Sessions.SetItem(open.Number - 1, After ? open with { After = check } : open with { Before = check }),
+                }
+                : study with
+                {
+                    Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, check, null) { Opened = mark }),
+                };
         return next.Undoably(study, mark, Words);
     }
 
@@ -44,7 +52,9 @@ public sealed record CalibrationChecked(bool After, double LevelDb) : Entry
             { } d when Math.Abs(d) > limits.CalibrationDriftVoidDb => CheckingWords.DriftVoidsSession(d),
             { } d when Math.Abs(d) > limits.CalibrationDriftWarnDb => CheckingWords.DriftIsWarnedOf(d, limits),
             { } d => CheckingWords.DriftIsSmall(d),
-            null when !After && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > limits.Of(FurtherLimits.CalibratorDistance) + 1e-9 =>
+            null
+                when !After
+                    && Math.Abs(LevelDb - (after.Plan?.CalibratorDb ?? LevelDb)) > limits.Of(FurtherLimits.CalibratorDistance) + 1e-9 =>
                 CheckingWords.CalibratorGivesOtherLevel(after.Plan?.CalibratorDb),
             null => "",
         };
@@ -82,18 +92,20 @@ public static class CalibrationText
             : Parsed.No(CheckingWords.IsNoLevelOfCalibrator(words[^1]), Form);
     }
 
-    private static bool? IsAfter(string[] words, Study study) => words switch
-    {
-        [_, var when, _] when Typed.Is(when, "before") => false,
-        [_, var when, _] when Typed.Is(when, "after") => true,
-        [_, _] => DueNow(study),
-        _ => null,
-    };
+    private static bool? IsAfter(string[] words, Study study) =>
+        words switch
+        {
+            [_, var when, _] when Typed.Is(when, "before") => false,
+            [_, var when, _] when Typed.Is(when, "after") => true,
+            [_, _] => DueNow(study),
+            _ => null,
+        };
 
     // in the middle of a session the one after would close it, so it has to be said
-    private static bool? DueNow(Study study) => study switch
-    {
-        { SessionOn: { } session, LastRun: { } run } when run.Session == session.Number => study.OrderDriven ? true : null,
-        _ => false,
-    };
+    private static bool? DueNow(Study study) =>
+        study switch
+        {
+            { SessionOn: { } session, LastRun: { } run } when run.Session == session.Number => study.OrderDriven ? true : null,
+            _ => false,
+        };
 }

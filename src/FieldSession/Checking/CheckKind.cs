@@ -35,9 +35,10 @@ public abstract record CheckKind(string Name, string Form, ImmutableArray<CheckV
     public virtual Study EffectOn(Study study, CheckValues values) => study;
 
     /// <summary>The words of an answer, the gravest answer of its parts.</summary>
-    protected static (CheckAnswer Answer, string Words) Joined(IReadOnlyList<(CheckAnswer Answer, string Words)> parts) => parts.Count == 0
-        ? (CheckAnswer.Records, "noted")
-        : (parts.Max(part => part.Answer), string.Join("; ", parts.OrderByDescending(part => part.Answer).Select(part => part.Words)));
+    protected static (CheckAnswer Answer, string Words) Joined(IReadOnlyList<(CheckAnswer Answer, string Words)> parts) =>
+        parts.Count == 0
+            ? (CheckAnswer.Records, "noted")
+            : (parts.Max(part => part.Answer), string.Join("; ", parts.OrderByDescending(part => part.Answer).Select(part => part.Words)));
 
     /// <summary>A part that warns beyond a limit and is recorded within it.</summary>
     protected static (CheckAnswer Answer, string Words) Above(double value, double limit, string words, string limitWords) =>

@@ -10,7 +10,7 @@ public static class CheckKinds
 {
     /// <summary>Every kind.</summary>
     public static ImmutableArray<CheckKind> All { get; } =
-        [new TyresCheck(), new PressureCheck(), new MassCheck(), new ChargeCheck(), new MeterCheck(), new WarmUpCheck(), new SpeedCheck()];
+    [new TyresCheck(), new PressureCheck(), new MassCheck(), new ChargeCheck(), new MeterCheck(), new WarmUpCheck(), new SpeedCheck()];
 
     /// <summary>The kind of a name; null: there is none.</summary>
     public static CheckKind? Of(string name) => All.FirstOrDefault(kind => Journal.Typed.Is(kind.Name, name));
@@ -26,7 +26,9 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
     public override Objection? ObjectionIn(Study study, CheckValues values)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.LastRun?.LastReading is null ? new Objection(CheckingWords.NothingHasBeenReadYet, CheckingWords.ReadingBeforeSpeed) : null;
+        return study.LastRun?.LastReading is null
+            ? new Objection(CheckingWords.NothingHasBeenReadYet, CheckingWords.ReadingBeforeSpeed)
+            : null;
     }
 
     /// <inheritdoc/>
@@ -36,7 +38,8 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
         ArgumentNullException.ThrowIfNull(values);
         Limits limits = LimitsOf(study);
         UnitSystem units = study.Plan?.Units ?? UnitSystem.Metric;
-        string words = $"{new Speed(values.Number("speed") ?? 0).In(units)} on {Segment(study)?.Name}, planned {Segment(study)?.Speed.In(units)}";
+        string words =
+            $"{new Speed(values.Number("speed") ?? 0).In(units)} on {Segment(study)?.Name}, planned {Segment(study)?.Speed.In(units)}";
         double off = OffKmh(study, values);
         return off > limits.Of(FurtherLimits.SpeedFlag) ? (CheckAnswer.Warns, CheckingWords.ReadingSpoiltBySpeed(words))
             : off > limits.Of(FurtherLimits.SpeedWarn) ? (CheckAnswer.Warns, words)
@@ -55,18 +58,23 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
         }
 
         bool isLate = !run.Passages[^1].Equals(reading);
-        Reading spoilt = reading with { Spoilt = new Spoiling(SpoiltCause.Speed, $"{values.Number("speed"):0.#} km/h by satellite", isLate) };
+        Reading spoilt = reading with
+        {
+            Spoilt = new Spoiling(SpoiltCause.Speed, $"{values.Number("speed"):0.#} km/h by satellite", isLate),
+        };
         return study.WithLastRun(run with { Passages = run.Passages.Replace(reading, spoilt) });
     }
 
-    private static Segment? Segment(Study study) => study.LastRun?.LastReading is { } reading ? study.Plan?.Route[reading.Segment - 1] : null;
+    private static Segment? Segment(Study study) =>
+        study.LastRun?.LastReading is { } reading ? study.Plan?.Route[reading.Segment - 1] : null;
 
     private static double OffKmh(Study study, CheckValues values) =>
         Math.Round(Math.Abs((values.Number("speed") ?? 0) - (Segment(study)?.Speed.Kmh ?? 0)), 6);
 }
 
 /// <summary>How long the tyres were warmed up at test speed before the session's first run.</summary>
-public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.WarmUpForm, [CheckValue.Of("min", 0, 600), CheckValue.Of("km", 0, 1000)])
+public sealed record WarmUpCheck()
+    : CheckKind("warm-up", CheckingWords.WarmUpForm, [CheckValue.Of("min", 0, 600), CheckValue.Of("km", 0, 1000)])
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -79,9 +87,11 @@ public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.WarmUpFo
             double least = limits.Of(limit);
             if (values.Number(unit) is { } driven)
             {
-                parts.Add(driven < least
-                    ? (CheckAnswer.Warns, CheckingWords.WarmedUpTooLittle(driven, unit, least))
-                    : (CheckAnswer.Records, CheckingWords.WarmedUpFor(driven, unit)));
+                parts.Add(
+                    driven < least
+                        ? (CheckAnswer.Warns, CheckingWords.WarmedUpTooLittle(driven, unit, least))
+                        : (CheckAnswer.Records, CheckingWords.WarmedUpFor(driven, unit))
+                );
             }
         }
 
@@ -94,10 +104,17 @@ public sealed record WarmUpCheck() : CheckKind("warm-up", CheckingWords.WarmUpFo
 /// depth, build week or hardness of a code would tell the crew which set is the odd one, and what no file holds nobody reads.
 /// The values of each set stay on the custodian's sheet and are added as notes after the reveal.
 /// </summary>
-public sealed record TyresCheck() : CheckKind(
-    "tyres",
-    CheckingWords.TyresForm,
-    [CheckValue.Of("tread", 0, 20), CheckValue.Of("weeks", 0, 1000), CheckValue.Of("shore", 0, 100), CheckValue.Of("run-in", 0, 200_000)])
+public sealed record TyresCheck()
+    : CheckKind(
+        "tyres",
+        CheckingWords.TyresForm,
+        [
+            CheckValue.Of("tread", 0, 20),
+            CheckValue.Of("weeks", 0, 1000),
+            CheckValue.Of("shore", 0, 100),
+            CheckValue.Of("run-in", 0, 200_000),
+        ]
+    )
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -105,12 +122,14 @@ public sealed record TyresCheck() : CheckKind(
         ArgumentNullException.ThrowIfNull(values);
         Limits limits = LimitsOf(study);
         List<(CheckAnswer, string)> parts = [];
-        foreach ((string name, Limit limit, string what, string unit) in new[]
-        {
-            ("tread", FurtherLimits.Tread, CheckingWords.TreadDepthDiffersBy, "mm"),
-            ("weeks", FurtherLimits.Weeks, CheckingWords.BuildDatesDifferBy, "weeks"),
-            ("shore", FurtherLimits.Hardness, CheckingWords.HardnessDiffersBy, "Shore A"),
-        })
+        foreach (
+            (string name, Limit limit, string what, string unit) in new[]
+            {
+                ("tread", FurtherLimits.Tread, CheckingWords.TreadDepthDiffersBy, "mm"),
+                ("weeks", FurtherLimits.Weeks, CheckingWords.BuildDatesDifferBy, "weeks"),
+                ("shore", FurtherLimits.Hardness, CheckingWords.HardnessDiffersBy, "Shore A"),
+            }
+        )
         {
             if (values.Number(name) is { } difference)
             {
@@ -121,7 +140,12 @@ public sealed record TyresCheck() : CheckKind(
         if (values.Number("run-in") is { } km)
         {
             double least = limits.Of(FurtherLimits.RunIn);
-            parts.Add((km < least ? CheckAnswer.Warns : CheckAnswer.Records, CheckingWords.RunInForKm(km, km < least ? CheckingWords.AndLessThanKm(least) : "")));
+            parts.Add(
+                (
+                    km < least ? CheckAnswer.Warns : CheckAnswer.Records,
+                    CheckingWords.RunInForKm(km, km < least ? CheckingWords.AndLessThanKm(least) : "")
+                )
+            );
         }
 
         return Joined(parts);
@@ -132,14 +156,19 @@ public sealed record TyresCheck() : CheckKind(
 /// Cold pressures of the four tyres, held against the plan's target, left against right, and car against car, at 20 degC
 /// where the tyres' temperature was typed.
 /// </summary>
-public sealed record PressureCheck() : CheckKind(
-    "pressure",
-    CheckingWords.PressureForm,
-    [
-        CheckValue.Of("fl", 50, 1000, needed: true), CheckValue.Of("fr", 50, 1000, needed: true),
-        CheckValue.Of("rl", 50, 1000, needed: true), CheckValue.Of("rr", 50, 1000, needed: true),
-        CheckValue.Of("at", -60, 90), CheckValue.Word("car"),
-    ])
+public sealed record PressureCheck()
+    : CheckKind(
+        "pressure",
+        CheckingWords.PressureForm,
+        [
+            CheckValue.Of("fl", 50, 1000, needed: true),
+            CheckValue.Of("fr", 50, 1000, needed: true),
+            CheckValue.Of("rl", 50, 1000, needed: true),
+            CheckValue.Of("rr", 50, 1000, needed: true),
+            CheckValue.Of("at", -60, 90),
+            CheckValue.Word("car"),
+        ]
+    )
 {
     private const string Wheels = CheckingWords.NamesOfWheels;
 
@@ -166,7 +195,9 @@ public sealed record PressureCheck() : CheckKind(
         return (answer, $"{words}; {(values.Has("at") ? "at 20 degC" : "as read, no temperature was typed")}");
     }
 
-    /// <summary>The four pressures, front left, front right, rear left, rear right, kPa; at 20 degC where the temperature is known.</summary>
+    /// <summary>
+    /// The four pressures, front left, front right, rear left, rear right, kPa; at 20 degC where the temperature is known.
+    /// </summary>
     public static double[] AtReference(CheckValues values)
     {
         ArgumentNullException.ThrowIfNull(values);
@@ -181,7 +212,13 @@ public sealed record PressureCheck() : CheckKind(
     {
         if (targetKpa is { } target)
         {
-            parts.Add(Part(study, $"{axle} from target {new TyrePressure(target).In(study.Plan!.Units)}", kpa.Select(one => one - target).MaxBy(Math.Abs)));
+            parts.Add(
+                Part(
+                    study,
+                    $"{axle} from target {new TyrePressure(target).In(study.Plan!.Units)}",
+                    kpa.Select(one => one - target).MaxBy(Math.Abs)
+                )
+            );
         }
     }
 
@@ -193,8 +230,10 @@ public sealed record PressureCheck() : CheckKind(
         string In(double kpa) => new TyrePressure(kpa).In(units);
         string words = $"{what} {In(Math.Round(differenceKpa, 6))}";
         double off = Math.Abs(differenceKpa) - Rounding;
-        return off > limits.Of(FurtherLimits.PressureBlock) ? (CheckAnswer.Blocks, $"{words}, more than {In(limits.Of(FurtherLimits.PressureBlock))}")
-            : off > limits.Of(FurtherLimits.PressureWarn) ? (CheckAnswer.Warns, $"{words}, more than {In(limits.Of(FurtherLimits.PressureWarn))}")
+        return off > limits.Of(FurtherLimits.PressureBlock)
+                ? (CheckAnswer.Blocks, $"{words}, more than {In(limits.Of(FurtherLimits.PressureBlock))}")
+            : off > limits.Of(FurtherLimits.PressureWarn)
+                ? (CheckAnswer.Warns, $"{words}, more than {In(limits.Of(FurtherLimits.PressureWarn))}")
             : (CheckAnswer.Records, words);
     }
 }

@@ -17,14 +17,16 @@ public sealed record CheckOverridden(string Check, string Reason) : Entry
             return shut;
         }
 
-        IEnumerable<Objection> blocking = RunChecks.AgainstNextRun(study)
+        IEnumerable<Objection> blocking = RunChecks
+            .AgainstNextRun(study)
             .Concat(RunChecks.AgainstPredicting(study) is { } against ? [against] : []);
         string[] names = [.. blocking.Select(o => o.Check!)];
         return names.Contains(Check)
             ? null
             : new Objection(
                 CheckingWords.CheckDoesNotBlockNow(Check),
-                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.BlockingChecksAre(string.Join(", ", names)));
+                names.Length == 0 ? CheckingWords.GoOnWithoutOverride : CheckingWords.BlockingChecksAre(string.Join(", ", names))
+            );
     }
 
     /// <inheritdoc/>

@@ -67,7 +67,10 @@ public static class CheckText
         string known = string.Join(", ", CheckKinds.All.Select(kind => kind.Name));
         if (words.Length == 1 || CheckKinds.Of(words[1]) is not { } kind)
         {
-            return Parsed.No(words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]), CheckingWords.ChecksAre(known, CheckKinds.All[0].Form));
+            return Parsed.No(
+                words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]),
+                CheckingWords.ChecksAre(known, CheckKinds.All[0].Form)
+            );
         }
 
         return Read(kind, words[2..], units, out string? wrong) is { } values
@@ -86,7 +89,10 @@ public static class CheckText
         }
 
         string[] missing = [.. kind.Values.Where(value => value.Needed && !values.ContainsKey(value.Name)).Select(value => value.Name)];
-        wrong ??= missing.Length > 0 ? $"check {kind.Name} lacks {string.Join(", ", missing)}" : values.Count == 0 ? CheckingWords.CheckSaysNothing(kind) : null;
+        wrong ??=
+            missing.Length > 0 ? $"check {kind.Name} lacks {string.Join(", ", missing)}"
+            : values.Count == 0 ? CheckingWords.CheckSaysNothing(kind)
+            : null;
         return wrong is null ? values.ToImmutableSortedDictionary(StringComparer.Ordinal) : null;
     }
 
@@ -116,14 +122,15 @@ public static class CheckText
         return held < lowest || held > value.Highest ? $"{value.Name}={text} can't be" : null;
     }
 
-    private static double Metric(string name, double typed, UnitSystem units) => (name, units) switch
-    {
-        ("fl" or "fr" or "rl" or "rr", UnitSystem.Imperial) => TyrePressure.FromPsi(typed).Kpa,
-        // pressures of a car are typed in bar as often as in kPa, and no tyre of a car has 10 kPa
-        ("fl" or "fr" or "rl" or "rr", _) when typed < 10 => typed * 100,
-        ("at", UnitSystem.Imperial) => (typed - 32) / 1.8,
-        ("mass", UnitSystem.Imperial) => typed * KgPerPound,
-        ("speed" or "km", UnitSystem.Imperial) => typed * Speed.KmPerMile,
-        _ => typed,
-    };
+    private static double Metric(string name, double typed, UnitSystem units) =>
+        (name, units) switch
+        {
+            ("fl" or "fr" or "rl" or "rr", UnitSystem.Imperial) => TyrePressure.FromPsi(typed).Kpa,
+            // pressures of a car are typed in bar as often as in kPa, and no tyre of a car has 10 kPa
+            ("fl" or "fr" or "rl" or "rr", _) when typed < 10 => typed * 100,
+            ("at", UnitSystem.Imperial) => (typed - 32) / 1.8,
+            ("mass", UnitSystem.Imperial) => typed * KgPerPound,
+            ("speed" or "km", UnitSystem.Imperial) => typed * Speed.KmPerMile,
+            _ => typed,
+        };
 }

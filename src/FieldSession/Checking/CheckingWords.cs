@@ -25,9 +25,13 @@ internal static class CheckingWords
     public const string RearLeftFromRight = "rear left from right";
     public const string CarFromOtherCar = "car from car";
     public const string CalibrationAfterIsMissing = "the calibration check after the last run is missing";
-    public static string DoubtsAreOpen(IReadOnlyList<OpenDoubt> open) => $"{(open.Count == 1 ? "a doubtful reading is" : $"{open.Count} doubtful readings are")} open: {string.Join(", ", open.Take(4).Select(doubt => doubt.Place))}{(open.Count > 4 ? ", ..." : "")}";
 
-    public static string AnswerDoubts(OpenDoubt first) => $"answer at the stop, such as 'confirm {first.Place}' or 'correct {first.Place} 58-60'";
+    public static string DoubtsAreOpen(IReadOnlyList<OpenDoubt> open) =>
+        $"{(open.Count == 1 ? "a doubtful reading is" : $"{open.Count} doubtful readings are")} open: "
+        + $"{string.Join(", ", open.Take(4).Select(doubt => doubt.Place))}{(open.Count > 4 ? ", ..." : "")}";
+
+    public static string AnswerDoubts(OpenDoubt first) =>
+        $"answer at the stop, such as 'confirm {first.Place}' or 'correct {first.Place} 58-60'";
 
     public const string CalibrateAfter = "type 'calibration after 93.9' with what the meter shows";
     public const string NoCodesAreSealed = "no codes are sealed, so the study would not be blind";
@@ -47,13 +51,16 @@ internal static class CheckingWords
     public const string WeatherForm = "type 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry' with the parts you know";
     public const string WeatherSaysNothing = "no part of the weather is given";
 
-    public static string DriftVoidsSession(double driftDb) => $"; it drifted {driftDb:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline";
+    public static string DriftVoidsSession(double driftDb) =>
+        $"; it drifted {driftDb:+0.0#;-0.0#} dB: this session is void, kept and left out of the headline";
 
-    public static string DriftIsWarnedOf(double driftDb, Limits limits) => $"; it drifted {driftDb:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, have the meter looked at";
+    public static string DriftIsWarnedOf(double driftDb, Limits limits) =>
+        $"; it drifted {driftDb:+0.0#;-0.0#} dB: more than {limits.CalibrationDriftWarnDb:0.0#} dB, have the meter looked at";
 
     public static string DriftIsSmall(double driftDb) => $"; it drifted {driftDb:+0.0#;-0.0#;0.0} dB";
 
-    public static string CalibratorGivesOtherLevel(double? calibratorDb) => $"; the calibrator gives {calibratorDb:0.0#} dB: adjust the meter and check again";
+    public static string CalibratorGivesOtherLevel(double? calibratorDb) =>
+        $"; the calibrator gives {calibratorDb:0.0#} dB: adjust the meter and check again";
 
     public static string IsNoLevelOfCalibrator(string typed) => $"'{typed}' is not a level that a calibrator gives (50..140 dB)";
 
@@ -83,11 +90,13 @@ internal static class CheckingWords
 
     public static string ChargeDiffers(double percent, double points) => $"{percent:0.#} % of full, differs by {points:0.#} points";
 
-    public static string MeterChangedWithinSession(string settings) => $"the meter was changed to {settings} within a session: close it with 'calibration after', then begin a new one";
+    public static string MeterChangedWithinSession(string settings) =>
+        $"the meter was changed to {settings} within a session: close it with 'calibration after', then begin a new one";
 
     public static string MeterIsOnWrongSettings(string settings) => $"the meter is on {settings}, not on A and F";
 
-    public static string MeterOutsideItsTemperatures(string meterClass, string air, string coldest, string warmest) => $"{meterClass} at {air}, made for {coldest} to {warmest}";
+    public static string MeterOutsideItsTemperatures(string meterClass, string air, string coldest, string warmest) =>
+        $"{meterClass} at {air}, made for {coldest} to {warmest}";
 
     public static string BatteryIsLow(double percent, double least) => $"battery {percent:0.#} %, less than {least:0.#} %";
 
@@ -109,12 +118,12 @@ internal static class CheckingWords
 
     public static string RunInForKm(double km, string more) => $"run in for {km:0.#} km{more}";
 
-    public static string WarmedUpTooLittle(double driven, string unit, double least) => $"warmed up for {driven:0.#} {unit}, less than {least:0.#} {unit}";
+    public static string WarmedUpTooLittle(double driven, string unit, double least) =>
+        $"warmed up for {driven:0.#} {unit}, less than {least:0.#} {unit}";
 
     public static string WarmedUpFor(double driven, string unit) => $"warmed up for {driven:0.#} {unit}";
 
     public static string IsNoPartOfWeather(string word) => $"'{word}' is not a part such as air=6.1";
 
     public static string PartsOfWeatherAre(string name) => $"'{name}' is not known; the parts are air, road, wind, gust and surface";
-
 }

@@ -5,13 +5,20 @@ using FieldSession.State;
 namespace FieldSession.Checking;
 
 /// <summary>The meter's settings: A-weighted, fast, the same all session. A change makes a new session.</summary>
-public sealed record MeterCheck() : CheckKind(
-    "meter",
-    CheckingWords.MeterForm,
-    [
-        CheckValue.Word("weighting", needed: true), CheckValue.Word("time", needed: true), CheckValue.Of("class", 1, 2),
-        CheckValue.Of("battery", 0, 100), CheckValue.Of("at", -60, 90), CheckValue.Word("range"), CheckValue.Word("place"),
-    ])
+public sealed record MeterCheck()
+    : CheckKind(
+        "meter",
+        CheckingWords.MeterForm,
+        [
+            CheckValue.Word("weighting", needed: true),
+            CheckValue.Word("time", needed: true),
+            CheckValue.Of("class", 1, 2),
+            CheckValue.Of("battery", 0, 100),
+            CheckValue.Of("at", -60, 90),
+            CheckValue.Word("range"),
+            CheckValue.Word("place"),
+        ]
+    )
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -36,7 +43,8 @@ public sealed record MeterCheck() : CheckKind(
         return isUsual ? (CheckAnswer.Records, $"meter on {now}") : (CheckAnswer.Blocks, CheckingWords.MeterIsOnWrongSettings(now));
     }
 
-    private static string In(CheckValues values) => $"{values.Word("weighting")} and {values.Word("time")}".ToUpperInvariant().Replace("AND", "and", StringComparison.Ordinal);
+    private static string In(CheckValues values) =>
+        $"{values.Word("weighting")} and {values.Word("time")}".ToUpperInvariant().Replace("AND", "and", StringComparison.Ordinal);
 
     private static (CheckAnswer, string)? Cold(Study study, CheckValues values)
     {
@@ -51,7 +59,15 @@ public sealed record MeterCheck() : CheckKind(
         double warmest = limits.Of(isOne ? FurtherLimits.MeterOneWarmest : FurtherLimits.MeterTwoWarmest);
         string what = $"class {meterClass:0}";
         return values.Number("at") is { } at && (at < coldest || at > warmest)
-            ? (CheckAnswer.Warns, CheckingWords.MeterOutsideItsTemperatures(what, new Temperature(at).In(UnitsOf(study)), new Temperature(coldest).In(UnitsOf(study)), new Temperature(warmest).In(UnitsOf(study))))
+            ? (
+                CheckAnswer.Warns,
+                CheckingWords.MeterOutsideItsTemperatures(
+                    what,
+                    new Temperature(at).In(UnitsOf(study)),
+                    new Temperature(coldest).In(UnitsOf(study)),
+                    new Temperature(warmest).In(UnitsOf(study))
+                )
+            )
             : (CheckAnswer.Records, what);
     }
 
@@ -59,7 +75,9 @@ public sealed record MeterCheck() : CheckKind(
     {
         double least = LimitsOf(study).Of(FurtherLimits.Battery);
         return values.Number("battery") is { } percent
-            ? percent < least ? (CheckAnswer.Warns, CheckingWords.BatteryIsLow(percent, least)) : (CheckAnswer.Records, $"battery {percent:0.#} %")
+            ? percent < least
+                ? (CheckAnswer.Warns, CheckingWords.BatteryIsLow(percent, least))
+                : (CheckAnswer.Records, $"battery {percent:0.#} %")
             : null;
     }
 
@@ -67,7 +85,8 @@ public sealed record MeterCheck() : CheckKind(
 }
 
 /// <summary>Mass of the car as it is driven, held against every mass noted before.</summary>
-public sealed record MassCheck() : CheckKind("mass", CheckingWords.MassForm, [CheckValue.Of("mass", 300, 10_000, needed: true), CheckValue.Word("car")])
+public sealed record MassCheck()
+    : CheckKind("mass", CheckingWords.MassForm, [CheckValue.Of("mass", 300, 10_000, needed: true), CheckValue.Word("car")])
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -77,14 +96,23 @@ public sealed record MassCheck() : CheckKind("mass", CheckingWords.MassForm, [Ch
         double mass = values.Number("mass") ?? 0;
         double limit = LimitsOf(study).Of(FurtherLimits.Mass);
         string word = $"{mass:0.#} kg";
-        double[] before = [.. study.Checks.Where(check => check.Name == Name).Select(check => new CheckValues(check.Values).Number("mass")).OfType<double>()];
+        double[] before =
+        [
+            .. study
+                .Checks.Where(check => check.Name == Name)
+                .Select(check => new CheckValues(check.Values).Number("mass"))
+                .OfType<double>(),
+        ];
         double difference = before.Select(other => Math.Abs(other - mass)).DefaultIfEmpty().Max();
-        return before.Length == 0 ? (CheckAnswer.Records, word) : Above(Math.Round(difference, 6), limit, CheckingWords.MassDiffers(word, difference), $"{limit:0.#} kg");
+        return before.Length == 0
+            ? (CheckAnswer.Records, word)
+            : Above(Math.Round(difference, 6), limit, CheckingWords.MassDiffers(word, difference), $"{limit:0.#} kg");
     }
 }
 
 /// <summary>Fuel or charge, percent of full, held against what was noted before in the session.</summary>
-public sealed record ChargeCheck() : CheckKind("charge", CheckingWords.ChargeForm, [CheckValue.Of("percent", 0, 100, needed: true), CheckValue.Word("car")])
+public sealed record ChargeCheck()
+    : CheckKind("charge", CheckingWords.ChargeForm, [CheckValue.Of("percent", 0, 100, needed: true), CheckValue.Word("car")])
 {
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
@@ -93,7 +121,10 @@ public sealed record ChargeCheck() : CheckKind("charge", CheckingWords.ChargeFor
         ArgumentNullException.ThrowIfNull(values);
         double percent = values.Number("percent") ?? 0;
         double limit = LimitsOf(study).Of(FurtherLimits.Charge);
-        double[] before = [.. SessionChecks.In(study, Name).Select(check => new CheckValues(check.Values).Number("percent")).OfType<double>()];
+        double[] before =
+        [
+            .. SessionChecks.In(study, Name).Select(check => new CheckValues(check.Values).Number("percent")).OfType<double>(),
+        ];
         double difference = before.Select(other => Math.Abs(other - percent)).DefaultIfEmpty().Max();
         return before.Length == 0
             ? (CheckAnswer.Records, $"{percent:0.#} % of full")
@@ -108,7 +139,9 @@ public static class SessionChecks
     public static IEnumerable<CheckRecord> In(Study study, string name)
     {
         ArgumentNullException.ThrowIfNull(study);
-        int began = study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place ?? 0;
+        int began =
+            study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place
+            ?? 0;
         return study.Checks.Where(check => check.Name == name && check.Mark.Place > began);
     }
 }

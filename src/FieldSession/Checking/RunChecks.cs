@@ -8,7 +8,8 @@ namespace FieldSession.Checking;
 public static class RunChecks
 {
     /// <summary>The names of the checks that can rule out a run, or the locking of predictions.</summary>
-    public static IReadOnlyList<string> Names { get; } = [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, Doubts, .. CheckKinds.All.Select(kind => kind.Name)];
+    public static IReadOnlyList<string> Names { get; } =
+    [Commitment, CalibrationBefore, Surface, Wind, CalibrationAfter, Doubts, .. CheckKinds.All.Select(kind => kind.Name)];
 
     /// <summary>Sealed codes and their commitment are there before run 1.</summary>
     public const string Commitment = "commitment";
@@ -79,7 +80,8 @@ public static class RunChecks
             yield return Blocking(
                 Wind,
                 CheckingWords.MeanWindIsAboveLimit(wind.In(Units(study)), new WindSpeed(limits.WindBlockMetresPerSecond).In(Units(study))),
-                CheckingWords.WaitForLessWind);
+                CheckingWords.WaitForLessWind
+            );
         }
 
         foreach (Objection typed in OfTypedChecks(study))
@@ -105,9 +107,8 @@ public static class RunChecks
     }
 
     /// <summary>The checks of the plan's list of all that were not made in this session and do not block it, by name.</summary>
-    public static IEnumerable<string> NotMade(Study study) => CheckKinds.All
-        .Where(kind => kind is not SpeedCheck && !SessionChecks.In(study, kind.Name).Any())
-        .Select(kind => kind.Name);
+    public static IEnumerable<string> NotMade(Study study) =>
+        CheckKinds.All.Where(kind => kind is not SpeedCheck && !SessionChecks.In(study, kind.Name).Any()).Select(kind => kind.Name);
 
     /// <summary>What the newest weather warns of.</summary>
     public static IEnumerable<string> WeatherWarnings(Study study)
@@ -138,20 +139,26 @@ public static class RunChecks
             ? $"air outside {new Temperature(limits.AirColdestCelsius).In(units)}..{new Temperature(limits.AirWarmestCelsius).In(units)}"
             : null;
 
-    private static bool IsOverridden(Study study, string check) => study.Overrides.Any(o => o.Check == check && o.Mark.Place > Renewed(study, check));
+    private static bool IsOverridden(Study study, string check) =>
+        study.Overrides.Any(o => o.Check == check && o.Mark.Place > Renewed(study, check));
 
     // An override answers for the value it was given on: new weather or a new session asks again.
-    private static int Renewed(Study study, string check) => check switch
-    {
-        Surface => Latest(study, w => w.Surface)?.Mark.Place ?? 0,
-        Wind => Latest(study, w => w.Wind)?.Mark.Place ?? 0,
-        CalibrationBefore => study.LastSession?.After?.Mark.Place ?? 0,
-        CalibrationAfter or Doubts => study.LastRun?.Started.Place ?? 0,
-        _ when CheckKinds.Of(check) is not null => Math.Max(SessionChecks.In(study, check).LastOrDefault()?.Mark.Place ?? 0, Closed(study)),
-        _ => 0,
-    };
+    private static int Renewed(Study study, string check) =>
+        check switch
+        {
+            Surface => Latest(study, w => w.Surface)?.Mark.Place ?? 0,
+            Wind => Latest(study, w => w.Wind)?.Mark.Place ?? 0,
+            CalibrationBefore => study.LastSession?.After?.Mark.Place ?? 0,
+            CalibrationAfter or Doubts => study.LastRun?.Started.Place ?? 0,
+            _ when CheckKinds.Of(check) is not null => Math.Max(
+                SessionChecks.In(study, check).LastOrDefault()?.Mark.Place ?? 0,
+                Closed(study)
+            ),
+            _ => 0,
+        };
 
-    private static int Closed(Study study) => study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place ?? 0;
+    private static int Closed(Study study) =>
+        study.Sessions.LastOrDefault(session => session.After is not null && study.Hand.TookOver(session.Opened))?.After?.Mark.Place ?? 0;
 
     private static Weather? Latest(Study study, Func<Weather, object?> part) => study.Weather.LastOrDefault(w => part(w) is not null);
 

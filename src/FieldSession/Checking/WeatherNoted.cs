@@ -20,7 +20,14 @@ public sealed record WeatherNoted(Temperature? Air, Temperature? Road, WindSpeed
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        Weather weather = new(mark) { Air = Air, Road = Road, Wind = Wind, Gust = Gust, Surface = Surface };
+        Weather weather = new(mark)
+        {
+            Air = Air,
+            Road = Road,
+            Wind = Wind,
+            Gust = Gust,
+            Surface = Surface,
+        };
         return (study with { Weather = study.Weather.Add(weather) }).Undoably(study, mark, "weather");
     }
 
@@ -84,12 +91,14 @@ public static class WeatherText
         return Parsed.As(weather);
     }
 
-    private static bool BeginsWithPart(string[] words) => words.Length > 0 && words[0].Split('=') switch
-    {
-        [var name, { Length: > 0 }] => IsMeasured(name) || Typed.Is(name, "surface"),
-        [var name] => words.Length > 1 && IsMeasured(name) && Typed.Number(words[1]) is not null,
-        _ => false,
-    };
+    private static bool BeginsWithPart(string[] words) =>
+        words.Length > 0
+        && words[0].Split('=') switch
+        {
+            [var name, { Length: > 0 }] => IsMeasured(name) || Typed.Is(name, "surface"),
+            [var name] => words.Length > 1 && IsMeasured(name) && Typed.Number(words[1]) is not null,
+            _ => false,
+        };
 
     private static bool IsMeasured(string name) => Measured.Contains(name, StringComparer.OrdinalIgnoreCase);
 
@@ -145,13 +154,14 @@ public static class WeatherText
         }
     }
 
-    private static WeatherNoted With(WeatherNoted weather, string name, double number, UnitSystem units) => name switch
-    {
-        "air" => weather with { Air = Degrees(number, units) },
-        "road" => weather with { Road = Degrees(number, units) },
-        "wind" => weather with { Wind = Blowing(number, units) },
-        _ => weather with { Gust = Blowing(number, units) },
-    };
+    private static WeatherNoted With(WeatherNoted weather, string name, double number, UnitSystem units) =>
+        name switch
+        {
+            "air" => weather with { Air = Degrees(number, units) },
+            "road" => weather with { Road = Degrees(number, units) },
+            "wind" => weather with { Wind = Blowing(number, units) },
+            _ => weather with { Gust = Blowing(number, units) },
+        };
 
     private static Temperature Degrees(double number, UnitSystem units) =>
         units == UnitSystem.Imperial ? Temperature.FromFahrenheit(number) : Temperature.FromCelsius(number);

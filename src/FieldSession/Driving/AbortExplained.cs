@@ -12,9 +12,14 @@ public sealed record AbortExplained(int Run, string Cause) : Entry
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return StopGate.ObjectionIn(study) ?? (Run <= study.Runs.Count && study.Runs[Run - 1].Aborted is { } abort
-            ? abort.Cause == Cause ? new Objection(DrivingWords.AbortCauseIsThatAlready(Run), DrivingWords.NothingToCorrect) : null
-            : new Objection(DrivingWords.RunWasNotAborted(Run), DrivingWords.NoCauseIsAsked));
+        return StopGate.ObjectionIn(study)
+            ?? (
+                Run <= study.Runs.Count && study.Runs[Run - 1].Aborted is { } abort
+                    ? abort.Cause == Cause
+                        ? new Objection(DrivingWords.AbortCauseIsThatAlready(Run), DrivingWords.NothingToCorrect)
+                        : null
+                    : new Objection(DrivingWords.RunWasNotAborted(Run), DrivingWords.NoCauseIsAsked)
+            );
     }
 
     /// <inheritdoc/>
@@ -38,7 +43,11 @@ public sealed record AbortExplained(int Run, string Cause) : Entry
         Run run = study.Runs[Run - 1];
         return run.Aborted is null
             ? study
-            : (study with { Runs = study.Runs.SetItem(Run - 1, run with { Aborted = new Abort(Cause) }) }).Undoably(study, mark, $"end {Cause}");
+            : (study with { Runs = study.Runs.SetItem(Run - 1, run with { Aborted = new Abort(Cause) }) }).Undoably(
+                study,
+                mark,
+                $"end {Cause}"
+            );
     }
 
     /// <inheritdoc/>

@@ -14,9 +14,12 @@ public sealed record ActUndone(int Line) : Entry
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.Undoables.Count > 0 && study.Undoables[^1].Line == Line
-            ? null
-            : new Objection(DrivingWords.LineIsNotLastAct(Line), "type 'u'"));
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                study.Undoables.Count > 0 && study.Undoables[^1].Line == Line
+                    ? null
+                    : new Objection(DrivingWords.LineIsNotLastAct(Line), "type 'u'")
+            );
     }
 
     /// <inheritdoc/>
@@ -24,11 +27,13 @@ public sealed record ActUndone(int Line) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         int at = study.Undoables.FindLastIndex(u => u.Line == Line);
-        return at < 0 ? study : study.Undoables[at].Before with
-        {
-            Undoables = study.Undoables.GetRange(0, at),
-            Undone = new Undoable(mark.Number, DrivingWords.Undo, study),
-        };
+        return at < 0
+            ? study
+            : study.Undoables[at].Before with
+            {
+                Undoables = study.Undoables.GetRange(0, at),
+                Undone = new Undoable(mark.Number, DrivingWords.Undo, study),
+            };
     }
 
     /// <inheritdoc/>
@@ -75,9 +80,10 @@ public static class MoveText
         return Typed.Is(words[0], "u") ? Undo(study) : null;
     }
 
-    private static Parsed Undo(Study study) => study.Undoables.Count > 0
-        ? Parsed.As(new ActUndone(study.Undoables[^1].Line))
-        : Parsed.No(DrivingWords.ThereIsNothingToTakeBack, "go on");
+    private static Parsed Undo(Study study) =>
+        study.Undoables.Count > 0
+            ? Parsed.As(new ActUndone(study.Undoables[^1].Line))
+            : Parsed.No(DrivingWords.ThereIsNothingToTakeBack, "go on");
 }
 
 /// <summary>The next reading belongs to another segment than the one that was due: repairs an off-by-one.</summary>
@@ -88,13 +94,19 @@ public sealed record SegmentChosen(int Segment) : Entry
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileARunIsOn(study) ?? (Segment switch
-        {
-            < 1 => NoSuch(study),
-            _ when Segment > study.Plan!.Route.Count => NoSuch(study),
-            _ when Segment == study.RunOn?.NextSegment => new Objection(DrivingWords.SegmentIsNextAlready(Segment), DrivingWords.TypeItsReading),
-            _ => null,
-        });
+        return Gate.WhileARunIsOn(study)
+            ?? (
+                Segment switch
+                {
+                    < 1 => NoSuch(study),
+                    _ when Segment > study.Plan!.Route.Count => NoSuch(study),
+                    _ when Segment == study.RunOn?.NextSegment => new Objection(
+                        DrivingWords.SegmentIsNextAlready(Segment),
+                        DrivingWords.TypeItsReading
+                    ),
+                    _ => null,
+                }
+            );
     }
 
     /// <inheritdoc/>

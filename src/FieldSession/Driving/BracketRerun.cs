@@ -12,7 +12,8 @@ namespace FieldSession.Driving;
 public sealed record BracketRerun(int Bracket, string Reason) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToSharing(study) ?? ObjectionToBracket(study);
+    public override Objection? ObjectionIn(Study study) =>
+        StopGate.ObjectionIn(study) ?? ObjectionToSharing(study) ?? ObjectionToBracket(study);
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
@@ -28,11 +29,11 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         Rerun rerun = new(Bracket, [.. bracket.Runs.Select(run => run.Number)], study.Runs.Count + 1, Reason, mark) { FirstTurn = driven };
         int[] steps = [.. study.Steps ?? [.. Enumerable.Range(0, study.Plan!.Order.Count)]];
         int[] again = [.. bracket.Runs.Select(run => steps[run.Turn])];
-        return (study with
-        {
-            Reruns = study.Reruns.Add(rerun),
-            Steps = [.. steps[..driven], .. again, .. steps[driven..]],
-        }).Undoably(study, mark, $"rerun bracket {Bracket}");
+        return (study with { Reruns = study.Reruns.Add(rerun), Steps = [.. steps[..driven], .. again, .. steps[driven..]] }).Undoably(
+            study,
+            mark,
+            $"rerun bracket {Bracket}"
+        );
     }
 
     /// <inheritdoc/>
@@ -45,20 +46,22 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         }
 
         Rerun rerun = after.Reruns[^1];
-        return new Echo(DrivingWords.BracketIsDrivenAgain(Bracket, string.Join(", ", rerun.Runs), rerun, Reason, Words(after.Plan?.RerunRule)));
+        return new Echo(
+            DrivingWords.BracketIsDrivenAgain(Bracket, string.Join(", ", rerun.Runs), rerun, Reason, Words(after.Plan?.RerunRule))
+        );
     }
 
     /// <summary>What the rule says, in words.</summary>
-    public static string Words(RerunRule? rule) => rule switch
-    {
-        RerunRule.First => DrivingWords.FirstDriveCounts,
-        RerunRule.Both => "both count",
-        _ => "the re-run counts",
-    };
+    public static string Words(RerunRule? rule) =>
+        rule switch
+        {
+            RerunRule.First => DrivingWords.FirstDriveCounts,
+            RerunRule.Both => "both count",
+            _ => "the re-run counts",
+        };
 
-    private static Objection? ObjectionToSharing(Study study) => study.IsShared
-        ? new Objection(DrivingWords.LaptopsShareNextRuns, DrivingWords.DriveRunsAgainByHand)
-        : null;
+    private static Objection? ObjectionToSharing(Study study) =>
+        study.IsShared ? new Objection(DrivingWords.LaptopsShareNextRuns, DrivingWords.DriveRunsAgainByHand) : null;
 
     private Objection? ObjectionToBracket(Study study)
     {
@@ -67,11 +70,21 @@ public sealed record BracketRerun(int Bracket, string Reason) : Entry
         return study switch
         {
             _ when Bracket > brackets.Count => new Objection(
-                brackets.Count == 0 ? DrivingWords.NoBracketIsDrivenYet : DrivingWords.ThereIsNoBracket(Bracket, brackets.Count), Form),
+                brackets.Count == 0 ? DrivingWords.NoBracketIsDrivenYet : DrivingWords.ThereIsNoBracket(Bracket, brackets.Count),
+                Form
+            ),
             _ when brackets[Bracket - 1].Closing.Turn >= (study.Steps?.Count ?? study.Plan!.Order.Count) => new Objection(
-                DrivingWords.BracketIsBeyondOrder(Bracket), DrivingWords.DriveBracketAgainByHand),
-            _ when Aborts.OfferedAgain(study) is { } aborted => new Objection(DrivingWords.RunIsAborted(aborted), DrivingWords.DriveItsPlaceFirst),
-            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(DrivingWords.BracketIsBeingRerun, DrivingWords.FinishRerunFirst),
+                DrivingWords.BracketIsBeyondOrder(Bracket),
+                DrivingWords.DriveBracketAgainByHand
+            ),
+            _ when Aborts.OfferedAgain(study) is { } aborted => new Objection(
+                DrivingWords.RunIsAborted(aborted),
+                DrivingWords.DriveItsPlaceFirst
+            ),
+            _ when study.Reruns.Any(rerun => !rerun.IsDriven(study)) => new Objection(
+                DrivingWords.BracketIsBeingRerun,
+                DrivingWords.FinishRerunFirst
+            ),
             _ => null,
         };
     }

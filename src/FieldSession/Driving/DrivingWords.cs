@@ -38,10 +38,12 @@ internal static class DrivingWords
     public const string TypedHighFirst = ", typed high first and swapped";
     public const string ReadingForm = "type 5860 for a range or 714 for a peak; add t w s r n or e where spoilt";
     public const string OnlyWholeBracketIsRerun = "only a whole bracket is driven again, and for a reason";
-    public const string ShiftForm = "type 'shift 2.5 +1': from segment 5 of run 2 to the next gap, one further on; 'shift 2.5-7 +1' names the last";
+    public const string ShiftForm =
+        "type 'shift 2.5 +1': from segment 5 of run 2 to the next gap, one further on; 'shift 2.5-7 +1' names the last";
     public const string ShiftByChangesNothing = "a shift by 0 changes nothing";
     public const string ShiftTowardsGap = "a stretch is shifted into a gap; name its last segment: 'shift 2.5-7 +1'";
-    public const string ShiftShorterStretch = "name the last segment of the stretch: 'shift 2.5-7 +1'; correct single readings with 'correct 2.5 58-60'";
+    public const string ShiftShorterStretch =
+        "name the last segment of the stretch: 'shift 2.5-7 +1'; correct single readings with 'correct 2.5 58-60'";
     public const string NothingToCorrect = "nothing is to be changed; go on";
     public const string FillForm = "type 'fill 2.5 58-60' for run 2, segment 5";
     public const string FillNamesRunAndSegment = "a reading is filled in by run and segment, then the figures";
@@ -64,9 +66,12 @@ internal static class DrivingWords
 
     public static string LineIsNotLastAct(int line) => $"line {line} is not the last act that can be taken back";
 
-    public static string SharedBracketIsDrivenAgain(int bracket, string reason) => $"bracket {bracket} is driven again: {reason}; other laptops drove meanwhile, so both drives count";
+    public static string SharedBracketIsDrivenAgain(int bracket, string reason) =>
+        $"bracket {bracket} is driven again: {reason}; other laptops drove meanwhile, so both drives count";
 
-    public static string BracketIsDrivenAgain(int bracket, string runs, Rerun rerun, string reason, string whichCounts) => $"bracket {bracket} (runs {runs}) is driven again as runs {rerun.FirstRun} to {rerun.LastRun}: {reason}; both are kept, {whichCounts}";
+    public static string BracketIsDrivenAgain(int bracket, string runs, Rerun rerun, string reason, string whichCounts) =>
+        $"bracket {bracket} (runs {runs}) is driven again as runs {rerun.FirstRun} to {rerun.LastRun}: {reason}; both are "
+        + $"kept, {whichCounts}";
 
     public static string ThereIsNoBracket(int bracket, int driven) => $"there is no bracket {bracket}; driven are 1 to {driven}";
 
@@ -94,13 +99,17 @@ internal static class DrivingWords
 
     public static string CorrectItInstead(ReadingPlace place) => $"type 'correct {place} 58-60' to put it right";
 
-    public static string ReadingFilledIn(LevelRange levels, string place, string spoilt, bool isLeftOut) => $"{levels} dB filled in at the stop: {place}{spoilt}{(isLeftOut ? "; left out of the clean result, as the plan says" : "")}";
+    public static string ReadingFilledIn(LevelRange levels, string place, string spoilt, bool isLeftOut) =>
+        $"{levels} dB filled in at the stop: {place}{spoilt}{(isLeftOut ? "; left out of the clean result, as the plan says" : "")}";
 
     public static string RunsAreTo(int last) => last == 1 ? "there is run 1" : $"the runs are 1 to {last}";
 
-    public static string RunEndedEarly(Run run, int left) => $"run {run.Number} ended{(left > 0 ? $" with {left} segments not driven" : "")}";
+    public static string RunEndedEarly(Run run, int left) =>
+        $"run {run.Number} ended{(left > 0 ? $" with {left} segments not driven" : "")}";
 
-    public static string RunAborted(Run run, int left, int segments) => $"run {run.Number} aborted after {segments - left} of {segments} segments{(run.Aborted!.Cause is { } cause ? $": {cause}" : "; say why: 'end puncture'")}";
+    public static string RunAborted(Run run, int left, int segments) =>
+        $"run {run.Number} aborted after {segments - left} of {segments} "
+        + $"segments{(run.Aborted!.Cause is { } cause ? $": {cause}" : "; say why: 'end puncture'")}";
 
     public static string PlaceIsOfferedAgain(Run? aborted) => aborted is null ? "" : $"; its place is offered again: 'run {aborted.Code}'";
 
@@ -118,28 +127,33 @@ internal static class DrivingWords
 
     public static string NoteIsTheirsAlready(string who) => $"the note is {who}'s already";
 
-    public static string ReadingCorrected(LevelRange? before, LevelRange levels, string place) => $"corrected from {before} to {levels} dB: {place}";
+    public static string ReadingCorrected(LevelRange? before, LevelRange levels, string place) =>
+        $"corrected from {before} to {levels} dB: {place}";
 
-    public static string SegmentWasPassedAlready(Segment segment) => $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone";
+    public static string SegmentWasPassedAlready(Segment segment) =>
+        $"segment {segment.Number} was passed in this run already; both count unless one is flagged or undone";
 
     public static string TypedHighFirstAndWide(LevelRange levels) => $"typed high first and {levels.WidthDb:0.#} dB wide";
 
     public static string RangeIsWide(LevelRange levels) => $"{levels.WidthDb:0.#} dB wide: traffic?";
 
-    public static string LevelIsOutsideLimits(LevelRange levels, Limits limits) => $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
+    public static string LevelIsOutsideLimits(LevelRange levels, Limits limits) =>
+        $"{levels} dB is outside {limits.LevelLowestDb:0.#}..{limits.LevelHighestDb:0.#} dB";
 
-    public static string LevelIsFarFromNominal(Limits limits, double nominalDb) => $"over {limits.NominalDistanceDb:0.#} dB off the plan's {nominalDb:0.#}";
+    public static string LevelIsFarFromNominal(Limits limits, double nominalDb) =>
+        $"over {limits.NominalDistanceDb:0.#} dB off the plan's {nominalDb:0.#}";
 
     public static string IsNoCauseOfSpoiling(string typed) => $"'{typed}' does not say what spoilt the reading";
 
     public static string IsNoReading(string typed) => $"'{typed}' is not a reading";
 
-    public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) => toSegment switch
-    {
-        { } last when last == fromSegment => $"run {run}, segment {last} shifted by {by:+0;-0}: now {places}",
-        { } last => $"run {run}, segments {fromSegment} to {last} shifted by {by:+0;-0}: now {places}",
-        _ => $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}",
-    };
+    public static string RunShifted(int run, int by, int fromSegment, int? toSegment, string places) =>
+        toSegment switch
+        {
+            { } last when last == fromSegment => $"run {run}, segment {last} shifted by {by:+0;-0}: now {places}",
+            { } last => $"run {run}, segments {fromSegment} to {last} shifted by {by:+0;-0}: now {places}",
+            _ => $"run {run} shifted by {by:+0;-0} from segment {fromSegment} on: now {places}",
+        };
 
     public static string ThereIsNoRun(int run) => $"there is no run {run}";
 
@@ -153,7 +167,8 @@ internal static class DrivingWords
 
     public static string OtherRunIsStillOn(Run run) => $"run {run.Number} on {run.Code} is still on";
 
-    public static string CodesAndCodeAsked(string codes, SpecCode? asked) => $"{JournalWords.CodesAre(codes)}{(asked is { } code ? $"; {OrderAsksForNow(code)}" : "")}";
+    public static string CodesAndCodeAsked(string codes, SpecCode? asked) =>
+        $"{JournalWords.CodesAre(codes)}{(asked is { } code ? $"; {OrderAsksForNow(code)}" : "")}";
 
     public static string IsNoCarOfPlan(string car) => $"'{car}' is not a car of the plan";
 
@@ -166,5 +181,4 @@ internal static class DrivingWords
     public const string TypeItsReading = "type its reading";
 
     public static string NextReadingIs(Segment? segment) => $"the next reading is {segment?.Number} {segment?.Name}";
-
 }

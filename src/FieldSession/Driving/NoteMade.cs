@@ -14,9 +14,8 @@ public sealed record NoteMade(string Words, string? Who = null, int? Run = null,
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => Gate.ForWriting(study) ?? (Run is { } run && Segment is { } segment
-        ? StopGate.ObjectionToPlace(study, run, segment)
-        : null);
+    public override Objection? ObjectionIn(Study study) =>
+        Gate.ForWriting(study) ?? (Run is { } run && Segment is { } segment ? StopGate.ObjectionToPlace(study, run, segment) : null);
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
@@ -42,9 +41,7 @@ public sealed record NoteMade(string Words, string? Who = null, int? Run = null,
     {
         ArgumentNullException.ThrowIfNull(after);
         Note note = after.Notes[^1];
-        string where = note.Segment is { } segment && after.Plan is { } plan
-            ? $" on {segment} {plan.Route[segment - 1].Name}"
-            : "";
+        string where = note.Segment is { } segment && after.Plan is { } plan ? $" on {segment} {plan.Route[segment - 1].Name}" : "";
         return new Echo($"note{where}: {Words}");
     }
 }
@@ -73,9 +70,8 @@ public static class NoteText
             : Parsed.No(DrivingWords.NoteNamesRunAndSegment, DrivingWords.PlacedNoteForm);
     }
 
-    private static Parsed Placed(Parsed parsed, ReadingPlace place) => parsed.Entry is NoteMade note
-        ? Parsed.As(note with { Run = place.Run, Segment = place.Segment })
-        : parsed;
+    private static Parsed Placed(Parsed parsed, ReadingPlace place) =>
+        parsed.Entry is NoteMade note ? Parsed.As(note with { Run = place.Run, Segment = place.Segment }) : parsed;
 
     private static Parsed Of(string words, Plan? plan)
     {
@@ -116,12 +112,18 @@ public sealed record NoteAttributed(int Line, string Who, string? Strand = null)
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.Notes.FindLast(n => n.Mark.Name == Place) switch
-        {
-            null => new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.NoteBeforeSpeaker),
-            { Who: { } said } when said == Who => new Objection(DrivingWords.NoteIsTheirsAlready(Who), DrivingWords.NothingToCorrect),
-            _ => null,
-        });
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                study.Notes.FindLast(n => n.Mark.Name == Place) switch
+                {
+                    null => new Objection(DrivingWords.LineIsNoNote(Line), DrivingWords.NoteBeforeSpeaker),
+                    { Who: { } said } when said == Who => new Objection(
+                        DrivingWords.NoteIsTheirsAlready(Who),
+                        DrivingWords.NothingToCorrect
+                    ),
+                    _ => null,
+                }
+            );
     }
 
     /// <inheritdoc/>

@@ -15,15 +15,23 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels, i
     private ReadingPlace Place => new(Run, Segment, Take);
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? (Place.In(study) switch
-    {
-        null => new Objection(DrivingWords.ThereIsNoReading(Place), DrivingWords.FillOrNameReading(Place)),
-        { IsToBeAsked: true } reading when reading.Levels == Levels =>
-            new Objection(DrivingWords.ReadingIsThatAlready(Place, Levels), DrivingWords.ConfirmDoubtful(Place)),
-        { } reading when reading.Levels == Levels =>
-            new Objection(DrivingWords.ReadingIsThatAlready(Place, Levels), DrivingWords.NothingToCorrect),
-        _ => null,
-    });
+    public override Objection? ObjectionIn(Study study) =>
+        StopGate.ObjectionIn(study)
+        ?? (
+            Place.In(study) switch
+            {
+                null => new Objection(DrivingWords.ThereIsNoReading(Place), DrivingWords.FillOrNameReading(Place)),
+                { IsToBeAsked: true } reading when reading.Levels == Levels => new Objection(
+                    DrivingWords.ReadingIsThatAlready(Place, Levels),
+                    DrivingWords.ConfirmDoubtful(Place)
+                ),
+                { } reading when reading.Levels == Levels => new Objection(
+                    DrivingWords.ReadingIsThatAlready(Place, Levels),
+                    DrivingWords.NothingToCorrect
+                ),
+                _ => null,
+            }
+        );
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
@@ -37,19 +45,25 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels, i
     {
         ArgumentNullException.ThrowIfNull(study);
         Plan plan = study.Plan!;
-        return Place.With(study, reading => reading with
-        {
-            Levels = Levels,
-            CorrectedFrom = reading.CorrectedFrom ?? reading.Levels,
-            Swapped = false,
-            Confirmed = false,
-            Doubt = ReadingDoubt.OfValue(Levels, plan.Route[Segment - 1], plan.Limits),
-        }).Undoably(study, mark, $"correct {Place}");
+        return Place
+            .With(
+                study,
+                reading =>
+                    reading with
+                    {
+                        Levels = Levels,
+                        CorrectedFrom = reading.CorrectedFrom ?? reading.Levels,
+                        Swapped = false,
+                        Confirmed = false,
+                        Doubt = ReadingDoubt.OfValue(Levels, plan.Route[Segment - 1], plan.Limits),
+                    }
+            )
+            .Undoably(study, mark, $"correct {Place}");
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(
-        DrivingWords.ReadingCorrected(Place.In(before)?.Levels, Levels, Place.InWords(after)), Place.In(after)?.Doubt);
+    public override Echo EchoIn(Study before, Study after) =>
+        new(DrivingWords.ReadingCorrected(Place.In(before)?.Levels, Levels, Place.InWords(after)), Place.In(after)?.Doubt);
 }
 
 /// <summary>
@@ -62,16 +76,26 @@ public sealed record ReadingCorrected(int Run, int Segment, LevelRange Levels, i
 /// <param name="Swapped">Whether the range was typed high first.</param>
 /// <param name="Spoilt">What spoilt it; the flag is late. Null: clean.</param>
 /// <param name="Words">More about what spoilt it; null: none.</param>
-public sealed record ReadingFilled(int Run, int Segment, LevelRange Levels, bool Swapped = false, SpoiltCause? Spoilt = null, string? Words = null)
-    : Entry
+public sealed record ReadingFilled(
+    int Run,
+    int Segment,
+    LevelRange Levels,
+    bool Swapped = false,
+    SpoiltCause? Spoilt = null,
+    string? Words = null
+) : Entry
 {
     private ReadingPlace Place => new(Run, Segment);
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? StopGate.ObjectionToPlace(study, Run, Segment) ??
-        (Place.In(study) is { } reading
-            ? new Objection(DrivingWords.SegmentHasReading(Place, reading), DrivingWords.CorrectItInstead(Place))
-            : null);
+    public override Objection? ObjectionIn(Study study) =>
+        StopGate.ObjectionIn(study)
+        ?? StopGate.ObjectionToPlace(study, Run, Segment)
+        ?? (
+            Place.In(study) is { } reading
+                ? new Objection(DrivingWords.SegmentHasReading(Place, reading), DrivingWords.CorrectItInstead(Place))
+                : null
+        );
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)
@@ -101,7 +125,11 @@ public sealed record ReadingFilled(int Run, int Segment, LevelRange Levels, bool
         };
         ImmutableList<Passage> others = run.Passages.RemoveAll(passage => passage is Missed && passage.Segment == Segment);
         int at = others.FindIndex(passage => passage.Segment > Segment);
-        Run filled = run with { Passages = at < 0 ? others.Add(reading) : others.Insert(at, reading), Furthest = Math.Max(run.Furthest, Segment) };
+        Run filled = run with
+        {
+            Passages = at < 0 ? others.Add(reading) : others.Insert(at, reading),
+            Furthest = Math.Max(run.Furthest, Segment),
+        };
         return (study with { Runs = study.Runs.SetItem(Run - 1, filled) }).Undoably(study, mark, $"fill {Place}");
     }
 
@@ -110,7 +138,10 @@ public sealed record ReadingFilled(int Run, int Segment, LevelRange Levels, bool
     {
         ArgumentNullException.ThrowIfNull(after);
         string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
-        return new Echo(DrivingWords.ReadingFilledIn(Levels, Place.InWords(after), spoilt, after.Plan?.FilledLeftOut == true), Place.In(after)?.Doubt);
+        return new Echo(
+            DrivingWords.ReadingFilledIn(Levels, Place.InWords(after), spoilt, after.Plan?.FilledLeftOut == true),
+            Place.In(after)?.Doubt
+        );
     }
 }
 
@@ -124,9 +155,12 @@ public sealed record ReadingConfirmed(int Run, int Segment, int? Take = null) : 
 
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        StopGate.ObjectionIn(study) ?? (Place.In(study) is { IsToBeAsked: true }
-            ? null
-            : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Place), DrivingWords.NameDoubtfulReading));
+        StopGate.ObjectionIn(study)
+        ?? (
+            Place.In(study) is { IsToBeAsked: true }
+                ? null
+                : new Objection(DrivingWords.ThereIsNoDoubtfulReading(Place), DrivingWords.NameDoubtfulReading)
+        );
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)

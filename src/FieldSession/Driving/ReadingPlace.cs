@@ -3,7 +3,9 @@ using FieldSession.State;
 
 namespace FieldSession.Driving;
 
-/// <summary>A place as it is typed at a stop: run and segment, such as <c>2.5</c>, or <c>2.5.1</c> for the first of several readings.</summary>
+/// <summary>
+/// A place as it is typed at a stop: run and segment, such as <c>2.5</c>, or <c>2.5.1</c> for the first of several readings.
+/// </summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Segment">Number of the segment.</param>
 /// <param name="Take">Which reading of the segment, from 1; null: the last.</param>
@@ -45,7 +47,10 @@ public readonly record struct ReadingPlace(int Run, int Segment, int? Take = nul
         }
 
         Run driven = study.Runs[Run - 1];
-        return study with { Runs = study.Runs.SetItem(Run - 1, driven with { Passages = driven.Passages.Replace(reading, change(reading)) }) };
+        return study with
+        {
+            Runs = study.Runs.SetItem(Run - 1, driven with { Passages = driven.Passages.Replace(reading, change(reading)) }),
+        };
     }
 
     /// <summary>The place in words, such as "run 2, 5 Ferrowdyke slabs".</summary>

@@ -69,9 +69,7 @@ public static class ReadingDoubt
         ArgumentNullException.ThrowIfNull(segment);
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(limits);
-        string? again = run.Passed(segment.Number)
-            ? DrivingWords.SegmentWasPassedAlready(segment)
-            : null;
+        string? again = run.Passed(segment.Number) ? DrivingWords.SegmentWasPassedAlready(segment) : null;
         return Joined([.. All(taken.Levels, segment, limits), again, .. OfTyping(taken, segment, run, limits)]);
     }
 
@@ -90,28 +88,30 @@ public static class ReadingDoubt
     }
 
     private static IEnumerable<string?> All(LevelRange levels, Segment segment, Limits limits) =>
-    [
-        OfLevel(levels, segment, limits),
-        levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsWide(levels) : null,
-        OfKind(levels, segment.Kind),
-    ];
+        [
+            OfLevel(levels, segment, limits),
+            levels.WidthDb > limits.WidthDoubtDb ? DrivingWords.RangeIsWide(levels) : null,
+            OfKind(levels, segment.Kind),
+        ];
 
     // A key left out, doubled or swapped often leaves a reading that could be: what gives it away is how it was typed.
     private static IEnumerable<string?> OfTyping(ReadingTaken taken, Segment segment, Run run, Limits limits) =>
-    [
-        taken.WithoutEnter == true ? DrivingWords.EnterWasMissing : null,
-        taken.Swapped && taken.Levels.WidthDb > limits.WidthWarnDb ? DrivingWords.TypedHighFirstAndWide(taken.Levels) : null,
-        taken.TwoFigures == true && HasPeakInTenths(run, segment) ? DrivingWords.TwoFiguresOfPeak : null,
-        IsRangeInTenths(taken.Levels) && HasOnlyWholeRanges(run) ? DrivingWords.RangeInTenths : null,
-    ];
+        [
+            taken.WithoutEnter == true ? DrivingWords.EnterWasMissing : null,
+            taken.Swapped && taken.Levels.WidthDb > limits.WidthWarnDb ? DrivingWords.TypedHighFirstAndWide(taken.Levels) : null,
+            taken.TwoFigures == true && HasPeakInTenths(run, segment) ? DrivingWords.TwoFiguresOfPeak : null,
+            IsRangeInTenths(taken.Levels) && HasOnlyWholeRanges(run) ? DrivingWords.RangeInTenths : null,
+        ];
 
-    private static bool HasPeakInTenths(Run run, Segment segment) => segment.Kind.IsImpact && run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
+    private static bool HasPeakInTenths(Run run, Segment segment) =>
+        segment.Kind.IsImpact && run.Readings.Any(reading => reading.Levels.IsSingle && !IsWhole(reading.Levels));
 
     private static bool IsRangeInTenths(LevelRange levels) => !levels.IsSingle && !IsWhole(levels);
 
     private static bool HasOnlyWholeRanges(Run run) => Ranges(run).Any() && Ranges(run).All(IsWhole);
 
-    private static IEnumerable<LevelRange> Ranges(Run run) => run.Readings.Select(reading => reading.Levels).Where(levels => !levels.IsSingle);
+    private static IEnumerable<LevelRange> Ranges(Run run) =>
+        run.Readings.Select(reading => reading.Levels).Where(levels => !levels.IsSingle);
 
     private static bool IsWhole(LevelRange levels) => double.IsInteger(levels.LowDb) && double.IsInteger(levels.HighDb);
 
@@ -127,12 +127,13 @@ public static class ReadingDoubt
             : null;
     }
 
-    private static string? OfKind(LevelRange levels, SegmentKind kind) => (kind.IsImpact, levels.IsSingle) switch
-    {
-        (true, false) => DrivingWords.RangeOnImpactSegment,
-        (false, true) => DrivingWords.OneValueOnSteadySegment,
-        _ => null,
-    };
+    private static string? OfKind(LevelRange levels, SegmentKind kind) =>
+        (kind.IsImpact, levels.IsSingle) switch
+        {
+            (true, false) => DrivingWords.RangeOnImpactSegment,
+            (false, true) => DrivingWords.OneValueOnSteadySegment,
+            _ => null,
+        };
 }
 
 /// <summary>How the car moves on along the route: one segment a passage, and the run is over after the last.</summary>
@@ -145,21 +146,21 @@ public static class Passing
         ArgumentNullException.ThrowIfNull(run);
         ArgumentNullException.ThrowIfNull(passage);
         int next = passage.Segment + 1;
-        return study.WithLastRun(run with
-        {
-            Passages = run.Passages.Add(passage),
-            NextSegment = next,
-            Furthest = Math.Max(run.Furthest, passage.Segment),
-            Ended = next > study.Plan!.Route.Count ? passage.Mark : null,
-        });
+        return study.WithLastRun(
+            run with
+            {
+                Passages = run.Passages.Add(passage),
+                NextSegment = next,
+                Furthest = Math.Max(run.Furthest, passage.Segment),
+                Ended = next > study.Plan!.Route.Count ? passage.Mark : null,
+            }
+        );
     }
 
     /// <summary>What comes next, as the end of an answer: the next segment, or that the run is over.</summary>
     public static string WhatIsNext(Study after)
     {
         ArgumentNullException.ThrowIfNull(after);
-        return after.NextSegment is { } next
-            ? $"; next {next.Number} {next.Name}"
-            : DrivingWords.RunIsOver(after);
+        return after.NextSegment is { } next ? $"; next {next.Number} {next.Name}" : DrivingWords.RunIsOver(after);
     }
 }

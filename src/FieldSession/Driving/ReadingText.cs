@@ -36,11 +36,12 @@ public static class ReadingText
         string? words = rest.Length > 1 ? rest[1..].Trim() : null;
         string numbers = line[..end].Trim();
         return Levels(numbers) is { } ends
-            ? Parsed.As(new ReadingTaken(
-                LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words)
-            {
-                TwoFigures = numbers.Length == FiguresOfWholeDb ? true : null,
-            })
+            ? Parsed.As(
+                new ReadingTaken(LevelRange.FromDb(ends.First, ends.Second), ends.First > ends.Second, cause, words)
+                {
+                    TwoFigures = numbers.Length == FiguresOfWholeDb ? true : null,
+                }
+            )
             : No(DrivingWords.IsNoReading(numbers), DrivingWords.ReadingCure);
     }
 
@@ -72,12 +73,13 @@ public static class ReadingText
         };
     }
 
-    private static (double First, double Second)? OnePart(string part) => part.Length switch
-    {
-        4 when part.All(char.IsAsciiDigit) => (Tenths(part[..2]) * 10, Tenths(part[2..]) * 10),
-        6 when part.All(char.IsAsciiDigit) => (Tenths(part[..3]), Tenths(part[3..])),
-        _ => OneLevel(part) is { } level ? (level, level) : null,
-    };
+    private static (double First, double Second)? OnePart(string part) =>
+        part.Length switch
+        {
+            4 when part.All(char.IsAsciiDigit) => (Tenths(part[..2]) * 10, Tenths(part[2..]) * 10),
+            6 when part.All(char.IsAsciiDigit) => (Tenths(part[..3]), Tenths(part[3..])),
+            _ => OneLevel(part) is { } level ? (level, level) : null,
+        };
 
     // A level is NN, NNN (read NN.N), or has one point or comma with one figure behind it.
     private static double? OneLevel(string part)
@@ -85,7 +87,12 @@ public static class ReadingText
         int mark = part.IndexOfAny(['.', ',']);
         if (mark < 0)
         {
-            return part.Length switch { 2 => Tenths(part) * 10, 3 => Tenths(part), _ => null };
+            return part.Length switch
+            {
+                2 => Tenths(part) * 10,
+                3 => Tenths(part),
+                _ => null,
+            };
         }
 
         bool wellFormed = mark is 2 or 3 && part.Length == mark + 2 && part.Count(char.IsAsciiDigit) == part.Length - 1;

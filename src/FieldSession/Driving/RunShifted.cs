@@ -16,7 +16,8 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
 {
     private Stretch Stretch => new(FromSegment, ToSegment ?? int.MaxValue);
 
-    private string Words => ToSegment is { } last ? $"shift {Run}.{FromSegment}-{last} {By:+0;-0}" : $"shift {Run}.{FromSegment} {By:+0;-0}";
+    private string Words =>
+        ToSegment is { } last ? $"shift {Run}.{FromSegment}-{last} {By:+0;-0}" : $"shift {Run}.{FromSegment} {By:+0;-0}";
 
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) => StopGate.ObjectionIn(study) ?? ObjectionToPlaces(study);
@@ -41,10 +42,15 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
         ArgumentNullException.ThrowIfNull(study);
         Run run = study.Runs[Run - 1];
         HashSet<int> taken = ToSegment is null ? [] : [.. Moving(run).Select(p => p.Segment + By)];
-        ImmutableList<Passage> passages = run.Passages
-            .RemoveAll(passage => passage is Missed && !Stretch.Holds(passage.Segment) && taken.Contains(passage.Segment))
+        ImmutableList<Passage> passages = run
+            .Passages.RemoveAll(passage => passage is Missed && !Stretch.Holds(passage.Segment) && taken.Contains(passage.Segment))
             .ConvertAll(passage => study.Hand.Knows(passage.Mark) ? Moved(passage, study.Plan!) : passage);
-        Run shifted = run with { Passages = passages, Furthest = passages.Select(p => p.Segment).DefaultIfEmpty().Max(), Shifts = run.Shifts.Add(mark) };
+        Run shifted = run with
+        {
+            Passages = passages,
+            Furthest = passages.Select(p => p.Segment).DefaultIfEmpty().Max(),
+            Shifts = run.Shifts.Add(mark),
+        };
         return (study with { Runs = study.Runs.SetItem(Run - 1, shifted) }).Undoably(study, mark, Words);
     }
 
@@ -68,8 +74,16 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
         }
 
         return passage is Reading reading
-            ? reading with { Segment = place, Doubt = ReadingDoubt.OfValue(reading.Levels, plan.Route[place - 1], plan.Limits), Confirmed = false }
-            : passage with { Segment = place };
+            ? reading with
+            {
+                Segment = place,
+                Doubt = ReadingDoubt.OfValue(reading.Levels, plan.Route[place - 1], plan.Limits),
+                Confirmed = false,
+            }
+            : passage with
+            {
+                Segment = place,
+            };
     }
 
     private Objection? ObjectionToPlaces(Study study)
@@ -89,7 +103,10 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
 
         int last = study.Plan!.Route.Count;
         int? beyond = moved.Cast<int?>().FirstOrDefault(p => p < 1 || p > last);
-        int? taken = run.Readings.Where(r => !Stretch.Holds(r.Segment)).Select(r => (int?)r.Segment).FirstOrDefault(s => moved.Contains(s!.Value));
+        int? taken = run
+            .Readings.Where(r => !Stretch.Holds(r.Segment))
+            .Select(r => (int?)r.Segment)
+            .FirstOrDefault(s => moved.Contains(s!.Value));
         return (beyond, taken) switch
         {
             ({ } outside, _) => new Objection(DrivingWords.SegmentIsBeyondRoute(outside, last), DrivingWords.ShiftShorterStretch),
@@ -104,7 +121,9 @@ public sealed record RunShifted(int Run, int FromSegment, int By, int? ToSegment
 /// <param name="To">Last segment.</param>
 public readonly record struct Stretch(int From, int To)
 {
-    /// <summary>The stretch that a step pushes into the next gap: from the marked segment as far as readings follow in that direction.</summary>
+    /// <summary>
+    /// The stretch that a step pushes into the next gap: from the marked segment as far as readings follow in that direction.
+    /// </summary>
     /// <param name="run">The run.</param>
     /// <param name="segments">How many segments the route has.</param>
     /// <param name="marked">The marked segment.</param>
@@ -121,7 +140,8 @@ public readonly record struct Stretch(int From, int To)
             end += step;
         }
 
-        bool hasGap = end + by >= 1 && end + by <= segments && Enumerable.Range(1, Math.Abs(by)).All(far => !read.Contains(end + (far * step)));
+        bool hasGap =
+            end + by >= 1 && end + by <= segments && Enumerable.Range(1, Math.Abs(by)).All(far => !read.Contains(end + (far * step)));
         return read.Contains(marked) && hasGap ? new Stretch(Math.Min(marked, end), Math.Max(marked, end)) : null;
     }
 

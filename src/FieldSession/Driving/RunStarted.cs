@@ -13,14 +13,21 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
 {
     /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study) =>
-        Gate.WhileDataAreOpen(study) ?? ObjectionToRun(study) ?? ObjectionToDriver(study) ?? ObjectionToCar(study) ?? RunChecks.AgainstNextRun(study).FirstOrDefault();
+        Gate.WhileDataAreOpen(study)
+        ?? ObjectionToRun(study)
+        ?? ObjectionToDriver(study)
+        ?? ObjectionToCar(study)
+        ?? RunChecks.AgainstNextRun(study).FirstOrDefault();
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
         Study inSession = study.SessionOn is null
-            ? study with { Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null) { Opened = mark }) }
+            ? study with
+            {
+                Sessions = study.Sessions.Add(new Session(study.Sessions.Count + 1, null, null) { Opened = mark }),
+            }
             : study;
         int turn = study.TurnOf(Code);
         int? step = study.Plan?.CarOrder is null ? study.StepAt(turn) : study.StepOf(Car);
@@ -29,7 +36,10 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
             Turn = turn,
             Step = step,
             IsCarChosen = study.IsCarChosenBy(Car),
-            Driver = Driver ?? PlannedFor(step, study.Plan?.DriverOrder) ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
+            Driver =
+                Driver
+                ?? PlannedFor(step, study.Plan?.DriverOrder)
+                ?? study.Plan?.Crew.FirstOrDefault(m => m.Seat == CrewMember.DriverSeat)?.Name,
             Car = Car ?? PlannedFor(step, study.Plan?.CarOrder),
             Doubt = DoubtIn(study, step),
         };
@@ -45,18 +55,21 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
         return new Echo($"run {after.LastRun?.Number} on {Code}{car}{Again(before, after)}{first}", after.LastRun?.Doubt);
     }
 
-    private static string Again(Study before, Study after) => Aborts.OfferedAgain(before) switch
-    {
-        { } aborted when after.LastRun?.Turn == aborted.Turn => DrivingWords.RepeatsAbortedRun(aborted),
-        { } aborted => DrivingWords.AbortedRunIsLeft(aborted),
-        null => "",
-    };
+    private static string Again(Study before, Study after) =>
+        Aborts.OfferedAgain(before) switch
+        {
+            { } aborted when after.LastRun?.Turn == aborted.Turn => DrivingWords.RepeatsAbortedRun(aborted),
+            { } aborted => DrivingWords.AbortedRunIsLeft(aborted),
+            null => "",
+        };
 
-    private static string? PlannedFor(int? step, ImmutableList<string>? shared) => step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
+    private static string? PlannedFor(int? step, ImmutableList<string>? shared) =>
+        step < (shared?.Count ?? 0) ? shared![step!.Value] : null;
 
-    private string? DoubtIn(Study study, int? step) => step is not { } place
-        ? DrivingWords.OrderIsDrivenToEnd
-        : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? DrivingWords.OrderAsksForNow(asked) : null;
+    private string? DoubtIn(Study study, int? step) =>
+        step is not { } place ? DrivingWords.OrderIsDrivenToEnd
+        : study.Fitting?.At(study.Plan!.Order[place]) is { } asked && asked != Code ? DrivingWords.OrderAsksForNow(asked)
+        : null;
 
     private Objection? ObjectionToRun(Study study)
     {
@@ -70,7 +83,8 @@ public sealed record RunStarted(SpecCode Code, string? Driver, string? Car = nul
             ? null
             : new Objection(
                 JournalWords.IsNoCodeOfStudy(Code),
-                DrivingWords.CodesAndCodeAsked(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)), study.CodeAsked));
+                DrivingWords.CodesAndCodeAsked(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)), study.CodeAsked)
+            );
     }
 
     private Objection? ObjectionToDriver(Study study) =>
@@ -114,15 +128,21 @@ public sealed record RunEnded(bool? Aborted = null, string? Cause = null) : Entr
         ArgumentNullException.ThrowIfNull(after);
         Run run = after.LastRun!;
         int left = SegmentsLeft(after, run);
-        return new Echo(run.Aborted is null
-            ? DrivingWords.RunEndedEarly(run, left)
-            : DrivingWords.RunAborted(run, left, after.Plan!.Route.Count) + DrivingWords.PlaceIsOfferedAgain(Aborts.OfferedAgain(after)));
+        return new Echo(
+            run.Aborted is null
+                ? DrivingWords.RunEndedEarly(run, left)
+                : DrivingWords.RunAborted(run, left, after.Plan!.Route.Count) + DrivingWords.PlaceIsOfferedAgain(Aborts.OfferedAgain(after))
+        );
     }
 
-    private static int SegmentsLeft(Study study, Run run) => (study.Plan?.Route.Count ?? 0) - run.Passages.Select(p => p.Segment).Distinct().Count();
+    private static int SegmentsLeft(Study study, Run run) =>
+        (study.Plan?.Route.Count ?? 0) - run.Passages.Select(p => p.Segment).Distinct().Count();
 }
 
-/// <summary>Reads <c>run 417</c>, <c>run 417 driver=Ro</c>, <c>run 417 car=NAME</c>, and <c>end</c> or <c>abort</c> with the cause: words, or a cause letter.</summary>
+/// <summary>
+/// Reads <c>run 417</c>, <c>run 417 driver=Ro</c>, <c>run 417 car=NAME</c>, and <c>end</c> or <c>abort</c> with the cause: words, or a
+/// cause letter.
+/// </summary>
 public static class RunText
 {
     private const string Driver = "driver=";
@@ -143,16 +163,18 @@ public static class RunText
     }
 
     // said again at the stop, it is the cause of the run that was aborted
-    private static Parsed End(string? cause, Study study) => study is { RunOn: null, LastRun: { Aborted: not null } aborted } && cause is not null
-        ? Parsed.As(new AbortExplained(aborted.Number, cause))
-        : Parsed.As(new RunEnded(true, cause));
+    private static Parsed End(string? cause, Study study) =>
+        study is { RunOn: null, LastRun: { Aborted: not null } aborted } && cause is not null
+            ? Parsed.As(new AbortExplained(aborted.Number, cause))
+            : Parsed.As(new RunEnded(true, cause));
 
-    private static string? CauseIn(string[] words) => words switch
-    {
-        [_] => null,
-        [_, { Length: 1 } letter] when SpoiltCauses.FromLetter(letter[0]) is { } cause => cause.Word(),
-        _ => string.Join(' ', words.Skip(1)),
-    };
+    private static string? CauseIn(string[] words) =>
+        words switch
+        {
+            [_] => null,
+            [_, { Length: 1 } letter] when SpoiltCauses.FromLetter(letter[0]) is { } cause => cause.Word(),
+            _ => string.Join(' ', words.Skip(1)),
+        };
 
     private static Parsed Start(string[] words)
     {

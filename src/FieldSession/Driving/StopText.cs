@@ -6,7 +6,8 @@ namespace FieldSession.Driving;
 
 /// <summary>
 /// Reads what repairs a run at a stop: <c>confirm 2.5</c>, <c>correct 2.5 58-60</c>, <c>fill 2.5 58-60</c>, <c>shift 2.5 +1</c> (run 2,
-/// from segment 5 up to the next gap) or <c>shift 2.5-7 +1</c>, and whose words the last note was: <c>d</c> the driver's, <c>c</c> the co-driver's.
+/// from segment 5 up to the next gap) or <c>shift 2.5-7 +1</c>, and whose words the last note was: <c>d</c> the driver's, <c>c</c> the
+/// co-driver's.
 /// </summary>
 public static class StopText
 {
@@ -36,9 +37,10 @@ public static class StopText
             : Parsed.As(new NoteAttributed(study.Notes[^1].Mark.Number, who, study.Notes[^1].Mark.Strand));
     }
 
-    private static Parsed Confirm(string[] words) => words.Length == 2 && ReadingPlace.Parse(words[1]) is { } place
-        ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment, place.Take))
-        : Parsed.No(DrivingWords.ConfirmNamesRunAndSegment, DrivingWords.ConfirmForm);
+    private static Parsed Confirm(string[] words) =>
+        words.Length == 2 && ReadingPlace.Parse(words[1]) is { } place
+            ? Parsed.As(new ReadingConfirmed(place.Run, place.Segment, place.Take))
+            : Parsed.No(DrivingWords.ConfirmNamesRunAndSegment, DrivingWords.ConfirmForm);
 
     private static Parsed Correct(string[] words)
     {
@@ -50,7 +52,9 @@ public static class StopText
 
         return ReadingText.Parse(string.Join(' ', words.Skip(2))) switch
         {
-            { Entry: ReadingTaken { Spoilt: null } reading } => Parsed.As(new ReadingCorrected(place.Run, place.Segment, reading.Levels, place.Take)),
+            { Entry: ReadingTaken { Spoilt: null } reading } => Parsed.As(
+                new ReadingCorrected(place.Run, place.Segment, reading.Levels, place.Take)
+            ),
             { Objection: { } objection } => new Parsed(null, objection),
             _ => Parsed.No(DrivingWords.CorrectionIsNoReadingAlone, Form),
         };
@@ -67,7 +71,8 @@ public static class StopText
         return ReadingText.Parse(string.Join(' ', words.Skip(2))) switch
         {
             { Entry: ReadingTaken reading } => Parsed.As(
-                new ReadingFilled(place.Run, place.Segment, reading.Levels, reading.Swapped, reading.Spoilt, reading.Words)),
+                new ReadingFilled(place.Run, place.Segment, reading.Levels, reading.Swapped, reading.Spoilt, reading.Words)
+            ),
             { Objection: { } objection } => new Parsed(null, objection),
             _ => Parsed.No(DrivingWords.FillNamesRunAndSegment, Form),
         };
@@ -76,7 +81,11 @@ public static class StopText
     // without a last segment the stretch goes as far as readings follow each other
     private static Parsed Shift(string[] words, Study study)
     {
-        if (words.Length != 3 || !int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by) || by is < -1000 or > 1000)
+        if (
+            words.Length != 3
+            || !int.TryParse(words[2], NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int by)
+            || by is < -1000 or > 1000
+        )
         {
             return Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm);
         }
@@ -85,7 +94,9 @@ public static class StopText
         return (ReadingPlace.Parse(ends[0]), ends.Length == 2 ? Typed.Count(ends[1]) : null, ends.Length) switch
         {
             ({ Take: null } place, { } last, 2) => Parsed.As(new RunShifted(place.Run, place.Segment, by, last)),
-            ({ Take: null } place, _, 1) => Parsed.As(new RunShifted(place.Run, place.Segment, by, Stretch.EndFrom(study, place.Run, place.Segment))),
+            ({ Take: null } place, _, 1) => Parsed.As(
+                new RunShifted(place.Run, place.Segment, by, Stretch.EndFrom(study, place.Run, place.Segment))
+            ),
             _ => Parsed.No(DrivingWords.ShiftNamesRunAndSegment, DrivingWords.ShiftForm),
         };
     }
@@ -98,12 +109,15 @@ public static class StopGate
     public static Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study switch
-        {
-            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), DrivingWords.FixAtNextStop),
-            { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
-            _ => null,
-        });
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                study switch
+                {
+                    { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), DrivingWords.FixAtNextStop),
+                    { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, DrivingWords.DriveRunFirst),
+                    _ => null,
+                }
+            );
     }
 
     /// <summary>What rules out a run and a segment that were typed; null: both are there.</summary>

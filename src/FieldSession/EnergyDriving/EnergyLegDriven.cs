@@ -40,14 +40,13 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         UnitSystem units = after.Plan?.Units ?? UnitSystem.Metric;
         string spoilt = Spoilt is { } cause ? $", spoilt by {cause.Word()}{(Words is null ? "" : $": {Words}")}" : "";
         string warning = WindWarning(after.Plan?.Limits ?? new Limits(), units);
-        return new Echo(
-            EnergyDrivingWords.LegDriven(after, Figures, units, spoilt, warning),
-            after.Legs.LastOrDefault()?.Doubt);
+        return new Echo(EnergyDrivingWords.LegDriven(after, Figures, units, spoilt, warning), after.Legs.LastOrDefault()?.Doubt);
     }
 
-    private string WindWarning(Limits limits, UnitSystem units) => Figures.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond
-        ? EnergyDrivingWords.MeanWindIsHigh(limits, units)
-        : "";
+    private string WindWarning(Limits limits, UnitSystem units) =>
+        Figures.Wind is { } wind && wind.MetresPerSecond > limits.WindWarnMetresPerSecond
+            ? EnergyDrivingWords.MeanWindIsHigh(limits, units)
+            : "";
 
     private Objection? ObjectionToCode(Study study)
     {
@@ -56,17 +55,15 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
         {
             return study.Overrides.Any(o => o.Check == RunChecks.Commitment)
                 ? null
-                : new Objection(
-                    EnergyDrivingWords.DaysWouldNotBeBlind,
-                    EnergyDrivingWords.SealOrOverrideFirst,
-                    RunChecks.Commitment);
+                : new Objection(EnergyDrivingWords.DaysWouldNotBeBlind, EnergyDrivingWords.SealOrOverrideFirst, RunChecks.Commitment);
         }
 
         return codes.Contains(Figures.Code)
             ? null
             : new Objection(
                 JournalWords.IsNoCodeOfStudy(Figures.Code),
-                JournalWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal))));
+                JournalWords.CodesAre(string.Join(", ", codes.OrderBy(c => c.Digits, StringComparer.Ordinal)))
+            );
     }
 
     private Objection? ObjectionToOthers(Study study)
@@ -85,9 +82,7 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
 
             if (LegTimes.Overlap(leg.Figures, Figures))
             {
-                return new Objection(
-                    EnergyDrivingWords.CarWasOnOtherLeg(Figures.Car, leg),
-                    EnergyDrivingWords.FixCarDayOrStart);
+                return new Objection(EnergyDrivingWords.CarWasOnOtherLeg(Figures.Car, leg), EnergyDrivingWords.FixCarDayOrStart);
             }
         }
 
@@ -98,7 +93,8 @@ public sealed record EnergyLegDriven(LegFigures Figures, SpoiltCause? Spoilt = n
 /// <summary>What makes a leg doubtful although it is stored: figures that are hardly true, or not what the plan asks for.</summary>
 public static class LegDoubt
 {
-    // A meter and a display of charge that differ by more than this tell of a typing slip, not of their own errors (common practice, no source).
+    // A meter and a display of charge that differ by more than this tell of a typing slip, not of their own errors (common practice, no
+    // source).
     private const double MeterAgainstChargePercent = 15;
 
     /// <summary>The doubts in words; null: none.</summary>
@@ -106,7 +102,10 @@ public static class LegDoubt
     {
         ArgumentNullException.ThrowIfNull(leg);
         ArgumentNullException.ThrowIfNull(study);
-        string[] doubts = [.. new[] { OfConsumption(leg, study), OfCharge(leg), OfPlan(leg, study), OfMethod(leg, study) }.OfType<string>()];
+        string[] doubts =
+        [
+            .. new[] { OfConsumption(leg, study), OfCharge(leg), OfPlan(leg, study), OfMethod(leg, study) }.OfType<string>(),
+        ];
         return doubts.Length == 0 ? null : string.Join("; ", doubts);
     }
 
@@ -151,7 +150,6 @@ public static class LegDoubt
         };
     }
 
-    private static string? OfMethod(LegFigures leg, Study study) => study.Legs.Any(other => other.Figures.FromCharge != leg.FromCharge)
-        ? EnergyDrivingWords.MeterAndChargeAreMixed
-        : null;
+    private static string? OfMethod(LegFigures leg, Study study) =>
+        study.Legs.Any(other => other.Figures.FromCharge != leg.FromCharge) ? EnergyDrivingWords.MeterAndChargeAreMixed : null;
 }

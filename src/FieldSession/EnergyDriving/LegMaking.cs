@@ -50,19 +50,21 @@ public static class LegMaking
         };
     }
 
-    private static ChargeUsed? ChargeOf(LegDraft draft) => draft is { ChargeAtStart: { } start, ChargeAtEnd: { } end }
-        ? new ChargeUsed(start, end, draft.ChargeStep ?? (draft.ChargeIsFine ? FinePercent : WholePercent))
-        : null;
+    private static ChargeUsed? ChargeOf(LegDraft draft) =>
+        draft is { ChargeAtStart: { } start, ChargeAtEnd: { } end }
+            ? new ChargeUsed(start, end, draft.ChargeStep ?? (draft.ChargeIsFine ? FinePercent : WholePercent))
+            : null;
 
-    private static Objection? ObjectionToParts(LegDraft draft) => draft switch
-    {
-        { Day: null } => Missing("the day", "day=1"),
-        { Car: null } => Missing("the car", "car=X"),
-        { Code: null } => Missing("the code", "code=417"),
-        { Distance: null } => Missing("the distance", EnergyDrivingWords.DistanceForm),
-        { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.EnergyForm),
-        _ => null,
-    };
+    private static Objection? ObjectionToParts(LegDraft draft) =>
+        draft switch
+        {
+            { Day: null } => Missing("the day", "day=1"),
+            { Car: null } => Missing("the car", "car=X"),
+            { Code: null } => Missing("the code", "code=417"),
+            { Distance: null } => Missing("the distance", EnergyDrivingWords.DistanceForm),
+            { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.EnergyForm),
+            _ => null,
+        };
 
     private static Objection? ObjectionToCharge(LegDraft draft, Energy? usable)
     {
@@ -82,7 +84,10 @@ public static class LegMaking
     }
 
     private static Objection? ObjectionToCapacity(LegDraft draft, Energy? usable) =>
-        draft.Energy is { } energy && usable is { } capacity && energy.Carrier == capacity.Carrier && energy.KwhOrLitres > capacity.KwhOrLitres
+        draft.Energy is { } energy
+        && usable is { } capacity
+        && energy.Carrier == capacity.Carrier
+        && energy.KwhOrLitres > capacity.KwhOrLitres
             ? new Objection(EnergyDrivingWords.EnergyExceedsCapacity(energy, capacity), EnergyDrivingWords.LookAtMeterAgain)
             : null;
 

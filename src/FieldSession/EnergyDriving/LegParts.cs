@@ -9,7 +9,8 @@ namespace FieldSession.EnergyDriving;
 /// <summary>One part of a leg, such as km=212.4: how it is named in a line, and how its value is read.</summary>
 /// <param name="Name">Its name in an entry line.</param>
 /// <param name="Allowed">What its value may be.</param>
-/// <param name="Read">The draft with the value; null: the value is none. A value outside its range throws <see cref="QuantityOutOfRangeException"/>.</param>
+/// <param name="Read">The draft with the value; null: the value is none. A value outside its range throws
+/// <see cref="QuantityOutOfRangeException"/>.</param>
 public sealed record LegPart(string Name, string Allowed, Func<LegDraft, string, UnitSystem, LegDraft?> Read);
 
 /// <summary>Every part that a leg can have, in the order in which help and documents name them.</summary>
@@ -31,18 +32,38 @@ public static class LegParts
         Amount("l", EnergyUnit.Litre),
         Amount("gal", EnergyUnit.UsGallon),
         Amount("impgal", EnergyUnit.ImperialGallon),
-        Number("read", EnergyDrivingWords.StepOfEnergyDisplay, (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null),
+        Number(
+            "read",
+            EnergyDrivingWords.StepOfEnergyDisplay,
+            (leg, step) => step is > 0 and <= 10 ? leg with { EnergyStepSaid = step } : null
+        ),
         new("soc", EnergyDrivingWords.PercentAtStartAndEnd, (leg, text, _) => Charge(leg, text)),
-        Number("step", EnergyDrivingWords.StepOfChargeDisplay, (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null),
-        Number("usable", EnergyDrivingWords.UsableCapacityInKwh, (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }),
+        Number(
+            "step",
+            EnergyDrivingWords.StepOfChargeDisplay,
+            (leg, step) => step is > 0 and <= 10 ? leg with { ChargeStep = step } : null
+        ),
+        Number(
+            "usable",
+            EnergyDrivingWords.UsableCapacityInKwh,
+            (leg, kwh) => leg with { Usable = Energy.Of(kwh, EnergyUnit.KilowattHour) }
+        ),
         Number("tank", EnergyDrivingWords.UsableLitresOfTank, (leg, litres) => leg with { Usable = Energy.Of(litres, EnergyUnit.Litre) }),
         new("t0", EnergyDrivingWords.AirAtStart, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtStart = air } : null),
         new("t1", EnergyDrivingWords.AirAtEnd, (leg, text, units) => Air(text, units) is { } air ? leg with { AirAtEnd = air } : null),
-        new("wind", EnergyDrivingWords.MeanWindInUnits, (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null),
+        new(
+            "wind",
+            EnergyDrivingWords.MeanWindInUnits,
+            (leg, text, units) => Blowing(text, units) is { } wind ? leg with { Wind = wind } : null
+        ),
         Number("kmh", EnergyDrivingWords.MeanSpeedInKmh, (leg, kmh) => leg with { MeanSpeed = Speed.FromKmh(kmh) }),
         Number("mph", EnergyDrivingWords.MeanSpeedInMph, (leg, mph) => leg with { MeanSpeed = Speed.FromMph(mph) }),
         new("at", EnergyDrivingWords.TimeItBegan, (leg, text, _) => Clock(text) is { } at ? leg with { At = at } : null),
-        Number("min", EnergyDrivingWords.MinutesItTook, (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null),
+        Number(
+            "min",
+            EnergyDrivingWords.MinutesItTook,
+            (leg, minutes) => minutes is > 0 and <= 1440 ? leg with { Minutes = minutes } : null
+        ),
     ];
 
     /// <summary>The part of a name in an entry line; null: none.</summary>
@@ -65,10 +86,13 @@ public static class LegParts
     private static LegPart Number(string name, string allowed, Func<LegDraft, double, LegDraft?> with) =>
         new(name, allowed, (leg, text, _) => Typed.Number(text) is { } number ? with(leg, number) : null);
 
-    private static LegPart Amount(string name, EnergyUnit unit) => new(
-        name,
-        EnergyDrivingWords.AmountAboveZero,
-        (leg, text, _) => Typed.Number(text) is { } amount ? leg with { Energy = Energy.Of(amount, unit), EnergyStep = StepOf(text) } : null);
+    private static LegPart Amount(string name, EnergyUnit unit) =>
+        new(
+            name,
+            EnergyDrivingWords.AmountAboveZero,
+            (leg, text, _) =>
+                Typed.Number(text) is { } amount ? leg with { Energy = Energy.Of(amount, unit), EnergyStep = StepOf(text) } : null
+        );
 
     private static bool IsName(string text) => text.Length is > 0 and <= LongestName && !text.Contains('=', StringComparison.Ordinal);
 
@@ -92,14 +116,28 @@ public static class LegParts
             : null;
     }
 
-    private static Temperature? Air(string text, UnitSystem units) => Typed.Number(text) is { } degrees
-        ? units == UnitSystem.Imperial ? Temperature.FromFahrenheit(degrees) : Temperature.FromCelsius(degrees)
-        : null;
+    private static Temperature? Air(string text, UnitSystem units) =>
+        Typed.Number(text) is { } degrees
+            ? units == UnitSystem.Imperial
+                ? Temperature.FromFahrenheit(degrees)
+                : Temperature.FromCelsius(degrees)
+            : null;
 
-    private static WindSpeed? Blowing(string text, UnitSystem units) => Typed.Number(text) is { } number
-        ? units == UnitSystem.Imperial ? WindSpeed.FromMph(number) : WindSpeed.FromMetresPerSecond(number)
-        : null;
+    private static WindSpeed? Blowing(string text, UnitSystem units) =>
+        Typed.Number(text) is { } number
+            ? units == UnitSystem.Imperial
+                ? WindSpeed.FromMph(number)
+                : WindSpeed.FromMetresPerSecond(number)
+            : null;
 
     private static TimeOnly? Clock(string text) =>
-        TimeOnly.TryParseExact(text, ["H:mm", "HH:mm", "H.mm", "HH.mm", "h:mmtt", "h.mmtt"], CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly at) ? at : null;
+        TimeOnly.TryParseExact(
+            text,
+            ["H:mm", "HH:mm", "H.mm", "HH.mm", "h:mmtt", "h.mmtt"],
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out TimeOnly at
+        )
+            ? at
+            : null;
 }

@@ -17,9 +17,12 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (Leg >= 1 && Leg <= study.Legs.Count
-            ? null
-            : new Objection(EnergyDrivingWords.ThereIsNoLeg(Leg), EnergyDrivingWords.FlagLegByItsNumber));
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                Leg >= 1 && Leg <= study.Legs.Count
+                    ? null
+                    : new Objection(EnergyDrivingWords.ThereIsNoLeg(Leg), EnergyDrivingWords.FlagLegByItsNumber)
+            );
     }
 
     /// <inheritdoc/>
@@ -48,9 +51,9 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
     {
         ArgumentNullException.ThrowIfNull(after);
         bool isLate = Leg >= 1 && Leg <= after.Legs.Count && after.Legs[Leg - 1].Spoilt is { Late: true };
-        return new Echo(Cause is { } cause
-            ? EnergyDrivingWords.LegSpoilt(Leg, cause, Words, isLate)
-            : EnergyDrivingWords.LegIsCleanAgain(Leg));
+        return new Echo(
+            Cause is { } cause ? EnergyDrivingWords.LegSpoilt(Leg, cause, Words, isLate) : EnergyDrivingWords.LegIsCleanAgain(Leg)
+        );
     }
 
     private static bool IsLate(Study study, EnergyLeg leg) =>
@@ -58,8 +61,8 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
 }
 
 /// <summary>
-/// Reads <c>leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10</c>, with a cause letter and words behind it where the
-/// leg was spoilt, and <c>leg 3 w words</c>, which flags leg 3 and given again without words takes the flag back.
+/// Reads <c>leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10</c>, with a cause letter and words behind it where
+/// the leg was spoilt, and <c>leg 3 w words</c>, which flags leg 3 and given again without words takes the flag back.
 /// </summary>
 public static class LegText
 {
@@ -114,13 +117,16 @@ public static class LegText
     private static string Unknown(string name) =>
         LegParts.Named(name) is null ? EnergyDrivingWords.IsNoPartOfLeg(name) : EnergyDrivingWords.PartIsThereTwice(name);
 
-    private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) => words switch
-    {
-        [] => (null, null),
-        [{ Length: 1 } letter, .. var said] when SpoiltCauses.FromLetter(letter[0]) is { } cause =>
-            (cause, said.Length == 0 ? null : string.Join(' ', said)),
-        _ => null,
-    };
+    private static (SpoiltCause? Cause, string? Words)? Spoiling(string[] words) =>
+        words switch
+        {
+            [] => (null, null),
+            [{ Length: 1 } letter, .. var said] when SpoiltCauses.FromLetter(letter[0]) is { } cause => (
+                cause,
+                said.Length == 0 ? null : string.Join(' ', said)
+            ),
+            _ => null,
+        };
 
     private static Parsed Flag(Study study, int number, string[] words)
     {

@@ -13,10 +13,17 @@ public static class LegTimes
     {
         ArgumentNullException.ThrowIfNull(one);
         ArgumentNullException.ThrowIfNull(other);
-        return IsOneCar(one, other) && one.Code == other.Code && one.Distance == other.Distance && one.Energy == other.Energy && one.At == other.At;
+        return IsOneCar(one, other)
+            && one.Code == other.Code
+            && one.Distance == other.Distance
+            && one.Energy == other.Energy
+            && one.At == other.At;
     }
 
-    /// <summary>Whether one car would have been on two legs at once. Without start times that can't be told; without lengths of time a start within is enough.</summary>
+    /// <summary>
+    /// Whether one car would have been on two legs at once. Without start times that can't be told; without lengths of time a start within
+    /// is enough.
+    /// </summary>
     public static bool Overlap(LegFigures one, LegFigures other)
     {
         ArgumentNullException.ThrowIfNull(one);
@@ -85,19 +92,24 @@ internal static class EnergyDrivingWords
     public const string FlagNamesLegAndCause = "a flag names the leg and the cause";
     public const string TimeNotNoted = "time not noted";
 
-    public static string LegDriven(Study after, LegFigures leg, UnitSystem units, string spoilt, string warning) => $"leg {after.Legs.Count}, day {leg.Day}, {leg.Car} on {leg.Code}: {leg.Distance.OnTheRoadIn(units)}, {leg.Energy}, {leg.Consumption.In(units)}{spoilt}{warning}";
+    public static string LegDriven(Study after, LegFigures leg, UnitSystem units, string spoilt, string warning) =>
+        $"leg {after.Legs.Count}, day {leg.Day}, {leg.Car} on {leg.Code}: {leg.Distance.OnTheRoadIn(units)}, "
+        + $"{leg.Energy}, {leg.Consumption.In(units)}{spoilt}{warning}";
 
-    public static string MeanWindIsHigh(Limits limits, UnitSystem units) => $"; look out: mean wind above {new WindSpeed(limits.WindWarnMetresPerSecond).In(units)}";
+    public static string MeanWindIsHigh(Limits limits, UnitSystem units) =>
+        $"; look out: mean wind above {new WindSpeed(limits.WindWarnMetresPerSecond).In(units)}";
 
     public static string SealOrOverrideFirst => $"let the custodian run 'seal' first, or go on with 'override {RunChecks.Commitment} WHY'";
 
     public static string SameLegIsThereAlready(EnergyLeg leg) => $"leg {leg.Number} says the same already";
 
-    public static string CarWasOnOtherLeg(string car, EnergyLeg leg) => $"car {car} was on leg {leg.Number} at that time (day {leg.Figures.Day}, {LegTimes.InWords(leg.Figures)})";
+    public static string CarWasOnOtherLeg(string car, EnergyLeg leg) =>
+        $"car {car} was on leg {leg.Number} at that time (day {leg.Figures.Day}, {LegTimes.InWords(leg.Figures)})";
 
     public static string ConsumptionIsHardToBelieve(string consumption) => $"{consumption} is hard to believe";
 
-    public static string MeterAndChargeDisagree(LegFigures leg, double kwhByCharge) => $"the meter says {leg.Energy}, the state of charge {kwhByCharge:0.0} kWh";
+    public static string MeterAndChargeDisagree(LegFigures leg, double kwhByCharge) =>
+        $"the meter says {leg.Energy}, the state of charge {kwhByCharge:0.0} kWh";
 
     public static string PlanHasEnergyDays(int days) => $"the plan has {days} energy days";
 
@@ -105,7 +117,9 @@ internal static class EnergyDrivingWords
 
     public static string PlanAsksForOtherCode(SpecCode code, LegFigures leg) => $"the plan asks for {code} on {leg.Car} on day {leg.Day}";
 
-    public static string ChargeDoesNotFallOnLeg(ChargeUsed charge) => $"the state of charge {(charge.Percent < 0 ? "rises" : "does not fall")} on this leg ({charge.Start.Percent:0.#} to {charge.End.Percent:0.#} %)";
+    public static string ChargeDoesNotFallOnLeg(ChargeUsed charge) =>
+        $"the state of charge {(charge.Percent < 0 ? "rises" : "does not fall")} on this leg ({charge.Start.Percent:0.#} "
+        + $"to {charge.End.Percent:0.#} %)";
 
     public static string EnergyExceedsCapacity(Energy energy, Energy capacity) => $"{energy} is more than the usable {capacity}";
 
@@ -115,7 +129,8 @@ internal static class EnergyDrivingWords
 
     public static string FlagOnLeg(int leg) => $"flag on leg {leg}";
 
-    public static string LegSpoilt(int leg, SpoiltCause cause, string? words, bool isLate) => $"leg {leg} spoilt by {cause.Word()}{(words is null ? "" : $": {words}")}{(isLate ? FlaggingWords.FlaggedLate : "")}";
+    public static string LegSpoilt(int leg, SpoiltCause cause, string? words, bool isLate) =>
+        $"leg {leg} spoilt by {cause.Word()}{(words is null ? "" : $": {words}")}{(isLate ? FlaggingWords.FlaggedLate : "")}";
 
     public static string LegIsCleanAgain(int leg) => $"leg {leg} is clean again";
 

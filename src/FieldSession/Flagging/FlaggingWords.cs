@@ -23,5 +23,6 @@ internal static class FlaggingWords
 
     public static string LineIsNoReading(LineName line) => $"line {line.Line} is not a reading";
 
-    public static string ReadingOnSegment(Run run, Reading reading, string segment) => $"{reading.Levels} dB on {reading.Segment} {segment}, run {run.Number}";
+    public static string ReadingOnSegment(Run run, Reading reading, string segment) =>
+        $"{reading.Levels} dB on {reading.Segment} {segment}, run {run.Number}";
 }

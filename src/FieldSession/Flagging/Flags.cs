@@ -31,9 +31,8 @@ public static class Flags
 
     /// <summary>What rules out flagging a reading now; null: nothing.</summary>
     public static Objection? ObjectionTo(Study study, LineName line) =>
-        Gate.WhileDataAreOpen(study) ?? (Find(study, line) is null
-            ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagOtherReading)
-            : null);
+        Gate.WhileDataAreOpen(study)
+        ?? (Find(study, line) is null ? new Objection(FlaggingWords.LineIsNoReading(line), FlaggingWords.FlagOtherReading) : null);
 
     /// <summary>The study with one reading changed.</summary>
     public static Study With(Study study, LineName line, Func<Reading, Reading> change)

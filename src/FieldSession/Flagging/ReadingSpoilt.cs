@@ -20,16 +20,24 @@ public sealed record ReadingSpoilt(int Reading, SpoiltCause Cause, string? Words
     public override bool HoldsFlag => true;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => Flags.ObjectionTo(study, Place) ??
-        (Flags.Find(study, Place)?.Reading.Spoilt is { } spoilt && spoilt.Cause == Cause && spoilt.Words == Words
-            ? new Objection(FlaggingWords.FlagIsThatAlready(Cause), FlaggingWords.FlagAgainTakesBack(Cause))
-            : null);
+    public override Objection? ObjectionIn(Study study) =>
+        Flags.ObjectionTo(study, Place)
+        ?? (
+            Flags.Find(study, Place)?.Reading.Spoilt is { } spoilt && spoilt.Cause == Cause && spoilt.Words == Words
+                ? new Objection(FlaggingWords.FlagIsThatAlready(Cause), FlaggingWords.FlagAgainTakesBack(Cause))
+                : null
+        );
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = new Spoiling(Cause, Words, IsLate(study, reading)), FlagTakenBack = null })
+        return Flags
+            .With(
+                study,
+                Place,
+                reading => reading with { Spoilt = new Spoiling(Cause, Words, IsLate(study, reading)), FlagTakenBack = null }
+            )
             .Undoably(study, mark, $"flag {Cause.Word()}", Place);
     }
 
@@ -61,7 +69,9 @@ public sealed record FlagTakenBack(int Reading, string? Strand = null) : Entry
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Flags.With(study, Place, reading => reading with { Spoilt = null, FlagTakenBack = reading.Spoilt?.Cause }).Undoably(study, mark, FlaggingWords.FlagTakenBack, Place);
+        return Flags
+            .With(study, Place, reading => reading with { Spoilt = null, FlagTakenBack = reading.Spoilt?.Cause })
+            .Undoably(study, mark, FlaggingWords.FlagTakenBack, Place);
     }
 
     /// <inheritdoc/>
@@ -98,7 +108,12 @@ public static class FlagText
 
     private static Parsed Chosen(Study study, string[] words)
     {
-        if (words.Length < 3 || ReadingPlace.Parse(words[1]) is not { } place || words[2].Length != 1 || SpoiltCauses.FromLetter(words[2][0]) is not { } cause)
+        if (
+            words.Length < 3
+            || ReadingPlace.Parse(words[1]) is not { } place
+            || words[2].Length != 1
+            || SpoiltCauses.FromLetter(words[2][0]) is not { } cause
+        )
         {
             return Parsed.No(FlaggingWords.FlagNamesReadingAndCause, Form);
         }
@@ -112,8 +127,10 @@ public static class FlagText
     {
         string said = string.Join(' ', words);
         bool sameAgain = reading.Spoilt is { } spoilt && spoilt.Cause == cause && said.Length == 0;
-        return Parsed.As(sameAgain
-            ? new FlagTakenBack(reading.Mark.Number, reading.Mark.Strand)
-            : new ReadingSpoilt(reading.Mark.Number, cause, said.Length == 0 ? null : said, reading.Mark.Strand));
+        return Parsed.As(
+            sameAgain
+                ? new FlagTakenBack(reading.Mark.Number, reading.Mark.Strand)
+                : new ReadingSpoilt(reading.Mark.Number, cause, said.Length == 0 ? null : said, reading.Mark.Strand)
+        );
     }
 }

@@ -20,14 +20,21 @@ internal static class AnotherHand
         }
         catch (Exception fault) when (IsOfFigures(fault))
         {
-            throw new InvalidDataException(
-                JournalWords.LineMadeByAnotherHand(line, fault),
-                fault);
+            throw new InvalidDataException(JournalWords.LineMadeByAnotherHand(line, fault), fault);
         }
     }
 
     // Whatever wrong figures can bring about in code that trusts them; what the computer lacks (memory, a disk) is not among it.
-    private static bool IsOfFigures(Exception fault) => fault is
-        JsonException or FormatException or ArgumentException or ArithmeticException or InvalidOperationException or
-        NotSupportedException or InvalidCastException or KeyNotFoundException or IndexOutOfRangeException or NullReferenceException;
+    private static bool IsOfFigures(Exception fault) =>
+        fault
+            is JsonException
+                or FormatException
+                or ArgumentException
+                or ArithmeticException
+                or InvalidOperationException
+                or NotSupportedException
+                or InvalidCastException
+                or KeyNotFoundException
+                or IndexOutOfRangeException
+                or NullReferenceException;
 }

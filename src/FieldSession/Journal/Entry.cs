@@ -17,7 +17,10 @@ public abstract record Entry
     /// <summary>Whether it flags a reading.</summary>
     public virtual bool HoldsFlag => false;
 
-    /// <summary>Whether it may be kept outside the study until the disk takes it; not where it says who is who, which is in no file before the reveal is safe.</summary>
+    /// <summary>
+    /// Whether it may be kept outside the study until the disk takes it; not where it says who is who, which is in no file before the
+    /// reveal is safe.
+    /// </summary>
     public virtual bool MayBeKeptElsewhere => true;
 
     /// <summary>What rules out writing this fact into the study as it is now; null: nothing.</summary>
@@ -42,8 +45,8 @@ public abstract record Entry
     public virtual Entry Renumbered(Study study) => this;
 
     /// <summary>
-    /// Whether what the entry is about is told. A decision on a conflict can leave out a run that a later line of its laptop speaks of; that line is then left out
-    /// with it. Asked once numbers are those of the study of all laptops.
+    /// Whether what the entry is about is told. A decision on a conflict can leave out a run that a later line of its laptop speaks of;
+    /// that line is then left out with it. Asked once numbers are those of the study of all laptops.
     /// </summary>
     public virtual bool IsAboutSomethingIn(Study study) => true;
 
@@ -91,7 +94,9 @@ public sealed record Outcome(int? Number, Echo? Echo, Objection? Objection, stri
 /// <param name="Check">The name of the check that rules it out, where an override with a reason is possible; else null.</param>
 public sealed record Objection(string Why, string Instead, string? Check = null)
 {
-    /// <summary>What to do instead in five words at most, for who glances at the screen while the car moves; null: what to do instead is all.</summary>
+    /// <summary>
+    /// What to do instead in five words at most, for who glances at the screen while the car moves; null: what to do instead is all.
+    /// </summary>
     public string? Cure { get; init; }
 
     /// <summary>The whole sentence, as it is answered to the crew.</summary>

@@ -21,12 +21,13 @@ public static class Gate
     public static Objection? WhileDataAreOpen(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return ForWriting(study) ?? study switch
-        {
-            { Opening: not null } => new Objection(JournalWords.OnlyNotesOnceKeyIsOpen, JournalWords.NoteForm),
-            { Predictions.Count: > 0 } => new Objection(JournalWords.PredictionsAreLocked, JournalWords.AddNoteInstead),
-            _ => null,
-        };
+        return ForWriting(study)
+            ?? study switch
+            {
+                { Opening: not null } => new Objection(JournalWords.OnlyNotesOnceKeyIsOpen, JournalWords.NoteForm),
+                { Predictions.Count: > 0 } => new Objection(JournalWords.PredictionsAreLocked, JournalWords.AddNoteInstead),
+                _ => null,
+            };
     }
 
     /// <summary>What rules out a fact that needs a run to be on; null: nothing.</summary>
@@ -36,10 +37,9 @@ public static class Gate
         return WhileDataAreOpen(study) ?? (study.RunOn is null ? NoRun(study) : null);
     }
 
-    private static Objection NoRun(Study study) => new(
-        JournalWords.NoRunIsOn,
-        study.CodeAsked is { } asked ? JournalWords.StartRunOnCode(asked, study) : JournalWords.StartRunFirst)
-    {
-        Cure = study.CodeAsked is null ? null : JournalWords.EnterStartsRun(study),
-    };
+    private static Objection NoRun(Study study) =>
+        new(JournalWords.NoRunIsOn, study.CodeAsked is { } asked ? JournalWords.StartRunOnCode(asked, study) : JournalWords.StartRunFirst)
+        {
+            Cure = study.CodeAsked is null ? null : JournalWords.EnterStartsRun(study),
+        };
 }

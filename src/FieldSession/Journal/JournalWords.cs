@@ -15,11 +15,15 @@ internal static class JournalWords
     public const string NoRunIsOn = "no run is on";
     public const string StartRunFirst = "start one with 'run CODE'";
 
-    public static string LineMadeByAnotherHand(Line line, Exception fault) => $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so another program made it. Nothing was changed.";
+    public static string LineMadeByAnotherHand(Line line, Exception fault) =>
+        $"line {line.Number} ('{line.Kind}') of strand {line.Strand} can't be: {fault.Message} Its hash is right, so "
+        + "another program made it. Nothing was changed.";
 
-    public static string EntryKindIsUnknown(string kind, int version) => $"this program does not know entries of kind '{kind}' version {version}";
+    public static string EntryKindIsUnknown(string kind, int version) =>
+        $"this program does not know entries of kind '{kind}' version {version}";
 
-    public static string LineNeedsNewerProgram(LineMark mark, string kind, int version) => $"line {mark.Number} is an entry '{kind}' version {version} by a newer program";
+    public static string LineNeedsNewerProgram(LineMark mark, string kind, int version) =>
+        $"line {mark.Number} is an entry '{kind}' version {version} by a newer program";
 
     public static string EntriesAreNotRead(IReadOnlyList<KeyValuePair<string, int>> kinds) =>
         $"A newer program wrote this study. This one can't read {string.Join(", ", kinds.Select(kind => $"{kind.Value} '{kind.Key}'"))}. "

@@ -86,7 +86,14 @@ public sealed record Line
     /// <param name="version">Version of that kind.</param>
     /// <param name="writeBody">Writes the entry as one JSON value.</param>
     public static Line Make(
-        int number, string previousHash, DateTimeOffset at, string strand, string kind, int version, Action<Utf8JsonWriter> writeBody)
+        int number,
+        string previousHash,
+        DateTimeOffset at,
+        string strand,
+        string kind,
+        int version,
+        Action<Utf8JsonWriter> writeBody
+    )
     {
         ArgumentNullException.ThrowIfNull(writeBody);
         ArrayBufferWriter<byte> bytes = new(256);
@@ -150,9 +157,10 @@ public sealed record Line
     public override int GetHashCode() => _hash.GetHashCode();
 
     /// <summary>Whether this line follows another of the same strand; null: whether it is a strand's first line.</summary>
-    public bool Follows(Line? previous) => previous is null
-        ? Number == 1 && _previous == default
-        : Number == previous.Number + 1 && _previous == previous._hash && Strand == previous.Strand;
+    public bool Follows(Line? previous) =>
+        previous is null
+            ? Number == 1 && _previous == default
+            : Number == previous.Number + 1 && _previous == previous._hash && Strand == previous.Strand;
 
     private static Line? FromParts(Digest hash, ReadOnlyMemory<byte> json) =>
         !json.Span.Contains((byte)'\n') && Digest.Of(json.Span) == hash && LineMembers.In(json.Span) is { } members

@@ -97,7 +97,9 @@ internal struct LineMembers
     }
 }
 
-/// <summary>A SHA-256 (FIPS 180-4), 32 bytes held as two numbers: a study has two for each line, and as text they would take four times the memory.</summary>
+/// <summary>
+/// A SHA-256 (FIPS 180-4), 32 bytes held as two numbers: a study has two for each line, and as text they would take four times the memory.
+/// </summary>
 /// <param name="High">Its first 16 bytes, most significant first.</param>
 /// <param name="Low">Its last 16 bytes, most significant first.</param>
 internal readonly record struct Digest(UInt128 High, UInt128 Low)
@@ -118,7 +120,9 @@ internal readonly record struct Digest(UInt128 High, UInt128 Low)
     public static Digest? Parse(ReadOnlySpan<byte> digits)
     {
         Span<byte> hash = stackalloc byte[Length];
-        return digits.Length == 2 * Length && !digits.ContainsAnyExcept(Digits)
+        return
+            digits.Length == 2 * Length
+            && !digits.ContainsAnyExcept(Digits)
             && Convert.FromHexString(digits, hash, out _, out _) == OperationStatus.Done
             ? From(hash)
             : null;

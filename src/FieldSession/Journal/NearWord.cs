@@ -4,12 +4,13 @@ namespace FieldSession.Journal;
 public static class NearWord
 {
     /// <summary>The nearest known word at one or two slips of the finger; null: none is near.</summary>
-    public static string? Of(string word, IEnumerable<string> known) => known
-        .Select(candidate => (candidate, slips: Slips(word, candidate)))
-        .Where(near => near.slips <= (near.candidate.Length < 5 ? 1 : 2))
-        .OrderBy(near => near.slips)
-        .Select(near => near.candidate)
-        .FirstOrDefault();
+    public static string? Of(string word, IEnumerable<string> known) =>
+        known
+            .Select(candidate => (candidate, slips: Slips(word, candidate)))
+            .Where(near => near.slips <= (near.candidate.Length < 5 ? 1 : 2))
+            .OrderBy(near => near.slips)
+            .Select(near => near.candidate)
+            .FirstOrDefault();
 
     /// <summary>Letters to add, leave out, change or swap with their neighbour (Damerau 1964, each stretch repaired once).</summary>
     public static int Slips(string one, string other)

@@ -51,14 +51,18 @@ public sealed record PaperTime(DateOnly? Day, TimeOnly Time, bool OnSpot)
     {
         string[] parts = text.Split('T', 't');
         string[] times = ["H:mm", "H:mm:ss"];
-        if (!TimeOnly.TryParseExact(parts[^1], times, CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time) || parts.Length > 2)
+        if (
+            !TimeOnly.TryParseExact(parts[^1], times, CultureInfo.InvariantCulture, DateTimeStyles.None, out TimeOnly time)
+            || parts.Length > 2
+        )
         {
             return null;
         }
 
-        return parts.Length == 1
-            ? (null, time)
-            : DateOnly.TryParseExact(parts[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day) ? (day, time) : null;
+        return parts.Length == 1 ? (null, time)
+            : DateOnly.TryParseExact(parts[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out DateOnly day)
+                ? (day, time)
+            : null;
     }
 }
 
@@ -99,11 +103,13 @@ public static class Typed
     public static double? Number(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return double.TryParse(
-            text.Replace(',', '.'),
-            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
-            CultureInfo.InvariantCulture,
-            out double number) && double.IsFinite(number)
+        return
+            double.TryParse(
+                text.Replace(',', '.'),
+                NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture,
+                out double number
+            ) && double.IsFinite(number)
             ? number
             : null;
     }

@@ -16,7 +16,11 @@ public sealed record ChainNamed(string Name, string Words) : Entry
     {
         ArgumentNullException.ThrowIfNull(study);
         NamedChain chain = new(Name, Words);
-        return (study with { Chains = study.Chains.RemoveAll(known => known.Name == Name).Add(chain) }).Undoably(study, mark, $"chain {Name}");
+        return (study with { Chains = study.Chains.RemoveAll(known => known.Name == Name).Add(chain) }).Undoably(
+            study,
+            mark,
+            $"chain {Name}"
+        );
     }
 
     /// <inheritdoc/>

@@ -28,7 +28,11 @@ public sealed record HeardRun(RunRecording Recording, Objection? Objection, Gain
         ArgumentNullException.ThrowIfNull(clock);
         ArgumentNullException.ThrowIfNull(levels);
         (HeardWindow Asked, WindowLevels Heard)[] heard =
-            [.. run.Windows.Select((asked, i) => (asked, levels.Windows[run.First + i])).Where(pair => pair.Item2.HeardS >= ShortestS && pair.Item2.LZeqDb is not null)];
+        [
+            .. run
+                .Windows.Select((asked, i) => (asked, levels.Windows[run.First + i]))
+                .Where(pair => pair.Item2.HeardS >= ShortestS && pair.Item2.LZeqDb is not null),
+        ];
         RunRecording recording = new(run.Number, survey.Sha256, run.Chain)
         {
             RateHz = survey.RateHz,
@@ -44,33 +48,60 @@ public sealed record HeardRun(RunRecording Recording, Objection? Objection, Gain
             NotHeard = run.Readings - heard.Length,
             Segments = [.. heard.Select(pair => KeptLevels.Of(pair.Asked, pair.Heard, run.DecayOf(pair.Asked, levels)))],
         };
-        GainSlope? slope = GainSlope.Of([.. heard.Where(pair => !pair.Asked.IsImpact && pair.Heard is { LAeqDb: not null, IsOverloaded: false })
-            .Select(pair => (pair.Asked.Reading.Levels.MidpointDb, pair.Heard.LAeqDb!.Value))]);
+        GainSlope? slope = GainSlope.Of([
+            .. heard
+                .Where(pair => !pair.Asked.IsImpact && pair.Heard is { LAeqDb: not null, IsOverloaded: false })
+                .Select(pair => (pair.Asked.Reading.Levels.MidpointDb, pair.Heard.LAeqDb!.Value)),
+        ]);
         return new(recording, WhyNot(recording, run, clock, levels, slope), slope);
     }
 
-    private static Objection? WhyNot(RunRecording recording, MeteredRun run, RecordingClock clock, RecordingLevels levels, GainSlope? slope) => recording switch
-    {
-        { Segments.Count: 0 } => new(ListeningWords.OnlySilence(run.Number), ListeningWords.CheckMicrophone),
-        _ when recording.Segments.TrueForAll(heard => heard.IsOverloaded) => new(ListeningWords.AllClipped(run.Number), ListeningWords.LowerGain),
-        _ when recording.Segments.TrueForAll(heard => heard.HasSpeech) => new(ListeningWords.AllSpeech(run.Number), ListeningWords.KeepSilent),
-        _ when slope?.IsSuspect == true => new(ListeningWords.AutomaticGain(run.Number, slope), ListeningWords.GainOff),
-        _ when AgainstTyped(run, clock, levels) is { } seconds => new(ListeningWords.TypedContradict(run.Number, seconds), ListeningWords.GiveRightTime),
-        _ => null,
-    };
+    private static Objection? WhyNot(
+        RunRecording recording,
+        MeteredRun run,
+        RecordingClock clock,
+        RecordingLevels levels,
+        GainSlope? slope
+    ) =>
+        recording switch
+        {
+            { Segments.Count: 0 } => new(ListeningWords.OnlySilence(run.Number), ListeningWords.CheckMicrophone),
+            _ when recording.Segments.TrueForAll(heard => heard.IsOverloaded) => new(
+                ListeningWords.AllClipped(run.Number),
+                ListeningWords.LowerGain
+            ),
+            _ when recording.Segments.TrueForAll(heard => heard.HasSpeech) => new(
+                ListeningWords.AllSpeech(run.Number),
+                ListeningWords.KeepSilent
+            ),
+            _ when slope?.IsSuspect == true => new(ListeningWords.AutomaticGain(run.Number, slope), ListeningWords.GainOff),
+            _ when AgainstTyped(run, clock, levels) is { } seconds => new(
+                ListeningWords.TypedContradict(run.Number, seconds),
+                ListeningWords.GiveRightTime
+            ),
+            _ => null,
+        };
 
     // the typed levels are nearly blind towards too early: they contradict a clock, and never replace one
     private static double? AgainstTyped(MeteredRun run, RecordingClock clock, RecordingLevels levels)
     {
         TypedRange[] typed =
-            [.. run.Windows.Where(window => !window.IsImpact).Select(window => new TypedRange(window.StoredS, window.Reading.Levels.LowDb, window.Reading.Levels.HighDb))];
+        [
+            .. run
+                .Windows.Where(window => !window.IsImpact)
+                .Select(window => new TypedRange(window.StoredS, window.Reading.Levels.LowDb, window.Reading.Levels.HighDb)),
+        ];
         ImmutableArray<LoggedLevel> log =
         [
-            .. levels.Trace.LAFDb.Index().Where(level => level.Item is not null)
+            .. levels
+                .Trace.LAFDb.Index()
+                .Where(level => level.Item is not null)
                 .Select(level => new LoggedLevel(levels.Trace.FirstS + (level.Index * levels.Trace.StepS), level.Item!.Value)),
         ];
         double gain = GainBetween(typed, run, levels);
-        ClockOffset? byTyped = TypedAlignment.Of([.. typed.Select(one => one with { LowDb = one.LowDb - gain, HighDb = one.HighDb - gain })], log, TypedWindowS)?.Offset;
+        ClockOffset? byTyped = TypedAlignment
+            .Of([.. typed.Select(one => one with { LowDb = one.LowDb - gain, HighDb = one.HighDb - gain })], log, TypedWindowS)
+            ?.Offset;
         ClockOffset here = new(0, clock.Offset!.HalfRangeS, clock.Offset.Source);
         return byTyped is not null && here.Contradicts(byTyped, 0) ? byTyped.OffsetS : null;
     }
@@ -80,7 +111,8 @@ public sealed record HeardRun(RunRecording Recording, Objection? Objection, Gain
     {
         double[] distances =
         [
-            .. run.Windows.Select((window, i) => (Window: window, Heard: levels.Windows[run.First + i]))
+            .. run
+                .Windows.Select((window, i) => (Window: window, Heard: levels.Windows[run.First + i]))
                 .Where(pair => !pair.Window.IsImpact && pair.Heard.L50Db is not null)
                 .Select(pair => pair.Window.Reading.Levels.MidpointDb - pair.Heard.L50Db!.Value),
         ];
@@ -101,13 +133,18 @@ public static class RunsHeard
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(survey);
         ArgumentNullException.ThrowIfNull(clock);
-        ImmutableArray<Run> runs = [.. study.Runs.Where(run => (asked is null || run.Number == asked) && IsHeld(study, run, survey.Seconds, clock.Offset!))];
+        ImmutableArray<Run> runs =
+        [
+            .. study.Runs.Where(run => (asked is null || run.Number == asked) && IsHeld(study, run, survey.Seconds, clock.Offset!)),
+        ];
         return runs.IsEmpty ? ([], WhyNone(study, survey, clock, asked)) : (runs, null);
     }
 
     private static Objection WhyNone(Study study, Survey survey, RecordingClock clock, int? asked)
     {
-        Run? part = study.Runs.Find(run => (asked is null || run.Number == asked) && HeldOf(study, run, survey.Seconds, clock.Offset!).Held > 0);
+        Run? part = study.Runs.Find(run =>
+            (asked is null || run.Number == asked) && HeldOf(study, run, survey.Seconds, clock.Offset!).Held > 0
+        );
         return survey.HasPistonphone ? new Objection(ListeningWords.PistonphoneAlone, ListeningWords.GiveOtherTone)
             : part is null ? new Objection(ListeningWords.NoRunInIt(clock.BegunAt, survey.Seconds, asked), ListeningWords.GiveRightTime)
             : new Objection(ListeningWords.LessThanHalfOfRun(part.Number), ListeningWords.JoinParts);
@@ -133,36 +170,45 @@ internal static class KeptLevels
     private const int Digits = 3;
 
     /// <summary>What is kept.</summary>
-    public static HeardSegment Of(HeardWindow asked, WindowLevels heard, RingDecayTime? decay) => new(asked.Reading.Mark.Number, Kept(heard.Window.FromS), Kept(heard.HeardS))
-    {
-        LAeqDb = Kept(heard.LAeqDb),
-        LCeqDb = Kept(heard.LCeqDb),
-        LAFmaxDb = Kept(heard.LAFmaxDb),
-        LAFminDb = Kept(heard.LAFminDb),
-        L10Db = Kept(heard.L10Db),
-        L50Db = Kept(heard.L50Db),
-        L90Db = Kept(heard.L90Db),
-        BandsDb = heard.Bands.IsEmpty ? null : [.. Enumerable.Range(HeardSegment.LowestBand, HighestBand - HeardSegment.LowestBand + 1).Select(n => BandOf(heard, n))],
-        RingDb = Kept(heard.RingDb),
-        RingMedianDb = Kept(heard.RingMedianDb),
-        ProminenceDb = Kept(heard.ProminenceDb),
-        SpectrumDb = heard.Spectrum is { } spectrum ? Spectrum(spectrum) : null,
-        RingLastsS = decay is null ? null : Math.Round(decay.T60S, 5),
-        Clips = heard.ClipEvents,
-        HasSpeech = heard.IsLikeSpeech,
-    };
+    public static HeardSegment Of(HeardWindow asked, WindowLevels heard, RingDecayTime? decay) =>
+        new(asked.Reading.Mark.Number, Kept(heard.Window.FromS), Kept(heard.HeardS))
+        {
+            LAeqDb = Kept(heard.LAeqDb),
+            LCeqDb = Kept(heard.LCeqDb),
+            LAFmaxDb = Kept(heard.LAFmaxDb),
+            LAFminDb = Kept(heard.LAFminDb),
+            L10Db = Kept(heard.L10Db),
+            L50Db = Kept(heard.L50Db),
+            L90Db = Kept(heard.L90Db),
+            BandsDb = heard.Bands.IsEmpty
+                ? null
+                : [.. Enumerable.Range(HeardSegment.LowestBand, HighestBand - HeardSegment.LowestBand + 1).Select(n => BandOf(heard, n))],
+            RingDb = Kept(heard.RingDb),
+            RingMedianDb = Kept(heard.RingMedianDb),
+            ProminenceDb = Kept(heard.ProminenceDb),
+            SpectrumDb = heard.Spectrum is { } spectrum ? Spectrum(spectrum) : null,
+            RingLastsS = decay is null ? null : Math.Round(decay.T60S, 5),
+            Clips = heard.ClipEvents,
+            HasSpeech = heard.IsLikeSpeech,
+        };
 
-    private static double? BandOf(WindowLevels heard, int n) => Kept(heard.Bands.Where(band => band.N == n).Select(band => band.LevelDb).FirstOrDefault());
+    private static double? BandOf(WindowLevels heard, int n) =>
+        Kept(heard.Bands.Where(band => band.N == n).Select(band => band.LevelDb).FirstOrDefault());
 
     // means over a step each: finer than the ear needs, coarser than any word that was spoken
     private static ImmutableList<double>? Spectrum(PowerSpectrum spectrum)
     {
         double?[] levels =
         [
-            .. Enumerable.Range(0, HeardSegment.SpectrumLength)
+            .. Enumerable
+                .Range(0, HeardSegment.SpectrumLength)
                 .Select(i => HeardSegment.SpectrumFromHz + (i * HeardSegment.SpectrumStepHz))
-                .Select(hz => Level.OfMeanSquare(
-                    spectrum.MeanSquare(new(hz - (HeardSegment.SpectrumStepHz / 2), hz + (HeardSegment.SpectrumStepHz / 2))) / HeardSegment.SpectrumStepHz)),
+                .Select(hz =>
+                    Level.OfMeanSquare(
+                        spectrum.MeanSquare(new(hz - (HeardSegment.SpectrumStepHz / 2), hz + (HeardSegment.SpectrumStepHz / 2)))
+                            / HeardSegment.SpectrumStepHz
+                    )
+                ),
         ];
         return levels.Any(level => level is null) ? null : [.. levels.Select(level => Math.Round(level!.Value, 2))];
     }

@@ -13,7 +13,10 @@ namespace FieldSession.Listening;
 /// <param name="IsImpact">Whether it was read off an impact.</param>
 public sealed record HeardWindow(Reading Reading, TimeWindow Window, double StoredS, bool IsImpact)
 {
-    /// <summary>The windows of a run's readings, in the order of time. What was filled in at a stop or copied from paper has none: nobody knows when it was read.</summary>
+    /// <summary>
+    /// The windows of a run's readings, in the order of time. What was filled in at a stop or copied from paper has none: nobody knows when
+    /// it was read.
+    /// </summary>
     /// <param name="run">The run.</param>
     /// <param name="route">The plan's segments.</param>
     /// <param name="offset">Recording = laptop + offset.</param>
@@ -41,9 +44,10 @@ public sealed record HeardWindow(Reading Reading, TimeWindow Window, double Stor
 
     private static bool IsTimed(Passage passage) => !passage.Mark.IsTypedLater && passage is not Reading { FilledAtStop: true };
 
-    private static TimeWindow? WindowOf(Segment segment, double stored, double before, double halfRange) => segment.Kind.IsImpact
-        ? ReadWindow.OfImpact(stored, segment.Seconds, before, halfRange)
-        : ReadWindow.OfSteady(stored, segment.Seconds, before, halfRange);
+    private static TimeWindow? WindowOf(Segment segment, double stored, double before, double halfRange) =>
+        segment.Kind.IsImpact
+            ? ReadWindow.OfImpact(stored, segment.Seconds, before, halfRange)
+            : ReadWindow.OfSteady(stored, segment.Seconds, before, halfRange);
 }
 
 /// <summary>A run for which a recording's meter is asked: its windows, and where they are among all that the meter is asked for.</summary>
@@ -54,7 +58,15 @@ public sealed record HeardWindow(Reading Reading, TimeWindow Window, double Stor
 /// <param name="Windows">The windows of its readings.</param>
 /// <param name="First">Which of the meter's windows is its first.</param>
 /// <param name="FirstImpact">Which of the meter's impacts is its first.</param>
-public sealed record MeteredRun(int Number, string Chain, FrequencyBand Ring, int Readings, ImmutableArray<HeardWindow> Windows, int First, int FirstImpact)
+public sealed record MeteredRun(
+    int Number,
+    string Chain,
+    FrequencyBand Ring,
+    int Readings,
+    ImmutableArray<HeardWindow> Windows,
+    int First,
+    int FirstImpact
+)
 {
     /// <summary>The runs of a recording, one behind the other.</summary>
     public static ImmutableArray<MeteredRun> Of(IEnumerable<Run> runs, Plan plan, string chain, ClockOffset offset)
@@ -64,14 +76,17 @@ public sealed record MeteredRun(int Number, string Chain, FrequencyBand Ring, in
         List<MeteredRun> metered = [];
         foreach (Run run in runs)
         {
-            metered.Add(new(
-                run.Number,
-                chain,
-                plan.RingBand,
-                run.Readings.Count(),
-                HeardWindow.Of(run, plan.Route, offset),
-                metered.Sum(one => one.Windows.Length),
-                metered.Sum(one => one.Impacts.Count())));
+            metered.Add(
+                new(
+                    run.Number,
+                    chain,
+                    plan.RingBand,
+                    run.Readings.Count(),
+                    HeardWindow.Of(run, plan.Route, offset),
+                    metered.Sum(one => one.Windows.Length),
+                    metered.Sum(one => one.Impacts.Count())
+                )
+            );
         }
 
         return [.. metered];

@@ -10,13 +10,14 @@ public static class ListeningGate
     public static Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.ForWriting(study) ?? study switch
-        {
-            { DataFrozen: true } => new Objection(ListeningWords.DataAreFrozen, JournalWords.AddNoteInstead),
-            { RunOn: not null } => new Objection(ListeningWords.RunIsOn, ListeningWords.StopAndParkFirst),
-            { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, ListeningWords.DriveFirst),
-            _ => null,
-        };
+        return Gate.ForWriting(study)
+            ?? study switch
+            {
+                { DataFrozen: true } => new Objection(ListeningWords.DataAreFrozen, JournalWords.AddNoteInstead),
+                { RunOn: not null } => new Objection(ListeningWords.RunIsOn, ListeningWords.StopAndParkFirst),
+                { Runs.Count: 0 } => new Objection(JournalWords.NothingHasBeenDriven, ListeningWords.DriveFirst),
+                _ => null,
+            };
     }
 }
 
@@ -34,10 +35,15 @@ public sealed record LogCompared(LogComparison Comparison) : Entry
     public override Entry Renumbered(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return new LogCompared(Comparison with
-        {
-            Readings = [.. Comparison.Readings.Select(one => one with { Run = study.NumberOf(one.Run, study.Runs.Select(run => run.Started)) })],
-        });
+        return new LogCompared(
+            Comparison with
+            {
+                Readings =
+                [
+                    .. Comparison.Readings.Select(one => one with { Run = study.NumberOf(one.Run, study.Runs.Select(run => run.Started)) }),
+                ],
+            }
+        );
     }
 
     /// <inheritdoc/>
@@ -46,7 +52,9 @@ public sealed record LogCompared(LogComparison Comparison) : Entry
         ArgumentNullException.ThrowIfNull(study);
         return study with
         {
-            LogComparisons = study.LogComparisons.RemoveAll(known => known.Sha256 == Comparison.Sha256).Add(Comparison with { Mark = mark }),
+            LogComparisons = study
+                .LogComparisons.RemoveAll(known => known.Sha256 == Comparison.Sha256)
+                .Add(Comparison with { Mark = mark }),
             Undoables = [],
         };
     }
@@ -59,7 +67,9 @@ public sealed record LogCompared(LogComparison Comparison) : Entry
     }
 }
 
-/// <summary>A recording of a run was listened to: what is kept of it. A later one of the same run takes its place; both stay in the journal.</summary>
+/// <summary>
+/// A recording of a run was listened to: what is kept of it. A later one of the same run takes its place; both stay in the journal.
+/// </summary>
 /// <param name="Recording">What is kept.</param>
 public sealed record RecordingTaken(RunRecording Recording) : Entry
 {
@@ -67,9 +77,13 @@ public sealed record RecordingTaken(RunRecording Recording) : Entry
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => ListeningGate.ObjectionIn(study) ?? (!study.HasRun(Recording.Run)
-        ? new Objection(ListeningWords.NoSuchRun(Recording.Run), ListeningWords.GiveRunThatWasDriven)
-        : null);
+    public override Objection? ObjectionIn(Study study) =>
+        ListeningGate.ObjectionIn(study)
+        ?? (
+            !study.HasRun(Recording.Run)
+                ? new Objection(ListeningWords.NoSuchRun(Recording.Run), ListeningWords.GiveRunThatWasDriven)
+                : null
+        );
 
     /// <inheritdoc/>
     public override Entry Renumbered(Study study)

@@ -52,24 +52,33 @@ internal static class ListeningWords
 
     public static string RingIsUncovered(string why) => $"the ring is uncovered before the predictions: {why}";
 
-    public static string ChainIsCalibrated(ChainCalibration chain) => chain.DriftDb is { } drift
-        ? $"chain {chain.Chain} calibrated, drift {drift:+0.00;-0.00;0.00} dB"
-        : $"chain {chain.Chain} calibrated";
+    public static string ChainIsCalibrated(ChainCalibration chain) =>
+        chain.DriftDb is { } drift
+            ? $"chain {chain.Chain} calibrated, drift {drift:+0.00;-0.00;0.00} dB"
+            : $"chain {chain.Chain} calibrated";
 
-    public static string RecordingIsTaken(RunRecording recording) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"recording {recording.Ordinal} of run {recording.Run}: {recording.Segments.Count} readings heard, {Clock(recording)}");
+    public static string RecordingIsTaken(RunRecording recording) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"recording {recording.Ordinal} of run {recording.Run}: {recording.Segments.Count} readings heard, {Clock(recording)}"
+        );
 
-    public static string LogIsCompared(LogComparison log, int doubts) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"log beside {log.Readings.Count(one => one.Fit != EntryFit.NotHeard)} readings: {doubts} in doubt, traffic proposed in {log.Readings.Count(one => one.HasTraffic)}");
+    public static string LogIsCompared(LogComparison log, int doubts) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"log beside {log.Readings.Count(one => one.Fit != EntryFit.NotHeard)} readings: {doubts} in doubt, traffic "
+                + $"proposed in {log.Readings.Count(one => one.HasTraffic)}"
+        );
 
-    public static string MarksContradictFile(double seconds) => string.Create(
-        CultureInfo.InvariantCulture, $"its marks and its file time are {Math.Abs(seconds):0} s apart");
+    public static string MarksContradictFile(double seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"its marks and its file time are {Math.Abs(seconds):0} s apart");
 
-    public static string NoRunInIt(DateTimeOffset begun, double seconds, int? asked) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{(asked is { } run ? $"run {run} was not driven" : "no run was driven")} from {begun:yyyy-MM-dd HH:mm:ss} to {begun.AddSeconds(seconds):HH:mm:ss} UTC");
+    public static string NoRunInIt(DateTimeOffset begun, double seconds, int? asked) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(asked is { } run ? $"run {run} was not driven" : "no run was driven")} from {begun:yyyy-MM-dd HH:mm:ss} to "
+                + $"{begun.AddSeconds(seconds):HH:mm:ss} UTC"
+        );
 
     public static string LessThanHalfOfRun(int run) => $"it holds less than half of run {run}";
 
@@ -79,13 +88,24 @@ internal static class ListeningWords
 
     public static string AllSpeech(int run) => $"run {run}: the level swings as in speech in every window";
 
-    public static string AutomaticGain(int run, GainSlope slope) => string.Create(
-        CultureInfo.InvariantCulture, $"run {run}: automatic gain suspected, {slope.Slope:0.00} dB for each typed dB");
+    public static string AutomaticGain(int run, GainSlope slope) =>
+        string.Create(CultureInfo.InvariantCulture, $"run {run}: automatic gain suspected, {slope.Slope:0.00} dB for each typed dB");
 
-    public static string TypedContradict(int run, double seconds) => string.Create(
-        CultureInfo.InvariantCulture, $"run {run}: by the typed levels it began {Math.Abs(seconds):0} s {(seconds > 0 ? "earlier" : "later")}");
+    public static string TypedContradict(int run, double seconds) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"run {run}: by the typed levels it began {Math.Abs(seconds):0} s {(seconds > 0 ? "earlier" : "later")}"
+        );
 
-    private static string Clock(RunRecording recording) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"clock by {recording.ClockBy switch { ClockSource.Marks => "marks", ClockSource.Given => "what was given", ClockSource.FileTime => "file time", _ => "typed levels" }} within {recording.HalfRangeS:0.0} s");
+    private static string Clock(RunRecording recording) =>
+        string.Create(CultureInfo.InvariantCulture, $"clock by {InWords(recording.ClockBy)} within {recording.HalfRangeS:0.0} s");
+
+    private static string InWords(ClockSource source) =>
+        source switch
+        {
+            ClockSource.Marks => "marks",
+            ClockSource.Given => "what was given",
+            ClockSource.FileTime => "file time",
+            _ => "typed levels",
+        };
 }

@@ -23,19 +23,23 @@ public sealed record LogBesideTyped(string Sha256, ImmutableArray<LoggedLevel> L
 
     /// <summary>What the log says about the readings of a study; or why it can say nothing, and what to do.</summary>
     /// <param name="study">The study.</param>
-    /// <param name="offsetS">The meter's clock minus the laptop's, as somebody gave it, s; null: the log and the typed levels have to say it.</param>
+    /// <param name="offsetS">The meter's clock minus the laptop's, as somebody gave it, s; null: the log and the typed levels have to say
+    /// it.</param>
     public (LogComparison? Comparison, Objection? Objection) Of(Study study, double? offsetS)
     {
         ArgumentNullException.ThrowIfNull(study);
         TypedRange[] typed =
         [
             .. from run in study.Runs
-               from window in HeardWindow.Of(run, study.Plan!.Route, Same)
-               where !window.IsImpact
-               select new TypedRange(window.StoredS, window.Reading.Levels.LowDb, window.Reading.Levels.HighDb),
+            from window in HeardWindow.Of(run, study.Plan!.Route, Same)
+            where !window.IsImpact
+            select new TypedRange(window.StoredS, window.Reading.Levels.LowDb, window.Reading.Levels.HighDb),
         ];
         ClockOffset clock = offsetS is { } given ? new(given, GivenHalfRangeS, ClockSource.Given) : ClockOf(typed);
-        Entry[] entries = [.. study.Runs.SelectMany(run => HeardWindow.Of(run, study.Plan!.Route, clock).Select(window => Beside(run, window)))];
+        Entry[] entries =
+        [
+            .. study.Runs.SelectMany(run => HeardWindow.Of(run, study.Plan!.Route, clock).Select(window => Beside(run, window))),
+        ];
         return Array.TrueForAll(entries, entry => entry.Beside.LevelsDb.IsEmpty)
             ? (null, new Objection(ListeningWords.LogHoldsNoReading, ListeningWords.GiveOffset))
             : (Compared(entries, clock), null);
@@ -50,14 +54,18 @@ public sealed record LogBesideTyped(string Sha256, ImmutableArray<LoggedLevel> L
         TypedAlignment? near = TypedAlignment.Of(typed, Levels, WindowS, -NearS, NearS);
         bool isAtEdge = near is not null && (near.LowS <= -NearS + 1 || near.HighS >= NearS - 1);
         TypedAlignment? best = near is null || isAtEdge ? TypedAlignment.Of(typed, Levels, WindowS, -FarS, FarS) ?? near : near;
-        return best is not null && told.Contradicts(best.Offset, 0)
-            ? best.Offset with { OffsetS = best.Offset.OffsetS + TypingS }
-            : told;
+        return best is not null && told.Contradicts(best.Offset, 0) ? best.Offset with { OffsetS = best.Offset.OffsetS + TypingS } : told;
     }
 
     private Entry Beside(Run run, HeardWindow window)
     {
-        double[] levels = [.. Levels.SkipWhile(level => level.AtS < window.Window.FromS).TakeWhile(level => level.AtS < window.Window.ToS).Select(level => level.LevelDb)];
+        double[] levels =
+        [
+            .. Levels
+                .SkipWhile(level => level.AtS < window.Window.FromS)
+                .TakeWhile(level => level.AtS < window.Window.ToS)
+                .Select(level => level.LevelDb),
+        ];
         TypedRange typed = new(window.StoredS, window.Reading.Levels.LowDb, window.Reading.Levels.HighDb);
 
         // off an impact the highest level is read
@@ -81,12 +89,18 @@ public sealed record LogBesideTyped(string Sha256, ImmutableArray<LoggedLevel> L
         };
     }
 
-    private static IEnumerable<LoggedReading> Found(Entry[] entries, TypedBesideLog beside) => entries.Zip(beside.Entries, (entry, found) => new LoggedReading(
-        entry.Run.Number,
-        entry.Window.Reading.Mark.Number,
-        found.Fit,
-        found.ResidualDb is { } residual ? Math.Round(residual, 2) : null,
-        found.HasTraffic));
+    private static IEnumerable<LoggedReading> Found(Entry[] entries, TypedBesideLog beside) =>
+        entries.Zip(
+            beside.Entries,
+            (entry, found) =>
+                new LoggedReading(
+                    entry.Run.Number,
+                    entry.Window.Reading.Mark.Number,
+                    found.Fit,
+                    found.ResidualDb is { } residual ? Math.Round(residual, 2) : null,
+                    found.HasTraffic
+                )
+        );
 
     private bool? IsLikeSlow(Entry[] steady)
     {
@@ -96,7 +110,8 @@ public sealed record LogBesideTyped(string Sha256, ImmutableArray<LoggedLevel> L
             : MeterSetting.IsLikeSlow(
                 [.. ranges.Select(entry => entry.Window.Reading.Levels.WidthDb)],
                 [.. ranges.Select(entry => WidthOf(entry.Beside.LevelsDb))],
-                [.. ranges.Select(entry => WidthOf(Slowed(entry.Beside.LevelsDb)))]);
+                [.. ranges.Select(entry => WidthOf(Slowed(entry.Beside.LevelsDb)))]
+            );
     }
 
     private static double WidthOf(IEnumerable<double> levels)

@@ -5,8 +5,8 @@ using FieldSession.Journal;
 namespace FieldSession.Listening;
 
 /// <summary>
-/// When a recording began on the laptop's clock. Times of the laptop are seconds from 1970, those of the recording seconds from its first sample. Marks go
-/// first, then what somebody gave, then the recorder's own clock, then the time of the file.
+/// When a recording began on the laptop's clock. Times of the laptop are seconds from 1970, those of the recording seconds from its first
+/// sample. Marks go first, then what somebody gave, then the recorder's own clock, then the time of the file.
 /// </summary>
 /// <param name="Offset">Recording = laptop + offset; null: it can't be told.</param>
 /// <param name="Objection">Why it can't be told, and what to give; null: it can.</param>
@@ -26,9 +26,12 @@ public sealed record RecordingClock(ClockOffset? Offset, Objection? Objection)
 
     /// <summary>When the recording began.</summary>
     /// <exception cref="InvalidOperationException">It can't be told.</exception>
-    public DateTimeOffset BegunAt => DateTimeOffset.UnixEpoch.AddSeconds(Offset is { } offset
-        ? (offset.RateError * offset.AtLaptopS - offset.OffsetS) / (1 + offset.RateError)
-        : throw new InvalidOperationException("no clock"));
+    public DateTimeOffset BegunAt =>
+        DateTimeOffset.UnixEpoch.AddSeconds(
+            Offset is { } offset
+                ? (offset.RateError * offset.AtLaptopS - offset.OffsetS) / (1 + offset.RateError)
+                : throw new InvalidOperationException("no clock")
+        );
 
     /// <summary>Tells when a recording began.</summary>
     /// <param name="survey">What was read of it.</param>
@@ -39,17 +42,22 @@ public sealed record RecordingClock(ClockOffset? Offset, Objection? Objection)
         ArgumentNullException.ThrowIfNull(survey);
         ArgumentNullException.ThrowIfNull(terms);
         (double? begun, bool isZoneOpen) = FileBegin(survey, terms);
-        ClockOffset? file = terms.BegunAt is { } given
-            ? new(-SecondsOf(given), GivenHalfRangeS, ClockSource.Given)
-            : begun is { } at ? new(-at, ClockOffset.FileTimeHalfRangeS, ClockSource.FileTime) : null;
+        ClockOffset? file =
+            terms.BegunAt is { } given ? new(-SecondsOf(given), GivenHalfRangeS, ClockSource.Given)
+            : begun is { } at ? new(-at, ClockOffset.FileTimeHalfRangeS, ClockSource.FileTime)
+            : null;
         ClockOffset? marked = terms.Trust == ClockSource.FileTime ? null : Marked(survey, [.. marks.Select(SecondsOf)], file?.OffsetS);
         return (marked, file) switch
         {
-            ({ } one, { } other) when terms.Trust is null && Math.Abs(one.OffsetS - other.OffsetS) > AgreeS =>
-                No(ListeningWords.MarksContradictFile(other.OffsetS - one.OffsetS), ListeningWords.SayWhichClock),
+            ({ } one, { } other) when terms.Trust is null && Math.Abs(one.OffsetS - other.OffsetS) > AgreeS => No(
+                ListeningWords.MarksContradictFile(other.OffsetS - one.OffsetS),
+                ListeningWords.SayWhichClock
+            ),
             ({ } one, _) => new(one, null),
             (null, { } other) => new(other, null),
-            _ => isZoneOpen ? No(ListeningWords.ZoneIsNotTold, ListeningWords.GiveZone) : No(ListeningWords.NoTimeKnown, ListeningWords.GiveBegin),
+            _ => isZoneOpen
+                ? No(ListeningWords.ZoneIsNotTold, ListeningWords.GiveZone)
+                : No(ListeningWords.NoTimeKnown, ListeningWords.GiveBegin),
         };
     }
 
@@ -82,10 +90,14 @@ public sealed record RecordingClock(ClockOffset? Offset, Objection? Objection)
         ClockMark[] pairs = [.. marks.SelectMany(mark => survey.Knocks.Select(knock => new ClockMark(mark, knock)))];
         ClockMark[][] groups =
         [
-            .. pairs.Select(pair => Agreeing(pairs, pair)).OrderByDescending(group => group.Length).ThenBy(group => DistanceOf(group, fileOffset)),
+            .. pairs
+                .Select(pair => Agreeing(pairs, pair))
+                .OrderByDescending(group => group.Length)
+                .ThenBy(group => DistanceOf(group, fileOffset)),
         ];
         ClockMark[]? near = Array.Find(groups, group => fileOffset is not null && DistanceOf(group, fileOffset) <= AgreeS);
-        bool isClear = groups.Length > 0 && !Array.Exists(groups, group => group.Length == groups[0].Length && OffsetOf(group) != OffsetOf(groups[0]));
+        bool isClear =
+            groups.Length > 0 && !Array.Exists(groups, group => group.Length == groups[0].Length && OffsetOf(group) != OffsetOf(groups[0]));
         return ClockOffset.OfMarks(near ?? (isClear ? groups[0] : []));
     }
 
@@ -94,5 +106,6 @@ public sealed record RecordingClock(ClockOffset? Offset, Objection? Objection)
 
     private static double OffsetOf(ClockMark[] group) => group.Average(pair => pair.RecorderS - pair.LaptopS);
 
-    private static double DistanceOf(ClockMark[] group, double? fileOffset) => fileOffset is { } file ? Math.Abs(OffsetOf(group) - file) : 0;
+    private static double DistanceOf(ClockMark[] group, double? fileOffset) =>
+        fileOffset is { } file ? Math.Abs(OffsetOf(group) - file) : 0;
 }

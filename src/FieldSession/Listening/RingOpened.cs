@@ -3,7 +3,9 @@ using FieldSession.State;
 
 namespace FieldSession.Listening;
 
-/// <summary>The ring is uncovered before the last prediction is locked; predictions locked from now on were made after it was seen.</summary>
+/// <summary>
+/// The ring is uncovered before the last prediction is locked; predictions locked from now on were made after it was seen.
+/// </summary>
 /// <param name="Why">The reason.</param>
 public sealed record RingOpened(string Why) : Entry
 {
@@ -11,12 +13,16 @@ public sealed record RingOpened(string Why) : Entry
     public override bool MayBeOnPaper => false;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => ListeningGate.ObjectionIn(study) ?? (study switch
-    {
-        { RingOpening: not null } => new Objection(ListeningWords.RingIsOpenAlready, "go on"),
-        { Recordings.Count: 0 } => new Objection(ListeningWords.NoRecordingYet, ListeningWords.ListenFirst),
-        _ => null,
-    });
+    public override Objection? ObjectionIn(Study study) =>
+        ListeningGate.ObjectionIn(study)
+        ?? (
+            study switch
+            {
+                { RingOpening: not null } => new Objection(ListeningWords.RingIsOpenAlready, "go on"),
+                { Recordings.Count: 0 } => new Objection(ListeningWords.NoRecordingYet, ListeningWords.ListenFirst),
+                _ => null,
+            }
+        );
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
@@ -72,13 +78,15 @@ public static class ListeningText
         };
     }
 
-    private static Parsed Chain(string[] words) => words is [_, var name, _, ..] && IsName(name)
-        ? Parsed.As(new ChainNamed(name, string.Join(' ', words.Skip(2))))
-        : Parsed.No(ListeningWords.ChainNeedsNameAndWords, ListeningWords.ChainForm);
+    private static Parsed Chain(string[] words) =>
+        words is [_, var name, _, ..] && IsName(name)
+            ? Parsed.As(new ChainNamed(name, string.Join(' ', words.Skip(2))))
+            : Parsed.No(ListeningWords.ChainNeedsNameAndWords, ListeningWords.ChainForm);
 
-    private static Parsed Ring(string[] words) => words is [_, var open, var because, _, ..] && Typed.Is(open, "open") && Typed.Is(because, "because")
-        ? Parsed.As(new RingOpened(string.Join(' ', words.Skip(3))))
-        : Parsed.No(ListeningWords.RingNeedsReason, ListeningWords.RingForm);
+    private static Parsed Ring(string[] words) =>
+        words is [_, var open, var because, _, ..] && Typed.Is(open, "open") && Typed.Is(because, "because")
+            ? Parsed.As(new RingOpened(string.Join(' ', words.Skip(3))))
+            : Parsed.No(ListeningWords.RingNeedsReason, ListeningWords.RingForm);
 
     /// <summary>Whether a word can name a chain.</summary>
     public static bool IsName(string name)

@@ -48,7 +48,8 @@ public sealed record ListeningTerms(
     double? OffsetS = null,
     DateTimeOffset? BegunAt = null,
     int? Run = null,
-    Aligning.ClockSource? Trust = null);
+    Aligning.ClockSource? Trust = null
+);
 
 /// <summary>What rules out a recording after its first reading.</summary>
 public static class SurveyObjections
@@ -60,8 +61,10 @@ public static class SurveyObjections
         return survey switch
         {
             { HasGrown: true } => new(ListeningWords.StillRecording, ListeningWords.StopRecorder),
-            { IsDead: true } when survey.LoudestChannel != survey.Channel =>
-                new(ListeningWords.ChannelIsDead(survey.Channel), ListeningWords.ChooseChannel(survey.LoudestChannel)),
+            { IsDead: true } when survey.LoudestChannel != survey.Channel => new(
+                ListeningWords.ChannelIsDead(survey.Channel),
+                ListeningWords.ChooseChannel(survey.LoudestChannel)
+            ),
             { IsDead: true } => new(ListeningWords.SilenceAlone, ListeningWords.CheckMicrophone),
             _ => null,
         };

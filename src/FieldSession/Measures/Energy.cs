@@ -10,7 +10,9 @@ namespace FieldSession.Measures;
 /// <param name="Unit">The unit it was typed in.</param>
 public readonly record struct Energy(double Amount, EnergyUnit Unit)
 {
-    /// <summary>Litres in a US gallon of 231 cubic inches, exact with the inch of 25.4 mm (international yard and pound agreement, 1959).</summary>
+    /// <summary>
+    /// Litres in a US gallon of 231 cubic inches, exact with the inch of 25.4 mm (international yard and pound agreement, 1959).
+    /// </summary>
     public const double LitresPerUsGallon = 3.785411784;
 
     /// <summary>Litres in an imperial gallon, exact by definition (from memory: Units of Measurement Regulations 1995).</summary>
@@ -36,23 +38,25 @@ public readonly record struct Energy(double Amount, EnergyUnit Unit)
     public double KwhOrLitres => Amount * KwhOrLitresPer(Unit);
 
     /// <summary>kWh or litres in one of a unit.</summary>
-    public static double KwhOrLitresPer(EnergyUnit unit) => unit switch
-    {
-        EnergyUnit.UsGallon => LitresPerUsGallon,
-        EnergyUnit.ImperialGallon => LitresPerImperialGallon,
-        _ => 1,
-    };
+    public static double KwhOrLitresPer(EnergyUnit unit) =>
+        unit switch
+        {
+            EnergyUnit.UsGallon => LitresPerUsGallon,
+            EnergyUnit.ImperialGallon => LitresPerImperialGallon,
+            _ => 1,
+        };
 
     /// <summary>The energy as it was typed, such as "38 kWh" or "4.2 US gal".</summary>
     public override string ToString() => $"{Amount:0.###} {Word}";
 
-    private string Word => Unit switch
-    {
-        EnergyUnit.KilowattHour => "kWh",
-        EnergyUnit.Litre => "l",
-        EnergyUnit.UsGallon => "US gal",
-        _ => "imp gal",
-    };
+    private string Word =>
+        Unit switch
+        {
+            EnergyUnit.KilowattHour => "kWh",
+            EnergyUnit.Litre => "l",
+            EnergyUnit.UsGallon => "US gal",
+            _ => "imp gal",
+        };
 }
 
 /// <summary>The unit in which an energy was typed.</summary>
@@ -87,9 +91,10 @@ public readonly record struct StateOfCharge(double Percent)
 {
     /// <summary>A state of charge in percent.</summary>
     /// <exception cref="QuantityOutOfRangeException">Outside 0..100 %.</exception>
-    public static StateOfCharge FromPercent(double percent) => percent is >= 0 and <= 100
-        ? new StateOfCharge(percent)
-        : throw new QuantityOutOfRangeException(nameof(percent), MeasuresWords.RangeOfCharge);
+    public static StateOfCharge FromPercent(double percent) =>
+        percent is >= 0 and <= 100
+            ? new StateOfCharge(percent)
+            : throw new QuantityOutOfRangeException(nameof(percent), MeasuresWords.RangeOfCharge);
 }
 
 /// <summary>A state of charge read before and after a leg.</summary>
@@ -102,8 +107,8 @@ public readonly record struct ChargeUsed(StateOfCharge Start, StateOfCharge End,
     public double Percent => Start.Percent - End.Percent;
 
     /// <summary>
-    /// Standard uncertainty of <see cref="Percent"/>: two readings, each anywhere within a step with equal chance, step / sqrt(12) apiece (JCGM
-    /// 100:2008, GUM, 4.3.7). Steps of 1 %: 0.41 %.
+    /// Standard uncertainty of <see cref="Percent"/>: two readings, each anywhere within a step with equal chance, step / sqrt(12) apiece
+    /// (JCGM 100:2008, GUM, 4.3.7). Steps of 1 %: 0.41 %.
     /// </summary>
     public double UncertaintyPercent => StepPercent * Math.Sqrt(2.0 / 12);
 
@@ -125,9 +130,10 @@ public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Car
     /// <param name="distanceKm">Kilometres in all.</param>
     /// <param name="carrier">Electricity or fuel.</param>
     /// <exception cref="ArgumentOutOfRangeException">An amount or a distance is not greater than 0.</exception>
-    public static Consumption Of(double kwhOrLitres, double distanceKm, EnergyCarrier carrier) => kwhOrLitres > 0 && distanceKm > 0
-        ? new Consumption(100 * kwhOrLitres / distanceKm, carrier)
-        : throw new ArgumentOutOfRangeException(nameof(kwhOrLitres), "energy and distance are greater than 0");
+    public static Consumption Of(double kwhOrLitres, double distanceKm, EnergyCarrier carrier) =>
+        kwhOrLitres > 0 && distanceKm > 0
+            ? new Consumption(100 * kwhOrLitres / distanceKm, carrier)
+            : throw new ArgumentOutOfRangeException(nameof(kwhOrLitres), "energy and distance are greater than 0");
 
     /// <summary>The consumption of one energy over one distance.</summary>
     public static Consumption Of(Energy energy, Distance distance) => Of(energy.KwhOrLitres, distance.Kilometres, energy.Carrier);
@@ -149,13 +155,15 @@ public readonly record struct Consumption(double PerHundredKm, EnergyCarrier Car
     public double KmOn(double kwhOrLitres) => 100 * kwhOrLitres / PerHundredKm;
 
     /// <summary>The consumption in the crew's unit: kWh/100 km or l/100 km; imperial mi/kWh or miles per US gallon.</summary>
-    public string In(UnitSystem units) => (Carrier, units) switch
-    {
-        (EnergyCarrier.Electricity, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "kWh/100 km"),
-        (EnergyCarrier.Electricity, _) => Text(MilesPerKilowattHour, "0.000", "mi/kWh"),
-        (_, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "l/100 km"),
-        _ => Text(MilesPerUsGallon, "0.0", "mpg (US)"),
-    };
+    public string In(UnitSystem units) =>
+        (Carrier, units) switch
+        {
+            (EnergyCarrier.Electricity, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "kWh/100 km"),
+            (EnergyCarrier.Electricity, _) => Text(MilesPerKilowattHour, "0.000", "mi/kWh"),
+            (_, UnitSystem.Metric) => Text(PerHundredKm, "0.00", "l/100 km"),
+            _ => Text(MilesPerUsGallon, "0.0", "mpg (US)"),
+        };
 
-    private static string Text(double number, string format, string unit) => $"{number.ToString(format, CultureInfo.CurrentCulture)} {unit}";
+    private static string Text(double number, string format, string unit) =>
+        $"{number.ToString(format, CultureInfo.CurrentCulture)} {unit}";
 }

@@ -3,8 +3,8 @@ using System.Globalization;
 namespace FieldSession.Measures;
 
 /// <summary>
-/// How many decimals a number needs so that its rounded form does not contradict what is said of it: a number above a bound is printed above it, and
-/// never on it. Own rule: as few decimals as asked for, more only where a bound is near.
+/// How many decimals a number needs so that its rounded form does not contradict what is said of it: a number above a bound is printed
+/// above it, and never on it. Own rule: as few decimals as asked for, more only where a bound is near.
 /// </summary>
 public static class EnoughDigits
 {

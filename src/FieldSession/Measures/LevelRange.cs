@@ -43,9 +43,7 @@ public readonly record struct LevelRange(double LowDb, double HighDb)
     public bool IsSingle => LowDb.Equals(HighDb);
 
     /// <summary>The range as the crew says it: "58-60", or "71.4" for one value.</summary>
-    public override string ToString() => IsSingle
-        ? Number(HighDb)
-        : $"{Number(LowDb)}-{Number(HighDb)}";
+    public override string ToString() => IsSingle ? Number(HighDb) : $"{Number(LowDb)}-{Number(HighDb)}";
 
     private static string Number(double levelDb) => $"{levelDb:0.##}";
 }

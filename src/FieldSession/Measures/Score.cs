@@ -26,20 +26,20 @@ public readonly record struct Score(double Points)
     public static Score Anchor => new(7);
 
     /// <summary>Whether a number is a score: 1..10 in quarters.</summary>
-    public static bool IsScore(double points) =>
-        points is >= LowestPoints and <= HighestPoints && double.IsInteger(points / StepPoints);
+    public static bool IsScore(double points) => points is >= LowestPoints and <= HighestPoints && double.IsInteger(points / StepPoints);
 
     /// <summary>A score.</summary>
     /// <exception cref="ArgumentOutOfRangeException">The number is outside 1..10 or no whole number of quarters.</exception>
-    public static Score FromPoints(double points) => IsScore(points)
-        ? new Score(points)
-        : throw new ArgumentOutOfRangeException(nameof(points), "a score is 1 to 10 in quarter points");
+    public static Score FromPoints(double points) =>
+        IsScore(points) ? new Score(points) : throw new ArgumentOutOfRangeException(nameof(points), "a score is 1 to 10 in quarter points");
 
     /// <summary>The score as the crew says it: "6.25", "7".</summary>
     public override string ToString() => $"{Points:0.##}";
 }
 
-/// <summary>Our own wording of the steps from 10 to 1: for what disturbs (noise, shake) and for what the car does (steering, handling).</summary>
+/// <summary>
+/// Our own wording of the steps from 10 to 1: for what disturbs (noise, shake) and for what the car does (steering, handling).
+/// </summary>
 public static class RatingSteps
 {
     /// <summary>The steps, highest first.</summary>

@@ -12,9 +12,8 @@ public readonly record struct Speed(double Kmh)
 
     /// <summary>A speed in kilometres per hour.</summary>
     /// <exception cref="QuantityOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
-    public static Speed FromKmh(double kmh) => kmh is > 0 and <= HighestKmh
-        ? new Speed(kmh)
-        : throw new QuantityOutOfRangeException(nameof(kmh), MeasuresWords.RangeOfSpeed);
+    public static Speed FromKmh(double kmh) =>
+        kmh is > 0 and <= HighestKmh ? new Speed(kmh) : throw new QuantityOutOfRangeException(nameof(kmh), MeasuresWords.RangeOfSpeed);
 
     /// <summary>A speed in miles per hour.</summary>
     /// <exception cref="QuantityOutOfRangeException">Not in 0..300 km/h, or 0.</exception>
@@ -35,9 +34,10 @@ public readonly record struct WindSpeed(double MetresPerSecond)
 
     /// <summary>A wind speed in metres per second.</summary>
     /// <exception cref="QuantityOutOfRangeException">Outside 0..60 m/s.</exception>
-    public static WindSpeed FromMetresPerSecond(double metresPerSecond) => metresPerSecond is >= 0 and <= 60
-        ? new WindSpeed(metresPerSecond)
-        : throw new QuantityOutOfRangeException(nameof(metresPerSecond), MeasuresWords.RangeOfWindSpeed);
+    public static WindSpeed FromMetresPerSecond(double metresPerSecond) =>
+        metresPerSecond is >= 0 and <= 60
+            ? new WindSpeed(metresPerSecond)
+            : throw new QuantityOutOfRangeException(nameof(metresPerSecond), MeasuresWords.RangeOfWindSpeed);
 
     /// <summary>A wind speed in miles per hour.</summary>
     /// <exception cref="QuantityOutOfRangeException">Outside 0..60 m/s.</exception>
@@ -56,9 +56,10 @@ public readonly record struct Distance(double Metres)
 {
     /// <summary>A distance in metres.</summary>
     /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>
-    public static Distance FromMetres(double metres) => metres is > 0 and <= 1e6
-        ? new Distance(metres)
-        : throw new QuantityOutOfRangeException(nameof(metres), MeasuresWords.RangeOfDistance);
+    public static Distance FromMetres(double metres) =>
+        metres is > 0 and <= 1e6
+            ? new Distance(metres)
+            : throw new QuantityOutOfRangeException(nameof(metres), MeasuresWords.RangeOfDistance);
 
     /// <summary>A distance in miles.</summary>
     /// <exception cref="QuantityOutOfRangeException">Not greater than 0, or more than 1,000 km.</exception>

@@ -6,9 +6,10 @@ public readonly record struct Temperature(double Celsius)
 {
     /// <summary>A temperature in degrees Celsius.</summary>
     /// <exception cref="QuantityOutOfRangeException">Outside -60..90 degC.</exception>
-    public static Temperature FromCelsius(double celsius) => celsius is >= -60 and <= 90
-        ? new Temperature(celsius)
-        : throw new QuantityOutOfRangeException(nameof(celsius), MeasuresWords.RangeOfTemperature);
+    public static Temperature FromCelsius(double celsius) =>
+        celsius is >= -60 and <= 90
+            ? new Temperature(celsius)
+            : throw new QuantityOutOfRangeException(nameof(celsius), MeasuresWords.RangeOfTemperature);
 
     /// <summary>A temperature in degrees Fahrenheit.</summary>
     /// <exception cref="QuantityOutOfRangeException">Outside -60..90 degC.</exception>

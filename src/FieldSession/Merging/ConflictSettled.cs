@@ -31,7 +31,9 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
             { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), MergingWords.SettleAtNextStop),
             _ when !study.Conflicts.Exists(IsMeant) => new Objection(MergingWords.ThereIsNoSuchConflict, MergingWords.ReviewListsConflicts),
             _ when Counts == ConflictSide.Both && Kind is ConflictKind.SamePrediction or ConflictKind.SamePlanPart => new Objection(
-                MergingWords.OneSideHasToCount, MergingWords.SettleOneSideForm),
+                MergingWords.OneSideHasToCount,
+                MergingWords.SettleOneSideForm
+            ),
             _ => null,
         };
     }
@@ -44,19 +46,28 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
         int at = study.Conflicts.FindIndex(IsMeant);
         return study with
         {
-            Conflicts = at >= 0 ? study.Conflicts.SetItem(at, study.Conflicts[at] with { Settlement = settlement }) : study.Conflicts.Add(Past(mark) with { Settlement = settlement }),
+            Conflicts =
+                at >= 0
+                    ? study.Conflicts.SetItem(at, study.Conflicts[at] with { Settlement = settlement })
+                    : study.Conflicts.Add(Past(mark) with { Settlement = settlement }),
             Undoables = [],
         };
     }
 
     // A line that a decision leaves out as a whole is never told beside the other one, so only the decision knows that there were two.
-    private Conflict Past(LineMark mark) => new(Kind, MarkOf(First, mark), MarkOf(Second, mark), Kind switch
-    {
-        ConflictKind.SamePlanPart => MergingWords.SamePlanPartOnBoth,
-        ConflictKind.SamePrediction => MergingWords.SamePredictionOnBoth,
-        ConflictKind.SameShift => MergingWords.SameShiftOnBoth,
-        _ => MergingWords.BothCantBeMeant,
-    });
+    private Conflict Past(LineMark mark) =>
+        new(
+            Kind,
+            MarkOf(First, mark),
+            MarkOf(Second, mark),
+            Kind switch
+            {
+                ConflictKind.SamePlanPart => MergingWords.SamePlanPartOnBoth,
+                ConflictKind.SamePrediction => MergingWords.SamePredictionOnBoth,
+                ConflictKind.SameShift => MergingWords.SameShiftOnBoth,
+                _ => MergingWords.BothCantBeMeant,
+            }
+        );
 
     private static LineMark MarkOf(LineName name, LineMark decided) => new(name.Line, decided.At) { Strand = name.Strand };
 
@@ -67,16 +78,19 @@ public sealed record ConflictSettled(ConflictKind Kind, LineName First, LineName
         int at = after.Conflicts.FindIndex(IsMeant);
         string what = at < 0 ? "a conflict" : $"conflict {at + 1} ({after.Conflicts[at].Words})";
         int open = after.Unsettled.Count();
-        return new Echo($"settled: {what}: {InWords(Counts)}, because {Reason}{(open == 0 ? "; none is left open" : $"; {open} still open")}");
+        return new Echo(
+            $"settled: {what}: {InWords(Counts)}, because {Reason}{(open == 0 ? "; none is left open" : $"; {open} still open")}"
+        );
     }
 
     /// <summary>A decision in words.</summary>
-    public static string InWords(ConflictSide side) => side switch
-    {
-        ConflictSide.First => MergingWords.FirstSideCounts,
-        ConflictSide.Second => MergingWords.SecondSideCounts,
-        _ => "both count",
-    };
+    public static string InWords(ConflictSide side) =>
+        side switch
+        {
+            ConflictSide.First => MergingWords.FirstSideCounts,
+            ConflictSide.Second => MergingWords.SecondSideCounts,
+            _ => "both count",
+        };
 
     private bool IsMeant(Conflict conflict) => conflict.IsAbout(Kind, First, Second);
 }
@@ -96,7 +110,11 @@ public static class SettleText
             return null;
         }
 
-        return words is [_, var typed, var which, var because, _, ..] && Typed.Count(typed) is { } number && SideIn(which) is { } side && Typed.Is(because, "because")
+        return
+            words is [_, var typed, var which, var because, _, ..]
+            && Typed.Count(typed) is { } number
+            && SideIn(which) is { } side
+            && Typed.Is(because, "because")
             ? Settled(study, number, side, string.Join(' ', words.Skip(4)))
             : Parsed.No(MergingWords.DecisionNamesConflictSideReason, Form);
     }
@@ -106,18 +124,23 @@ public static class SettleText
         if (number > study.Conflicts.Count)
         {
             return Parsed.No(
-                study.Conflicts.IsEmpty ? MergingWords.NoLaptopsAreInConflict : MergingWords.ThereIsNoConflict(number, study.Conflicts.Count), Form);
+                study.Conflicts.IsEmpty
+                    ? MergingWords.NoLaptopsAreInConflict
+                    : MergingWords.ThereIsNoConflict(number, study.Conflicts.Count),
+                Form
+            );
         }
 
         Conflict conflict = study.Conflicts[number - 1];
         return Parsed.As(new ConflictSettled(conflict.Kind, conflict.First.Name, conflict.Second.Name, side, reason));
     }
 
-    private static ConflictSide? SideIn(string word) => word.ToUpperInvariant() switch
-    {
-        "FIRST" or "1" => ConflictSide.First,
-        "SECOND" or "2" => ConflictSide.Second,
-        "BOTH" => ConflictSide.Both,
-        _ => null,
-    };
+    private static ConflictSide? SideIn(string word) =>
+        word.ToUpperInvariant() switch
+        {
+            "FIRST" or "1" => ConflictSide.First,
+            "SECOND" or "2" => ConflictSide.Second,
+            "BOTH" => ConflictSide.Both,
+            _ => null,
+        };
 }

@@ -21,7 +21,15 @@ public static class ConflictWatch
             return after;
         }
 
-        Conflict[] found = [.. SameRun(before, after), .. SameReading(before, after), .. SameShift(before, after), .. SamePlanPart(before, after), .. SamePrediction(before, after), .. AfterFreeze(before, after, mark)];
+        Conflict[] found =
+        [
+            .. SameRun(before, after),
+            .. SameReading(before, after),
+            .. SameShift(before, after),
+            .. SamePlanPart(before, after),
+            .. SamePrediction(before, after),
+            .. AfterFreeze(before, after, mark),
+        ];
         return found.Length == 0 ? after : after with { Conflicts = after.Conflicts.AddRange(found) };
     }
 
@@ -42,17 +50,25 @@ public static class ConflictWatch
         }
 
         Run run = after.Runs[^1];
-        foreach (Run other in before.Runs.Where(r => run.Step is not null && r.Step == run.Step && StudyInHand.SameCar(r.Car, run.Car) && !before.Hand.Knows(r.Started)))
+        foreach (
+            Run other in before.Runs.Where(r =>
+                run.Step is not null && r.Step == run.Step && StudyInHand.SameCar(r.Car, run.Car) && !before.Hand.Knows(r.Started)
+            )
+        )
         {
             string car = run.Car is null ? "" : $" of car {run.Car}";
-            yield return new Conflict(
-                ConflictKind.SameRun, other.Started, run.Started, MergingWords.RunStartedOnBoth(run, car, other));
+            yield return new Conflict(ConflictKind.SameRun, other.Started, run.Started, MergingWords.RunStartedOnBoth(run, car, other));
         }
     }
 
     private static IEnumerable<Conflict> SameReading(Study before, Study after)
     {
-        if (after.Runs.Count != before.Runs.Count || before.LastRun is not { } was || after.Runs[was.Number - 1] is not { LastReading: { } reading } run || run.Readings.Count() == was.Readings.Count())
+        if (
+            after.Runs.Count != before.Runs.Count
+            || before.LastRun is not { } was
+            || after.Runs[was.Number - 1] is not { LastReading: { } reading } run
+            || run.Readings.Count() == was.Readings.Count()
+        )
         {
             yield break;
         }
@@ -64,30 +80,52 @@ public static class ConflictWatch
         }
     }
 
-    private static IEnumerable<Conflict> SameShift(Study before, Study after) => after.Runs.Count != before.Runs.Count ? [] :
-        from run in after.Runs
-        let known = before.Runs[run.Number - 1].Shifts
-        where run.Shifts.Count > known.Count
-        from other in known
-        where !before.Hand.Knows(other)
-        select new Conflict(ConflictKind.SameShift, other, run.Shifts[^1], MergingWords.RunShiftedOnBoth(run.Number));
+    private static IEnumerable<Conflict> SameShift(Study before, Study after) =>
+        after.Runs.Count != before.Runs.Count
+            ? []
+            : from run in after.Runs
+            let known = before.Runs[run.Number - 1].Shifts
+            where run.Shifts.Count > known.Count
+            from other in known
+            where !before.Hand.Knows(other)
+            select new Conflict(ConflictKind.SameShift, other, run.Shifts[^1], MergingWords.RunShiftedOnBoth(run.Number));
 
-    private static IEnumerable<Conflict> SamePlanPart(Study before, Study after) => after.Amendments.Count == before.Amendments.Count ? [] :
-        from other in before.Amendments
-        let amendment = after.Amendments[^1]
-        where other.What == amendment.What && other.To != amendment.To && !before.Hand.Knows(other.Mark)
-        select new Conflict(ConflictKind.SamePlanPart, other.Mark, amendment.Mark, MergingWords.PlanPartChangedOnBoth(amendment.What, other.To, amendment.To));
+    private static IEnumerable<Conflict> SamePlanPart(Study before, Study after) =>
+        after.Amendments.Count == before.Amendments.Count
+            ? []
+            : from other in before.Amendments
+            let amendment = after.Amendments[^1]
+            where other.What == amendment.What && other.To != amendment.To && !before.Hand.Knows(other.Mark)
+            select new Conflict(
+                ConflictKind.SamePlanPart,
+                other.Mark,
+                amendment.Mark,
+                MergingWords.PlanPartChangedOnBoth(amendment.What, other.To, amendment.To)
+            );
 
-    private static IEnumerable<Conflict> SamePrediction(Study before, Study after) => after.Predictions.Count == before.Predictions.Count ? [] :
-        from other in before.Predictions
-        let prediction = after.Predictions[^1]
-        where CrewMember.SamePerson(other.Person, prediction.Person) && !before.Hand.Knows(other.Mark)
-        select new Conflict(ConflictKind.SamePrediction, other.Mark, prediction.Mark, MergingWords.PredictionLockedOnBoth(prediction.Person));
+    private static IEnumerable<Conflict> SamePrediction(Study before, Study after) =>
+        after.Predictions.Count == before.Predictions.Count
+            ? []
+            : from other in before.Predictions
+            let prediction = after.Predictions[^1]
+            where CrewMember.SamePerson(other.Person, prediction.Person) && !before.Hand.Knows(other.Mark)
+            select new Conflict(
+                ConflictKind.SamePrediction,
+                other.Mark,
+                prediction.Mark,
+                MergingWords.PredictionLockedOnBoth(prediction.Person)
+            );
 
     private static IEnumerable<Conflict> AfterFreeze(Study before, Study after, LineMark mark)
     {
         bool isTheEvening = after.Predictions.Count > before.Predictions.Count || after.Opening != before.Opening;
-        if (isTheEvening || FreezeOf(before) is not { } freeze || before.Hand.Knows(freeze) || IsNoteOrNothing(before, after) || IsTold(before, freeze, mark))
+        if (
+            isTheEvening
+            || FreezeOf(before) is not { } freeze
+            || before.Hand.Knows(freeze)
+            || IsNoteOrNothing(before, after)
+            || IsTold(before, freeze, mark)
+        )
         {
             return [];
         }
@@ -98,6 +136,5 @@ public static class ConflictWatch
     private static bool IsTold(Study study, LineMark freeze, LineMark mark) =>
         study.Conflicts.Exists(c => c.Kind == ConflictKind.AfterFreeze && c.Second.Strand == mark.Strand && c.First == freeze);
 
-    private static LineMark? FreezeOf(Study study) =>
-        study.Predictions.Count > 0 ? study.Predictions[0].Mark : study.Opening?.Mark;
+    private static LineMark? FreezeOf(Study study) => study.Predictions.Count > 0 ? study.Predictions[0].Mark : study.Opening?.Mark;
 }

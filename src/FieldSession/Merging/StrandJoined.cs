@@ -42,8 +42,7 @@ public sealed record StrandJoined(ImmutableList<StrandEnd> Ends) : Entry
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) =>
-        new(MergingWords.LaptopTakesNote(Ends.Sum(end => end.Line), Ends.Count));
+    public override Echo EchoIn(Study before, Study after) => new(MergingWords.LaptopTakesNote(Ends.Sum(end => end.Line), Ends.Count));
 
     private static string? OnDisk(LineMark mark, Study study) => mark.Strand ?? study.FirstStrand;
 }
@@ -69,19 +68,25 @@ internal static class MergingWords
     public const string LaptopJoinsByItself = "a laptop takes note of the others' lines by itself";
     public const string TypeActInstead = "type the act";
 
-    public static string RunStartedOnBoth(Run run, string car, Run other) => $"run {run.Step + 1} of the order{car} was started twice: as run {other.Number} on {other.Code}, as run {run.Number} on {run.Code}";
+    public static string RunStartedOnBoth(Run run, string car, Run other) =>
+        $"run {run.Step + 1} of the order{car} was started twice: as run {other.Number} on {other.Code}, as run {run.Number} on {run.Code}";
 
-    public static string RunReadOnBoth(Run run, Reading reading, string segmentName) => $"run {run.Number}, {reading.Segment}{segmentName} was read on both laptops";
+    public static string RunReadOnBoth(Run run, Reading reading, string segmentName) =>
+        $"run {run.Number}, {reading.Segment}{segmentName} was read on both laptops";
 
-    public static string RunShiftedOnBoth(int number) => $"run {number} was shifted on both laptops; check that its readings are where they belong";
+    public static string RunShiftedOnBoth(int number) =>
+        $"run {number} was shifted on both laptops; check that its readings are where they belong";
 
-    public static string PlanPartChangedOnBoth(string part, string first, string second) => $"{part} of the plan was changed to {first} and to {second}";
+    public static string PlanPartChangedOnBoth(string part, string first, string second) =>
+        $"{part} of the plan was changed to {first} and to {second}";
 
     public static string PredictionLockedOnBoth(string person) => $"the prediction of {person} was locked on both laptops";
 
-    public static string DataWrittenWhileFrozen(string strand, LineMark mark) => $"strand {strand} got data from line {mark.Number} on, while the other laptop had frozen them";
+    public static string DataWrittenWhileFrozen(string strand, LineMark mark) =>
+        $"strand {strand} got data from line {mark.Number} on, while the other laptop had frozen them";
 
     public static string ThereIsNoConflict(int number, int conflicts) => $"there is no conflict {number}; there are 1 to {conflicts}";
 
-    public static string LaptopTakesNote(int lines, int strands) => $"this laptop takes note of {lines} lines of {strands} other strand{(strands == 1 ? "" : "s")}";
+    public static string LaptopTakesNote(int lines, int strands) =>
+        $"this laptop takes note of {lines} lines of {strands} other strand{(strands == 1 ? "" : "s")}";
 }

@@ -59,7 +59,10 @@ public static class OrderSharing
         double largest = 0;
         foreach (string who in shared.Distinct())
         {
-            double[] shares = [.. runs.GroupBy(run => run.Place).Select(place => place.Count(run => run.Who == who) / (double)place.Count())];
+            double[] shares =
+            [
+                .. runs.GroupBy(run => run.Place).Select(place => place.Count(run => run.Who == who) / (double)place.Count()),
+            ];
             largest = Math.Max(largest, shares.Max() - shares.Min());
         }
 

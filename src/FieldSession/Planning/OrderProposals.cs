@@ -27,11 +27,7 @@ public static class OrderProposals
         ArgumentOutOfRangeException.ThrowIfGreaterThan(runs ?? 0, MostRuns);
         int[] usual = [FewestRuns(specCount), 2 * specCount, (2 * specCount) + 1, (4 * specCount) - 3, 4 * specCount, (4 * specCount) + 1];
         int[] lengths = runs is { } wanted ? [wanted] : [.. usual.Distinct().Order()];
-        return
-        [
-            .. lengths.SelectMany(length => OfLength(specCount, length))
-                .DistinctBy(order => string.Join(' ', order)),
-        ];
+        return [.. lengths.SelectMany(length => OfLength(specCount, length)).DistinctBy(order => string.Join(' ', order))];
     }
 
     /// <summary>
@@ -67,23 +63,28 @@ public static class OrderProposals
     }
 
     // R 1 R 2 R 3 R ...: a run of the control beside every run of a candidate
-    private static IEnumerable<int> Alternating(int specCount) =>
-        Forever().Select(i => i % 2 == 0 ? 0 : 1 + (i / 2 % (specCount - 1)));
+    private static IEnumerable<int> Alternating(int specCount) => Forever().Select(i => i % 2 == 0 ? 0 : 1 + (i / 2 % (specCount - 1)));
 
     // R 1 2 3 R 3 2 1 R ...: all candidates within each bracket
-    private static IEnumerable<int> Grouped(int specCount) => Forever().Select(i =>
-    {
-        int inBracket = i % specCount;
-        bool isBackwards = i / specCount % 2 == 1;
-        return inBracket == 0 ? 0 : isBackwards ? specCount - inBracket : inBracket;
-    });
+    private static IEnumerable<int> Grouped(int specCount) =>
+        Forever()
+            .Select(i =>
+            {
+                int inBracket = i % specCount;
+                bool isBackwards = i / specCount % 2 == 1;
+                return inBracket == 0 ? 0
+                    : isBackwards ? specCount - inBracket
+                    : inBracket;
+            });
 
     // R 1 2 3 3 2 1 R R 1 ...: every code equally often
-    private static IEnumerable<int> Mirrored(int specCount) => Forever().Select(i =>
-    {
-        int inBlock = i % (2 * specCount);
-        return inBlock < specCount ? inBlock : (2 * specCount) - 1 - inBlock;
-    });
+    private static IEnumerable<int> Mirrored(int specCount) =>
+        Forever()
+            .Select(i =>
+            {
+                int inBlock = i % (2 * specCount);
+                return inBlock < specCount ? inBlock : (2 * specCount) - 1 - inBlock;
+            });
 
     private static IEnumerable<int> Forever() => Enumerable.Range(0, MostRuns);
 

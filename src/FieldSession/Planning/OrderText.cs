@@ -20,7 +20,9 @@ public static class OrderText
         ArgumentNullException.ThrowIfNull(text);
         string allowed = PlanningWords.PlacesOfOrderAre(specCount);
         string[] words = text.Split([' ', ',', '-'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        objection = words.Length is 0 or > MostRuns ? new Objection(PlanningWords.OrderHasWrongLength(words.Length), PlanningWords.PlacesAndMostRuns(allowed, MostRuns)) : null;
+        objection = words.Length is 0 or > MostRuns
+            ? new Objection(PlanningWords.OrderHasWrongLength(words.Length), PlanningWords.PlacesAndMostRuns(allowed, MostRuns))
+            : null;
         List<Place> order = [];
         foreach (string word in objection is null ? words : [])
         {
@@ -43,7 +45,8 @@ public static class OrderText
             return Place.Reference;
         }
 
-        bool isPlace = int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index >= 1 && index < specCount;
+        bool isPlace =
+            int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out int index) && index >= 1 && index < specCount;
         return isPlace ? new Place(index) : null;
     }
 }

@@ -4,11 +4,15 @@ using FieldSession.State;
 namespace FieldSession.Planning;
 
 /// <summary>What is assumed between two runs; both figures are stated wherever they are used.</summary>
-/// <param name="TurnRoundMinutes">From the last segment of a run to the first of the next on the same tyres, minutes; 10 by default (common practice, no source).</param>
-/// <param name="RefitMinutes">The same where the tyres of the car are changed between them, minutes; 60 by default (common practice: one to two hours, no source).</param>
+/// <param name="TurnRoundMinutes">From the last segment of a run to the first of the next on the same tyres, minutes; 10 by default (common
+/// practice, no source).</param>
+/// <param name="RefitMinutes">The same where the tyres of the car are changed between them, minutes; 60 by default (common practice: one to
+/// two hours, no source).</param>
 public sealed record TurnRound(double TurnRoundMinutes = 10, double RefitMinutes = 60);
 
-/// <summary>How long an order takes on a route. The roads between the segments are in the turn-round or in nothing: the route does not know them.</summary>
+/// <summary>
+/// How long an order takes on a route. The roads between the segments are in the turn-round or in nothing: the route does not know them.
+/// </summary>
 public static class OrderTime
 {
     /// <summary>Seconds that all segments of the route last at their speeds.</summary>
@@ -60,5 +64,6 @@ public static class SpeedCost
     /// <param name="planned">The plan's speed.</param>
     /// <param name="tooFastKmh">How much too fast, km/h.</param>
     /// <param name="factor">Factor of lg v.</param>
-    public static double Db(Speed planned, double tooFastKmh, double factor) => factor * Math.Log10((planned.Kmh + tooFastKmh) / planned.Kmh);
+    public static double Db(Speed planned, double tooFastKmh, double factor) =>
+        factor * Math.Log10((planned.Kmh + tooFastKmh) / planned.Kmh);
 }

@@ -28,8 +28,8 @@ public sealed record PlanMade(Plan Plan) : Entry
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(
-        PlanningWords.PlanOfStudy(Plan.StudyName, Plan.SpecCount, Plan.Route.Count, string.Join(' ', Plan.Order)));
+    public override Echo EchoIn(Study before, Study after) =>
+        new(PlanningWords.PlanOfStudy(Plan.StudyName, Plan.SpecCount, Plan.Route.Count, string.Join(' ', Plan.Order)));
 }
 
 /// <summary>
@@ -47,11 +47,12 @@ public sealed record ArchiveTaken(string From, ImmutableList<EarlierScatter> Lin
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.Runs.Count > 0
-            ? new Objection(PlanningWords.FirstRunHasBegun, PlanningWords.GoOnWithoutArchive)
-            : Lines.Count == 0
-            ? new Objection(PlanningWords.ArchiveHasNoSuchStudy, PlanningWords.DriveFirstDayWithoutArchive)
-            : null);
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                study.Runs.Count > 0 ? new Objection(PlanningWords.FirstRunHasBegun, PlanningWords.GoOnWithoutArchive)
+                : Lines.Count == 0 ? new Objection(PlanningWords.ArchiveHasNoSuchStudy, PlanningWords.DriveFirstDayWithoutArchive)
+                : null
+            );
     }
 
     /// <inheritdoc/>

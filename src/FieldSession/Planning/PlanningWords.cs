@@ -31,21 +31,27 @@ internal static class PlanningWords
 
     public static string AmendablePartsAre(string parts) => $"the parts are {parts}";
 
-    public static string RepeatabilityTakenFromArchive(int days, string archive, double degreesOfFreedom) => $"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {archive} (steady segments: {degreesOfFreedom:0} degrees of freedom); the report shows it";
+    public static string RepeatabilityTakenFromArchive(int days, string archive, double degreesOfFreedom) =>
+        $"the repeatability of {days} earlier day{(days == 1 ? "" : "s")} is taken from {archive} (steady segments: "
+        + $"{degreesOfFreedom:0} degrees of freedom); the report shows it";
 
     public static string IsNoCarWithPlace(string word) => $"'{word}' is not a car with its place";
 
     public static string CarIsThereTwiceOnDay(string car) => $"car {car} is there twice";
 
-    public static string CarDrivesAloneOnDays(string days) => $"on day {days} one car drives alone: days are not comparable, only cars side by side on one day are";
+    public static string CarDrivesAloneOnDays(string days) =>
+        $"on day {days} one car drives alone: days are not comparable, only cars side by side on one day are";
 
-    public static string PlaceStaysOnOneCar(Place place) => $"spec {place} stays on one car: tyres and car cannot be told apart; swap them between the cars half-way";
+    public static string PlaceStaysOnOneCar(Place place) =>
+        $"spec {place} stays on one car: tyres and car cannot be told apart; swap them between the cars half-way";
 
     public static string IsNoSegmentOfRoute(string name) => $"'{name}' is not a segment of the route";
 
     public static string SegmentsOfRouteAre(string names) => $"the segments are {names}";
 
-    public static string MainSegmentIsNotMeasured(Segment segment, MainMeasure measure) => $"the main segment '{segment.Name}' is {(segment.Kind.IsImpact ? "an impact" : "a steady segment")}, and the main measure is {measure.ToString().ToLowerInvariant()}";
+    public static string MainSegmentIsNotMeasured(Segment segment, MainMeasure measure) =>
+        $"the main segment '{segment.Name}' is {(segment.Kind.IsImpact ? "an impact" : "a steady segment")}, and the main "
+        + $"measure is {measure.ToString().ToLowerInvariant()}";
 
     public static string PlacesOfOrderAre(int specCount) => $"places are R and 1 to {specCount - 1}, such as 'R 1 R 1 R'";
 
@@ -57,9 +63,11 @@ internal static class PlanningWords
 
     public static string PlanAmendedAfterRun(Study before) => $"plan amended after run {before.Runs.Count}";
 
-    public static string AmendmentIsInReport(string planAmended, string part, string from, string to, string reason) => $"{planAmended}: {part} from {from} to {to}, because {reason}; the report shows it";
+    public static string AmendmentIsInReport(string planAmended, string part, string from, string to, string reason) =>
+        $"{planAmended}: {part} from {from} to {to}, because {reason}; the report shows it";
 
-    public static string PlanOfStudy(string studyName, int specCount, int segmentCount, string order) => $"plan of study {studyName}: {specCount} specs, {segmentCount} segments, order {order}";
+    public static string PlanOfStudy(string studyName, int specCount, int segmentCount, string order) =>
+        $"plan of study {studyName}: {specCount} specs, {segmentCount} segments, order {order}";
 
     public static string WriteQuestionWithin(int longestQuestion) => $"write it in 1 to {longestQuestion} characters";
 

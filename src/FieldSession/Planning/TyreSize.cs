@@ -59,7 +59,11 @@ public sealed partial record TyreSize(int WidthMillimetres, int AspectPercent, d
         Match match = Form().Match(text.Trim());
         int Whole(int group) => int.Parse(match.Groups[group].ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
         TyreSize? size = match.Success
-            ? new TyreSize(Whole(1), Whole(2), double.Parse(match.Groups[3].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture))
+            ? new TyreSize(
+                Whole(1),
+                Whole(2),
+                double.Parse(match.Groups[3].ValueSpan, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture)
+            )
             : null;
         bool isGood = size is { WidthMillimetres: >= 125 and <= 405, AspectPercent: >= 20 and <= 90, RimInches: >= 10 and <= 26 };
         objection = isGood ? null : new Objection(PlanningWords.IsNoTyreSize, PlanningWords.TyreSizeForm);
@@ -69,6 +73,9 @@ public sealed partial record TyreSize(int WidthMillimetres, int AspectPercent, d
     /// <inheritdoc/>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{WidthMillimetres}/{AspectPercent}R{RimInches:0.#}");
 
-    [GeneratedRegex(@"^(?:P|LT)?\s*(\d{3})\s*/\s*(\d{2})\s*(?:Z?R|-)\s*(\d{2}(?:\.5)?)(?:\s.*)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?:P|LT)?\s*(\d{3})\s*/\s*(\d{2})\s*(?:Z?R|-)\s*(\d{2}(?:\.5)?)(?:\s.*)?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+    )]
     private static partial Regex Form();
 }

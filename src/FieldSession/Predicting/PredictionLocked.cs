@@ -21,7 +21,8 @@ public sealed record PredictionLocked(
     bool? WouldPay,
     PredictionBasis Basis,
     string? Words,
-    int? SurePercent = null) : Entry
+    int? SurePercent = null
+) : Entry
 {
     /// <inheritdoc/>
     public override bool OutlivesFreeze => true;
@@ -34,7 +35,9 @@ public sealed record PredictionLocked(
     {
         ArgumentNullException.ThrowIfNull(study);
         return EveningGate.ObjectionIn(study, new Objection(PredictingWords.KeyIsOpen, PredictingWords.PredictionComesBeforeKey))
-            ?? ObjectionToDay(study) ?? ObjectionToPerson(study) ?? ObjectionToCodes(study);
+            ?? ObjectionToDay(study)
+            ?? ObjectionToPerson(study)
+            ?? ObjectionToCodes(study);
     }
 
     /// <inheritdoc/>
@@ -50,9 +53,11 @@ public sealed record PredictionLocked(
     {
         ArgumentNullException.ThrowIfNull(after);
         string[] open = [.. after.StillToPredict.Select(m => m.Name)];
-        return new Echo(open.Length == 0
-            ? PredictingWords.LastPredictionLocked(Person)
-            : PredictingWords.PredictionLockedAndHidden(Person, string.Join(", ", open)));
+        return new Echo(
+            open.Length == 0
+                ? PredictingWords.LastPredictionLocked(Person)
+                : PredictingWords.PredictionLockedAndHidden(Person, string.Join(", ", open))
+        );
     }
 
     /// <summary>What forbids every prediction now, whoever makes it; null: nothing.</summary>
@@ -63,7 +68,8 @@ public sealed record PredictionLocked(
         return !study.IsAnythingDriven || undriven.Length > 0
             ? new Objection(
                 !study.IsAnythingDriven ? JournalWords.NothingHasBeenDriven : PredictingWords.CodesNotDriven(string.Join(", ", undriven)),
-                PredictingWords.DriveEveryCodeFirst)
+                PredictingWords.DriveEveryCodeFirst
+            )
             : RunChecks.AgainstPredicting(study);
     }
 
@@ -71,16 +77,17 @@ public sealed record PredictionLocked(
     private static IEnumerable<SpecCode> UndrivenIn(Study study)
     {
         HashSet<SpecCode> driven = [.. study.DrivenCodes];
-        return study.Fittings.Any(fitting => fitting.Codes.All(driven.Contains))
-            ? []
-            : study.Codes.Where(code => !driven.Contains(code));
+        return study.Fittings.Any(fitting => fitting.Codes.All(driven.Contains)) ? [] : study.Codes.Where(code => !driven.Contains(code));
     }
 
     private Objection? ObjectionToPerson(Study study)
     {
         if (!study.Plan!.Crew.Any(m => CrewMember.SamePerson(m.Name, Person)))
         {
-            return new Objection(JournalWords.IsNotInCrew(Person), JournalWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name))));
+            return new Objection(
+                JournalWords.IsNotInCrew(Person),
+                JournalWords.CrewIs(string.Join(", ", study.Plan.Crew.Select(m => m.Name)))
+            );
         }
 
         return study.Predictions.Any(p => CrewMember.SamePerson(p.Person, Person))
@@ -92,11 +99,17 @@ public sealed record PredictionLocked(
     {
         if (Sure is < 1 or > PredictionScale.Steps || SurePercent is < 1 or > 100)
         {
-            return new Objection(PredictingWords.DoesNotSayHowSure(SurePercent is { } percent ? $"{percent} %" : $"{Sure}"), PredictingWords.GiveStepOrPercent);
+            return new Objection(
+                PredictingWords.DoesNotSayHowSure(SurePercent is { } percent ? $"{percent} %" : $"{Sure}"),
+                PredictingWords.GiveStepOrPercent
+            );
         }
 
         SpecCode[] codes = [.. study.DrivenCodes];
-        SpecCode? stranger = !codes.Contains(Feature) ? Feature : Quieter is { } quieter && !codes.Contains(quieter) ? quieter : null;
+        SpecCode? stranger =
+            !codes.Contains(Feature) ? Feature
+            : Quieter is { } quieter && !codes.Contains(quieter) ? quieter
+            : null;
         return stranger is { } code
             ? new Objection(PredictingWords.NoDrivenCode(code), JournalWords.CodesAre(string.Join(", ", codes)))
             : null;
@@ -141,7 +154,8 @@ internal static class PredictingWords
     // What is said of a locked one
     public static string LastPredictionLocked(string person) => $"prediction of {person} locked; all are locked, the key can be opened";
 
-    public static string PredictionLockedAndHidden(string person, string stillOpen) => $"prediction of {person} locked and hidden; still open: {stillOpen}";
+    public static string PredictionLockedAndHidden(string person, string stillOpen) =>
+        $"prediction of {person} locked and hidden; still open: {stillOpen}";
 }
 
 /// <summary>What predictions and the reveal share: both wait until nothing is driven and nothing is in dispute.</summary>
@@ -150,11 +164,16 @@ internal static class EveningGate
     /// <summary>What rules out the evening now; null: nothing.</summary>
     /// <param name="study">The study.</param>
     /// <param name="onceOpen">What is said once the key is open.</param>
-    public static Objection? ObjectionIn(Study study, Objection onceOpen) => Gate.ForWriting(study) ?? study switch
-    {
-        { Opening: not null } => onceOpen,
-        _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(PredictingWords.RunIsStillOn(run), PredictingWords.EndRunFirst),
-        _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleConflictFirst),
-        _ => null,
-    };
+    public static Objection? ObjectionIn(Study study, Objection onceOpen) =>
+        Gate.ForWriting(study)
+        ?? study switch
+        {
+            { Opening: not null } => onceOpen,
+            _ when study.Runs.Find(run => run.IsOn) is { } run => new Objection(
+                PredictingWords.RunIsStillOn(run),
+                PredictingWords.EndRunFirst
+            ),
+            _ when study.Unsettled.Any() => new Objection(PredictingWords.LaptopsAreInConflict, PredictingWords.SettleConflictFirst),
+            _ => null,
+        };
 }

@@ -28,9 +28,7 @@ public static class PredictionScale
     {
         ArgumentNullException.ThrowIfNull(prediction);
         double chance = Chance(specs);
-        return prediction.SurePercent is { } percent
-            ? percent / 100.0
-            : chance + ((1 - chance) * (prediction.Sure - 1) / (Steps - 1));
+        return prediction.SurePercent is { } percent ? percent / 100.0 : chance + ((1 - chance) * (prediction.Sure - 1) / (Steps - 1));
     }
 
     /// <summary>How sure in the words of the one who said it: "4 of 5" or "80 %".</summary>
@@ -53,5 +51,6 @@ public static class PredictionScale
         return Typed.Count(typed[..^1].TrimEnd()) is { } percent ? (StepNear(percent), percent) : null;
     }
 
-    private static int StepNear(int percent) => Math.Clamp(1 + (int)Math.Round((percent - 50) / 12.5, MidpointRounding.AwayFromZero), 1, Steps);
+    private static int StepNear(int percent) =>
+        Math.Clamp(1 + (int)Math.Round((percent - 50) / 12.5, MidpointRounding.AwayFromZero), 1, Steps);
 }

@@ -77,19 +77,21 @@ public static class PredictionText
         };
     }
 
-    private static (bool Known, bool? Value) YesNo(string word) => word.ToLowerInvariant() switch
-    {
-        "" => (true, null),
-        "yes" or "y" => (true, true),
-        "no" or "n" => (true, false),
-        _ => (false, null),
-    };
+    private static (bool Known, bool? Value) YesNo(string word) =>
+        word.ToLowerInvariant() switch
+        {
+            "" => (true, null),
+            "yes" or "y" => (true, true),
+            "no" or "n" => (true, false),
+            _ => (false, null),
+        };
 
-    private static PredictionBasis? Basis(string word) => word.ToLowerInvariant() switch
-    {
-        "sound" => PredictionBasis.Sound,
-        "seen" => PredictionBasis.Seen,
-        "guess" => PredictionBasis.Guess,
-        _ => null,
-    };
+    private static PredictionBasis? Basis(string word) =>
+        word.ToLowerInvariant() switch
+        {
+            "sound" => PredictionBasis.Sound,
+            "seen" => PredictionBasis.Seen,
+            "guess" => PredictionBasis.Guess,
+            _ => null,
+        };
 }

@@ -20,7 +20,10 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
     {
         ArgumentNullException.ThrowIfNull(study);
         return (Clips is null ? EarGate.ObjectionIn(study, "choices") : ClipGate.AgainstPlaying(study))
-            ?? EarGate.ObjectionTo(study, Person) ?? ObjectionToTrial(study) ?? ClipGate.ObjectionTo(study, study.ChoiceSets[Set - 1], Clips) ?? ObjectionToSight(study);
+            ?? EarGate.ObjectionTo(study, Person)
+            ?? ObjectionToTrial(study)
+            ?? ClipGate.ObjectionTo(study, study.ChoiceSets[Set - 1], Clips)
+            ?? ObjectionToSight(study);
     }
 
     /// <inheritdoc/>
@@ -30,7 +33,12 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
         return this with
         {
             Set = study.NumberOf(Set, study.ChoiceSets.Select(set => set.Mark)),
-            Clips = Clips is null ? null : Clips with { Runs = [.. Clips.Runs.Select(run => study.NumberOf(run, study.Runs.Select(known => known.Started)))] },
+            Clips = Clips is null
+                ? null
+                : Clips with
+                {
+                    Runs = [.. Clips.Runs.Select(run => study.NumberOf(run, study.Runs.Select(known => known.Started)))],
+                },
         };
     }
 
@@ -53,7 +61,12 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
         Study chosen = study with { ChoiceSets = study.ChoiceSets.SetItem(Set - 1, made) };
 
         // The last choice uncovers the count, so it can't be taken back any more.
-        return made.IsComplete || set.IsFromRecordings ? chosen with { Undoables = [] } : chosen.Undoably(study, mark, RatingWords.ChoiceInTrial(member, Trial));
+        return made.IsComplete || set.IsFromRecordings
+            ? chosen with
+            {
+                Undoables = [],
+            }
+            : chosen.Undoably(study, mark, RatingWords.ChoiceInTrial(member, Trial));
     }
 
     /// <inheritdoc/>
@@ -65,14 +78,16 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
         return new Echo(RatingWords.ChoiceStored(EarGate.MemberIn(after, Person)?.Name ?? Person, Trial, Set, apart + next));
     }
 
-    private ChoiceSight? SightIn(Study after) => Set <= after.ChoiceSets.Count ? after.ChoiceSets[Set - 1].Choices.LastOrDefault()?.Sight : null;
+    private ChoiceSight? SightIn(Study after) =>
+        Set <= after.ChoiceSets.Count ? after.ChoiceSets[Set - 1].Choices.LastOrDefault()?.Sight : null;
 
     private Objection? ObjectionToSight(Study study)
     {
         ChoiceSet set = study.ChoiceSets[Set - 1];
         CrewMember member = EarGate.MemberIn(study, Person)!;
         return set.IsRunBy(Person) ? new Objection(RatingWords.RunnerKnowsOrder(member.Name, set), RatingWords.SomebodyElseChooses)
-            : Unseen == true && ChoiceSights.HasReadMeter(study, set, member) ? new Objection(RatingWords.PersonReadMeter(member.Name), RatingWords.ChooseWithoutUnseen)
+            : Unseen == true && ChoiceSights.HasReadMeter(study, set, member)
+                ? new Objection(RatingWords.PersonReadMeter(member.Name), RatingWords.ChooseWithoutUnseen)
             : null;
     }
 
@@ -86,18 +101,21 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
         ChoiceSet set = study.ChoiceSets[Set - 1];
         return set switch
         {
-            { IsComplete: true } => new Objection(
-                RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
+            { IsComplete: true } => new Objection(RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
             _ when Trial != set.NextTrial => new Objection(RatingWords.OtherTrialComesNext(set, Trial), RatingWords.ChooseForNextTrial),
-            _ when Place < 1 || Place > set.Terms.Places => new Objection(RatingWords.ThereIsNoPlaceInTrial(Place), $"choose 1 to {set.Terms.Places}"),
+            _ when Place < 1 || Place > set.Terms.Places => new Objection(
+                RatingWords.ThereIsNoPlaceInTrial(Place),
+                $"choose 1 to {set.Terms.Places}"
+            ),
             _ => null,
         };
     }
 }
 
 /// <summary>
-/// What somebody could know of the answer before choosing (own rule, docs/formulas.md, "The ear"): until both codes of the pair have been read on the meter
-/// nothing can be known. From then on who sat at the meter knows; anybody else could have looked, unless they say that they did not.
+/// What somebody could know of the answer before choosing (own rule, docs/formulas.md, "The ear"): until both codes of the pair have been
+/// read on the meter nothing can be known. From then on who sat at the meter knows; anybody else could have looked, unless they say that
+/// they did not.
 /// </summary>
 public static class ChoiceSights
 {
@@ -111,7 +129,6 @@ public static class ChoiceSights
         ArgumentNullException.ThrowIfNull(set);
         ArgumentNullException.ThrowIfNull(member);
         return set.IsRunBy(member.Name) ? ChoiceSight.OrderSeen
-
             // whoever knows what the meter showed still does not know which clip is which: that is drawn when it is played
             : set.IsFromRecordings ? ChoiceSight.Unseen
             : !IsComparable(study, set) ? ChoiceSight.Unseen
@@ -124,8 +141,10 @@ public static class ChoiceSights
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(set);
-        return IsComparable(study, set) && study.Runs.Exists(run =>
-            IsOf(set, run.Code) && run.Readings.Any() && EarGate.SeatIn(run, member) == CrewMember.CoDriverSeat);
+        return IsComparable(study, set)
+            && study.Runs.Exists(run =>
+                IsOf(set, run.Code) && run.Readings.Any() && EarGate.SeatIn(run, member) == CrewMember.CoDriverSeat
+            );
     }
 
     /// <summary>Whether both codes of the pair are read, so that a screen could show how they compare.</summary>

@@ -4,9 +4,9 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// Reads <c>choose Tam first</c> or <c>choose Tam 2</c> (the place chosen), with <c>unseen</c> where Tam saw neither the meter nor a comparison, and
-/// with <c>set=2</c> where several sets are open. It is the next planned trial that is chosen in. A code is taken only in a set of an older program,
-/// which told the codes on the screen.
+/// Reads <c>choose Tam first</c> or <c>choose Tam 2</c> (the place chosen), with <c>unseen</c> where Tam saw neither the meter nor a
+/// comparison, and with <c>set=2</c> where several sets are open. It is the next planned trial that is chosen in. A code is taken only in a
+/// set of an older program, which told the codes on the screen.
 /// </summary>
 public static class ChoiceText
 {
@@ -42,11 +42,11 @@ public static class ChoiceText
     }
 
     /// <summary>The set that "set=2" asks for; null: the word says something else.</summary>
-    internal static int? AskedSet(string word) => word.StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(word[4..]) : null;
+    internal static int? AskedSet(string word) =>
+        word.StartsWith("set=", StringComparison.OrdinalIgnoreCase) ? Typed.Count(word[4..]) : null;
 
-    private static int PlaceIn(string chosen) => chosen.Length == 1
-        ? Typed.Count(chosen) ?? 0
-        : Array.FindIndex(Places, word => Typed.Is(chosen, word)) + 1;
+    private static int PlaceIn(string chosen) =>
+        chosen.Length == 1 ? Typed.Count(chosen) ?? 0 : Array.FindIndex(Places, word => Typed.Is(chosen, word)) + 1;
 
     private static Parsed Of(Said said, int? asked, Study study)
     {
@@ -80,7 +80,10 @@ public static class ChoiceText
             return Parsed.No(RatingWords.CodesOfTrialAreNotTold, RatingWords.ChooseByPlace(said.Person));
         }
 
-        int at = set.CodeAt(set.NextTrial, 1) == code ? 1 : set.CodeAt(set.NextTrial, 2) == code ? 2 : 0;
+        int at =
+            set.CodeAt(set.NextTrial, 1) == code ? 1
+            : set.CodeAt(set.NextTrial, 2) == code ? 2
+            : 0;
         return at > 0 ? Made(said, set, at) : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), Form);
     }
 
@@ -95,12 +98,13 @@ public static class ChoiceText
         return fitting.FirstOrDefault(set => !set.IsComplete) ?? fitting.LastOrDefault();
     }
 
-    private static string WhyNoSet(Study study, int? asked, SpecCode? code) => (asked, code) switch
-    {
-        ({ } number, _) => RatingWords.ThereIsNoSetOfTrials(number),
-        (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoTrialsAreAboutCode(one),
-        _ => RatingWords.NoTrialsArePlanned,
-    };
+    private static string WhyNoSet(Study study, int? asked, SpecCode? code) =>
+        (asked, code) switch
+        {
+            ({ } number, _) => RatingWords.ThereIsNoSetOfTrials(number),
+            (_, { } one) when study.ChoiceSets.Count > 0 => RatingWords.NoTrialsAreAboutCode(one),
+            _ => RatingWords.NoTrialsArePlanned,
+        };
 
     /// <summary>What was typed of a choice.</summary>
     /// <param name="Person">Who chooses.</param>

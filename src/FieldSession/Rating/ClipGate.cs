@@ -4,8 +4,8 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// What rules out trials played from recordings. They are planned until the key is open, and played between the last prediction and the reveal: who has
-/// heard the codes side by side would predict otherwise.
+/// What rules out trials played from recordings. They are planned until the key is open, and played between the last prediction and the
+/// reveal: who has heard the codes side by side would predict otherwise.
 /// </summary>
 public static class ClipGate
 {
@@ -14,23 +14,32 @@ public static class ClipGate
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(terms);
-        return AgainstOpenKey(study) ?? (study switch
-        {
-            { RunOn: { } run } => new Objection(RatingWords.RunIsOnRateAtStop(run, RatingWords.TrialsArePlanned), RatingWords.StopAndParkFirst),
+        return AgainstOpenKey(study)
+            ?? (
+                study switch
+                {
+                    { RunOn: { } run } => new Objection(
+                        RatingWords.RunIsOnRateAtStop(run, RatingWords.TrialsArePlanned),
+                        RatingWords.StopAndParkFirst
+                    ),
 
-            // before the first prediction recordings can still be taken
-            { DataFrozen: true } => ClipPool.Of(study, terms).Objection,
-            _ => null,
-        });
+                    // before the first prediction recordings can still be taken
+                    { DataFrozen: true } => ClipPool.Of(study, terms).Objection,
+                    _ => null,
+                }
+            );
     }
 
     /// <summary>What rules out playing a trial now; null: nothing.</summary>
     public static Objection? AgainstPlaying(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return AgainstOpenKey(study) ?? (study.StillToPredict.Any()
-            ? new Objection(RatingWords.StillToPredict(study.StillToPredict), RatingWords.LockPrediction)
-            : null);
+        return AgainstOpenKey(study)
+            ?? (
+                study.StillToPredict.Any()
+                    ? new Objection(RatingWords.StillToPredict(study.StillToPredict), RatingWords.LockPrediction)
+                    : null
+            );
     }
 
     /// <summary>What rules out a choice in a set for the way it was presented; null: nothing.</summary>
@@ -54,9 +63,12 @@ public static class ClipGate
         Counterbalance.Orders(set.Terms.Places).Contains(clips.Order)
         && clips.Runs.Count == clips.Order.Length
         && (set.Terms.Segment is null || set.Terms.Segment == clips.Segment)
-        && clips.Runs.Zip(clips.Order).All(place => study.HasRun(place.First)
-            && study.Runs[place.First - 1].Code == (place.Second == 'A' ? set.Terms.First : set.Terms.Second));
+        && clips
+            .Runs.Zip(clips.Order)
+            .All(place =>
+                study.HasRun(place.First) && study.Runs[place.First - 1].Code == (place.Second == 'A' ? set.Terms.First : set.Terms.Second)
+            );
 
-    private static Objection? AgainstOpenKey(Study study) => Gate.ForWriting(study)
-        ?? (study.Opening is null ? null : new Objection(RatingWords.KeyIsOpen, JournalWords.NoteForm));
+    private static Objection? AgainstOpenKey(Study study) =>
+        Gate.ForWriting(study) ?? (study.Opening is null ? null : new Objection(RatingWords.KeyIsOpen, JournalWords.NoteForm));
 }

@@ -58,18 +58,29 @@ public sealed record ClipPool(ImmutableArray<SegmentClips> Segments, Objection? 
         RunRecording[] recordings = [.. RecordingsOf(study, terms).Where(recording => found?.Contains(recording.Sha256) ?? true)];
         SegmentClips[] segments =
         [
-            .. study.Plan!.Route.Where(segment => terms.Segment is null || terms.Segment == segment.Number)
-                .Select(segment => new SegmentClips(segment.Number, ClipsOf(study, recordings, terms.First, segment), ClipsOf(study, recordings, terms.Second, segment))),
+            .. study
+                .Plan!.Route.Where(segment => terms.Segment is null || terms.Segment == segment.Number)
+                .Select(segment => new SegmentClips(
+                    segment.Number,
+                    ClipsOf(study, recordings, terms.First, segment),
+                    ClipsOf(study, recordings, terms.Second, segment)
+                )),
         ];
 
         // two of one recording in a triangle would show which one is the odd one
         int needed = terms.Kind == ChoiceKind.Triangle ? 2 : 1;
         ImmutableArray<SegmentClips> usable = [.. segments.Where(segment => segment.Has(needed)).Select(segment => segment.Evened())];
-        return new(usable, recordings.Select(recording => (recording.Chain, recording.RateHz)).Distinct().Skip(1).Any()
-            ? new Objection(RatingWords.TwoChains(terms.First, terms.Second), RatingWords.OneChainForAll)
-            : usable.IsEmpty
-                ? new Objection(RatingWords.TooFewRunsHeard(Lacking(segments, terms, needed), needed, terms.Segment), RatingWords.ListenBeforePredicting)
-                : null);
+        return new(
+            usable,
+            recordings.Select(recording => (recording.Chain, recording.RateHz)).Distinct().Skip(1).Any()
+                    ? new Objection(RatingWords.TwoChains(terms.First, terms.Second), RatingWords.OneChainForAll)
+                : usable.IsEmpty
+                    ? new Objection(
+                        RatingWords.TooFewRunsHeard(Lacking(segments, terms, needed), needed, terms.Segment),
+                        RatingWords.ListenBeforePredicting
+                    )
+                : null
+        );
     }
 
     /// <summary>The recordings of the runs on a pair of codes, in the order of the runs.</summary>
@@ -77,21 +88,22 @@ public sealed record ClipPool(ImmutableArray<SegmentClips> Segments, Objection? 
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(terms);
-        return study.Recordings.Where(recording => study.Runs[recording.Run - 1].Code is var code && (code == terms.First || code == terms.Second))
+        return study
+            .Recordings.Where(recording => study.Runs[recording.Run - 1].Code is var code && (code == terms.First || code == terms.Second))
             .OrderBy(recording => recording.Run);
     }
 
     private static ImmutableArray<Clip> ClipsOf(Study study, RunRecording[] recordings, SpecCode code, Segment segment) =>
-    [
-        .. from recording in recordings
-           let run = study.Runs[recording.Run - 1]
-           where run.Code == code
-           from reading in run.Readings
-           where reading is { Spoilt: null } && reading.Segment == segment.Number
-           let heard = recording.During(reading)
-           where heard is { IsOverloaded: false, HasSpeech: false }
-           select new Clip(run.Number, recording.Sha256, recording.Channel, heard.FromS, heard.Seconds),
-    ];
+        [
+            .. from recording in recordings
+            let run = study.Runs[recording.Run - 1]
+            where run.Code == code
+            from reading in run.Readings
+            where reading is { Spoilt: null } && reading.Segment == segment.Number
+            let heard = recording.During(reading)
+            where heard is { IsOverloaded: false, HasSpeech: false }
+            select new Clip(run.Number, recording.Sha256, recording.Channel, heard.FromS, heard.Seconds),
+        ];
 
     private static SpecCode Lacking(SegmentClips[] segments, ChoiceTerms terms, int needed) =>
         Array.TrueForAll(segments, segment => SegmentClips.RunsIn(segment.First) < needed) ? terms.First : terms.Second;
@@ -103,8 +115,8 @@ public sealed record ClipPool(ImmutableArray<SegmentClips> Segments, Objection? 
 public sealed record DrawnTrial(ClipsHeard Heard, ImmutableArray<Clip> Clips)
 {
     /// <summary>
-    /// Draws order, segment and runs, each alike likely and apart from every other trial: so a guess is right with the chance of the exact test whatever
-    /// habit or memory it follows, and nothing that could be read before is anywhere.
+    /// Draws order, segment and runs, each alike likely and apart from every other trial: so a guess is right with the chance of the exact
+    /// test whatever habit or memory it follows, and nothing that could be read before is anywhere.
     /// </summary>
     /// <param name="pool">What can be played.</param>
     /// <param name="terms">Pair and kind.</param>
@@ -159,8 +171,11 @@ public static class Counterbalance
         return made.ToImmutable();
     }
 
-    private static IEnumerable<string> Shuffled(ImmutableArray<string> orders, byte[] bytes) => orders
-        .Select((order, place) => (Order: order, Lot: (bytes[place * 4] << 16) + (bytes[(place * 4) + 1] << 8) + bytes[(place * 4) + 2]))
-        .OrderBy(drawn => drawn.Lot)
-        .Select(drawn => drawn.Order);
+    private static IEnumerable<string> Shuffled(ImmutableArray<string> orders, byte[] bytes) =>
+        orders
+            .Select(
+                (order, place) => (Order: order, Lot: (bytes[place * 4] << 16) + (bytes[(place * 4) + 1] << 8) + bytes[(place * 4) + 2])
+            )
+            .OrderBy(drawn => drawn.Lot)
+            .Select(drawn => drawn.Order);
 }

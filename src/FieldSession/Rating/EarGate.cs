@@ -12,9 +12,8 @@ public static class EarGate
     public static Objection? ObjectionIn(Study study, string what)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.RunOn is { } run
-            ? new Objection(RatingWords.RunIsOnRateAtStop(run, what), RatingWords.StopAndParkFirst)
-            : null);
+        return Gate.WhileDataAreOpen(study)
+            ?? (study.RunOn is { } run ? new Objection(RatingWords.RunIsOnRateAtStop(run, what), RatingWords.StopAndParkFirst) : null);
     }
 
     /// <summary>What rules out a person; null: nothing.</summary>
@@ -49,8 +48,8 @@ public static class EarGate
     public static string SeatIn(Run? run, CrewMember member)
     {
         ArgumentNullException.ThrowIfNull(member);
-        return run?.Driver is { } driver && CrewMember.SamePerson(driver, member.Name)
-            ? CrewMember.DriverSeat
-            : member.Seat == CrewMember.DriverSeat && run?.Driver is not null ? CrewMember.CoDriverSeat : member.Seat;
+        return run?.Driver is { } driver && CrewMember.SamePerson(driver, member.Name) ? CrewMember.DriverSeat
+            : member.Seat == CrewMember.DriverSeat && run?.Driver is not null ? CrewMember.CoDriverSeat
+            : member.Seat;
     }
 }

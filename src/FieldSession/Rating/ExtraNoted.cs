@@ -5,8 +5,8 @@ using FieldSession.State;
 namespace FieldSession.Rating;
 
 /// <summary>
-/// Beside the last reading: a level in dB(C), one-third-octave levels at 200 and 250 Hz where a ring sits, or the name of a recording. Each may be
-/// given once a reading; nothing of it is mixed into dB(A).
+/// Beside the last reading: a level in dB(C), one-third-octave levels at 200 and 250 Hz where a ring sits, or the name of a recording. Each
+/// may be given once a reading; nothing of it is mixed into dB(A).
 /// </summary>
 /// <param name="CDb">C-weighted level, dB(C); null: not read.</param>
 /// <param name="Band200Db">One-third-octave level at 200 Hz, dB; null: not read.</param>
@@ -18,9 +18,12 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
     public override Objection? ObjectionIn(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? (study.LastRun?.LastReading is { } reading
-            ? Twice(reading.Extras)
-            : new Objection(RatingWords.NoReadingForExtra, RatingWords.ReadingBeforeExtra));
+        return Gate.WhileDataAreOpen(study)
+            ?? (
+                study.LastRun?.LastReading is { } reading
+                    ? Twice(reading.Extras)
+                    : new Objection(RatingWords.NoReadingForExtra, RatingWords.ReadingBeforeExtra)
+            );
     }
 
     /// <inheritdoc/>
@@ -40,7 +43,9 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
             Band250Db = Band250Db ?? before.Band250Db,
             Recording = Recording ?? before.Recording,
         };
-        return study.WithLastRun(run with { Passages = run.Passages.Replace(reading, reading with { Extras = after }) }).Undoably(study, mark, "extra");
+        return study
+            .WithLastRun(run with { Passages = run.Passages.Replace(reading, reading with { Extras = after }) })
+            .Undoably(study, mark, "extra");
     }
 
     /// <inheritdoc/>
@@ -54,7 +59,10 @@ public sealed record ExtraNoted(double? CDb, double? Band200Db, double? Band250D
             Band250Db is { } l250 ? RatingWords.LevelInBand(l250, 250) : null,
             Recording is { } recording ? $"recording {recording}" : null,
         ];
-        string where = after.LastRun?.LastReading is { } reading && after.Plan is { } plan ? $" on {reading.Segment} {plan.Route[reading.Segment - 1].Name}" : "";
+        string where =
+            after.LastRun?.LastReading is { } reading && after.Plan is { } plan
+                ? $" on {reading.Segment} {plan.Route[reading.Segment - 1].Name}"
+                : "";
         return new Echo($"extra {string.Join(", ", parts.OfType<string>())}{where}");
     }
 

@@ -16,7 +16,8 @@ namespace FieldSession.Rating;
 public sealed record RatingGiven(string Person, string Attribute, Score Score, string? Seat = null, SpecCode? Code = null) : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => EarGate.ObjectionIn(study, "ratings")
+    public override Objection? ObjectionIn(Study study) =>
+        EarGate.ObjectionIn(study, "ratings")
         ?? ObjectionToRun(study)
         ?? EarGate.ObjectionTo(study, Person)
         ?? ObjectionToAttribute(study)
@@ -36,7 +37,10 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
 
         // Once the others' numbers are uncovered, nobody may take the own one back and give another.
         return RatingCover.IsOpen(rated, rating)
-            ? rated with { Undoables = [] }
+            ? rated with
+            {
+                Undoables = [],
+            }
             : rated.Undoably(study, mark, RatingWords.RatingOfAttributeBy(Attribute, member));
     }
 
@@ -60,7 +64,8 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         {
             return new Objection(
                 study.Runs.Any(r => r.Code == code) ? RatingWords.LastRunWasOnOtherCode(run, code) : RatingWords.CodeIsNotDriven(code),
-                RatingWords.RateLastCodeNow(run));
+                RatingWords.RateLastCodeNow(run)
+            );
         }
 
         return RatingCover.IsClosed(study, run.Number)
@@ -89,9 +94,7 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
         }
 
         return study.LastRun!.Code == study.ReferenceCode && Score != Score.Anchor
-            ? new Objection(
-                RatingWords.ReferenceHasFixedScore(study),
-                RatingWords.RateOthersAgainstReference(study))
+            ? new Objection(RatingWords.ReferenceHasFixedScore(study), RatingWords.RateOthersAgainstReference(study))
             : null;
     }
 
@@ -102,20 +105,22 @@ public sealed record RatingGiven(string Person, string Attribute, Score Score, s
 public sealed record RatingsClosed : Entry
 {
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => EarGate.ObjectionIn(study, "ratings") ?? (study.LastRun switch
-    {
-        null => new Objection(JournalWords.NothingHasBeenDriven, RatingWords.RatingsAreClosedAfterRun),
-        { } run when RatingCover.IsClosed(study, run.Number) => new Objection(RatingWords.RatingsAreClosedAlready(run), "go on"),
-        _ => null,
-    });
+    public override Objection? ObjectionIn(Study study) =>
+        EarGate.ObjectionIn(study, "ratings")
+        ?? (
+            study.LastRun switch
+            {
+                null => new Objection(JournalWords.NothingHasBeenDriven, RatingWords.RatingsAreClosedAfterRun),
+                { } run when RatingCover.IsClosed(study, run.Number) => new Objection(RatingWords.RatingsAreClosedAlready(run), "go on"),
+                _ => null,
+            }
+        );
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.LastRun is { } run
-            ? study with { RatingsClosed = study.RatingsClosed.Add(run.Number), Undoables = [] }
-            : study;
+        return study.LastRun is { } run ? study with { RatingsClosed = study.RatingsClosed.Add(run.Number), Undoables = [] } : study;
     }
 
     /// <inheritdoc/>

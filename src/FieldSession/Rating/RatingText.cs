@@ -46,7 +46,8 @@ public static class RatingText
         {
             return Parsed.No(
                 RatingWords.CallsNoAttribute(attribute),
-                RatingWords.AttributesAre(string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name))));
+                RatingWords.AttributesAre(string.Join(", ", RatedAttribute.Of(study.Plan).Select(a => a.Name)))
+            );
         }
 
         if (Typed.Number(plain[^1]) is not { } points || !Score.IsScore(points))

@@ -46,26 +46,31 @@ internal static class RatingWords
 
     public static string NobodyKnowsOrder(ChoiceSet set) => $"set {set.Number} is played from recordings; its order is drawn clip by clip";
 
-    public static string StillToPredict(IEnumerable<CrewMember> members) => $"clips are played after the last prediction; still open: {string.Join(", ", members.Select(member => member.Name))}";
+    public static string StillToPredict(IEnumerable<CrewMember> members) =>
+        $"clips are played after the last prediction; still open: {string.Join(", ", members.Select(member => member.Name))}";
 
     public static string TooFewRunsHeard(SpecCode code, int needed, int? segment) =>
-        $"{(needed == 1 ? "no clean run" : $"fewer than {needed} clean runs")} on {code} {(needed == 1 ? "was" : "were")} recorded{(segment is { } one ? $" on segment {one}" : "")}";
+        $"{(needed == 1 ? "no clean run" : $"fewer than {needed} clean runs")} on {code} {(needed == 1 ? "was" : "were")} "
+        + $"recorded{(segment is { } one ? $" on segment {one}" : "")}";
 
-    public static string TwoChains(SpecCode first, SpecCode second) => $"the runs on {first} and {second} were recorded by different chains or at different rates";
+    public static string TwoChains(SpecCode first, SpecCode second) =>
+        $"the runs on {first} and {second} were recorded by different chains or at different rates";
 
     public const string SlipForm = "type 'slip NAME' with the name of whoever runs the trials";
     public const string SlipsAreTaken = "slips";
     public const string SlipNamesSomebody = "a slip names whoever runs the trials";
     public const string SomebodyElseRuns = "somebody who does not choose in it runs the trials";
     public const string SomebodyElseChooses = "somebody who was not shown the order chooses";
-    public const string SlipIsForRunnerAlone = "Read it alone; show it to nobody who chooses. Present in this order; ask for first or second.";
+    public const string SlipIsForRunnerAlone =
+        "Read it alone; show it to nobody who chooses. Present in this order; ask for first or second.";
     public const string CountedWithMeterSeen = ", counted apart: with the meter seen ('unseen' behind it says neither was)";
     public const string ChooseWithoutUnseen = "type it without 'unseen'; it is counted apart, with the meter seen";
     public const string CodesOfTrialAreNotTold = "whoever chooses does not know the codes of a trial";
 
     public static string ChooseByPlace(string person) => $"type 'choose {person} first' or 'choose {person} second'";
 
-    public static string SlipWasTaken(string person, int set) => $"{person} runs the trials of set {set} and chooses in none; 'fieldsession slip' prints the order";
+    public static string SlipWasTaken(string person, int set) =>
+        $"{person} runs the trials of set {set} and chooses in none; 'fieldsession slip' prints the order";
 
     public static string SlipNamesPerson(int longest) => $"a name has 1 to {longest} characters";
 
@@ -75,24 +80,30 @@ internal static class RatingWords
 
     public static string PersonReadMeter(string person) => $"{person} sat at the meter when both codes were read";
 
-    public static string SlipHead(ChoiceSet set) => $"Set {set.Number}, '{set.Terms.Question}': {set.Presentations.Count} trials, first to last";
+    public static string SlipHead(ChoiceSet set) =>
+        $"Set {set.Number}, '{set.Terms.Question}': {set.Presentations.Count} trials, first to last";
 
     public static string NotHeardOutOfReach(ChoiceSize size, int? needed) =>
-        $"; NOT HEARD is out of reach: {100 * size.DetectShare:0} % right would be found with a chance of {100 * size.PowerAtDetect:0} % only{(needed is { } trials ? $", {trials} trials make it 80 %" : "")}";
+        $"; NOT HEARD is out of reach: {100 * size.DetectShare:0} % right would be found with a chance of "
+        + $"{100 * size.PowerAtDetect:0} % only{(needed is { } trials ? $", {trials} trials make it 80 %" : "")}";
 
     public static string NextTrialIs(ChoiceSet set) => $"trial {set.NextTrial} of {set.Presentations.Count} is next";
 
-    public static string NextTrialIsPlayed(ChoiceSet set) => $"trial {set.NextTrial} of {set.Presentations.Count} is next, from recordings; {PlayIt}";
+    public static string NextTrialIsPlayed(ChoiceSet set) =>
+        $"trial {set.NextTrial} of {set.Presentations.Count} is next, from recordings; {PlayIt}";
 
     public static string ChoiceInTrial(CrewMember member, int trial) => $"choice of {member.Name} in trial {trial}";
 
-    public static string ChoiceStored(string person, int trial, int set, string next) => $"{person} chose in trial {trial} of set {set}{next}";
+    public static string ChoiceStored(string person, int trial, int set, string next) =>
+        $"{person} chose in trial {trial} of set {set}{next}";
 
     public static string ThereIsNoSetOfTrials(int set) => $"there is no set {set} of trials";
 
-    public static string AllTrialsOfSetAreMade(ChoiceSet set) => $"all {set.Presentations.Count} planned trials of set {set.Number} are made";
+    public static string AllTrialsOfSetAreMade(ChoiceSet set) =>
+        $"all {set.Presentations.Count} planned trials of set {set.Number} are made";
 
-    public static string OtherTrialComesNext(ChoiceSet set, int trial) => $"trial {set.NextTrial} of set {set.Number} comes next, not {trial}";
+    public static string OtherTrialComesNext(ChoiceSet set, int trial) =>
+        $"trial {set.NextTrial} of set {set.Number} comes next, not {trial}";
 
     public static string ThereIsNoPlaceInTrial(int place) => $"there is no place {place}";
 
@@ -104,19 +115,22 @@ internal static class RatingWords
 
     public static string TriangleForm(string person) => $"type 'choose {person} 1', 2 or 3";
 
-    public static string SetIsAboutOtherCodes(ChoiceSet set, SpecCode code) => $"set {set.Number} is about {set.Terms.First} and {set.Terms.Second}, not {code}";
+    public static string SetIsAboutOtherCodes(ChoiceSet set, SpecCode code) =>
+        $"set {set.Number} is about {set.Terms.First} and {set.Terms.Second}, not {code}";
 
     public static string NoTrialsAreAboutCode(SpecCode code) => $"no planned trials are about {code}";
 
     public static string TrialsOfSet(ChoiceSet set) => $"trials of set {set.Number}";
 
-    public static string TrialsPlanned(int set, int trials, ChoiceTerms terms, string where, string presented) => $"set {set}: {trials} trials, {terms.First} or {terms.Second}, '{terms.Question}'{where}, {terms.Side}; {presented}";
+    public static string TrialsPlanned(int set, int trials, ChoiceTerms terms, string where, string presented) =>
+        $"set {set}: {trials} trials, {terms.First} or {terms.Second}, '{terms.Question}'{where}, {terms.Side}; {presented}";
 
     public static string CodeIsNotOfPair(SpecCode code) => $"{code} is not one of the pair";
 
     public static string SidesOfPairAre(SpecCode first, SpecCode second) => $"expect {first} or {second}, or say side=two";
 
-    public static string NumberOfTrialsCanBe(int fewest, int most) => $"plan {fewest} to {most}; 'size --choices' says what a number can show";
+    public static string NumberOfTrialsCanBe(int fewest, int most) =>
+        $"plan {fewest} to {most}; 'size --choices' says what a number can show";
 
     public static string SetAsksThisAlready(ChoiceSet open) => $"set {open.Number} asks this already and is not at its end";
 
@@ -132,13 +146,15 @@ internal static class RatingWords
 
     public static string AllTrialsAreMade(ChoiceSet set) => $"all {set.Presentations.Count} trials are made";
 
-    public static string NextTrialPresents(ChoiceSet set, string codes) => $"trial {set.NextTrial} of {set.Presentations.Count}: first {codes}";
+    public static string NextTrialPresents(ChoiceSet set, string codes) =>
+        $"trial {set.NextTrial} of {set.Presentations.Count}: first {codes}";
 
     public static string RatingOfAttributeBy(string attribute, CrewMember member) => $"rating of {attribute} by {member.Name}";
 
     public static string RatingCoveredUntil(string others) => $"; covered until {others} stored it too";
 
-    public static string RatingStored(string person, string attribute, Study after, string cover) => $"{person} rated {attribute} of {after.LastRun?.Code}, run {after.LastRun?.Number}{cover}";
+    public static string RatingStored(string person, string attribute, Study after, string cover) =>
+        $"{person} rated {attribute} of {after.LastRun?.Code}, run {after.LastRun?.Number}{cover}";
 
     public static string LastRunWasOnOtherCode(Run run, SpecCode code) => $"the last run was on {run.Code}, not on {code}";
 
@@ -152,13 +168,16 @@ internal static class RatingWords
 
     public static string AttributesAre(string names) => $"the attributes are {names}";
 
-    public static string PersonHasRatedAlready(string person, string attribute, Run run) => $"{person} has rated {attribute} of run {run.Number} already";
+    public static string PersonHasRatedAlready(string person, string attribute, Run run) =>
+        $"{person} has rated {attribute} of run {run.Number} already";
 
     public static string ScoreIsOffScale(Score score) => $"{score} is off the scale";
 
-    public static string ReferenceHasFixedScore(Study study) => $"{study.ReferenceCode} brackets the others and is {Score.Anchor} for every attribute";
+    public static string ReferenceHasFixedScore(Study study) =>
+        $"{study.ReferenceCode} brackets the others and is {Score.Anchor} for every attribute";
 
-    public static string RateOthersAgainstReference(Study study) => $"rate the other codes against it; nothing or {Score.Anchor} is typed for {study.ReferenceCode}";
+    public static string RateOthersAgainstReference(Study study) =>
+        $"rate the other codes against it; nothing or {Score.Anchor} is typed for {study.ReferenceCode}";
 
     public static string CallsNoAttribute(string attribute) => $"'{attribute}' matches no attribute, or more than one";
 
@@ -174,5 +193,6 @@ internal static class RatingWords
 
     public static string IsNoPartOfTrials(string word) => $"'{word}' is not a part of trials";
 
-    public static string TrialsFormWithAllParts(int mostTrials) => $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {mostTrials}";
+    public static string TrialsFormWithAllParts(int mostTrials) =>
+        $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {mostTrials}";
 }

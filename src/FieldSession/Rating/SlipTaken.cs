@@ -43,9 +43,10 @@ public sealed record SlipTaken(int Set, string Person) : Entry
     /// <inheritdoc/>
     public override Echo EchoIn(Study before, Study after) => new(RatingWords.SlipWasTaken(Person.Trim(), Set));
 
-    private Objection? ObjectionToPerson() => string.IsNullOrWhiteSpace(Person) || Person.Trim().Length > LongestName
-        ? new Objection(RatingWords.SlipNamesPerson(LongestName), RatingWords.SlipForm)
-        : null;
+    private Objection? ObjectionToPerson() =>
+        string.IsNullOrWhiteSpace(Person) || Person.Trim().Length > LongestName
+            ? new Objection(RatingWords.SlipNamesPerson(LongestName), RatingWords.SlipForm)
+            : null;
 
     private Objection? ObjectionToSet(Study study)
     {
@@ -59,8 +60,10 @@ public sealed record SlipTaken(int Set, string Person) : Entry
         {
             { IsFromRecordings: true } => new Objection(RatingWords.NobodyKnowsOrder(set), RatingWords.PlayIt),
             { IsComplete: true } => new Objection(RatingWords.AllTrialsOfSetAreMade(set), RatingWords.SetEndsByItsPlan),
-            _ when set.Choices.Exists(choice => CrewMember.SamePerson(choice.Person, Person)) =>
-                new Objection(RatingWords.PersonChoosesInSet(Person.Trim(), set), RatingWords.SomebodyElseRuns),
+            _ when set.Choices.Exists(choice => CrewMember.SamePerson(choice.Person, Person)) => new Objection(
+                RatingWords.PersonChoosesInSet(Person.Trim(), set),
+                RatingWords.SomebodyElseRuns
+            ),
             _ => null,
         };
     }
@@ -81,11 +84,9 @@ public static class SlipText
 
         bool namesSet = words.Length > 2 && ChoiceText.AskedSet(words[^1]) is not null;
         string person = string.Join(' ', namesSet ? words[1..^1] : words[1..]);
-        return person.Length == 0
-            ? Parsed.No(RatingWords.SlipNamesSomebody, RatingWords.SlipForm)
-            : SetFor(study, namesSet ? ChoiceText.AskedSet(words[^1]) : null) is { } set
-                ? Parsed.As(new SlipTaken(set, person))
-                : Parsed.No(RatingWords.NoTrialsArePlanned, ChoiceText.PlanForm);
+        return person.Length == 0 ? Parsed.No(RatingWords.SlipNamesSomebody, RatingWords.SlipForm)
+            : SetFor(study, namesSet ? ChoiceText.AskedSet(words[^1]) : null) is { } set ? Parsed.As(new SlipTaken(set, person))
+            : Parsed.No(RatingWords.NoTrialsArePlanned, ChoiceText.PlanForm);
     }
 
     /// <summary>The set that is asked for, or the first that is open, or the last one; null: none is planned.</summary>
@@ -109,10 +110,19 @@ public static class OrderSlip
         ArgumentNullException.ThrowIfNull(set);
         yield return RatingWords.SlipHead(set);
         yield return RatingWords.SlipIsForRunnerAlone;
-        foreach (int[] row in Enumerable.Range(1, set.Presentations.Count).Skip(fromTrial - 1).Chunk(set.Terms.Places == 2 ? TrialsInRow : TrialsInRow - 1))
+        foreach (
+            int[] row in Enumerable
+                .Range(1, set.Presentations.Count)
+                .Skip(fromTrial - 1)
+                .Chunk(set.Terms.Places == 2 ? TrialsInRow : TrialsInRow - 1)
+        )
         {
-            yield return string.Join("   ", row.Select(trial =>
-                $"{trial,3}  {string.Join(' ', Enumerable.Range(1, set.Terms.Places).Select(place => set.CodeAt(trial, place)))}"));
+            yield return string.Join(
+                "   ",
+                row.Select(trial =>
+                    $"{trial, 3}  {string.Join(' ', Enumerable.Range(1, set.Terms.Places).Select(place => set.CodeAt(trial, place)))}"
+                )
+            );
         }
     }
 }

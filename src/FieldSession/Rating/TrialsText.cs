@@ -31,7 +31,15 @@ public static class TrialsText
 
         string[] named = [.. words.Skip(3).TakeWhile(w => w.Contains('=', StringComparison.Ordinal))];
         string question = string.Join(' ', words.Skip(3 + named.Length)).TrimEnd('?');
-        ChoiceTerms terms = new(ChoiceKind.Paired, first, second, question.Length == 0 ? RatingWords.UsualQuestion : question, null, null, Subtle);
+        ChoiceTerms terms = new(
+            ChoiceKind.Paired,
+            first,
+            second,
+            question.Length == 0 ? RatingWords.UsualQuestion : question,
+            null,
+            null,
+            Subtle
+        );
         return Of(terms, named, study);
     }
 
@@ -60,20 +68,25 @@ public static class TrialsText
         }
 
         return trials is not { } n ? Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm)
-            : isFromRecordings ? Parsed.As(new ChoiceTrialsPlanned(terms, [.. Enumerable.Repeat("", n)], Sealed: true, FromRecordings: true))
+            : isFromRecordings
+                ? Parsed.As(new ChoiceTrialsPlanned(terms, [.. Enumerable.Repeat("", n)], Sealed: true, FromRecordings: true))
             : Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms)), Sealed: true));
     }
 
-    private static ChoiceTerms? Read(ChoiceTerms terms, string word) => word.Split('=')[0].ToLowerInvariant() switch
-    {
-        "seg" when Typed.Count(Value(word, "seg")!) is { } segment => terms with { Segment = segment },
-        "side" when Typed.Is(Value(word, "side")!, "two") => terms with { Expected = null },
-        "side" when SpecCode.Parse(Value(word, "side")!) is { } expected => terms with { Expected = expected },
-        "kind" when Typed.Is(Value(word, "kind")!, "triangle") => terms with { Kind = ChoiceKind.Triangle },
-        "kind" when Typed.Is(Value(word, "kind")!, "paired") => terms with { Kind = ChoiceKind.Paired },
-        "detect" when Typed.Number(Value(word, "detect")!) / 100 is >= Subtle and <= Plain and { } share => terms with { DetectShare = share },
-        _ => null,
-    };
+    private static ChoiceTerms? Read(ChoiceTerms terms, string word) =>
+        word.Split('=')[0].ToLowerInvariant() switch
+        {
+            "seg" when Typed.Count(Value(word, "seg")!) is { } segment => terms with { Segment = segment },
+            "side" when Typed.Is(Value(word, "side")!, "two") => terms with { Expected = null },
+            "side" when SpecCode.Parse(Value(word, "side")!) is { } expected => terms with { Expected = expected },
+            "kind" when Typed.Is(Value(word, "kind")!, "triangle") => terms with { Kind = ChoiceKind.Triangle },
+            "kind" when Typed.Is(Value(word, "kind")!, "paired") => terms with { Kind = ChoiceKind.Paired },
+            "detect" when Typed.Number(Value(word, "detect")!) / 100 is >= Subtle and <= Plain and { } share => terms with
+            {
+                DetectShare = share,
+            },
+            _ => null,
+        };
 
     private static string? Value(string word, string name) =>
         word.StartsWith(name + "=", StringComparison.OrdinalIgnoreCase) ? word[(name.Length + 1)..] : null;

@@ -20,30 +20,34 @@ public static class DayReport
         ReportDay reported = new(study, names, day, BlindComparison.InFull(day, terms), EarFindings.Of(study, terms))
         {
             Ring = RingFinding.Of(study, terms.Reference, merged => SpecsMerged.Of(merged, key)),
-            ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen ? BlindComparison.Of(day, chosen with { Reference = terms.Reference }) : null,
+            ChosenAfter = StudyTerms.ChosenAfter(study) is { } chosen
+                ? BlindComparison.Of(day, chosen with { Reference = terms.Reference })
+                : null,
         };
-        return new Report(Title(study, key),
-        [
-            AnswerSection.Of(reported),
-            VerdictSection.Of(reported),
-            HowToReadSection.Of(),
-            QuestionSection.Of(study),
-            CodesSection.Of(study, key),
-            ResultSection.Of(reported),
-            MapSection.Of(reported),
-            ReadingsSection.Of(reported),
-            LimitsSection.Of(study),
-            ExploredSection.Of(reported),
-            .. RingSection.Of(reported) is { } ring ? [ring] : Array.Empty<ReportSection>(),
-            EarSection.Of(reported),
-            .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
-            FactsSection.Of(study),
-            ConditionsSection.Of(study),
-            ChecksSection.Of(study),
-            PredictionsSection.Of(study, key),
-            NotesSection.Of(study),
-            ProvenanceSection.Of(study, provenance),
-        ]);
+        return new Report(
+            Title(study, key),
+            [
+                AnswerSection.Of(reported),
+                VerdictSection.Of(reported),
+                HowToReadSection.Of(),
+                QuestionSection.Of(study),
+                CodesSection.Of(study, key),
+                ResultSection.Of(reported),
+                MapSection.Of(reported),
+                ReadingsSection.Of(reported),
+                LimitsSection.Of(study),
+                ExploredSection.Of(reported),
+                .. RingSection.Of(reported) is { } ring ? [ring] : Array.Empty<ReportSection>(),
+                EarSection.Of(reported),
+                .. EnergySection.Of(reported) is { } energy ? [energy] : Array.Empty<ReportSection>(),
+                FactsSection.Of(study),
+                ConditionsSection.Of(study),
+                ChecksSection.Of(study),
+                PredictionsSection.Of(study, key),
+                NotesSection.Of(study),
+                ProvenanceSection.Of(study, provenance),
+            ]
+        );
     }
 
     /// <summary>The report on one page, to hand over: the answer, how to read it, what was left out and what the day can't say.</summary>
@@ -54,13 +58,17 @@ public static class DayReport
     }
 
     // the counts of what was left out without the list of every reading
-    private static ReportSection? Short(ReportSection section) => section.Part switch
-    {
-        ReportPart.Answer or ReportPart.HowToRead or ReportPart.Limits => section,
-        ReportPart.Provenance => section with { Blocks = [new Points([.. section.Blocks.OfType<Points>().SelectMany(points => points.Items).Take(MostLinesOfProvenance)])] },
-        ReportPart.LeftOut => section with { Blocks = [.. section.Blocks.OfType<ReportTable>().Take(1)] },
-        _ => null,
-    };
+    private static ReportSection? Short(ReportSection section) =>
+        section.Part switch
+        {
+            ReportPart.Answer or ReportPart.HowToRead or ReportPart.Limits => section,
+            ReportPart.Provenance => section with
+            {
+                Blocks = [new Points([.. section.Blocks.OfType<Points>().SelectMany(points => points.Items).Take(MostLinesOfProvenance)])],
+            },
+            ReportPart.LeftOut => section with { Blocks = [.. section.Blocks.OfType<ReportTable>().Take(1)] },
+            _ => null,
+        };
 
     // the journal with its hash, and the program
     private const int MostLinesOfProvenance = 2;

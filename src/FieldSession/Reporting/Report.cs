@@ -15,7 +15,8 @@ public sealed record ReportSection(ReportPart Part, string Title, IReadOnlyList<
     public bool IsHonest => Part is ReportPart.Answer or ReportPart.Verdict or ReportPart.Codes or ReportPart.LeftOut or ReportPart.Limits;
 
     /// <summary>Whether it is there to be looked up, so that a page may fold it.</summary>
-    public bool IsDetail => !IsHonest && Part is not (ReportPart.Question or ReportPart.Result or ReportPart.Readings or ReportPart.Provenance);
+    public bool IsDetail =>
+        !IsHonest && Part is not (ReportPart.Question or ReportPart.Result or ReportPart.Readings or ReportPart.Provenance);
 }
 
 /// <summary>A piece of a section.</summary>

@@ -23,13 +23,17 @@ public sealed record ReportDay(Study Study, SpecNames Names, MeasuredDay Day, Co
 /// <param name="Key">The opened key; null: not open.</param>
 public sealed record SpecNames(OpenedKey? Key)
 {
-    /// <summary>"STIFFENED (862)", with all codes of the spec where it was fitted several times; "862" while the name is withheld.</summary>
-    public string Of(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec
-        ? $"{spec} ({string.Join(", ", key.CodesLike(new SpecCode(code)))})"
-        : code;
+    /// <summary>
+    /// "STIFFENED (862)", with all codes of the spec where it was fitted several times; "862" while the name is withheld.
+    /// </summary>
+    public string Of(string code) =>
+        Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec
+            ? $"{spec} ({string.Join(", ", key.CodesLike(new SpecCode(code)))})"
+            : code;
 
     /// <summary>"STIFFENED", or "code 862" while the name is withheld.</summary>
-    public string Plainly(string code) => Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec ? spec : $"code {code}";
+    public string Plainly(string code) =>
+        Key is { NamesAllowed: true } key && key.SpecOf(new SpecCode(code)) is { } spec ? spec : $"code {code}";
 
     /// <summary>
     /// The code that the report compares with: the control where it may be named, else the reference of the order; where a spec has
@@ -56,7 +60,10 @@ public static class SpecsMerged
         ArgumentNullException.ThrowIfNull(day);
         return key is not { NamesAllowed: true }
             ? day
-            : day with { Levels = [.. day.Levels.Select(level => level with { Code = FirstLike(level.Code, key) })] };
+            : day with
+            {
+                Levels = [.. day.Levels.Select(level => level with { Code = FirstLike(level.Code, key) })],
+            };
     }
 
     /// <summary>The legs by spec; unchanged while the names are withheld.</summary>

@@ -28,7 +28,8 @@ public sealed record KeyOpened(
     ImmutableList<string> Readers,
     ImmutableList<string?>? LaterNonces = null,
     ImmutableList<SpecCode>? NotDriven = null,
-    ImmutableList<MarkReading>? EarlierMarks = null) : Entry
+    ImmutableList<MarkReading>? EarlierMarks = null
+) : Entry
 {
     /// <summary>How the marks compare with the key.</summary>
     public MarkCheck Check => MarkProof.Of(DrivenKey, Marks, Readers);
@@ -60,9 +61,18 @@ public sealed record KeyOpened(
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(RevealingWords.KeyIsOpen(
-        CommitmentHolds switch { true => RevealingWords.CommitmentHolds, false => RevealingWords.CommitmentDoesNotHold, null => RevealingWords.ThereWasNoCommitment },
-        MarksAgree ? RevealingWords.MarksAgree : string.Join("; ", WithheldWords.Of(Check, null))));
+    public override Echo EchoIn(Study before, Study after) =>
+        new(
+            RevealingWords.KeyIsOpen(
+                CommitmentHolds switch
+                {
+                    true => RevealingWords.CommitmentHolds,
+                    false => RevealingWords.CommitmentDoesNotHold,
+                    null => RevealingWords.ThereWasNoCommitment,
+                },
+                MarksAgree ? RevealingWords.MarksAgree : string.Join("; ", WithheldWords.Of(Check, null))
+            )
+        );
 }
 
 /// <summary>Whether an opened key gives the commitments that were published at sealing, computed again from what was opened.</summary>
@@ -75,9 +85,13 @@ public static class CommitmentProof
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(opened);
         HashSet<SpecCode> driven = [.. study.DrivenCodes];
-        bool[] given = [.. study.Fittings.Index()
-            .Where(one => one.Item.Commitment is not null && one.Item.Codes.Any(driven.Contains))
-            .Select(one => Gives(study, one.Item, opened, NonceOf(opened, one.Index)))];
+        bool[] given =
+        [
+            .. study
+                .Fittings.Index()
+                .Where(one => one.Item.Commitment is not null && one.Item.Codes.Any(driven.Contains))
+                .Select(one => Gives(study, one.Item, opened, NonceOf(opened, one.Index))),
+        ];
         return given.Length == 0 ? null : given.All(gives => gives);
     }
 
@@ -94,7 +108,12 @@ public static class CommitmentProof
 
         try
         {
-            KeySheet sheet = new(study.Plan!.StudyName, lines.Select(line => new KeyLine(line.Code, line.Spec, line.Mark)), lines[0].Spec, nonce);
+            KeySheet sheet = new(
+                study.Plan!.StudyName,
+                lines.Select(line => new KeyLine(line.Code, line.Spec, line.Mark)),
+                lines[0].Spec,
+                nonce
+            );
             return Commitment.Of(sheet) == fitting.Commitment;
         }
         catch (ArgumentException)
@@ -112,16 +131,21 @@ public static class KeyGate
     {
         ArgumentNullException.ThrowIfNull(study);
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
-        return EveningGate.ObjectionIn(study, new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport)) ?? study switch
-        {
-            { IsAnythingDriven: false } => new Objection(JournalWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
-            _ when open.Length > 0 => new Objection(
-                RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)), RevealingWords.LockPredictionsFirst),
-            _ => null,
-        };
+        return EveningGate.ObjectionIn(study, new Objection(RevealingWords.KeyIsOpenAlready, RevealingWords.AskForReport))
+            ?? study switch
+            {
+                { IsAnythingDriven: false } => new Objection(JournalWords.NothingHasBeenDriven, RevealingWords.DriveReviewAndPredictFirst),
+                _ when open.Length > 0 => new Objection(
+                    RevealingWords.PredictionsAreStillOpen(string.Join(", ", open)),
+                    RevealingWords.LockPredictionsFirst
+                ),
+                _ => null,
+            };
     }
 
-    /// <summary>What rules out opening with keys that name some codes: a code that was driven and that none of them names; null: nothing.</summary>
+    /// <summary>
+    /// What rules out opening with keys that name some codes: a code that was driven and that none of them names; null: nothing.
+    /// </summary>
     public static Objection? ObjectionToMissing(Study study, IEnumerable<SpecCode> named)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -130,6 +154,7 @@ public static class KeyGate
             ? null
             : new Objection(
                 RevealingWords.KeyDoesNotName(string.Join(", ", missing)),
-                study.Fittings.Count > 1 ? RevealingWords.GiveKeyOfEveryFitting : RevealingWords.GiveKeyOfThisStudy);
+                study.Fittings.Count > 1 ? RevealingWords.GiveKeyOfEveryFitting : RevealingWords.GiveKeyOfThisStudy
+            );
     }
 }

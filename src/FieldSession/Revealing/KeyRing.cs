@@ -29,7 +29,9 @@ public sealed class KeyRing
     public int KeysLacking(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Fittings.Count(fitting => fitting.Commitment is not null && !_sheets.Exists(sheet => sheet.Codes.Any(fitting.Codes.Contains)));
+        return study.Fittings.Count(fitting =>
+            fitting.Commitment is not null && !_sheets.Exists(sheet => sheet.Codes.Any(fitting.Codes.Contains))
+        );
     }
 
     /// <summary>The codes that were driven and that no key on the ring names.</summary>
@@ -45,7 +47,8 @@ public sealed class KeyRing
     /// <summary>The ring with a paper key.</summary>
     /// <param name="lines">Which spec each code means.</param>
     /// <param name="control">The control spec; null: not told.</param>
-    public KeyRing WithPaper(IEnumerable<CodedSpec> lines, string? control) => new(_sheets, _paper.AddRange(lines), control ?? _paperControl);
+    public KeyRing WithPaper(IEnumerable<CodedSpec> lines, string? control) =>
+        new(_sheets, _paper.AddRange(lines), control ?? _paperControl);
 
     /// <summary>What rules out opening a study with these keys; null: nothing. No spec is named.</summary>
     public Objection? ObjectionIn(Study study)
@@ -65,7 +68,12 @@ public sealed class KeyRing
     /// <param name="marks">What was read on the tyres, code by code.</param>
     /// <param name="readers">Who read it.</param>
     /// <param name="earlier">Readings that did not agree and were made again; null: none.</param>
-    public KeyOpened Fact(Study study, IEnumerable<MarkRead> marks, IEnumerable<string> readers, IReadOnlyCollection<MarkReading>? earlier = null)
+    public KeyOpened Fact(
+        Study study,
+        IEnumerable<MarkRead> marks,
+        IEnumerable<string> readers,
+        IReadOnlyCollection<MarkReading>? earlier = null
+    )
     {
         ArgumentNullException.ThrowIfNull(study);
         KeySheet?[] byFitting = [.. study.Fittings.Select(fitting => _sheets.Find(sheet => sheet.Codes.Any(fitting.Codes.Contains)))];
@@ -80,7 +88,8 @@ public sealed class KeyRing
             [.. readers],
             nonces.Length > 1 ? [.. nonces.Skip(1)] : null,
             notDriven.Length > 0 ? [.. notDriven] : null,
-            earlier is { Count: > 0 } ? [.. earlier] : null);
+            earlier is { Count: > 0 } ? [.. earlier] : null
+        );
         return fact with { CommitmentHolds = CommitmentProof.Of(study, fact) };
     }
 
@@ -92,8 +101,15 @@ public sealed class KeyRing
     // who published a commitment has a key file, and only that file can show that nothing was changed
     private Objection? ObjectionToPaper(Study study)
     {
-        SpecCode[] inFile = [.. _paper.Select(line => line.Code).Intersect(study.Fittings.Where(fitting => fitting.Commitment is not null).SelectMany(fitting => fitting.Codes))];
-        return inFile.Length > 0 ? new Objection(RevealingWords.CodesAreSealedInFile(InWords(inFile)), RevealingWords.GiveKeyFileInstead) : null;
+        SpecCode[] inFile =
+        [
+            .. _paper
+                .Select(line => line.Code)
+                .Intersect(study.Fittings.Where(fitting => fitting.Commitment is not null).SelectMany(fitting => fitting.Codes)),
+        ];
+        return inFile.Length > 0
+            ? new Objection(RevealingWords.CodesAreSealedInFile(InWords(inFile)), RevealingWords.GiveKeyFileInstead)
+            : null;
     }
 
     private Objection? ObjectionToControl()
@@ -108,7 +124,8 @@ public sealed class KeyRing
         return isNamed ? null : new Objection(RevealingWords.ControlNotOnPaperKey, RevealingWords.WriteControlAsOnKey);
     }
 
-    private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) => sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec, place.Mark));
+    private static IEnumerable<CodedSpec> LinesOf(KeySheet sheet) =>
+        sheet.Places.Select(place => new CodedSpec(place.Code, place.Spec, place.Mark));
 
     private static string InWords(SpecCode[] codes) => string.Join(", ", codes);
 }
@@ -124,9 +141,10 @@ public sealed record KeyTried(KeyRing? Ring, string Words, bool AskAgain, bool N
 public static class Opener
 {
     /// <summary>Reads a mark typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
-    public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study) => Halves(typed, study) is { } halves
-        ? (new MarkRead(halves.Code, halves.Spec), null)
-        : (null, new Objection(RevealingWords.WhatMarkNames, RevealingWords.GiveNameOfEachCode(Codes(study))));
+    public static (MarkRead? Mark, Objection? Objection) Mark(string typed, Study study) =>
+        Halves(typed, study) is { } halves
+            ? (new MarkRead(halves.Code, halves.Spec), null)
+            : (null, new Objection(RevealingWords.WhatMarkNames, RevealingWords.GiveNameOfEachCode(Codes(study))));
 
     /// <summary>Reads a line of a paper key typed as <c>417=NAME</c>; an objection where it is none, or no code of the study.</summary>
     public static (CodedSpec? Line, Objection? Objection) PaperLine(string typed, Study study) =>

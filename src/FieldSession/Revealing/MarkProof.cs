@@ -18,9 +18,14 @@ public static class MarkProof
         ArgumentNullException.ThrowIfNull(key);
         CodedSpec[] lines = [.. key];
         return new MarkCheck(
-            [.. lines.Where(line => marks.Any(mark => mark.Code == line.Code && !CrewMember.SamePerson(mark.Spec, line.UnderTape))).Select(line => line.Code)],
+            [
+                .. lines
+                    .Where(line => marks.Any(mark => mark.Code == line.Code && !CrewMember.SamePerson(mark.Spec, line.UnderTape)))
+                    .Select(line => line.Code),
+            ],
             [.. lines.Where(line => marks.All(mark => mark.Code != line.Code)).Select(line => line.Code)],
-            AreTwo(readers));
+            AreTwo(readers)
+        );
     }
 
     /// <summary>Whether names are those of at least two people.</summary>
@@ -51,36 +56,42 @@ public sealed record MarksReadAgain(ImmutableList<MarkRead> Marks, ImmutableList
     public override bool OutlivesFreeze => true;
 
     /// <inheritdoc/>
-    public override Objection? ObjectionIn(Study study) => ObjectionNow(study) ?? (
-        !MarkProof.AreTwo(Readers) ? new Objection(RevealingWords.MarksNeedTwoReaders, RevealingWords.NameTwoReaders)
-        : study.DrivenCodes.Except(Marks.Select(mark => mark.Code)).ToArray() is { Length: > 0 } missing
-            ? new Objection(RevealingWords.MarksNotRead(string.Join(", ", missing)), RevealingWords.ReadEveryMarkAgain)
-        : null);
+    public override Objection? ObjectionIn(Study study) =>
+        ObjectionNow(study)
+        ?? (
+            !MarkProof.AreTwo(Readers) ? new Objection(RevealingWords.MarksNeedTwoReaders, RevealingWords.NameTwoReaders)
+            : study.DrivenCodes.Except(Marks.Select(mark => mark.Code)).ToArray() is { Length: > 0 } missing
+                ? new Objection(RevealingWords.MarksNotRead(string.Join(", ", missing)), RevealingWords.ReadEveryMarkAgain)
+            : null
+        );
 
     /// <summary>What rules out reading the marks again now, whatever they are; null: nothing.</summary>
     public static Objection? ObjectionNow(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.ForWriting(study) ?? (study.Opening is null ? new Objection(RevealingWords.KeyIsNotOpenYet, RevealingWords.ReadMarksAtReveal) : null);
+        return Gate.ForWriting(study)
+            ?? (study.Opening is null ? new Objection(RevealingWords.KeyIsNotOpenYet, RevealingWords.ReadMarksAtReveal) : null);
     }
 
     /// <inheritdoc/>
     public override Study ApplyTo(Study study, LineMark mark)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Opening is not { } opening ? study : study with
-        {
-            Opening = opening with
+        return study.Opening is not { } opening
+            ? study
+            : study with
             {
-                Marks = new MarkCheck(Differ, [], MarkProof.AreTwo(Readers)),
-                Readers = Readers,
-                ReadAgain = opening.ReadAgain.Add(mark),
-            },
-            Undoables = [],
-        };
+                Opening = opening with
+                {
+                    Marks = new MarkCheck(Differ, [], MarkProof.AreTwo(Readers)),
+                    Readers = Readers,
+                    ReadAgain = opening.ReadAgain.Add(mark),
+                },
+                Undoables = [],
+            };
     }
 
     /// <inheritdoc/>
-    public override Echo EchoIn(Study before, Study after) => new(RevealingWords.MarksWereReadAgain(
-        Differ.IsEmpty ? RevealingWords.MarksAgree : WithheldWords.MarksDiffer(Differ)));
+    public override Echo EchoIn(Study before, Study after) =>
+        new(RevealingWords.MarksWereReadAgain(Differ.IsEmpty ? RevealingWords.MarksAgree : WithheldWords.MarksDiffer(Differ)));
 }

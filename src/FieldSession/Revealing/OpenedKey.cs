@@ -13,7 +13,13 @@ namespace FieldSession.Revealing;
 /// <param name="Marks">What was read on the tyres, last.</param>
 /// <param name="Check">How that compares with the key.</param>
 /// <param name="CommitmentHolds">Whether the key gave the published commitment; null: there was none.</param>
-public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, ImmutableList<MarkRead> Marks, MarkCheck Check, bool? CommitmentHolds)
+public sealed record OpenedKey(
+    ImmutableList<CodedSpec> Key,
+    string? Control,
+    ImmutableList<MarkRead> Marks,
+    MarkCheck Check,
+    bool? CommitmentHolds
+)
 {
     /// <summary>Readings of the marks that were made before the last one, oldest first.</summary>
     public ImmutableList<ImmutableList<MarkRead>> EarlierMarks { get; init; } = [];
@@ -57,40 +63,48 @@ public sealed record OpenedKey(ImmutableList<CodedSpec> Key, string? Control, Im
     public SpecCode? ControlCode => Control is { } control ? Key.FirstOrDefault(k => CrewMember.SamePerson(k.Spec, control))?.Code : null;
 
     /// <summary>Whether a code meant the control spec; null: the control was not told, or the key does not name the code.</summary>
-    public bool? IsControl(SpecCode code) => Control is { } control && SpecOf(code) is { } spec ? CrewMember.SamePerson(spec, control) : null;
+    public bool? IsControl(SpecCode code) =>
+        Control is { } control && SpecOf(code) is { } spec ? CrewMember.SamePerson(spec, control) : null;
 
     /// <summary>Every code that meant the same spec, fitting by fitting; the code alone where the key does not name it.</summary>
-    public IReadOnlyList<SpecCode> CodesLike(SpecCode code) => SpecOf(code) is { } spec
-        ? [.. Key.Where(k => CrewMember.SamePerson(k.Spec, spec)).Select(k => k.Code)]
-        : [code];
+    public IReadOnlyList<SpecCode> CodesLike(SpecCode code) =>
+        SpecOf(code) is { } spec ? [.. Key.Where(k => CrewMember.SamePerson(k.Spec, spec)).Select(k => k.Code)] : [code];
 
     /// <summary>What was read on the tyres of a code, last; empty: nothing.</summary>
     public string MarkOf(SpecCode code) => string.Join(" / ", Marks.Where(mark => mark.Code == code).Select(mark => mark.Spec).Distinct());
 
     /// <summary>What was read on the tyres of a code before that and was not the same, oldest first; empty: nothing.</summary>
-    public string EarlierMarkOf(SpecCode code) => string.Join(" / ", EarlierMarks
-        .SelectMany(reading => reading.Where(mark => mark.Code == code).Select(mark => mark.Spec))
-        .Where(mark => !CrewMember.SamePerson(mark, MarkOf(code)))
-        .Distinct());
+    public string EarlierMarkOf(SpecCode code) =>
+        string.Join(
+            " / ",
+            EarlierMarks
+                .SelectMany(reading => reading.Where(mark => mark.Code == code).Select(mark => mark.Spec))
+                .Where(mark => !CrewMember.SamePerson(mark, MarkOf(code)))
+                .Distinct()
+        );
 
-    private static OpenedKey Of(KeyOpened opened) => new(opened.Key, opened.Control, opened.Marks, opened.Check, opened.CommitmentHolds)
-    {
-        DrivenKey = [.. opened.DrivenKey],
-        EarlierMarks = [.. opened.EarlierMarks?.Select(reading => reading.Marks) ?? []],
-    };
+    private static OpenedKey Of(KeyOpened opened) =>
+        new(opened.Key, opened.Control, opened.Marks, opened.Check, opened.CommitmentHolds)
+        {
+            DrivenKey = [.. opened.DrivenKey],
+            EarlierMarks = [.. opened.EarlierMarks?.Select(reading => reading.Marks) ?? []],
+        };
 
-    private OpenedKey After(MarksReadAgain again) => this with
-    {
-        Marks = again.Marks,
-        Check = MarkProof.Of(DrivenKey, again.Marks, again.Readers),
-        EarlierMarks = EarlierMarks.Add(Marks),
-    };
+    private OpenedKey After(MarksReadAgain again) =>
+        this with
+        {
+            Marks = again.Marks,
+            Check = MarkProof.Of(DrivenKey, again.Marks, again.Readers),
+            EarlierMarks = EarlierMarks.Add(Marks),
+        };
 
     /// <summary>Notes written before the reveal that hold the name of a spec: the sign of a leak that only a person can judge.</summary>
     public IEnumerable<Note> NotesThatName(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Notes.Where(note => !note.AfterReveal && Key.Any(k => note.Words.Contains(k.Spec, StringComparison.OrdinalIgnoreCase)));
+        return study.Notes.Where(note =>
+            !note.AfterReveal && Key.Any(k => note.Words.Contains(k.Spec, StringComparison.OrdinalIgnoreCase))
+        );
     }
 }
 

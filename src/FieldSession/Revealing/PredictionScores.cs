@@ -23,9 +23,19 @@ public sealed record ScoredPrediction(bool Hit, double Chance, double Stated);
 /// <param name="Brier">Mean of (stated - outcome)^2: 0 best, 1 worst.</param>
 /// <param name="BrierOfChance">What stating the chance throughout would have scored on these outcomes.</param>
 public sealed record PredictionScores(
-    int Count, int Hits, double ExpectedHits, double PAtLeast, double PAllRight, double Brier, double BrierOfChance)
+    int Count,
+    int Hits,
+    double ExpectedHits,
+    double PAtLeast,
+    double PAllRight,
+    double Brier,
+    double BrierOfChance
+)
 {
-    /// <summary>The predictions of a study, scored; empty while the key is closed, does not tell the control, or does not agree with commitment and marks.</summary>
+    /// <summary>
+    /// The predictions of a study, scored; empty while the key is closed, does not tell the control, or does not agree with commitment and
+    /// marks.
+    /// </summary>
     public static IEnumerable<ScoredPrediction> In(Study study, OpenedKey? key)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -39,7 +49,10 @@ public sealed record PredictionScores(
             if (key.IsControl(prediction.Feature) is { } isControl)
             {
                 yield return new ScoredPrediction(
-                    !isControl, PredictionScale.Chance(plan.SpecCount), PredictionScale.Stated(prediction, plan.SpecCount));
+                    !isControl,
+                    PredictionScale.Chance(plan.SpecCount),
+                    PredictionScale.Stated(prediction, plan.SpecCount)
+                );
             }
         }
     }
@@ -61,6 +74,7 @@ public sealed record PredictionScores(
             UnevenTrials.PAtLeast(hits, [.. all.Select(one => one.Chance)]),
             UnevenTrials.PAtLeast(all.Length, [.. all.Select(one => one.Chance)]),
             Statistics.Brier.Of([.. all.Select(one => (one.Stated, one.Hit))])!.Value.Score,
-            Statistics.Brier.Of([.. all.Select(one => (one.Chance, one.Hit))])!.Value.Score);
+            Statistics.Brier.Of([.. all.Select(one => (one.Chance, one.Hit))])!.Value.Score
+        );
     }
 }

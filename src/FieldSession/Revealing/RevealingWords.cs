@@ -72,5 +72,6 @@ public static class WithheldWords
     }
 
     /// <summary>Which codes' marks are not those in the key.</summary>
-    public static string MarksDiffer(IEnumerable<SpecCode> codes) => $"the mark read on {string.Join(" and ", codes)} is NOT the one in the key";
+    public static string MarksDiffer(IEnumerable<SpecCode> codes) =>
+        $"the mark read on {string.Join(" and ", codes)} is NOT the one in the key";
 }

@@ -34,7 +34,8 @@ public static class BlindWords
         if (study.Fittings.Count > 1)
         {
             yield return $"{string.Join("; ", study.Fittings.Select((fitting, index) => Fitted(study, fitting, index + 1)))}.";
-            yield return "Only the keys say which codes of different fittings are the same spec: until the reveal they are compared as different codes, "
+            yield return "Only the keys say which codes of different fittings are the same spec: until the reveal they are compared as "
+                + "different codes, "
                 + "and their difference may come from the specs or from what changed in between.";
         }
     }
@@ -42,7 +43,10 @@ public static class BlindWords
     private static string Fitted(Study study, Fitting fitting, int number)
     {
         int[] runs = [.. study.Runs.Where(run => fitting.Codes.Contains(run.Code)).Select(run => run.Number)];
-        string driven = runs.Length == 0 ? "not driven" : runs.Length == 1 ? $"run {runs[0]}" : $"runs {runs[0]} to {runs[^1]}";
+        string driven =
+            runs.Length == 0 ? "not driven"
+            : runs.Length == 1 ? $"run {runs[0]}"
+            : $"runs {runs[0]} to {runs[^1]}";
         string codes = string.Join(", ", fitting.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal));
         return $"Fitting {number}: codes {codes}, {driven}";
     }
@@ -64,23 +68,30 @@ public static class ConflictWords
         ArgumentNullException.ThrowIfNull(study);
         int more = study.Unsettled.Count() - 1;
         int first = study.Conflicts.FindIndex(conflict => conflict.Settlement is null);
-        return first < 0 ? null
-            : $"laptops in conflict: {study.Conflicts[first].Words}; 'settle {first + 1} first because WHY', or second, or both{(more == 0 ? "" : $"; {more} more, 'review' lists them")}";
+        return first < 0
+            ? null
+            : $"laptops in conflict: {study.Conflicts[first].Words}; 'settle {first + 1} first because WHY', or second, or "
+                + $"both{(more == 0 ? "" : $"; {more} more, 'review' lists them")}";
     }
 
-    private static string Line(Conflict conflict, int number) => conflict.Settlement is { } settlement
-        ? $"Conflict {number}: {conflict.Words}; settled: {Side(settlement.Counts)}, because {settlement.Reason}."
-        : $"Conflict {number}: {conflict.Words}; NOT SETTLED: both count until 'settle {number} first because WHY' (or second, or both).";
+    private static string Line(Conflict conflict, int number) =>
+        conflict.Settlement is { } settlement
+            ? $"Conflict {number}: {conflict.Words}; settled: {Side(settlement.Counts)}, because {settlement.Reason}."
+            : $"Conflict {number}: {conflict.Words}; NOT SETTLED: both count until 'settle {number} first because WHY' (or "
+                + "second, or both).";
 
-    private static string Side(ConflictSide side) => side switch
-    {
-        ConflictSide.First => "the first counts",
-        ConflictSide.Second => "the second counts",
-        _ => "both count",
-    };
+    private static string Side(ConflictSide side) =>
+        side switch
+        {
+            ConflictSide.First => "the first counts",
+            ConflictSide.Second => "the second counts",
+            _ => "both count",
+        };
 }
 
-/// <summary>What differs between the sessions of a study, be they of one day or of several, before it is taken out by the comparison.</summary>
+/// <summary>
+/// What differs between the sessions of a study, be they of one day or of several, before it is taken out by the comparison.
+/// </summary>
 public static class SessionWords
 {
     /// <summary>A sentence a session, and one on what the comparison makes of it; empty where one session was driven.</summary>
@@ -89,7 +100,10 @@ public static class SessionWords
         ArgumentNullException.ThrowIfNull(study);
         ILookup<int, MeasuredLevel> levels = StudyReadings.Of(study).Levels.ToLookup(level => level.Run);
         // as the comparison sees them: what cars drove side by side is one session, though each had its own meter checked
-        IGrouping<string, Run>[] sessions = [.. study.Runs.Where(run => levels[run.Number].Any()).GroupBy(run => levels[run.Number].First().Session ?? "")];
+        IGrouping<string, Run>[] sessions =
+        [
+            .. study.Runs.Where(run => levels[run.Number].Any()).GroupBy(run => levels[run.Number].First().Session ?? ""),
+        ];
         if (sessions.Length < 2)
         {
             yield break;
@@ -107,20 +121,33 @@ public static class SessionWords
     private static string Line(Study study, IGrouping<string, Run> session, ILookup<int, MeasuredLevel> levels, IEnumerable<Run> first)
     {
         string[] codes = [.. session.Select(run => run.Code.Digits).Distinct().Order(StringComparer.Ordinal)];
-        double[] air = [.. study.Weather.Where(weather => weather.Mark.At.UtcDateTime.Date == session.First().Started.At.UtcDateTime.Date).Select(weather => weather.Air?.Celsius).OfType<double>()];
+        double[] air =
+        [
+            .. study
+                .Weather.Where(weather => weather.Mark.At.UtcDateTime.Date == session.First().Started.At.UtcDateTime.Date)
+                .Select(weather => weather.Air?.Celsius)
+                .OfType<double>(),
+        ];
         string warmth = air.Length == 0 ? "" : $"; air that day {air.Min():0.#} to {air.Max():0.#} degC";
-        string drift = study.Sessions[session.First().Session - 1].DriftDb is { } db ? $"; meter drift {db:+0.0#;-0.0#;0.0} dB" : "; calibration not closed";
+        string drift = study.Sessions[session.First().Session - 1].DriftDb is { } db
+            ? $"; meter drift {db:+0.0#;-0.0#;0.0} dB"
+            : "; calibration not closed";
         string shift = Shift(study, session, levels, first) is { } more
             ? $"; the reference {more:+0.0;-0.0;0.0} dB against its first session"
             : "";
-        return $"Session {session.Key}, {session.First().Started.At.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: {session.Count()} runs on {string.Join(", ", codes)}{warmth}{drift}{shift}.";
+        return $"Session {session.Key}, "
+            + $"{session.First().Started.At.UtcDateTime.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)}: "
+            + $"{session.Count()} runs on {string.Join(", ", codes)}{warmth}{drift}{shift}.";
     }
 
     // over the segments that the reference was read on in both sessions
     private static double? Shift(Study study, IGrouping<string, Run> session, ILookup<int, MeasuredLevel> levels, IEnumerable<Run> first)
     {
-        Dictionary<string, double> Means(IEnumerable<Run> runs) => runs.Where(run => run.Code == study.ReferenceCode).SelectMany(run => levels[run.Number].Where(level => !level.Spoilt))
-            .GroupBy(level => level.Segment).ToDictionary(of => of.Key, of => of.Average(level => level.LevelDb));
+        Dictionary<string, double> Means(IEnumerable<Run> runs) =>
+            runs.Where(run => run.Code == study.ReferenceCode)
+                .SelectMany(run => levels[run.Number].Where(level => !level.Spoilt))
+                .GroupBy(level => level.Segment)
+                .ToDictionary(of => of.Key, of => of.Average(level => level.LevelDb));
         (Dictionary<string, double> then, Dictionary<string, double> now) = (Means(first), Means(session));
         double[] shifts = [.. now.Where(one => then.ContainsKey(one.Key)).Select(one => one.Value - then[one.Key])];
         return shifts.Length == 0 || session.First() == first.First() ? null : shifts.Average();

@@ -9,12 +9,13 @@ namespace FieldSession.Reviewing;
 public static class ChoiceWords
 {
     /// <summary>"HEARD BLIND", "NOT HEARD" or "NOT TESTED ENOUGH".</summary>
-    public static string Word(EarVerdict verdict) => verdict switch
-    {
-        EarVerdict.HeardBlind => "HEARD BLIND",
-        EarVerdict.NotHeard => "NOT HEARD",
-        _ => "NOT TESTED ENOUGH",
-    };
+    public static string Word(EarVerdict verdict) =>
+        verdict switch
+        {
+            EarVerdict.HeardBlind => "HEARD BLIND",
+            EarVerdict.NotHeard => "NOT HEARD",
+            _ => "NOT TESTED ENOUGH",
+        };
 
     /// <summary>The word of a set; a further set on a pair carries none.</summary>
     public static string Word(ChoiceFinding choice)
@@ -38,7 +39,9 @@ public static class ChoiceWords
         return $"'{terms.Question}'{Where(choice)}, {terms.First} or {terms.Second}, {terms.Side}";
     }
 
-    /// <summary>"862 chosen 9 of 10 unseen, p 0.021 (share 0.55 to 1.00)", what was chosen with the meter seen beside it, or that it is covered.</summary>
+    /// <summary>
+    /// "862 chosen 9 of 10 unseen, p 0.021 (share 0.55 to 1.00)", what was chosen with the meter seen beside it, or that it is covered.
+    /// </summary>
     public static string Counts(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
@@ -54,7 +57,10 @@ public static class ChoiceWords
 
         string stopped = choice.IsComplete ? "" : $", stopped before the {choice.Planned} planned";
         string unseen = choice.Counts is { } counts ? Unseen(counts, choice) : ReviewingWords.NobodyChoseUnseen;
-        return unseen + stopped + Apart(choice.MeterSeen, ReviewingWords.WithMeterSeen) + Apart(choice.OrderSeen, ReviewingWords.WithOrderSeen);
+        return unseen
+            + stopped
+            + Apart(choice.MeterSeen, ReviewingWords.WithMeterSeen)
+            + Apart(choice.OrderSeen, ReviewingWords.WithOrderSeen);
     }
 
     /// <summary>The count alone: "862 chosen 27 of 36 unseen".</summary>
@@ -70,7 +76,8 @@ public static class ChoiceWords
     }
 
     private static string Unseen(ChoiceCounts counts, ChoiceFinding choice) =>
-        $"{Chosen(counts)} unseen, {(choice.Terms.IsTwoSided ? "two-sided" : "one-sided")} p {Figures.Probability(counts.P)} ({Interval(counts, choice)})";
+        $"{Chosen(counts)} unseen, {(choice.Terms.IsTwoSided ? "two-sided" : "one-sided")} p "
+        + $"{Figures.Probability(counts.P)} ({Interval(counts, choice)})";
 
     private static string Apart(ChoiceCounts? counts, string how) => counts is null ? "" : $"; {how}, counted apart: {Chosen(counts)}";
 
@@ -98,13 +105,22 @@ public static class ChoiceWords
     public static string Persons(ChoiceFinding choice)
     {
         ArgumentNullException.ThrowIfNull(choice);
-        return string.Join("; ", new[] { Persons(choice.Counts, ""), Persons(choice.MeterSeen, $"{ReviewingWords.WithMeterSeen}: "), Persons(choice.OrderSeen, $"{ReviewingWords.WithOrderSeen}: ") }
-            .Where(words => words.Length > 0));
+        return string.Join(
+            "; ",
+            new[]
+            {
+                Persons(choice.Counts, ""),
+                Persons(choice.MeterSeen, $"{ReviewingWords.WithMeterSeen}: "),
+                Persons(choice.OrderSeen, $"{ReviewingWords.WithOrderSeen}: "),
+            }.Where(words => words.Length > 0)
+        );
     }
 
-    private static string Persons(ChoiceCounts? counts, string how) => counts is null
-        ? ""
-        : $"{how}{string.Join(", ", counts.Persons.Select(p => $"{p.Person} {p.Right} of {p.Made}"))}; first place chosen {counts.FirstPlace} of {counts.Made}";
+    private static string Persons(ChoiceCounts? counts, string how) =>
+        counts is null
+            ? ""
+            : $"{how}{string.Join(", ", counts.Persons.Select(p => $"{p.Person} {p.Right} of {p.Made}"))}; first place chosen "
+                + $"{counts.FirstPlace} of {counts.Made}";
 
     /// <summary>Of whom, what and where it was tested: "Ro and Tam, 'which is louder', Sallowheath lane, 20 trials".</summary>
     public static string TestedOn(ChoiceFinding choice)
@@ -133,11 +149,12 @@ public static class ChoiceWords
             : ReviewingWords.ShareBetween(Limit(counts.LowShare), Limit(counts.HighShare));
     }
 
-    private static string Why(ChoiceFinding choice) => choice switch
-    {
-        { IsRepeat: true } or { Verdict: not EarVerdict.NotTestedEnough } => "",
-        { IsComplete: false } => "; the set is not at its planned end",
-        { Size.Trials: 0 } => "",
-        _ => $"; too few trials to say that {choice.Size.DetectShare * 100:0} % right would have been found",
-    };
+    private static string Why(ChoiceFinding choice) =>
+        choice switch
+        {
+            { IsRepeat: true } or { Verdict: not EarVerdict.NotTestedEnough } => "",
+            { IsComplete: false } => "; the set is not at its planned end",
+            { Size.Trials: 0 } => "",
+            _ => $"; too few trials to say that {choice.Size.DetectShare * 100:0} % right would have been found",
+        };
 }

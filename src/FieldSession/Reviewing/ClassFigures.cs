@@ -11,7 +11,10 @@ public static class ClassFigures
         new("difference", one => Figures.Difference(one.Overall)),
         Interval95,
         Interval90,
-        new(ReviewingWords.StandardErrorAndFreedom, one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown),
+        new(
+            ReviewingWords.StandardErrorAndFreedom,
+            one => one.Overall?.Df is { } df ? $"{Figures.Error(one.Overall)}, {Figures.Db(df)}" : Figures.Unknown
+        ),
         new(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.Overall?.P)) { NeedsPlanEnd = true },
         new(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.Overall?.PTost)) { NeedsPlanEnd = true },
         new(ReviewingWords.CouldHaveShown, one => Figures.CouldShow(one.CouldShow)),
@@ -21,15 +24,15 @@ public static class ClassFigures
         new(ReviewingWords.MoreRunsPerCode, MoreRuns) { NeedsPlanEnd = true },
     ];
 
-    private static ClassFigure Interval95 => new("95 % interval", one => Figures.Interval95(one.Overall)) { UnfinishedLabel = "95 % unfinished" };
+    private static ClassFigure Interval95 =>
+        new("95 % interval", one => Figures.Interval95(one.Overall)) { UnfinishedLabel = "95 % unfinished" };
 
-    private static ClassFigure Interval90 => new("90 % interval", one => Figures.Interval90(one.Overall)) { UnfinishedLabel = "90 % unfinished" };
+    private static ClassFigure Interval90 =>
+        new("90 % interval", one => Figures.Interval90(one.Overall)) { UnfinishedLabel = "90 % unfinished" };
 
     // before the plan's end nothing is said that a p is behind
     private static ImmutableArray<ClassFigure> Unfinished { get; } =
-    [
-        .. Always.Where(figure => !figure.NeedsPlanEnd).Select(figure => figure with { Label = figure.UnfinishedLabel ?? figure.Label }),
-    ];
+    [.. Always.Where(figure => !figure.NeedsPlanEnd).Select(figure => figure with { Label = figure.UnfinishedLabel ?? figure.Label })];
 
     /// <summary>The lines for a class, the difference first; some days have some more.</summary>
     public static ImmutableArray<ClassFigure> Of(ClassComparison clean)
@@ -38,24 +41,32 @@ public static class ClassFigures
         return
         [
             .. clean.IsUnfinished ? Unfinished : Always,
-            .. clean.Basis is { Comparisons: > 1 } ? new[] { new ClassFigure(ReviewingWords.ProbabilityAmongAll, one => Figures.Probability(one.Basis?.PDifference)) } : [],
-            .. clean.OrderTest is null ? [] : new[] { new ClassFigure(ReviewingWords.ProbabilityOfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
-            .. clean.RouteEnergy is null ? [] : new[] { new ClassFigure(ReviewingWords.LevelOfExposure, one => Figures.Difference(one.RouteEnergy?.Overall)) },
+            .. clean.Basis is { Comparisons: > 1 }
+                ? new[] { new ClassFigure(ReviewingWords.ProbabilityAmongAll, one => Figures.Probability(one.Basis?.PDifference)) }
+                : [],
+            .. clean.OrderTest is null
+                ? []
+                : new[] { new ClassFigure(ReviewingWords.ProbabilityOfDrivenOrder, one => Figures.Probability(one.OrderTest?.P)) },
+            .. clean.RouteEnergy is null
+                ? []
+                : new[] { new ClassFigure(ReviewingWords.LevelOfExposure, one => Figures.Difference(one.RouteEnergy?.Overall)) },
         ];
     }
 
-    private static string Drift(ClassComparison one) => one.Drift switch
-    {
-        null => Figures.Unknown,
-        { StandardErrorDbPerHour: null } => Figures.SignedFineDb(one.Drift.BDbPerHour),
-        { StandardErrorDbPerHour: { } error } => $"{Figures.SignedFineDb(one.Drift.BDbPerHour)} (SE {Figures.FineDb(error)})",
-    };
+    private static string Drift(ClassComparison one) =>
+        one.Drift switch
+        {
+            null => Figures.Unknown,
+            { StandardErrorDbPerHour: null } => Figures.SignedFineDb(one.Drift.BDbPerHour),
+            { StandardErrorDbPerHour: { } error } => $"{Figures.SignedFineDb(one.Drift.BDbPerHour)} (SE {Figures.FineDb(error)})",
+        };
 
     /// <summary>Unknown and 'not within 10' differ: without an interval nothing can be said at all.</summary>
-    private static string MoreRuns(ClassComparison one) => one.Overall?.StandardErrorDb is null
-        ? Figures.Unknown
+    private static string MoreRuns(ClassComparison one) =>
+        one.Overall?.StandardErrorDb is null ? Figures.Unknown
         : one.Conclusion is { ShowsDifference: true } or { ShowsEquivalence: true } ? ReviewingWords.NoMoreRunsNeeded
-        : $"{Figures.Count(one.MoreRuns?.AsSeen, "> 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}, cautious {Figures.Count(one.MoreRuns?.Cautious, "> 10")}";
+        : $"{Figures.Count(one.MoreRuns?.AsSeen, "> 10")}{(one.MoreRuns?.Chance is { } chance ? $" ({100 * chance:0} %)" : "")}"
+            + $", cautious {Figures.Count(one.MoreRuns?.Cautious, "> 10")}";
 }
 
 /// <summary>One line of a class.</summary>

@@ -2,7 +2,9 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Reviewing;
 
-/// <summary>The blind comparison as plain text of 80 columns, clean readings and all readings side by side. Codes only, nobody's identity.</summary>
+/// <summary>
+/// The blind comparison as plain text of 80 columns, clean readings and all readings side by side. Codes only, nobody's identity.
+/// </summary>
 public static class ComparisonWords
 {
     /// <summary>The lines of the text.</summary>
@@ -18,7 +20,9 @@ public static class ComparisonWords
             .. Head(comparison),
             .. Codes(comparison),
             .. Main(comparison),
-            .. comparison.Comparisons.Concat(comparison.AskedPairs).SelectMany(pair => PairWords.Of(pair, comparison.Readings.LeftOut > 0, counts)),
+            .. comparison
+                .Comparisons.Concat(comparison.AskedPairs)
+                .SelectMany(pair => PairWords.Of(pair, comparison.Readings.LeftOut > 0, counts)),
             .. Pairs(comparison),
             .. Suspicious(comparison),
             .. Remarks(comparison),
@@ -26,21 +30,27 @@ public static class ComparisonWords
     }
 
     /// <summary>The words for a class: all segments, steady segments, impacts.</summary>
-    internal static string Name(MeasureClass? measureClass) => measureClass switch
-    {
-        null => "all segments",
-        MeasureClass.Steady => "steady segments",
-        _ => "impacts",
-    };
+    internal static string Name(MeasureClass? measureClass) =>
+        measureClass switch
+        {
+            null => "all segments",
+            MeasureClass.Steady => "steady segments",
+            _ => "impacts",
+        };
 
     private static IEnumerable<string> Head(Comparison comparison)
     {
         ReadingCounts readings = comparison.Readings;
-        string causes = readings.Spoilt == 0 ? "" : $" ({string.Join(", ", readings.ByCause.Select(cause => $"{cause.Key} {cause.Value}"))})";
+        string causes =
+            readings.Spoilt == 0 ? "" : $" ({string.Join(", ", readings.ByCause.Select(cause => $"{cause.Key} {cause.Value}"))})";
         return
         [
             $"Blind comparison, reference {comparison.Reference ?? Figures.Unknown}",
-            .. PlainLines.Wrapped("", $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} missed{ReviewingWords.AndReplaced(readings.Replaced)}."),
+            .. PlainLines.Wrapped(
+                "",
+                $"Readings: {readings.Total} taken, {readings.Spoilt} spoilt{causes}, {readings.Missed} "
+                    + $"missed{ReviewingWords.AndReplaced(readings.Replaced)}."
+            ),
             $"Margin: {Figures.MarginDb(comparison.MarginDb)} dB, on impacts {Figures.MarginDb(comparison.ImpactMarginDb)} dB.",
             "Differences are code minus reference in dB: positive means louder.",
             .. comparison.IsUnfinished ? PlainLines.Wrapped("", ReviewingWords.Unfinished) : [],
@@ -48,17 +58,18 @@ public static class ComparisonWords
         ];
     }
 
-    private static IEnumerable<string> Main(Comparison comparison) => comparison.MainSegments is not { } names
-        ? []
-        :
-        [
-            "",
-            .. PlainLines.Wrapped("MAIN MEASURE: ", MainMeasureWords.Named(names)),
-            .. comparison.Asked.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.LeftOut > 0)),
-            .. comparison.OnMainSegments.Count == 0 ? ["  nothing can be compared on them yet"] : Array.Empty<string>(),
-            "",
-            "Everything below is explored.",
-        ];
+    private static IEnumerable<string> Main(Comparison comparison) =>
+        comparison.MainSegments is not { } names
+            ? []
+            :
+            [
+                "",
+                .. PlainLines.Wrapped("MAIN MEASURE: ", MainMeasureWords.Named(names)),
+                .. comparison.Asked.SelectMany(pair => PairWords.OnMainSegments(pair, comparison.Readings.LeftOut > 0)),
+                .. comparison.OnMainSegments.Count == 0 ? ["  nothing can be compared on them yet"] : Array.Empty<string>(),
+                "",
+                "Everything below is explored.",
+            ];
 
     private static IEnumerable<string> Codes(Comparison comparison)
     {
@@ -96,7 +107,8 @@ public static class ComparisonWords
                 Figures.Difference(pair.Overall),
                 Figures.Interval95(pair.Overall),
                 Figures.Probability(pair.Overall.P),
-                Figures.Probability(pair.PHolm));
+                Figures.Probability(pair.PHolm)
+            );
         }
 
         static string Row(string name, string pair, string d, string interval, string p, string holm) =>
@@ -123,13 +135,13 @@ public static class ComparisonWords
 
         foreach (SuspiciousReading reading in comparison.Suspicious)
         {
-            yield return $"  run {reading.Run}, {PlainLines.Left(reading.Segment, 40).TrimEnd()}: {Figures.Db(reading.StudentisedResidual)} standard deviations, p {Figures.Probability(reading.PBonferroni)}";
+            yield return $"  run {reading.Run}, {PlainLines.Left(reading.Segment, 40).TrimEnd()}: "
+                + $"{Figures.Db(reading.StudentisedResidual)} standard deviations, p {Figures.Probability(reading.PBonferroni)}";
         }
     }
 
-    private static IEnumerable<string> Remarks(Comparison comparison) => comparison.Remarks.Count == 0
-        ? []
-        : ["", .. comparison.Remarks.SelectMany(remark => PlainLines.Wrapped("- ", remark))];
+    private static IEnumerable<string> Remarks(Comparison comparison) =>
+        comparison.Remarks.Count == 0 ? [] : ["", .. comparison.Remarks.SelectMany(remark => PlainLines.Wrapped("- ", remark))];
 }
 
 /// <summary>One code against the reference in words: a block a class, then kinds and segments.</summary>
@@ -144,7 +156,12 @@ internal static class PairWords
     /// <param name="counts">Clean readings by code and segment.</param>
     public static IEnumerable<string> Of(CodeComparison pair, bool anySpoilt, SegmentCounts counts)
     {
-        List<string> lines = ["", $"{pair.Code} against {pair.Reference}", anySpoilt ? Row("", "clean readings", "all readings") : "  no reading is spoilt"];
+        List<string> lines =
+        [
+            "",
+            $"{pair.Code} against {pair.Reference}",
+            anySpoilt ? Row("", "clean readings", "all readings") : "  no reading is spoilt",
+        ];
         foreach (MeasureClass? measureClass in new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact })
         {
             if (pair.Classes.Of(measureClass) is { } clean)
@@ -162,16 +179,20 @@ internal static class PairWords
     public static IEnumerable<string> OnMainSegments(CodeComparison pair, bool anySpoilt)
     {
         ClassComparison? clean = Mixed(pair.Classes);
-        return clean is null ? [] :
-        [
-            $"{pair.Code} against {pair.Reference}",
-            anySpoilt ? Row("", "clean readings", "all readings") : "  no reading is spoilt",
-            .. Block(clean, anySpoilt ? Mixed(pair.WithSpoilt) : null),
-        ];
+        return clean is null
+            ? []
+            :
+            [
+                $"{pair.Code} against {pair.Reference}",
+                anySpoilt ? Row("", "clean readings", "all readings") : "  no reading is spoilt",
+                .. Block(clean, anySpoilt ? Mixed(pair.WithSpoilt) : null),
+            ];
     }
 
     private static ClassComparison? Mixed(ClassComparisons classes) =>
-        classes.Steady is null ? classes.Impact : classes.Impact is null ? classes.Steady : classes.All;
+        classes.Steady is null ? classes.Impact
+        : classes.Impact is null ? classes.Steady
+        : classes.All;
 
     private static IEnumerable<string> Block(ClassComparison clean, ClassComparison? all)
     {
@@ -186,11 +207,12 @@ internal static class PairWords
         ];
     }
 
-    private static IEnumerable<string> Verdicts(ClassComparison clean, ClassComparison? all) => clean.IsExplored
-        ? PlainLines.Wrapped("    ", ReviewingWords.ExploredWithoutWord)
-        : all is null || all.Verdict == clean.Verdict
-        ? PlainLines.Wrapped("    verdict: ", clean.Verdict)
-        : PlainLines.Wrapped("    verdict, clean readings: ", clean.Verdict).Concat(PlainLines.Wrapped("    verdict, all readings: ", all.Verdict));
+    private static IEnumerable<string> Verdicts(ClassComparison clean, ClassComparison? all) =>
+        clean.IsExplored ? PlainLines.Wrapped("    ", ReviewingWords.ExploredWithoutWord)
+        : all is null || all.Verdict == clean.Verdict ? PlainLines.Wrapped("    verdict: ", clean.Verdict)
+        : PlainLines
+            .Wrapped("    verdict, clean readings: ", clean.Verdict)
+            .Concat(PlainLines.Wrapped("    verdict, all readings: ", all.Verdict));
 
     private static string Row(string label, string clean, string all) =>
         (PlainLines.Left(label, LabelWidth) + PlainLines.Right(clean, CellWidth) + PlainLines.Right(all, CellWidth)).TrimEnd();

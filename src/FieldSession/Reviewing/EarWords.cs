@@ -28,7 +28,9 @@ public static class EarWords
     /// <summary>A rating difference with its sign: "-0.75".</summary>
     public static string Points(double points) => points.ToString("+0.00;-0.00;0.00", CultureInfo.CurrentCulture);
 
-    /// <summary>What the ratings of one attribute and code come to; empty where they are too few for a test, which <see cref="About"/> says once.</summary>
+    /// <summary>
+    /// What the ratings of one attribute and code come to; empty where they are too few for a test, which <see cref="About"/> says once.
+    /// </summary>
     public static string Test(RatingFinding rating)
     {
         ArgumentNullException.ThrowIfNull(rating);
@@ -41,8 +43,11 @@ public static class EarWords
     public static IEnumerable<string> About(IReadOnlyList<RatingFinding> ratings)
     {
         ArgumentNullException.ThrowIfNull(ratings);
-        foreach (IGrouping<(string Reference, double Points), RatingFinding> anchored in ratings
-            .Where(rating => rating.AgainstPoints is not null).GroupBy(rating => (rating.Reference, rating.AgainstPoints!.Value)))
+        foreach (
+            IGrouping<(string Reference, double Points), RatingFinding> anchored in ratings
+                .Where(rating => rating.AgainstPoints is not null)
+                .GroupBy(rating => (rating.Reference, rating.AgainstPoints!.Value))
+        )
         {
             yield return ReviewingWords.RatedAgainstFixedScore(anchored.Key.Reference, Plain(anchored.Key.Points));
         }
@@ -50,7 +55,9 @@ public static class EarWords
         RatingFinding[] few = [.. ratings.Where(rating => !rating.CanDecide)];
         if (few.Length > 0)
         {
-            yield return ReviewingWords.TooFewRatings(few.Length == ratings.Count ? null : string.Join(", ", few.Select(rating => rating.Attribute).Distinct()));
+            yield return ReviewingWords.TooFewRatings(
+                few.Length == ratings.Count ? null : string.Join(", ", few.Select(rating => rating.Attribute).Distinct())
+            );
         }
 
         if (few.Length < ratings.Count)
@@ -66,7 +73,8 @@ public static class EarWords
         var found = agreement.Agreement;
         string sd = found.SdDifference is { } scatter ? $", SD {scatter:0.00}" : "";
         string kappa = found.QuadraticKappa is { } known ? $", weighted kappa {known:0.00}" : "";
-        return $"{agreement.First} minus {agreement.Second} on {found.Count} ratings of the same runs: mean {Points(found.MeanDifference)}{sd}, "
+        return $"{agreement.First} minus {agreement.Second} on {found.Count} ratings of the same runs: mean "
+            + $"{Points(found.MeanDifference)}{sd}, "
             + $"within half a point {found.WithinShare * 100:0} %{kappa}. Two people are two cases, not a panel.";
     }
 
@@ -80,9 +88,10 @@ public static class EarWords
 
     private static string Plain(double points) => points.ToString("0.##", CultureInfo.CurrentCulture);
 
-    private static IEnumerable<string> Choices(EarFindings ear) => ear.Choices.SelectMany(choice => PlainLines.Wrapped(
-        $"  set {choice.Set}: ",
-        $"{ChoiceWords.Sentence(choice)}. {ChoiceWords.Persons(choice)}"));
+    private static IEnumerable<string> Choices(EarFindings ear) =>
+        ear.Choices.SelectMany(choice =>
+            PlainLines.Wrapped($"  set {choice.Set}: ", $"{ChoiceWords.Sentence(choice)}. {ChoiceWords.Persons(choice)}")
+        );
 
     private static List<string> Ratings(EarFindings ear)
     {
@@ -90,15 +99,23 @@ public static class EarWords
         if (ear.Ratings.Count > 0)
         {
             lines.Add("  ratings, code minus reference, points");
-            lines.AddRange(ear.Ratings.SelectMany(rating => PlainLines.Wrapped(
-                $"    {PlainLines.Left(rating.Attribute, 20)}{rating.Code} {PlainLines.Right(Points(rating.MeanPoints), 6)}  ",
-                $"{string.Join(", ", rating.Differences.Select(d => $"{d.Person} ({d.Seat}) {Points(d.Points)}"))}{(rating.CanDecide ? $"; {Test(rating)}" : "")}")));
+            lines.AddRange(
+                ear.Ratings.SelectMany(rating =>
+                    PlainLines.Wrapped(
+                        $"    {PlainLines.Left(rating.Attribute, 20)}{rating.Code} {PlainLines.Right(Points(rating.MeanPoints), 6)}  ",
+                        $"{string.Join(", ", rating.Differences.Select(d => $"{d.Person} ({d.Seat}) {Points(d.Points)}"))}"
+                            + $"{(rating.CanDecide ? $"; {Test(rating)}" : "")}"
+                    )
+                )
+            );
             lines.AddRange(About(ear.Ratings).SelectMany(words => PlainLines.Wrapped("  - ", words)));
         }
 
         if (ear.Covered > 0)
         {
-            lines.AddRange(PlainLines.Wrapped("  - ", $"{ear.Covered} ratings are covered until the others have stored theirs, or 'ratings closed'"));
+            lines.AddRange(
+                PlainLines.Wrapped("  - ", $"{ear.Covered} ratings are covered until the others have stored theirs, or 'ratings closed'")
+            );
         }
 
         return lines;
@@ -110,7 +127,9 @@ public static class EarWords
         let all = pair.Classes.Steady ?? pair.Classes.All
         from line in PlainLines.Wrapped(
             $"  {extra.Name}: ",
-            $"{pair.Code} minus {pair.Reference} {Figures.Difference(all?.Overall)}, 95 % interval {Figures.Interval95(all?.Overall)}, {extra.Readings} readings; apart from dB(A), explored")
+            $"{pair.Code} minus {pair.Reference} {Figures.Difference(all?.Overall)}, 95 % interval "
+                + $"{Figures.Interval95(all?.Overall)}, {extra.Readings} readings; apart from dB(A), explored"
+        )
         select line;
 }
 
@@ -121,7 +140,9 @@ public static class ChosenAfterWords
     public static IEnumerable<string> Of(Study study, MeasuredDay day)
     {
         string[] sentences = [.. Sentences(study, day)];
-        return sentences.Length == 0 ? [] : ["", .. PlainLines.Wrapped("", sentences[0]), .. sentences[1..].SelectMany(line => PlainLines.Wrapped("  ", line))];
+        return sentences.Length == 0
+            ? []
+            : ["", .. PlainLines.Wrapped("", sentences[0]), .. sentences[1..].SelectMany(line => PlainLines.Wrapped("  ", line))];
     }
 
     /// <summary>The same, not yet wrapped: what it is, then a sentence for every candidate; empty where nothing was amended so.</summary>
@@ -140,7 +161,9 @@ public static class ChosenAfterWords
         [
             ReviewingWords.ChosenAfterTheData,
             .. chosen.Main.Select(pair =>
-                $"{pair.Code} against {pair.Reference}, on {on}: {Figures.Difference(pair.Classes.Of(main)?.Overall)} dB, {pair.Classes.Of(main)?.Verdict ?? Figures.Unknown}"),
+                $"{pair.Code} against {pair.Reference}, on {on}: {Figures.Difference(pair.Classes.Of(main)?.Overall)} dB, "
+                + $"{pair.Classes.Of(main)?.Verdict ?? Figures.Unknown}"
+            ),
         ];
     }
 }

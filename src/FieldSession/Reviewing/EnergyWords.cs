@@ -16,7 +16,11 @@ public static class EnergyWords
         return
         [
             $"Energy days, reference {days.Reference}",
-            .. PlainLines.Wrapped("", $"Legs: {days.Legs} driven, {days.Spoilt} left out as spoilt. Margin: {days.MarginPercent.ToString("0.####", CultureInfo.CurrentCulture)} %."),
+            .. PlainLines.Wrapped(
+                "",
+                $"Legs: {days.Legs} driven, {days.Spoilt} left out as spoilt. Margin: "
+                    + $"{days.MarginPercent.ToString("0.####", CultureInfo.CurrentCulture)} %."
+            ),
             .. PlainLines.Wrapped("", "Differences are code minus reference in percent of energy: positive means more energy, less range."),
             "",
             .. Codes(days, units),
@@ -63,8 +67,7 @@ public static class EnergyWords
     public static string MoreDays(EnergyFinding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        return finding.Estimate?.Lo95Percent is null
-            ? Figures.Unknown
+        return finding.Estimate?.Lo95Percent is null ? Figures.Unknown
             : finding.IsSettled ? ReviewingWords.NoMoreDaysNeeded
             : $"{Figures.Count(finding.MoreDaysAsSeen, "over 30")}, cautious {Figures.Count(finding.MoreDaysCautious, "over 30")}";
     }
@@ -79,26 +82,40 @@ public static class EnergyWords
         }
 
         static string Row(string code, string stretches, string distance, string consumption) =>
-            PlainLines.Left(code, 10) + PlainLines.Right(stretches, 10) + PlainLines.Right(distance, 12) + PlainLines.Right(consumption, 34);
+            PlainLines.Left(code, 10)
+            + PlainLines.Right(stretches, 10)
+            + PlainLines.Right(distance, 12)
+            + PlainLines.Right(consumption, 34);
     }
 
     private static IEnumerable<string> Finding(EnergyFinding finding, EnergyComparison days, UnitSystem units)
     {
         bool anySpoilt = days.Spoilt > 0;
         string Line(string label, Func<EnergyEstimate, string> cell) =>
-            (PlainLines.Left($"    {label}", 30) + PlainLines.Right(Cell(finding.Estimate, cell), 24) + PlainLines.Right(anySpoilt ? Cell(finding.WithSpoilt, cell) : "", 24)).TrimEnd();
+            (
+                PlainLines.Left($"    {label}", 30)
+                + PlainLines.Right(Cell(finding.Estimate, cell), 24)
+                + PlainLines.Right(anySpoilt ? Cell(finding.WithSpoilt, cell) : "", 24)
+            ).TrimEnd();
         return
         [
             "",
             $"{finding.Code} against {finding.Reference}, energy",
-            .. anySpoilt ? [PlainLines.Left("", 30) + PlainLines.Right("clean legs", 24) + PlainLines.Right("all legs", 24)] : Array.Empty<string>(),
+            .. anySpoilt
+                ? [PlainLines.Left("", 30) + PlainLines.Right("clean legs", 24) + PlainLines.Right("all legs", 24)]
+                : Array.Empty<string>(),
             Line("difference", Percent),
             Line(finding.IsUnfinished ? "95 % unfinished" : "95 % interval", Interval95),
             Line(finding.IsUnfinished ? "90 % unfinished" : "90 % interval", Interval90),
-            Line("df, scatter of a stretch", one => one.StretchScatterPercent is { } scatter ? $"{one.Df}, {Plain(scatter)} %" : Figures.Unknown),
+            Line(
+                "df, scatter of a stretch",
+                one => one.StretchScatterPercent is { } scatter ? $"{one.Df}, {Plain(scatter)} %" : Figures.Unknown
+            ),
             .. finding.IsUnfinished ? [] : Probabilities(finding, Line),
             Line("could have shown (80 %)", CouldHaveShown),
-            .. finding.IsUnfinished ? [] : new[] { (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd() },
+            .. finding.IsUnfinished
+                ? []
+                : new[] { (PlainLines.Left("    more paired days", 30) + PlainLines.Right(MoreDays(finding), 24)).TrimEnd() },
             .. finding.Range is { } range ? PlainLines.Wrapped("    range: ", Range(range, units)) : [],
             .. PlainLines.Wrapped("    verdict: ", finding.Verdict),
             .. finding.Remarks.SelectMany(remark => PlainLines.Wrapped("    - ", remark)),
@@ -106,13 +123,18 @@ public static class EnergyWords
     }
 
     private static IEnumerable<string> Probabilities(EnergyFinding finding, Func<string, Func<EnergyEstimate, string>, string> line) =>
-    [
-        line(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.P)),
-        line(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.PTost)),
-        .. finding.PAmongAll is { } all
-            ? new[] { (PlainLines.Left($"    {ReviewingWords.ProbabilityAmongAll}", 30) + PlainLines.Right(Figures.Probability(all), 24)).TrimEnd() }
-            : [],
-    ];
+        [
+            line(ReviewingWords.ProbabilityIfNoDifference, one => Figures.Probability(one.P)),
+            line(ReviewingWords.ProbabilityIfBeyondMargin, one => Figures.Probability(one.PTost)),
+            .. finding.PAmongAll is { } all
+                ? new[]
+                {
+                    (
+                        PlainLines.Left($"    {ReviewingWords.ProbabilityAmongAll}", 30) + PlainLines.Right(Figures.Probability(all), 24)
+                    ).TrimEnd(),
+                }
+                : [],
+        ];
 
     /// <summary>The smallest difference that such days show with a chance of 80 %, to what the interval carries.</summary>
     public static string CouldHaveShown(EnergyEstimate estimate)
@@ -126,18 +148,18 @@ public static class EnergyWords
     private static string Interval(double? low, double? high, int decimals) =>
         low is { } from && high is { } to ? $"{Percent(from, decimals)} to {Percent(to, decimals)}" : Figures.Unknown;
 
-    private static string Cell(EnergyEstimate? estimate, Func<EnergyEstimate, string> cell) => estimate is null ? Figures.Unknown : cell(estimate);
+    private static string Cell(EnergyEstimate? estimate, Func<EnergyEstimate, string> cell) =>
+        estimate is null ? Figures.Unknown : cell(estimate);
 
-    private static string Way(double km, UnitSystem units) => units == UnitSystem.Imperial
-        ? $"{(km / Speed.KmPerMile).ToString("0", CultureInfo.CurrentCulture)} mi"
-        : $"{km:0} km";
+    private static string Way(double km, UnitSystem units) =>
+        units == UnitSystem.Imperial ? $"{(km / Speed.KmPerMile).ToString("0", CultureInfo.CurrentCulture)} mi" : $"{km:0} km";
 
     private static string Plain(double number) => number.ToString("0.##", CultureInfo.CurrentCulture);
 }
 
 /// <summary>
-/// Decimals of a percentage of energy, as many as its 95 % interval carries: none where the interval is 5 % wide and more, two where it is narrower than
-/// 0.5 %, one between (own rule, the same as for dB); more where a rounded limit would contradict the verdict's word.
+/// Decimals of a percentage of energy, as many as its 95 % interval carries: none where the interval is 5 % wide and more, two where it is
+/// narrower than 0.5 %, one between (own rule, the same as for dB); more where a rounded limit would contradict the verdict's word.
 /// </summary>
 public static class PercentDigits
 {
@@ -151,7 +173,10 @@ public static class PercentDigits
     public static int Of(EnergyEstimate estimate)
     {
         ArgumentNullException.ThrowIfNull(estimate);
-        double[] limits = [.. new[] { estimate.Lo95Percent, estimate.Hi95Percent, estimate.Lo90Percent, estimate.Hi90Percent }.OfType<double>()];
+        double[] limits =
+        [
+            .. new[] { estimate.Lo95Percent, estimate.Hi95Percent, estimate.Lo90Percent, estimate.Hi90Percent }.OfType<double>(),
+        ];
         double[] bounds = estimate.MarginPercent is { } margin ? [0, margin, -margin] : [0];
         return EnoughDigits.For(Least(estimate.Hi95Percent - estimate.Lo95Percent), limits, bounds);
     }
@@ -160,11 +185,12 @@ public static class PercentDigits
     internal static int Digits(this EnergyRange range) =>
         Least(range is { Lo95Km: { } low, Hi95Km: { } high } ? 100 * (high - low) / range.ReferenceKm : null);
 
-    private static int Least(double? width) => width switch
-    {
-        null => WithoutInterval,
-        >= WidePercent => 0,
-        >= NarrowPercent => 1,
-        _ => 2,
-    };
+    private static int Least(double? width) =>
+        width switch
+        {
+            null => WithoutInterval,
+            >= WidePercent => 0,
+            >= NarrowPercent => 1,
+            _ => 2,
+        };
 }

@@ -5,9 +5,9 @@ using FieldSession.Measures;
 namespace FieldSession.Reviewing;
 
 /// <summary>
-/// Numbers as people read them, rounded once: dB to 0.1, a difference and its error to 0.01 where its 95 % interval is narrower than 0.5 dB,
-/// p to two significant digits; more digits where a rounded limit or p would contradict the word beside it (<see cref="EnoughDigits"/>).
-/// Unknown is said, never shown as a number.
+/// Numbers as people read them, rounded once: dB to 0.1, a difference and its error to 0.01 where its 95 % interval is narrower than 0.5
+/// dB, p to two significant digits; more digits where a rounded limit or p would contradict the word beside it
+/// (<see cref="EnoughDigits"/>). Unknown is said, never shown as a number.
 /// </summary>
 public static class Figures
 {
@@ -64,9 +64,12 @@ public static class Figures
     public static string Percent(double share) => $"{Text(100 * share, "0.###")} %";
 
     /// <summary>What a day could have shown, with how well that is known: "0.9 (0.6 to 2.6)".</summary>
-    public static string CouldShow(CouldShow? shown) => shown is null ? Unknown : $"{Db(shown.Db)} ({Db(shown.LowDb)} to {Db(shown.HighDb)})";
+    public static string CouldShow(CouldShow? shown) =>
+        shown is null ? Unknown : $"{Db(shown.Db)} ({Db(shown.LowDb)} to {Db(shown.HighDb)})";
 
-    /// <summary>The 95 % interval for a narrow column, each limit with the digits that it needs itself: "+0.1..+1.2"; null: there is none.</summary>
+    /// <summary>
+    /// The 95 % interval for a narrow column, each limit with the digits that it needs itself: "+0.1..+1.2"; null: there is none.
+    /// </summary>
     public static string? Short95(Estimate? estimate)
     {
         if (estimate is not { Lo95Db: { } low, Hi95Db: { } high, HasNoUsableInterval: false })
@@ -78,13 +81,16 @@ public static class Figures
         return $"{Limit(low)}..{Limit(high)}";
     }
 
-    /// <summary>A probability to two significant digits: "0.031", "&lt; 0.0001"; more where it would be printed on the other side of 5 % or 2.5 %.</summary>
-    public static string Probability(double? p) => p switch
-    {
-        null => Unknown,
-        < SmallestShownP => "< 0.0001",
-        { } known => Significant(known),
-    };
+    /// <summary>
+    /// A probability to two significant digits: "0.031", "&lt; 0.0001"; more where it would be printed on the other side of 5 % or 2.5 %.
+    /// </summary>
+    public static string Probability(double? p) =>
+        p switch
+        {
+            null => Unknown,
+            < SmallestShownP => "< 0.0001",
+            { } known => Significant(known),
+        };
 
     /// <summary>A count that may be unknown, with the words for unknown given by who asks.</summary>
     public static string Count(int? count, string unknown) => count is { } known ? known.ToString(CultureInfo.InvariantCulture) : unknown;
@@ -106,12 +112,14 @@ public static class Figures
         return two;
     }
 
-    private static string Interval(Estimate? estimate, double? low, double? high) => estimate switch
-    {
-        { HasNoUsableInterval: true } => ReviewingWords.NoUsableInterval,
-        not null when low is { } from && high is { } to => $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}",
-        _ => Unknown,
-    };
+    private static string Interval(Estimate? estimate, double? low, double? high) =>
+        estimate switch
+        {
+            { HasNoUsableInterval: true } => ReviewingWords.NoUsableInterval,
+            not null when low is { } from && high is { } to =>
+                $"{EnoughDigits.WithSign(from, Decimals(estimate))} to {EnoughDigits.WithSign(to, Decimals(estimate))}",
+            _ => Unknown,
+        };
 
     /// <summary>One number of decimals for all that is told of an estimate.</summary>
     private static int Decimals(Estimate estimate)

@@ -6,17 +6,23 @@ namespace FieldSession.Reviewing;
 /// <summary>What the word of a class hangs on: one sentence, and the rest in a table.</summary>
 public static class HangsOnWords
 {
-    /// <summary>The least change that turns the word, and how often that happens by chance; null: there is no word that could turn.</summary>
-    public static string? Sentence(Sensitivity? sensitivity) => sensitivity switch
-    {
-        null => null,
-        { Least: { } least } => ReviewingWords.ChangeTurnsWord(Change(least), least.Verdict, Often(least.ShareByChance)),
-        _ when sensitivity.Lines.Any(line => line.HasVerdict) && !sensitivity.VerdictChanges =>
-            ReviewingWords.NoSmallChangeTurnsWord(sensitivity.ReadingsTried ? ReviewingWords.FewReadings : ReviewingWords.NoReadings),
-        _ => null,
-    };
+    /// <summary>
+    /// The least change that turns the word, and how often that happens by chance; null: there is no word that could turn.
+    /// </summary>
+    public static string? Sentence(Sensitivity? sensitivity) =>
+        sensitivity switch
+        {
+            null => null,
+            { Least: { } least } => ReviewingWords.ChangeTurnsWord(Change(least), least.Verdict, Often(least.ShareByChance)),
+            _ when sensitivity.Lines.Any(line => line.HasVerdict) && !sensitivity.VerdictChanges => ReviewingWords.NoSmallChangeTurnsWord(
+                sensitivity.ReadingsTried ? ReviewingWords.FewReadings : ReviewingWords.NoReadings
+            ),
+            _ => null,
+        };
 
-    /// <summary>The range of the difference, then every change that gives another word; changes that leave too little for one are counted.</summary>
+    /// <summary>
+    /// The range of the difference, then every change that gives another word; changes that leave too little for one are counted.
+    /// </summary>
     /// <param name="sensitivity">What was tried.</param>
     /// <param name="plain">The word as it is.</param>
     public static IEnumerable<HangsOnRow> Table(Sensitivity sensitivity, string plain)
@@ -25,7 +31,8 @@ public static class HangsOnWords
         yield return new HangsOnRow(
             ReviewingWords.AnyOfChanges(sensitivity.Lines.Count),
             $"{Figures.SignedFineDb(sensitivity.LowestDb)} to {Figures.SignedFineDb(sensitivity.HighestDb)}",
-            "");
+            ""
+        );
         foreach (SensitivityLine line in sensitivity.Lines.Where(line => line.HasVerdict && line.Verdict != plain))
         {
             yield return new HangsOnRow(Name(line), Figures.SignedFineDb(line.Overall.DifferenceDb), line.Verdict);
@@ -38,34 +45,40 @@ public static class HangsOnWords
         }
     }
 
-    private static string Change(LeastChange least) => least switch
-    {
-        { Size: ChangeSize.Run } => ReviewingWords.RunLeftOut(least.Places[0].Run!.Value),
-        { Size: ChangeSize.Segment } => ReviewingWords.SegmentLeftOut(least.Places[0].Segment!),
-        _ when least.Places.All(place => place.PutBack) => ReviewingWords.ReadingsPutBack(least.Places.Count, Places(least, Place)),
-        _ when least.Places.All(place => !place.PutBack) => ReviewingWords.ReadingsLeftOut(least.Places.Count, Places(least, Place)),
-        _ => ReviewingWords.FlagsChanged(least.Places.Count, Places(least, place => $"{Place(place)} {(place.PutBack ? ReviewingWords.PutBack : ReviewingWords.LeftOut)}")),
-    };
+    private static string Change(LeastChange least) =>
+        least switch
+        {
+            { Size: ChangeSize.Run } => ReviewingWords.RunLeftOut(least.Places[0].Run!.Value),
+            { Size: ChangeSize.Segment } => ReviewingWords.SegmentLeftOut(least.Places[0].Segment!),
+            _ when least.Places.All(place => place.PutBack) => ReviewingWords.ReadingsPutBack(least.Places.Count, Places(least, Place)),
+            _ when least.Places.All(place => !place.PutBack) => ReviewingWords.ReadingsLeftOut(least.Places.Count, Places(least, Place)),
+            _ => ReviewingWords.FlagsChanged(
+                least.Places.Count,
+                Places(least, place => $"{Place(place)} {(place.PutBack ? ReviewingWords.PutBack : ReviewingWords.LeftOut)}")
+            ),
+        };
 
     private static string Places(LeastChange least, Func<ChangedPlace, string> place) => string.Join("; ", least.Places.Select(place));
 
     private static string Place(ChangedPlace place) => $"run {place.Run}, {place.Segment}";
 
-    private static string Name(SensitivityLine line) => line.Change switch
-    {
-        SensitivityChange.SpoiltPutBack => ReviewingWords.SpoiltPutBack,
-        SensitivityChange.RunLeftOut => $"run {line.Name} {ReviewingWords.LeftOut}",
-        SensitivityChange.SegmentLeftOut => $"{line.Name} {ReviewingWords.LeftOut}",
-        _ => ReviewingWords.DriftColumnSwitched,
-    };
+    private static string Name(SensitivityLine line) =>
+        line.Change switch
+        {
+            SensitivityChange.SpoiltPutBack => ReviewingWords.SpoiltPutBack,
+            SensitivityChange.RunLeftOut => $"run {line.Name} {ReviewingWords.LeftOut}",
+            SensitivityChange.SegmentLeftOut => $"{line.Name} {ReviewingWords.LeftOut}",
+            _ => ReviewingWords.DriftColumnSwitched,
+        };
 
     // simulated shares are good to a tenth
-    private static string Often(double share) => Math.Round(10 * share) switch
-    {
-        0 => ReviewingWords.HardlyAnySuchDay,
-        10 => ReviewingWords.AlmostEverySuchDay,
-        var tenths => ReviewingWords.TenthsOfSuchDays(EnoughDigits.Plain(tenths, 0)),
-    };
+    private static string Often(double share) =>
+        Math.Round(10 * share) switch
+        {
+            0 => ReviewingWords.HardlyAnySuchDay,
+            10 => ReviewingWords.AlmostEverySuchDay,
+            var tenths => ReviewingWords.TenthsOfSuchDays(EnoughDigits.Plain(tenths, 0)),
+        };
 }
 
 /// <summary>A row of the table of changes.</summary>
@@ -74,7 +87,9 @@ public static class HangsOnWords
 /// <param name="Verdict">The word then; empty: several changes.</param>
 public sealed record HangsOnRow(string Change, string Difference, string Verdict);
 
-/// <summary>What is below a verdict in words: the line under an assumed repeatability, and how much the result hangs on single parts of the day.</summary>
+/// <summary>
+/// What is below a verdict in words: the line under an assumed repeatability, and how much the result hangs on single parts of the day.
+/// </summary>
 internal static class ExtraWords
 {
     private const string Indent = "    ";
@@ -82,11 +97,14 @@ internal static class ExtraWords
     /// <summary>The lines.</summary>
     public static IEnumerable<string> Of(ClassComparison one) => [.. Assumed(one.Assumed), .. Sensitivity(one.Sensitivity, one)];
 
-    private static IEnumerable<string> Assumed(Estimate? assumed) => assumed?.Lo95Db is null
-        ? []
-        : PlainLines.Wrapped(
-            Indent,
-            $"(no archive: if runs repeat with 0.5 dB, which is assumed and not measured, {Figures.Interval95(assumed)}; no verdict rests on this)");
+    private static IEnumerable<string> Assumed(Estimate? assumed) =>
+        assumed?.Lo95Db is null
+            ? []
+            : PlainLines.Wrapped(
+                Indent,
+                $"(no archive: if runs repeat with 0.5 dB, which is assumed and not measured, {Figures.Interval95(assumed)}; no "
+                    + "verdict rests on this)"
+            );
 
     private static IEnumerable<string> Sensitivity(Sensitivity? sensitivity, ClassComparison one)
     {
@@ -99,10 +117,18 @@ internal static class ExtraWords
         HangsOnRow[] rows = [.. HangsOnWords.Table(sensitivity, one.Verdict).Take(one.IsExplored ? 1 : int.MaxValue)];
         return
         [
-            .. !one.IsExplored && HangsOnWords.Sentence(sensitivity) is { } sentence ? PlainLines.Wrapped($"{Indent}hangs on: ", sentence) : [],
+            .. !one.IsExplored && HangsOnWords.Sentence(sensitivity) is { } sentence
+                ? PlainLines.Wrapped($"{Indent}hangs on: ", sentence)
+                : [],
             $"{Indent}with one thing changed:",
             .. rows.Select(row =>
-                (PlainLines.Left($"{Indent}  {row.Change}", 36) + PlainLines.Right(row.Difference, 16) + "  " + PlainLines.Left(PlainLines.Ascii(row.Verdict), 26)).TrimEnd()),
+                (
+                    PlainLines.Left($"{Indent}  {row.Change}", 36)
+                    + PlainLines.Right(row.Difference, 16)
+                    + "  "
+                    + PlainLines.Left(PlainLines.Ascii(row.Verdict), 26)
+                ).TrimEnd()
+            ),
         ];
     }
 }

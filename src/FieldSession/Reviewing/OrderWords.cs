@@ -23,9 +23,12 @@ public sealed record OrderSight(
     double? DriverUnevenness,
     IReadOnlyList<string> Doubts,
     IReadOnlyList<OrderSize> Steady,
-    IReadOnlyList<OrderSize> Impact);
+    IReadOnlyList<OrderSize> Impact
+);
 
-/// <summary>What an order cancels, what stays confounded, how long it takes and how small a difference it could show, in 80 columns.</summary>
+/// <summary>
+/// What an order cancels, what stays confounded, how long it takes and how small a difference it could show, in 80 columns.
+/// </summary>
 public static class OrderWords
 {
     private const double Even = 0.01;
@@ -40,7 +43,10 @@ public static class OrderWords
         string head = PlainLines.Left(label, 5);
         return
         [
-            .. PlainLines.Wrapped(head, $"{string.Join(' ', sight.Order)}: {sight.Order.Count} runs, {Duration(sight.Minutes)}, tyres changed {Times(sight.Refits)}"),
+            .. PlainLines.Wrapped(
+                head,
+                $"{string.Join(' ', sight.Order)}: {sight.Order.Count} runs, {Duration(sight.Minutes)}, tyres changed {Times(sight.Refits)}"
+            ),
             .. Details(sight).SelectMany(detail => Row(detail.What, detail.Words)),
         ];
     }
@@ -55,7 +61,10 @@ public static class OrderWords
             ("drive", sight.Drivers is null ? "" : string.Join(' ', sight.Drivers)),
             ("cancels", Cancels(sight.Steady.Count > 0 ? sight.Steady : sight.Impact)),
             ("stays", string.Join("; ", Stays(sight))),
-            ("could show", string.Join("; ", new[] { Smallest("steady", sight.Steady), Smallest("impacts", sight.Impact) }.OfType<string>())),
+            (
+                "could show",
+                string.Join("; ", new[] { Smallest("steady", sight.Steady), Smallest("impacts", sight.Impact) }.OfType<string>())
+            ),
             ("look out", string.Join("; ", sight.Doubts)),
         ];
     }
@@ -72,13 +81,20 @@ public static class OrderWords
     {
         ArgumentNullException.ThrowIfNull(places);
         string[] good = [.. places.Where(place => place.DriftCancels).Select(Means)];
-        string[] bad = [.. places.Where(place => !place.DriftCancels)
-            .Select(place => $"{Means(place)}: a steady drift of 1 dB over the day would show as {Figures.SignedFineDb(place.DriftShift)} dB")];
+        string[] bad =
+        [
+            .. places
+                .Where(place => !place.DriftCancels)
+                .Select(place =>
+                    $"{Means(place)}: a steady drift of 1 dB over the day would show as {Figures.SignedFineDb(place.DriftShift)} dB"
+                ),
+        ];
         string cancelled = good.Length == 0 ? "not a steady drift" : $"a steady drift ({string.Join(", ", good)})";
         return bad.Length == 0 ? cancelled : $"{cancelled}; but {string.Join(", ", bad)}";
     }
 
-    private static string Means(OrderSize place) => $"R on average at run {Run(place.ReferenceMeanRun)}, {place.Place} at run {Run(place.MeanRun)}";
+    private static string Means(OrderSize place) =>
+        $"R on average at run {Run(place.ReferenceMeanRun)}, {place.Place} at run {Run(place.MeanRun)}";
 
     private static IEnumerable<string> Stays(OrderSight sight)
     {
@@ -109,7 +125,9 @@ public static class OrderWords
 
         OrderSize worst = places.MaxBy(place => place.SmallestDb ?? double.MaxValue)!;
         return worst.SmallestDb is { } db
-            ? $"{what} {Figures.FineDb(db)} dB ({worst.Df} degree{(worst.Df == 1 ? "" : "s")} of freedom{(worst.DriftInModel ? ", drift taken out" : "")}{(worst.Comparisons > 1 ? $", {worst.Comparisons} asked at once" : "")})"
+            ? $"{what} {Figures.FineDb(db)} dB ({worst.Df} degree{(worst.Df == 1 ? "" : "s")} of "
+                + $"freedom{(worst.DriftInModel ? ", drift taken out" : "")}"
+                + $"{(worst.Comparisons > 1 ? $", {worst.Comparisons} asked at once" : "")})"
             : $"{what}: nothing by itself, no run is left to judge the scatter by";
     }
 
@@ -118,10 +136,11 @@ public static class OrderWords
 
     private static string Run(double mean) => Figures.MarginDb(mean);
 
-    private static string Times(int times) => times switch
-    {
-        0 => "never",
-        1 => "once",
-        _ => $"{times} times",
-    };
+    private static string Times(int times) =>
+        times switch
+        {
+            0 => "never",
+            1 => "once",
+            _ => $"{times} times",
+        };
 }

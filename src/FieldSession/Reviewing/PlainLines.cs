@@ -60,13 +60,14 @@ public static class MainMeasureWords
     /// <summary>"the steady segments", or "the main segments Mill lane, Quarry road".</summary>
     /// <param name="measure">The main measure.</param>
     /// <param name="segments">The main segments; null: all that the measure takes.</param>
-    public static string Of(MainMeasure measure, IReadOnlyList<string>? segments) => (measure, segments) switch
-    {
-        (_, { } names) => Named(names),
-        (MainMeasure.Impact, _) => "the impacts",
-        (MainMeasure.All, _) => "all segments together",
-        _ => "the steady segments",
-    };
+    public static string Of(MainMeasure measure, IReadOnlyList<string>? segments) =>
+        (measure, segments) switch
+        {
+            (_, { } names) => Named(names),
+            (MainMeasure.Impact, _) => "the impacts",
+            (MainMeasure.All, _) => "all segments together",
+            _ => "the steady segments",
+        };
 
     /// <summary>"the main segments Mill lane, Quarry road".</summary>
     public static string Named(IReadOnlyList<string> segments)

@@ -26,7 +26,8 @@ internal static class ReviewingWords
     // Lines beyond the plan's question
     public const string ExploredWithoutWord = "explored: the plan asked its question elsewhere, so this has no verdict";
 
-    public const string LouderThanTheRest = "Louder than expected from their run and segment (look at the note; that alone is no reason to leave a reading out)";
+    public const string LouderThanTheRest =
+        "Louder than expected from their run and segment (look at the note; that alone is no reason to leave a reading out)";
 
     // What the word hangs on
     public const string FewReadings = "1 to 3 readings, no ";
@@ -41,13 +42,16 @@ internal static class ReviewingWords
 
     public static string TenthsOfSuchDays(string tenths) => $"about {tenths} in 10 days of this design";
 
-    public static string ChangeTurnsWord(string change, string verdict, string often) => $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
+    public static string ChangeTurnsWord(string change, string verdict, string often) =>
+        $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
 
     public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment changes it when left out";
 
-    public static string ReadingsLeftOut(int readings, string places) => $"{readings} more {(readings == 1 ? "reading" : "readings")} left out ({places})";
+    public static string ReadingsLeftOut(int readings, string places) =>
+        $"{readings} more {(readings == 1 ? "reading" : "readings")} left out ({places})";
 
-    public static string ReadingsPutBack(int readings, string places) => $"{readings} spoilt {(readings == 1 ? "reading" : "readings")} put back ({places})";
+    public static string ReadingsPutBack(int readings, string places) =>
+        $"{readings} spoilt {(readings == 1 ? "reading" : "readings")} put back ({places})";
 
     public static string FlagsChanged(int flags, string places) => $"{flags} flags changed ({places})";
 
@@ -70,20 +74,26 @@ internal static class ReviewingWords
     public static string ShareBetween(string low, string high) => $"share {low} to {high}, 95 % interval";
 
     // Ratings
-    public static string RatedAgainstFixedScore(string reference, string points) => $"{reference} is not rated: it is {points} by agreement. So 'rated lower' means below {points}, not lower than {reference} sounded";
+    public static string RatedAgainstFixedScore(string reference, string points) =>
+        $"{reference} is not rated: it is {points} by agreement. So 'rated lower' means below {points}, not lower than {reference} sounded";
 
-    public static string TooFewRatings(string? attributes) => attributes is null
-        ? $"{EarRemarkWords.TooFewForTest}: so few ratings only describe; they show nothing"
-        : $"{EarRemarkWords.TooFewForTest} of {attributes}: so few ratings only describe; they show nothing";
+    public static string TooFewRatings(string? attributes) =>
+        attributes is null
+            ? $"{EarRemarkWords.TooFewForTest}: so few ratings only describe; they show nothing"
+            : $"{EarRemarkWords.TooFewForTest} of {attributes}: so few ratings only describe; they show nothing";
 
     public static string HolmOverRatings(int tests) => $"p Holm allows for {tests} {(tests == 1 ? "test" : "tests")} of ratings at once";
 
     // Looks
-    public const string Unfinished = "UNFINISHED: planned runs are still open. Intervals may still move; p and verdict come at the plan's end.";
+    public const string Unfinished =
+        "UNFINISHED: planned runs are still open. Intervals may still move; p and verdict come at the plan's end.";
 
-    public static string Lengthened(int times) => $"The order was lengthened {times} time{(times == 1 ? "" : "s")} after a comparison could be seen: words need more now.";
+    public static string Lengthened(int times) =>
+        $"The order was lengthened {times} time{(times == 1 ? "" : "s")} after a comparison could be seen: words need more now.";
 
-    public const string ChosenAfterTheData = "CHOSEN AFTER THE DATA: the question was amended after a comparison could be seen. The verdict stays with the question before; the amended one would say:";
+    public const string ChosenAfterTheData =
+        "CHOSEN AFTER THE DATA: the question was amended after a comparison could be seen. The verdict stays with the "
+        + "question before; the amended one would say:";
 
     // What is still missing
     public const string BeginWithCalibrationBefore = "; begin the next session with 'calibration before'";
@@ -93,13 +103,16 @@ internal static class ReviewingWords
 
     public static string StillToDrive(string codes, string calibrationFirst) => $"still to drive: {codes}{calibrationFirst}";
 
-    public static string SessionIsVoid(int number, double? driftDb) => $"session {number} is void (meter drift {driftDb:+0.0#;-0.0#} dB): drive its brackets again on the next day, 'rerun bracket N WHY'";
+    public static string SessionIsVoid(int number, double? driftDb) =>
+        $"session {number} is void (meter drift {driftDb:+0.0#;-0.0#} dB): drive its brackets again on the next day, 'rerun bracket N WHY'";
 
-    public static string BracketIsVoid(BracketCheck check) => $"bracket {check.Bracket.Number} is void: 'rerun bracket {check.Bracket.Number} WHY'";
+    public static string BracketIsVoid(BracketCheck check) =>
+        $"bracket {check.Bracket.Number} is void: 'rerun bracket {check.Bracket.Number} WHY'";
 
     public static string BracketsForAFirmResult(int brackets) => $"{brackets} are needed for a firm result";
 
     public static string LeastBrackets(int brackets) => $"{brackets} are the least";
 
-    public static string AnotherDayInReverse(SpecCode code, int brackets, string plural, string wanted) => $"{code} has {brackets} bracket{plural}; {wanted}. Drive another day in reverse order.";
+    public static string AnotherDayInReverse(SpecCode code, int brackets, string plural, string wanted) =>
+        $"{code} has {brackets} bracket{plural}; {wanted}. Drive another day in reverse order.";
 }

@@ -27,18 +27,20 @@ public static class RingWords
     }
 
     /// <summary>What a band is called.</summary>
-    public static string NameOf(string band) => band switch
-    {
-        "searched" => "searched band",
-        "prominence" => "prominence over its flanks",
-        _ => $"{band} Hz, third octave",
-    };
+    public static string NameOf(string band) =>
+        band switch
+        {
+            "searched" => "searched band",
+            "prominence" => "prominence over its flanks",
+            _ => $"{band} Hz, third octave",
+        };
 
     /// <summary>A band by its edges: "178 to 282 Hz".</summary>
     public static string Edges(FrequencyBand band) => $"{band.LowerHz:0} to {band.UpperHz:0} Hz";
 
     private static string Covered(Study study) =>
-        $"Recordings of {study.Recordings.Count} of {study.Runs.Count} runs; what they hold is covered until the last prediction is locked.";
+        $"Recordings of {study.Recordings.Count} of {study.Runs.Count} runs; what they hold is covered until the last "
+        + "prediction is locked.";
 
     private static string Head(RingFinding ring) =>
         $"Ring in recordings, {Edges(ring.Band)}, margin {Figures.MarginDb(ring.MarginDb)} dB: {ring.RunsHeard} of {ring.RunsDriven} runs"
@@ -77,12 +79,14 @@ public static class RingWords
     }
 
     /// <summary>A ratio of times with its interval.</summary>
-    public static string Lasting(RingLasting? lasting) => lasting switch
-    {
-        null => "not determinable",
-        { Low95: { } low, High95: { } high } => $"x {lasting.Ratio:0.00} ({low:0.00} to {high:0.00})",
-        _ => $"x {lasting.Ratio:0.00}",
-    };
+    public static string Lasting(RingLasting? lasting) =>
+        lasting switch
+        {
+            null => "not determinable",
+            { Low95: { } low, High95: { } high } => $"x {lasting.Ratio:0.00} ({low:0.00} to {high:0.00})",
+            _ => $"x {lasting.Ratio:0.00}",
+        };
 
-    private static string Row(string label, string cell) => (PlainLines.Left($"    {label}", LabelWidth) + PlainLines.Right(cell, CellWidth)).TrimEnd();
+    private static string Row(string label, string cell) =>
+        (PlainLines.Left($"    {label}", LabelWidth) + PlainLines.Right(cell, CellWidth)).TrimEnd();
 }

@@ -2,7 +2,9 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Reviewing;
 
-/// <summary>Where a code differs: by kind of surface and by segment, clean readings, with the difference from all readings beside it.</summary>
+/// <summary>
+/// Where a code differs: by kind of surface and by segment, clean readings, with the difference from all readings beside it.
+/// </summary>
 internal static class SegmentWords
 {
     private static MeasureClass[] Classes => [MeasureClass.Steady, MeasureClass.Impact];
@@ -17,12 +19,15 @@ internal static class SegmentWords
             foreach (KindEstimate kind in pair.Classes.Of(measureClass)?.Kinds ?? [])
             {
                 Estimate? withSpoilt = all.FirstOrDefault(other => other.Kind == kind.Kind)?.Estimate;
-                rows.Add(Row(
-                    kind.Kind,
-                    $"{kind.Segments}",
-                    kind.Estimate,
-                    Figures.Probability(kind.Estimate.P),
-                    anySpoilt ? Figures.Difference(withSpoilt) : ""));
+                rows.Add(
+                    Row(
+                        kind.Kind,
+                        $"{kind.Segments}",
+                        kind.Estimate,
+                        Figures.Probability(kind.Estimate.P),
+                        anySpoilt ? Figures.Difference(withSpoilt) : ""
+                    )
+                );
             }
         }
 
@@ -35,22 +40,33 @@ internal static class SegmentWords
         List<string> rows = [];
         foreach (MeasureClass measureClass in Classes)
         {
-            Dictionary<string, Estimate> all = (pair.WithSpoilt.Of(measureClass)?.Segments ?? [])
-                .ToDictionary(segment => segment.Segment, segment => segment.Estimate);
+            Dictionary<string, Estimate> all = (pair.WithSpoilt.Of(measureClass)?.Segments ?? []).ToDictionary(
+                segment => segment.Segment,
+                segment => segment.Estimate
+            );
             foreach (SegmentEstimate segment in pair.Classes.Of(measureClass)?.Segments ?? [])
             {
-                rows.Add(Row(
-                    segment.Segment,
-                    $"{counts.Clean(segment.Segment, pair.Code)}/{counts.Clean(segment.Segment, pair.Reference)}",
-                    segment.Estimate,
-                    Figures.Probability(segment.PHolm),
-                    anySpoilt ? Figures.Difference(all.GetValueOrDefault(segment.Segment)) : ""));
+                rows.Add(
+                    Row(
+                        segment.Segment,
+                        $"{counts.Clean(segment.Segment, pair.Code)}/{counts.Clean(segment.Segment, pair.Reference)}",
+                        segment.Estimate,
+                        Figures.Probability(segment.PHolm),
+                        anySpoilt ? Figures.Difference(all.GetValueOrDefault(segment.Segment)) : ""
+                    )
+                );
             }
         }
 
         return rows.Count == 0
             ? []
-            : ["", Header("  segment", "n", "p Holm", anySpoilt), .. rows, $"  n: clean readings on {pair.Code}/{pair.Reference}; each interval is for its segment alone"];
+            :
+            [
+                "",
+                Header("  segment", "n", "p Holm", anySpoilt),
+                .. rows,
+                $"  n: clean readings on {pair.Code}/{pair.Reference}; each interval is for its segment alone",
+            ];
     }
 
     private static string Header(string name, string n, string p, bool anySpoilt) =>
@@ -60,12 +76,14 @@ internal static class SegmentWords
         Cells($"  {name}", n, Figures.Difference(estimate), Figures.Interval95(estimate), p, withSpoilt);
 
     private static string Cells(string name, string n, string d, string interval, string p, string withSpoilt) =>
-        (PlainLines.Left(name, 20)
-        + PlainLines.Right(n, 8)
-        + PlainLines.Right(d, 7)
-        + PlainLines.Right(interval, 17)
-        + PlainLines.Right(p, 14)
-        + PlainLines.Right(withSpoilt, 14)).TrimEnd();
+        (
+            PlainLines.Left(name, 20)
+            + PlainLines.Right(n, 8)
+            + PlainLines.Right(d, 7)
+            + PlainLines.Right(interval, 17)
+            + PlainLines.Right(p, 14)
+            + PlainLines.Right(withSpoilt, 14)
+        ).TrimEnd();
 }
 
 /// <summary>How many clean readings are behind each code on each segment.</summary>

@@ -18,10 +18,20 @@ public static class StillMissing
             return [];
         }
 
-        return [.. NotDriven(study, plan), .. VoidSessions(study, plan), .. VoidBrackets(study, plan), .. FewBrackets(study), .. FewCars(study, plan)];
+        return
+        [
+            .. NotDriven(study, plan),
+            .. VoidSessions(study, plan),
+            .. VoidBrackets(study, plan),
+            .. FewBrackets(study),
+            .. FewCars(study, plan),
+        ];
     }
 
-    /// <summary>Whether the order is driven, the data are open, and a further day would add what this one could not: few brackets, or cars that kept their tyres.</summary>
+    /// <summary>
+    /// Whether the order is driven, the data are open, and a further day would add what this one could not: few brackets, or cars that kept
+    /// their tyres.
+    /// </summary>
     public static bool WantsAnotherDay(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -31,10 +41,18 @@ public static class StillMissing
     private static IEnumerable<string> NotDriven(Study study, Plan plan)
     {
         int[] planned = [.. study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]];
-        int[] steps = [.. study.IsShared ? planned.Where(step => !study.Runs.Exists(run => run.Step == step && run.Aborted is null)) : planned.Skip(study.NextTurn())];
+        int[] steps =
+        [
+            .. study.IsShared
+                ? planned.Where(step => !study.Runs.Exists(run => run.Step == step && run.Aborted is null))
+                : planned.Skip(study.NextTurn()),
+        ];
         if (steps.Length > 0 && study.RunOn is null)
         {
-            string codes = string.Join(' ', steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString()));
+            string codes = string.Join(
+                ' ',
+                steps.Select(step => study.Fitting?.At(plan.Order[step])?.ToString() ?? plan.Order[step].ToString())
+            );
             string first = study.SessionOn is null ? ReviewingWords.BeginWithCalibrationBefore : "";
             yield return ReviewingWords.StillToDrive(codes, first);
         }
@@ -47,9 +65,11 @@ public static class StillMissing
         where runs.Length > 0
         select ReviewingWords.SessionIsVoid(session.Number, session.DriftDb);
 
-    private static IEnumerable<string> VoidBrackets(Study study, Plan plan) => BracketCheck.Of(study)
-        .Where(check => check.IsVoid(plan.Limits) && study.Reruns.All(rerun => rerun.Bracket != check.Bracket.Number))
-        .Select(check => ReviewingWords.BracketIsVoid(check));
+    private static IEnumerable<string> VoidBrackets(Study study, Plan plan) =>
+        BracketCheck
+            .Of(study)
+            .Where(check => check.IsVoid(plan.Limits) && study.Reruns.All(rerun => rerun.Bracket != check.Bracket.Number))
+            .Select(check => ReviewingWords.BracketIsVoid(check));
 
     private static IEnumerable<string> FewBrackets(Study study)
     {
@@ -64,7 +84,10 @@ public static class StillMissing
             int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
             if (driven < BracketsForAClaim)
             {
-                string wanted = driven < BracketsWanted ? ReviewingWords.LeastBrackets(BracketsWanted) : ReviewingWords.BracketsForAFirmResult(BracketsForAClaim);
+                string wanted =
+                    driven < BracketsWanted
+                        ? ReviewingWords.LeastBrackets(BracketsWanted)
+                        : ReviewingWords.BracketsForAFirmResult(BracketsForAClaim);
                 yield return ReviewingWords.AnotherDayInReverse(code, driven, driven == 1 ? "" : "s", wanted);
             }
         }
@@ -72,8 +95,13 @@ public static class StillMissing
 
     private static IEnumerable<string> FewCars(Study study, Plan plan)
     {
-        bool isSplit = plan.Cars is not null && study.OrderDriven && study.Runs.Where(run => run.Car is not null).GroupBy(run => run.Code)
-            .Any(runs => runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
+        bool isSplit =
+            plan.Cars is not null
+            && study.OrderDriven
+            && study
+                .Runs.Where(run => run.Car is not null)
+                .GroupBy(run => run.Code)
+                .Any(runs => runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
         return isSplit ? [ReviewingWords.CarAndTyreAreNotSeparated] : [];
     }
 }

@@ -86,6 +86,6 @@ public static class CodeLot
         return order;
     }
 
-    private static IEnumerable<SpecCode> All() => Enumerable.Range(Lowest, Highest - Lowest + 1)
-        .Select(number => new SpecCode(number.ToString(CultureInfo.InvariantCulture)));
+    private static IEnumerable<SpecCode> All() =>
+        Enumerable.Range(Lowest, Highest - Lowest + 1).Select(number => new SpecCode(number.ToString(CultureInfo.InvariantCulture)));
 }

@@ -68,17 +68,20 @@ public static class FittingList
     public static IEnumerable<SetOnCar> OnCars(FittingPlan plan, KeySheet? earlier)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        return plan.OnCars.Select(set => set with
-        {
-            Spec = set.Spec ?? earlier?.Places.FirstOrDefault(line => line.Code == set.Code)?.Spec,
-        });
+        return plan.OnCars.Select(set =>
+            set with
+            {
+                Spec = set.Spec ?? earlier?.Places.FirstOrDefault(line => line.Code == set.Code)?.Spec,
+            }
+        );
     }
 
-    private static FittingChange ChangeTo(KeyLine line, SetOnCar? before) => before switch
-    {
-        null => FittingChange.FitAll,
-        { Spec: null } => FittingChange.LookAtMark,
-        { Spec: { } spec } when spec == line.Spec => FittingChange.LeaveOn,
-        _ => FittingChange.ChangeAll,
-    };
+    private static FittingChange ChangeTo(KeyLine line, SetOnCar? before) =>
+        before switch
+        {
+            null => FittingChange.FitAll,
+            { Spec: null } => FittingChange.LookAtMark,
+            { Spec: { } spec } when spec == line.Spec => FittingChange.LeaveOn,
+            _ => FittingChange.ChangeAll,
+        };
 }

@@ -66,7 +66,13 @@ public sealed class KeySheet
     /// <param name="plan">What the key is to know of its day; null: nothing.</param>
     /// <exception cref="ArgumentException">The study's name can't be in the canonical line.</exception>
     public static KeySheet Drawn(
-        string studyName, SpecList specs, IReadOnlyCollection<SpecCode> used, ILot lot, ImmutableDictionary<string, string>? marks = null, FittingPlan? plan = null)
+        string studyName,
+        SpecList specs,
+        IReadOnlyCollection<SpecCode> used,
+        ILot lot,
+        ImmutableDictionary<string, string>? marks = null,
+        FittingPlan? plan = null
+    )
     {
         ArgumentNullException.ThrowIfNull(specs);
         ArgumentNullException.ThrowIfNull(lot);
@@ -97,7 +103,8 @@ public sealed class KeySheet
         }
 
         return Places.Any(place => SpecCode.Parse(place.Code.Digits) is null) ? SealingWords.CodeIsThreeDigits
-            : Places.DistinctBy(place => place.Code).Count() < Places.Count ? SealingWords.TwoCodesAreSame : null;
+            : Places.DistinctBy(place => place.Code).Count() < Places.Count ? SealingWords.TwoCodesAreSame
+            : null;
     }
 
     private string? FaultInSpecs()
@@ -107,8 +114,10 @@ public sealed class KeySheet
             return SealingWords.SpecNameCantBeSealed;
         }
 
-        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count ? SealingWords.TwoSpecNamesAreSame
-            : Places.All(place => place.Spec != ControlSpec) ? SealingWords.ControlIsNoneOfSpecs : null;
+        return Places.DistinctBy(place => place.Spec, StringComparer.OrdinalIgnoreCase).Count() < Places.Count
+                ? SealingWords.TwoSpecNamesAreSame
+            : Places.All(place => place.Spec != ControlSpec) ? SealingWords.ControlIsNoneOfSpecs
+            : null;
     }
 
     private string? FaultInMarks()

@@ -26,8 +26,7 @@ public static class MarkLot
             do
             {
                 mark = string.Concat(Enumerable.Range(0, Letters).Select(_ => Alphabet[lot.Below(Alphabet.Length)]));
-            }
-            while (marks.Values.Any(other => !Differ(mark, other)));
+            } while (marks.Values.Any(other => !Differ(mark, other)));
             marks.Add(spec, mark);
         }
 

@@ -7,7 +7,9 @@ namespace FieldSession.Sealing;
 /// </summary>
 public static class PassphraseStrength
 {
-    /// <summary>Below so many bits a passphrase is called weak: a thousand tries a second would be through in some days (own calculation).</summary>
+    /// <summary>
+    /// Below so many bits a passphrase is called weak: a thousand tries a second would be through in some days (own calculation).
+    /// </summary>
     public const double WeakBits = 30;
 
     /// <summary>The estimate in bits; words of a list by lot have those of the list.</summary>
@@ -39,6 +41,8 @@ public static class PassphraseStrength
     public static double BitsOfWords(int words, int listed) => words * Math.Log2(listed);
 
     private static double Alphabet(string text) =>
-        (text.Any(char.IsAsciiDigit) ? 10 : 0) + (text.Any(char.IsAsciiLetterLower) ? 26 : 0) + (text.Any(char.IsAsciiLetterUpper) ? 26 : 0)
+        (text.Any(char.IsAsciiDigit) ? 10 : 0)
+        + (text.Any(char.IsAsciiLetterLower) ? 26 : 0)
+        + (text.Any(char.IsAsciiLetterUpper) ? 26 : 0)
         + (text.Any(c => !char.IsAsciiLetterOrDigit(c)) ? 20 : 0);
 }

@@ -30,9 +30,9 @@ public static class SealableText
             return SealingWords.WordIsTooLong;
         }
 
-        return word.AsSpan().ContainsAny('|', '=')
-            ? SealingWords.WordHoldsSeparator
-            : IsVisible(word) ? null : SealingWords.WordHoldsUnseenCharacter;
+        return word.AsSpan().ContainsAny('|', '=') ? SealingWords.WordHoldsSeparator
+            : IsVisible(word) ? null
+            : SealingWords.WordHoldsUnseenCharacter;
     }
 
     /// <summary>Whether every character of a text can be seen: no control character, line break, or broken character.</summary>
@@ -42,9 +42,15 @@ public static class SealableText
         return !text.EnumerateRunes().Any(IsUnseen);
     }
 
-    private static bool IsUnseen(Rune rune) => rune == Rune.ReplacementChar || Rune.GetUnicodeCategory(rune) is
-        UnicodeCategory.Control or UnicodeCategory.Format or UnicodeCategory.LineSeparator or
-        UnicodeCategory.ParagraphSeparator or UnicodeCategory.PrivateUse or UnicodeCategory.OtherNotAssigned;
+    private static bool IsUnseen(Rune rune) =>
+        rune == Rune.ReplacementChar
+        || Rune.GetUnicodeCategory(rune)
+            is UnicodeCategory.Control
+                or UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator
+                or UnicodeCategory.PrivateUse
+                or UnicodeCategory.OtherNotAssigned;
 }
 
 /// <summary>What sealing says: codes, specs, commitments.</summary>
@@ -87,7 +93,8 @@ internal static class SealingWords
 
     public static string OrderGoesOnWith(SpecCode asked) => $"; the order goes on with {asked}";
 
-    public static string FittingSealed(int fitting, string codes, SpecCode? asked) => $"sealed: fitting {fitting} has the new codes {codes}{(asked is { } code ? OrderGoesOnWith(code) : "")}";
+    public static string FittingSealed(int fitting, string codes, SpecCode? asked) =>
+        $"sealed: fitting {fitting} has the new codes {codes}{(asked is { } code ? OrderGoesOnWith(code) : "")}";
 
     public static string WrongNumberOfCodesDrawn(int codes, int specs) => $"{codes} codes were drawn, the plan has {specs} specs";
 }

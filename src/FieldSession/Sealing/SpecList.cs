@@ -79,7 +79,8 @@ public sealed class SpecList
             : null;
     }
 
-    private static Objection? ObjectionToCount(int count, int wanted) => count == wanted && count is >= Fewest and <= Most
-        ? null
-        : new Objection(SealingWords.ListHasWrongCount(count, wanted), SealingWords.SpecListForm(Fewest, Most));
+    private static Objection? ObjectionToCount(int count, int wanted) =>
+        count == wanted && count is >= Fewest and <= Most
+            ? null
+            : new Objection(SealingWords.ListHasWrongCount(count, wanted), SealingWords.SpecListForm(Fewest, Most));
 }

@@ -26,15 +26,20 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     public static Objection? ObjectionNow(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return Gate.WhileDataAreOpen(study) ?? study switch
-        {
-            { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), SealingWords.SealNewFittingAtNextStop),
-            { Fitting: { } fitting } when !study.DrivenCodes.Any(fitting.Codes.Contains) => new Objection(
-                SealingWords.SealedCodesAreNotDriven, SealingWords.DriveSealedCodes),
-            { Fittings.Count: 0, Runs.Count: > 0 } => new Objection(
-                SealingWords.DrivenWithoutSealedCodes, SealingWords.StartNewStudyToDriveBlind),
-            _ => null,
-        };
+        return Gate.WhileDataAreOpen(study)
+            ?? study switch
+            {
+                { RunOn: { } run } => new Objection(JournalWords.RunIsOn(run), SealingWords.SealNewFittingAtNextStop),
+                { Fitting: { } fitting } when !study.DrivenCodes.Any(fitting.Codes.Contains) => new Objection(
+                    SealingWords.SealedCodesAreNotDriven,
+                    SealingWords.DriveSealedCodes
+                ),
+                { Fittings.Count: 0, Runs.Count: > 0 } => new Objection(
+                    SealingWords.DrivenWithoutSealedCodes,
+                    SealingWords.StartNewStudyToDriveBlind
+                ),
+                _ => null,
+            };
     }
 
     /// <inheritdoc/>
@@ -49,14 +54,19 @@ public sealed record SpecsSealed(ImmutableList<SpecCode> Codes, string? Commitme
     {
         ArgumentNullException.ThrowIfNull(after);
         string codes = string.Join(", ", Codes.OrderBy(c => c.Digits, StringComparer.Ordinal));
-        return new Echo(after.Fittings.Count == 1 ? $"sealed: codes {codes}" : SealingWords.FittingSealed(after.Fittings.Count, codes, after.CodeAsked));
+        return new Echo(
+            after.Fittings.Count == 1 ? $"sealed: codes {codes}" : SealingWords.FittingSealed(after.Fittings.Count, codes, after.CodeAsked)
+        );
     }
 
     private Objection? ObjectionToCodes(Study study)
     {
         if (Codes.Count != study.Plan!.SpecCount)
         {
-            return new Objection(SealingWords.WrongNumberOfCodesDrawn(Codes.Count, study.Plan.SpecCount), SealingWords.DrawOneCodeForEachSpec);
+            return new Objection(
+                SealingWords.WrongNumberOfCodesDrawn(Codes.Count, study.Plan.SpecCount),
+                SealingWords.DrawOneCodeForEachSpec
+            );
         }
 
         SpecCode[] earlier = [.. study.Codes];

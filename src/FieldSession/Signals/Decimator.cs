@@ -3,9 +3,9 @@ using System.Numerics;
 namespace FieldSession.Signals;
 
 /// <summary>
-/// Takes every d-th sample behind a linear-phase low-pass: a windowed sine of 16 d + 1 taps, Kaiser window with beta 9, cut at half the new rate (any
-/// textbook of signal processing). For the low branch, about 1600 samples a second: flat within 0.001 dB to 447 Hz, aliases more than 90 dB down.
-/// The n-th sample out lies at the same time as sample n d in.
+/// Takes every d-th sample behind a linear-phase low-pass: a windowed sine of 16 d + 1 taps, Kaiser window with beta 9, cut at half the new
+/// rate (any textbook of signal processing). For the low branch, about 1600 samples a second: flat within 0.001 dB to 447 Hz, aliases more
+/// than 90 dB down. The n-th sample out lies at the same time as sample n d in.
 /// </summary>
 public sealed class Decimator
 {
@@ -19,7 +19,8 @@ public sealed class Decimator
 
     /// <summary>A decimator at rest.</summary>
     /// <param name="rateHz">Samples a second that come in.</param>
-    /// <param name="wantedHz">Samples a second that are wanted; the result is the least rate from this on that divides the one that comes in.</param>
+    /// <param name="wantedHz">Samples a second that are wanted; the result is the least rate from this on that divides the one that comes
+    /// in.</param>
     public Decimator(int rateHz, int wantedHz)
     {
         _factor = Math.Max(1, rateHz / wantedHz);

@@ -3,8 +3,8 @@ using System.Numerics;
 namespace FieldSession.Signals;
 
 /// <summary>
-/// The discrete Fourier transform of a block whose length is a power of two (radix 2, any textbook of signal processing). One object serves blocks of one
-/// length and one caller at a time.
+/// The discrete Fourier transform of a block whose length is a power of two (radix 2, any textbook of signal processing). One object serves
+/// blocks of one length and one caller at a time.
 /// </summary>
 public sealed class FastFourier
 {
@@ -112,12 +112,19 @@ public sealed class FastFourier
                 _real.AsSpan(at + half, half),
                 _imaginary.AsSpan(at + half, half),
                 cosines,
-                sines);
+                sines
+            );
         }
     }
 
     private static void Butterflies(
-        Span<double> real, Span<double> imaginary, Span<double> farReal, Span<double> farImaginary, ReadOnlySpan<double> cosines, ReadOnlySpan<double> sines)
+        Span<double> real,
+        Span<double> imaginary,
+        Span<double> farReal,
+        Span<double> farImaginary,
+        ReadOnlySpan<double> cosines,
+        ReadOnlySpan<double> sines
+    )
     {
         int width = Vector<double>.Count;
         int i = 0;

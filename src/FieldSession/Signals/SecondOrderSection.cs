@@ -3,8 +3,8 @@ using System.Numerics;
 namespace FieldSession.Signals;
 
 /// <summary>
-/// The numbers of one digital second-order section, H(z) = (b0 + b1/z + b2/z^2) / (1 + a1/z + a2/z^2). Analogue poles and zeros become digital ones by
-/// the bilinear transform (any textbook of signal processing).
+/// The numbers of one digital second-order section, H(z) = (b0 + b1/z + b2/z^2) / (1 + a1/z + a2/z^2). Analogue poles and zeros become
+/// digital ones by the bilinear transform (any textbook of signal processing).
 /// </summary>
 /// <param name="B0">Numerator.</param>
 /// <param name="B1">Numerator, one sample ago.</param>
@@ -14,10 +14,14 @@ namespace FieldSession.Signals;
 public readonly record struct SecondOrderSection(double B0, double B1, double B2, double A1, double A2)
 {
     /// <summary>Two real analogue poles, given as frequencies, with both zeros at 0 Hz.</summary>
-    public static SecondOrderSection HighPass(double poleHz, double otherPoleHz, double rateHz) => WithPoles(poleHz, otherPoleHz, rateHz, 1, -2, 1);
+    public static SecondOrderSection HighPass(double poleHz, double otherPoleHz, double rateHz) =>
+        WithPoles(poleHz, otherPoleHz, rateHz, 1, -2, 1);
 
-    /// <summary>Two real analogue poles, given as frequencies, with both zeros at infinity, which the transform puts at half the rate.</summary>
-    public static SecondOrderSection LowPass(double poleHz, double otherPoleHz, double rateHz) => WithPoles(poleHz, otherPoleHz, rateHz, 1, 2, 1);
+    /// <summary>
+    /// Two real analogue poles, given as frequencies, with both zeros at infinity, which the transform puts at half the rate.
+    /// </summary>
+    public static SecondOrderSection LowPass(double poleHz, double otherPoleHz, double rateHz) =>
+        WithPoles(poleHz, otherPoleHz, rateHz, 1, 2, 1);
 
     /// <summary>Butterworth high-pass, prewarped so that the corner lies where it is wanted.</summary>
     /// <param name="cornerHz">Where 3 dB are lost, Hz.</param>
@@ -45,11 +49,7 @@ public readonly record struct SecondOrderSection(double B0, double B1, double B2
         double high = 2 * rateHz * Math.Tan(Math.PI * band.UpperHz / rateHz);
         Complex half = Complex.FromPolarCoordinates((high - low) / 2, 3 * Math.PI / 4);
         Complex root = Complex.Sqrt((half * half) - (low * high));
-        SecondOrderSection[] sections =
-        [
-            OfPair(Digital(half + root, rateHz), 1, 0, -1),
-            OfPair(Digital(half - root, rateHz), 1, 0, -1),
-        ];
+        SecondOrderSection[] sections = [OfPair(Digital(half + root, rateHz), 1, 0, -1), OfPair(Digital(half - root, rateHz), 1, 0, -1)];
         double middle = 2 * Math.Atan(Math.Sqrt(low * high) / (2 * rateHz));
         return WithGainOne(sections, Complex.FromPolarCoordinates(1, middle));
     }

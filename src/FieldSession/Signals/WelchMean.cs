@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FieldSession.Signals;
 
-/// <summary>The mean spectrum of a stretch by Welch's method, blocks overlapping by half; and the level of one band block by block.</summary>
+/// <summary>
+/// The mean spectrum of a stretch by Welch's method, blocks overlapping by half; and the level of one band block by block.
+/// </summary>
 /// <param name="transform">The spectrum of a block; several means may share it in turn.</param>
 /// <param name="followed">The band whose level is kept block by block; null: none.</param>
 public sealed class WelchMean(WelchTransform transform, FrequencyBand? followed = null) : ISampleTaker
@@ -15,8 +17,7 @@ public sealed class WelchMean(WelchTransform transform, FrequencyBand? followed 
     private int _blocks;
 
     /// <summary>The mean spectrum so far; null: less than one block was heard.</summary>
-    public PowerSpectrum? Spectrum =>
-        _blocks == 0 ? null : new(transform.BinHz, [.. _sum.Select(sum => sum / _blocks)]);
+    public PowerSpectrum? Spectrum => _blocks == 0 ? null : new(transform.BinHz, [.. _sum.Select(sum => sum / _blocks)]);
 
     /// <summary>Median over the blocks of the followed band's level, dB; null: no block, silence, or no band is followed.</summary>
     public double? FollowedMedianDb => _followed.Count == 0 ? null : Level.OfMeanSquare(Quantile.Median(_followed));
@@ -58,8 +59,8 @@ public sealed class WelchMean(WelchTransform transform, FrequencyBand? followed 
 }
 
 /// <summary>
-/// The spectrum of one block for Welch's method: Hann window, no mean removed, power density on one side (P. D. Welch, IEEE Transactions on Audio and
-/// Electroacoustics 15, 1967). One object serves one caller at a time.
+/// The spectrum of one block for Welch's method: Hann window, no mean removed, power density on one side (P. D. Welch, IEEE Transactions on
+/// Audio and Electroacoustics 15, 1967). One object serves one caller at a time.
 /// </summary>
 /// <param name="length">Samples of a block, a power of two.</param>
 /// <param name="rateHz">Samples a second.</param>

@@ -49,12 +49,13 @@ public sealed record Conflict(ConflictKind Kind, LineMark First, LineMark Second
     public bool IsAbout(ConflictKind kind, LineName first, LineName second) => Kind == kind && First.Name == first && Second.Name == second;
 
     /// <summary>The line that was decided not to count; null: both count, or it is not settled.</summary>
-    public LineMark? LeftOut => Settlement?.Counts switch
-    {
-        ConflictSide.First => Second,
-        ConflictSide.Second => First,
-        _ => null,
-    };
+    public LineMark? LeftOut =>
+        Settlement?.Counts switch
+        {
+            ConflictSide.First => Second,
+            ConflictSide.Second => First,
+            _ => null,
+        };
 }
 
 /// <summary>How a conflict was settled.</summary>

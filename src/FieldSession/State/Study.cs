@@ -22,18 +22,24 @@ public sealed record Study
     /// </summary>
     public Plan? FrozenPlan { get; init; }
 
-    /// <summary>The plan whose question the headline answers: measure, segments and margins chosen after the data never change it.</summary>
-    public Plan? Asked => FrozenPlan is { } frozen && Plan is { } plan
-        ? plan with
-        {
-            MainMeasure = frozen.MainMeasure,
-            MainSegments = frozen.MainSegments,
-            MarginDb = frozen.MarginDb,
-            ImpactMarginDb = frozen.ImpactMarginDb,
-        }
-        : Plan;
+    /// <summary>
+    /// The plan whose question the headline answers: measure, segments and margins chosen after the data never change it.
+    /// </summary>
+    public Plan? Asked =>
+        FrozenPlan is { } frozen && Plan is { } plan
+            ? plan with
+            {
+                MainMeasure = frozen.MainMeasure,
+                MainSegments = frozen.MainSegments,
+                MarginDb = frozen.MarginDb,
+                ImpactMarginDb = frozen.ImpactMarginDb,
+            }
+            : Plan;
 
-    /// <summary>Whether somebody may have seen a comparison: two codes have been read. Screens may be covered; 'compare', 'review' and exports are not.</summary>
+    /// <summary>
+    /// Whether somebody may have seen a comparison: two codes have been read. Screens may be covered; 'compare', 'review' and exports are
+    /// not.
+    /// </summary>
     public bool CanBeCompared => Runs.Where(run => run.Readings.Any()).Select(run => run.Code).Distinct().Skip(1).Any();
 
     /// <summary>The fittings, each with its own codes; the last is the one on the cars.</summary>
@@ -60,7 +66,9 @@ public sealed record Study
     /// <summary>The brackets that are driven again, in order.</summary>
     public ImmutableList<Rerun> Reruns { get; init; } = [];
 
-    /// <summary>For each run its place in the plan's order, from 0; longer than the order where brackets are driven again. Null: run by run.</summary>
+    /// <summary>
+    /// For each run its place in the plan's order, from 0; longer than the order where brackets are driven again. Null: run by run.
+    /// </summary>
     public ImmutableList<int>? Steps { get; init; }
 
     /// <summary>The overrides, in order.</summary>
@@ -117,7 +125,9 @@ public sealed record Study
         }
     } = [];
 
-    /// <summary>The undo that was the last act, with the study before it, which remembers the undo before that; null: the last act was none.</summary>
+    /// <summary>
+    /// The undo that was the last act, with the study before it, which remembers the undo before that; null: the last act was none.
+    /// </summary>
     public Undoable? Undone { get; init; }
 
     /// <summary>The laptop whose acts are told.</summary>
@@ -142,21 +152,26 @@ public sealed record Study
     public Run? RunOn => LastRun is { IsOn: true } run ? run : null;
 
     /// <summary>The last run, on or over; null: none yet.</summary>
-    public Run? LastRun => Runs.Count == 0 ? null : IsShared ? this.OwnLastRun() : Runs[^1];
+    public Run? LastRun =>
+        Runs.Count == 0 ? null
+        : IsShared ? this.OwnLastRun()
+        : Runs[^1];
 
     /// <summary>The session that is open; null: none.</summary>
     public Session? SessionOn => LastSession is { After: null } session ? session : null;
 
     /// <summary>The last session, open or closed; null: none yet.</summary>
-    public Session? LastSession => Sessions.Count == 0 ? null : IsShared ? this.OwnLastSession() : Sessions[^1];
+    public Session? LastSession =>
+        Sessions.Count == 0 ? null
+        : IsShared ? this.OwnLastSession()
+        : Sessions[^1];
 
     /// <summary>Whether more than one laptop has written into the study.</summary>
     public bool IsShared => !OtherHands.IsEmpty;
 
     /// <summary>The segment that the next reading belongs to; null: no run is on.</summary>
-    public Segment? NextSegment => RunOn is { } run && Plan is { } plan && run.NextSegment <= plan.Route.Count
-        ? plan.Route[run.NextSegment - 1]
-        : null;
+    public Segment? NextSegment =>
+        RunOn is { } run && Plan is { } plan && run.NextSegment <= plan.Route.Count ? plan.Route[run.NextSegment - 1] : null;
 
     /// <summary>The place in the order that the next run takes; null: the order is driven to its end, or there is no plan.</summary>
     public Place? NextPlace => NextStep is { } step ? Plan!.Order[step] : null;
@@ -174,9 +189,10 @@ public sealed record Study
     /// The reference code: the one at place R of the first fitting, or in a study without sealing the first one driven; null:
     /// not known yet. It stays when new codes are drawn, because nobody can tell which of them is the same spec.
     /// </summary>
-    public SpecCode? ReferenceCode => Fittings.Count > 0
-        ? Fittings[0].At(Place.Reference)
-        : Runs.Count > 0 ? Runs[0].Code : null;
+    public SpecCode? ReferenceCode =>
+        Fittings.Count > 0 ? Fittings[0].At(Place.Reference)
+        : Runs.Count > 0 ? Runs[0].Code
+        : null;
 
     /// <summary>The commitments that the custodian published, one for every fitting that has one, in order.</summary>
     public IEnumerable<string> Commitments => Fittings.Select(fitting => fitting.Commitment).OfType<string>();
@@ -203,20 +219,20 @@ public sealed record Study
     public IEnumerable<Conflict> Unsettled => Conflicts.Where(conflict => conflict.Settlement is null);
 
     /// <summary>The members of the crew whose prediction is still open.</summary>
-    public IEnumerable<CrewMember> StillToPredict => Plan is null
-        ? []
-        : Plan.Crew.Where(member => !Predictions.Any(p => CrewMember.SamePerson(p.Person, member.Name)));
+    public IEnumerable<CrewMember> StillToPredict =>
+        Plan is null ? [] : Plan.Crew.Where(member => !Predictions.Any(p => CrewMember.SamePerson(p.Person, member.Name)));
 
     /// <summary>How far the study has come.</summary>
-    public Stage Stage => this switch
-    {
-        { Opening: not null } => Stage.Revealed,
-        { Predictions.Count: > 0 } when !StillToPredict.Any() => Stage.Predicted,
-        { Runs.Count: > 0 } => Stage.Driving,
-        { Fittings.Count: > 0 } => Stage.Sealed,
-        { Plan: not null } => Stage.Planned,
-        _ => Stage.Empty,
-    };
+    public Stage Stage =>
+        this switch
+        {
+            { Opening: not null } => Stage.Revealed,
+            { Predictions.Count: > 0 } when !StillToPredict.Any() => Stage.Predicted,
+            { Runs.Count: > 0 } => Stage.Driving,
+            { Fittings.Count: > 0 } => Stage.Sealed,
+            { Plan: not null } => Stage.Planned,
+            _ => Stage.Empty,
+        };
 
     /// <summary>Whether readings can no longer be added or changed: a prediction is locked, or the key is open.</summary>
     public bool DataFrozen => Predictions.Count > 0 || Opening is not null;

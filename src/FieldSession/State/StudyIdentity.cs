@@ -1,8 +1,8 @@
 namespace FieldSession.State;
 
 /// <summary>
-/// Which study it is, whatever its file and the study itself are called: the hash of its first line, which is drawn from the plan, the time and
-/// the laptop and never changes. Copies and earlier states of a study have the same one; two studies of one name have two.
+/// Which study it is, whatever its file and the study itself are called: the hash of its first line, which is drawn from the plan, the time
+/// and the laptop and never changes. Copies and earlier states of a study have the same one; two studies of one name have two.
 /// </summary>
 public readonly record struct StudyIdentity
 {
@@ -30,8 +30,7 @@ public readonly record struct StudyIdentity
 public readonly record struct SpecCode(string Digits)
 {
     /// <summary>Reads a code; null where the text is no three-digit number.</summary>
-    public static SpecCode? Parse(string text) =>
-        text is { Length: 3 } && text.All(char.IsAsciiDigit) ? new SpecCode(text) : null;
+    public static SpecCode? Parse(string text) => text is { Length: 3 } && text.All(char.IsAsciiDigit) ? new SpecCode(text) : null;
 
     /// <inheritdoc/>
     public override string ToString() => Digits;

@@ -65,8 +65,12 @@ public static class StudyInHand
         }
 
         string? along = car is null || !study.IsNextCar(car, next) ? car ?? study.CarDrivenAlong() : null;
-        return along is null ? next : Enumerable.Range(0, Math.Min(plan.Order.Count, cars.Count)).Cast<int?>()
-            .FirstOrDefault(s => SameCar(cars[s!.Value], along) && !study.IsDriven(s.Value));
+        return along is null
+            ? next
+            : Enumerable
+                .Range(0, Math.Min(plan.Order.Count, cars.Count))
+                .Cast<int?>()
+                .FirstOrDefault(s => SameCar(cars[s!.Value], along) && !study.IsDriven(s.Value));
     }
 
     private static bool IsDriven(this Study study, int step) =>
@@ -105,10 +109,13 @@ public static class StudyInHand
     }
 
     internal static Run? LastOfOrder(this Study study) =>
-        study.IsShared ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started)) : study.Runs.Count == 0 ? null : study.Runs[^1];
+        study.IsShared ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started))
+        : study.Runs.Count == 0 ? null
+        : study.Runs[^1];
 
     internal static Run? OwnLastRun(this Study study) =>
-        study.Runs.FindLast(run => study.Hand.Wrote(run.Started)) ?? (study.TakesOver() ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started)) : null);
+        study.Runs.FindLast(run => study.Hand.Wrote(run.Started))
+        ?? (study.TakesOver() ? study.Runs.FindLast(run => study.Hand.TookOver(run.Started)) : null);
 
     internal static Session? OwnLastSession(this Study study) =>
         study.Sessions.FindLast(session => study.Hand.Wrote(session.Opened))
@@ -122,7 +129,8 @@ public static class StudyInHand
     private static bool IsNextCar(this Study study, string car, int? next) =>
         study.CarDrivenAlong() is null && next is { } step && step < study.Plan!.CarOrder!.Count && SameCar(study.Plan.CarOrder[step], car);
 
-    private static string? CarDrivenAlong(this Study study) => study.Runs.FindLast(run => run.IsCarChosen && study.Hand.Wrote(run.Started))?.Car;
+    private static string? CarDrivenAlong(this Study study) =>
+        study.Runs.FindLast(run => run.IsCarChosen && study.Hand.Wrote(run.Started))?.Car;
 
     // Where the plan has several cars, a laptop that joins sits in a car of its own, with a meter of its own. Else the study was carried
     // to another place, and the day goes on there.
@@ -135,8 +143,16 @@ public static class StudyInHand
             return study.NextTurn() >= study.RunsToDrive;
         }
 
-        string?[] cars = study.Plan!.CarOrder is null ? [.. study.Runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase)] : [null];
-        ImmutableHashSet<(int?, string?)> driven = [.. study.Runs.Where(run => run.Aborted is null).Select(run => (run.Step, study.Plan.CarOrder is null ? run.Car?.ToUpperInvariant() : null))];
-        return cars.Length > 0 && Enumerable.Range(0, study.Plan.Order.Count).All(step => cars.All(car => driven.Contains((step, car?.ToUpperInvariant()))));
+        string?[] cars = study.Plan!.CarOrder is null
+            ? [.. study.Runs.Select(run => run.Car).Distinct(StringComparer.OrdinalIgnoreCase)]
+            : [null];
+        ImmutableHashSet<(int?, string?)> driven =
+        [
+            .. study
+                .Runs.Where(run => run.Aborted is null)
+                .Select(run => (run.Step, study.Plan.CarOrder is null ? run.Car?.ToUpperInvariant() : null)),
+        ];
+        return cars.Length > 0
+            && Enumerable.Range(0, study.Plan.Order.Count).All(step => cars.All(car => driven.Contains((step, car?.ToUpperInvariant()))));
     }
 }

@@ -14,14 +14,20 @@ public class BandTests
 
     /// <summary>Source: exact mid-bands and edges, IEC 61260-1:2014, base ten.</summary>
     [Fact]
-    public void Middles_and_edges_are_exact() => Assert.All(Enumerable.Range(-9, 6), n =>
-    {
-        Mask.Holds($"mid.{n}", ThirdOctave.MiddleHz(n));
-        Mask.Holds($"lower.{n}", ThirdOctave.Band(n).LowerHz);
-        Mask.Holds($"upper.{n}", ThirdOctave.Band(n).UpperHz);
-    });
+    public void Middles_and_edges_are_exact() =>
+        Assert.All(
+            Enumerable.Range(-9, 6),
+            n =>
+            {
+                Mask.Holds($"mid.{n}", ThirdOctave.MiddleHz(n));
+                Mask.Holds($"lower.{n}", ThirdOctave.Band(n).LowerHz);
+                Mask.Holds($"upper.{n}", ThirdOctave.Band(n).UpperHz);
+            }
+        );
 
-    /// <summary>Source: class 1 limits of IEC 61260-1:2014, Table 1, as two public transcriptions give them; steady tones at every breakpoint.</summary>
+    /// <summary>
+    /// Source: class 1 limits of IEC 61260-1:2014, Table 1, as two public transcriptions give them; steady tones at every breakpoint.
+    /// </summary>
     [Fact]
     public void Every_band_from_25_Hz_to_400_Hz_meets_the_mask_of_class_1()
     {
@@ -38,7 +44,10 @@ public class BandTests
                 foreach (double ratio in Sides(Mask.Number(omega), place))
                 {
                     double hz = ThirdOctave.MiddleHz(n) * ratio;
-                    Assert.True(hz >= 780 || IsIn(steady - LevelDb(hz, n), least, most), $"band {n} at {ratio}: {steady - LevelDb(hz, n):0.00} dB, not {least}..{most}");
+                    Assert.True(
+                        hz >= 780 || IsIn(steady - LevelDb(hz, n), least, most),
+                        $"band {n} at {ratio}: {steady - LevelDb(hz, n):0.00} dB, not {least}..{most}"
+                    );
                 }
             }
         }
@@ -50,29 +59,34 @@ public class BandTests
     {
         string[] quantities = [.. Mask.Quantities("fft.")];
         Assert.NotEmpty(quantities);
-        Assert.All(quantities, quantity =>
-        {
-            string[] parts = quantity.Split('.', 3);
-            int n = int.Parse(parts[1], CultureInfo.InvariantCulture);
-            double exponent = double.Parse(parts[2], CultureInfo.InvariantCulture);
-            double g = Math.Pow(10, 0.3);
-            double ratio = 1 + ((Math.Pow(g, 1 / 6.0) - 1) / (Math.Pow(g, 0.5) - 1) * (Math.Pow(g, Math.Abs(exponent)) - 1));
-            double hz = ThirdOctave.MiddleHz(n) * (exponent < 0 ? 1 / ratio : ratio);
-            double found = LevelDb(ThirdOctave.MiddleHz(n), n) - LevelDb(hz, n);
+        Assert.All(
+            quantities,
+            quantity =>
+            {
+                string[] parts = quantity.Split('.', 3);
+                int n = int.Parse(parts[1], CultureInfo.InvariantCulture);
+                double exponent = double.Parse(parts[2], CultureInfo.InvariantCulture);
+                double g = Math.Pow(10, 0.3);
+                double ratio = 1 + ((Math.Pow(g, 1 / 6.0) - 1) / (Math.Pow(g, 0.5) - 1) * (Math.Pow(g, Math.Abs(exponent)) - 1));
+                double hz = ThirdOctave.MiddleHz(n) * (exponent < 0 ? 1 / ratio : ratio);
+                double found = LevelDb(ThirdOctave.MiddleHz(n), n) - LevelDb(hz, n);
 
-            // far down what is left is rounding: it only has to be as far down
-            if (Mask.Number(quantity) > 85)
-            {
-                Assert.True(found > 85, $"{quantity}: {found}");
+                // far down what is left is rounding: it only has to be as far down
+                if (Mask.Number(quantity) > 85)
+                {
+                    Assert.True(found > 85, $"{quantity}: {found}");
+                }
+                else
+                {
+                    Mask.Holds(quantity, found);
+                }
             }
-            else
-            {
-                Mask.Holds(quantity, found);
-            }
-        });
+        );
     }
 
-    /// <summary>Source: scipy, low branch and Welch; `butter` rows: 6th-order Butterworth at the full rate, 0.19 dB wider on flat noise.</summary>
+    /// <summary>
+    /// Source: scipy, low branch and Welch; `butter` rows: 6th-order Butterworth at the full rate, 0.19 dB wider on flat noise.
+    /// </summary>
     [Theory]
     [InlineData("one")]
     [InlineData("two")]
@@ -102,7 +116,10 @@ public class BandTests
     // the breakpoint at the edge belongs to both sides of it
     private static double[] Sides(double omega, string place)
     {
-        double inside = place == "0.5.in" ? omega * (1 - 1e-6) : place == "0.5.out" ? omega * (1 + 1e-6) : omega;
+        double inside =
+            place == "0.5.in" ? omega * (1 - 1e-6)
+            : place == "0.5.out" ? omega * (1 + 1e-6)
+            : omega;
         return [inside, 1 / inside];
     }
 

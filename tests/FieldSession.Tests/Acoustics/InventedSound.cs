@@ -16,11 +16,22 @@ internal static class InventedSound
     public static double[] Noise(int seed, int rateHz, double seconds, double deviation)
     {
         Random lot = new(seed);
-        return [.. Enumerable.Range(0, (int)(seconds * rateHz)).Select(_ => deviation * Math.Sqrt(-2 * Math.Log(1 - lot.NextDouble())) * Math.Cos(2 * Math.PI * lot.NextDouble()))];
+        return
+        [
+            .. Enumerable
+                .Range(0, (int)(seconds * rateHz))
+                .Select(_ => deviation * Math.Sqrt(-2 * Math.Log(1 - lot.NextDouble())) * Math.Cos(2 * Math.PI * lot.NextDouble())),
+        ];
     }
 
     /// <summary>What a meter hears, fed in blocks of uneven length as files and pipes give them.</summary>
-    public static RecordingLevels Metered(double[] samples, int rateHz, ImmutableArray<TimeWindow>? windows = null, FrequencyBand? ring = null, double fullScale = 1)
+    public static RecordingLevels Metered(
+        double[] samples,
+        int rateHz,
+        ImmutableArray<TimeWindow>? windows = null,
+        FrequencyBand? ring = null,
+        double fullScale = 1
+    )
     {
         RecordingMeter meter = new(rateHz, fullScale, windows ?? Whole, ring: ring);
         InBlocks(samples, meter);

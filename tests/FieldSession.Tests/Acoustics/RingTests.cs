@@ -7,7 +7,9 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Acoustics;
 
-/// <summary>Search of the ring and its decay (cases R07-ring-search and R08-impact-decay; numpy, scipy, and numbers the signals were made with).</summary>
+/// <summary>
+/// Search of the ring and its decay (cases R07-ring-search and R08-impact-decay; numpy, scipy, and numbers the signals were made with).
+/// </summary>
 public class RingTests
 {
     private static readonly RecordingCase Search = RecordingCase.Open("R07-ring-search");
@@ -43,16 +45,22 @@ public class RingTests
     public void The_ring_after_impacts_lasts_as_long_as_it_was_made(string segment)
     {
         (string Segment, TimeWindow Window)[] impacts =
-            [.. Decay.Table("impacts.csv").Select(row => (row[0], new TimeWindow(Number(row[1]), Number(row[2]))))];
+        [
+            .. Decay.Table("impacts.csv").Select(row => (row[0], new TimeWindow(Number(row[1]), Number(row[2])))),
+        ];
         using SoundFile file = SoundFile.Open(Decay.PathOf("impacts.flac"));
         RecordingMeter meter = new(file.Reader.Format.RateHz, 1, [], [.. impacts.Select(impact => impact.Window)]);
         SoundPass.Through(file.Reader, 1, meter);
         RecordingLevels heard = meter.Finish();
 
         RingDecayTime? found = RingDecay.Of(
-            impacts.Index().Where(impact => impact.Item.Segment == segment).Select(impact => (IReadOnlyList<double>)heard.Impacts[impact.Index]),
+            impacts
+                .Index()
+                .Where(impact => impact.Item.Segment == segment)
+                .Select(impact => (IReadOnlyList<double>)heard.Impacts[impact.Index]),
             heard.LowRateHz,
-            RingBand.Decay);
+            RingBand.Decay
+        );
 
         Decay.Holds($"{segment}.T60_s", found?.T60S);
         if (segment != "slab")
@@ -74,7 +82,16 @@ public class RingTests
     {
         string[][] rows = Search.Table("psd.csv");
         ImmutableArray<double> hz = [.. rows.Select(row => Number(row[2])).Distinct()];
-        return (hz, [.. rows.GroupBy(row => (row[0], row[1])).Select(line => new SearchedLine(int.Parse(line.Key.Item2, CultureInfo.InvariantCulture), [.. line.Select(row => Number(row[3]))]))]);
+        return (
+            hz,
+            [
+                .. rows.GroupBy(row => (row[0], row[1]))
+                    .Select(line => new SearchedLine(
+                        int.Parse(line.Key.Item2, CultureInfo.InvariantCulture),
+                        [.. line.Select(row => Number(row[3]))]
+                    )),
+            ]
+        );
     }
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);

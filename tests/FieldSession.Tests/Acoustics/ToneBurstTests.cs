@@ -4,13 +4,16 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Acoustics;
 
-/// <summary>Tone bursts of 1 kHz (case R05-tone-bursts): IEC 61672-1, Table 4, is 10 lg(1 - exp(-T/tau)); absolute values by scipy.</summary>
+/// <summary>
+/// Tone bursts of 1 kHz (case R05-tone-bursts): IEC 61672-1, Table 4, is 10 lg(1 - exp(-T/tau)); absolute values by scipy.
+/// </summary>
 public class ToneBurstTests
 {
     private const int RateHz = 48_000;
     private static readonly RecordingCase Case = RecordingCase.Open("R05-tone-bursts");
 
-    public static TheoryData<string> Bursts => [.. Case.Quantities().Select(name => name[..name.IndexOf(".L", StringComparison.Ordinal)]).Distinct()];
+    public static TheoryData<string> Bursts =>
+        [.. Case.Quantities().Select(name => name[..name.IndexOf(".L", StringComparison.Ordinal)]).Distinct()];
 
     [Theory]
     [MemberData(nameof(Bursts))]

@@ -5,7 +5,8 @@ using FieldSession.Tests.References;
 namespace FieldSession.Tests.Acoustics;
 
 /// <summary>
-/// Weightings A and C against IEC 61672-1: the formula of Annex E, and Table 3 as two public transcriptions of it agree (case R01-weighting).
+/// Weightings A and C against IEC 61672-1: the formula of Annex E, and Table 3 as two public transcriptions of it agree (case
+/// R01-weighting).
 /// </summary>
 public class WeightingTests
 {
@@ -28,11 +29,14 @@ public class WeightingTests
     {
         string[] quantities = [.. Case.Quantities().Where(name => name.Contains($".{rows}.", StringComparison.Ordinal))];
         Assert.Equal(count, quantities.Length);
-        Assert.All(quantities, quantity =>
-        {
-            double hz = ThirdOctave.MiddleHz(Band(quantity));
-            Case.Holds(quantity, quantity[0] == 'A' ? FrequencyWeighting.ADb(hz) : FrequencyWeighting.CDb(hz));
-        });
+        Assert.All(
+            quantities,
+            quantity =>
+            {
+                double hz = ThirdOctave.MiddleHz(Band(quantity));
+                Case.Holds(quantity, quantity[0] == 'A' ? FrequencyWeighting.ADb(hz) : FrequencyWeighting.CDb(hz));
+            }
+        );
     }
 
     /// <summary>Source: the same design by scipy, bilinear_zpk, gain 1 at 1 kHz.</summary>
@@ -41,15 +45,20 @@ public class WeightingTests
     {
         string[] quantities = [.. Case.Quantities().Where(name => name.Contains(".filter48000.", StringComparison.Ordinal))];
         Assert.Equal(14, quantities.Length);
-        Assert.All(quantities, quantity =>
-        {
-            double hz = ThirdOctave.MiddleHz(Band(quantity));
-            (double a, double c) = WeightingFilters.ResponseDb(hz, 48_000);
-            Case.Holds(quantity, quantity[0] == 'A' ? a - FrequencyWeighting.ADb(hz) : c - FrequencyWeighting.CDb(hz));
-        });
+        Assert.All(
+            quantities,
+            quantity =>
+            {
+                double hz = ThirdOctave.MiddleHz(Band(quantity));
+                (double a, double c) = WeightingFilters.ResponseDb(hz, 48_000);
+                Case.Holds(quantity, quantity[0] == 'A' ? a - FrequencyWeighting.ADb(hz) : c - FrequencyWeighting.CDb(hz));
+            }
+        );
     }
 
-    /// <summary>Source: class 1 acceptance limits of IEC 61672-1:2013, Table 3, from memory: +1.5/-2.5 dB at 8 kHz, +2/-5 at 12.5 kHz.</summary>
+    /// <summary>
+    /// Source: class 1 acceptance limits of IEC 61672-1:2013, Table 3, from memory: +1.5/-2.5 dB at 8 kHz, +2/-5 at 12.5 kHz.
+    /// </summary>
     [Theory]
     [InlineData(44_100)]
     [InlineData(48_000)]
@@ -59,7 +68,15 @@ public class WeightingTests
         for (int n = -20; n <= 11; n++)
         {
             double off = WeightingFilters.ResponseDb(ThirdOctave.MiddleHz(n), rateHz).ADb - FrequencyWeighting.ADb(ThirdOctave.MiddleHz(n));
-            double least = n switch { <= 0 => -0.7, <= 6 => -1, <= 8 => -1.5, 9 => -2.5, 10 => -3, _ => -5 };
+            double least = n switch
+            {
+                <= 0 => -0.7,
+                <= 6 => -1,
+                <= 8 => -1.5,
+                9 => -2.5,
+                10 => -3,
+                _ => -5,
+            };
             Assert.InRange(off, least, 0.1);
         }
     }

@@ -56,7 +56,14 @@ public class ClockTests
     [InlineData(100, 30, 80.0, 0.5, 80.0, 98.0)]
     [InlineData(100, 30, null, 2.5, 72.5, 95.5)]
     [InlineData(100, 30, 96.0, 0.5, null, null)]
-    public void A_window_is_the_plan_s_seconds_before_the_typing(double stored, double plan, double? before, double halfRange, double? from, double? to)
+    public void A_window_is_the_plan_s_seconds_before_the_typing(
+        double stored,
+        double plan,
+        double? before,
+        double halfRange,
+        double? from,
+        double? to
+    )
     {
         TimeWindow? window = ReadWindow.OfSteady(stored, plan, before, halfRange);
         Assert.Equal(from, window?.FromS);
@@ -87,11 +94,14 @@ public class ClockTests
         Assert.Equal(20.85, Assert.Single(knocks.Thirds()), 0.011);
     }
 
-    private static ClockOffset ByMarks() => ClockOffset.OfMarks([.. Case.Table("marks.csv").Select(row => new ClockMark(Number(row[0]), Number(row[1])))])!;
+    private static ClockOffset ByMarks() =>
+        ClockOffset.OfMarks([.. Case.Table("marks.csv").Select(row => new ClockMark(Number(row[0]), Number(row[1])))])!;
 
-    private static TypedRange[] Entries() => [.. Case.Table("entries.csv").Select(row => new TypedRange(Number(row[2]), Number(row[3]), Number(row[4])))];
+    private static TypedRange[] Entries() =>
+        [.. Case.Table("entries.csv").Select(row => new TypedRange(Number(row[2]), Number(row[3]), Number(row[4])))];
 
-    private static ImmutableArray<LoggedLevel> Log() => [.. Case.Table("log.csv").Select(row => new LoggedLevel(Number(row[0]), Number(row[1])))];
+    private static ImmutableArray<LoggedLevel> Log() =>
+        [.. Case.Table("log.csv").Select(row => new LoggedLevel(Number(row[0]), Number(row[1])))];
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

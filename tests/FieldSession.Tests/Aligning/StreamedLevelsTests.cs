@@ -17,7 +17,8 @@ public sealed class StreamedLevelsTests
     [InlineData("-61.3", null)]
     [InlineData("999", null)]
     [InlineData("", null)]
-    public void The_last_word_of_a_line_is_the_level_with_or_without_a_time(string line, double? level) => Assert.Equal(level, StreamedLevels.LevelIn(line));
+    public void The_last_word_of_a_line_is_the_level_with_or_without_a_time(string line, double? level) =>
+        Assert.Equal(level, StreamedLevels.LevelIn(line));
 
     [Fact]
     public void The_range_over_the_segment_is_ready_after_3_s_and_off_an_impact_it_is_the_highest()
@@ -27,7 +28,10 @@ public sealed class StreamedLevelsTests
 
         StreamSight steady = levels.Now(now, Start.AddSeconds(2), isImpact: false);
         Assert.Equal((60, 62), (steady.LowDb, steady.HighDb));
-        Assert.Equal((62, 62), (levels.Now(now, Start.AddSeconds(2), isImpact: true).LowDb, levels.Now(now, Start.AddSeconds(2), isImpact: true).HighDb));
+        Assert.Equal(
+            (62, 62),
+            (levels.Now(now, Start.AddSeconds(2), isImpact: true).LowDb, levels.Now(now, Start.AddSeconds(2), isImpact: true).HighDb)
+        );
         Assert.Null(levels.Now(now, now.AddSeconds(-2), isImpact: false).HighDb);
         Assert.Equal(StreamHealth.Good, steady.Health);
         Assert.Equal(10, steady.LastSecondsDb.Count(level => level is not null));

@@ -20,19 +20,36 @@ public class TypedBesideLogTests
         Case.Holds("median_residual_db", found.MedianDb);
         Case.Holds("limit_db", found.LimitDb);
         Assert.Equal(24, found.Entries.Length);
-        Assert.All(found.Entries.Index(), entry =>
-        {
-            string number = entries[entry.Index][0];
-            bool isFlagged = entries[entry.Index].Length > 3 && entries[entry.Index][3] == "t";
-            Assert.Equal(Case.Text($"entry.{number}.word"), Word(entry.Item.Fit));
-            Assert.Equal(Case.Text($"entry.{number}.traffic"), !entry.Item.HasTraffic ? "no" : isFlagged ? "flagged already" : "proposed");
-        });
+        Assert.All(
+            found.Entries.Index(),
+            entry =>
+            {
+                string number = entries[entry.Index][0];
+                bool isFlagged = entries[entry.Index].Length > 3 && entries[entry.Index][3] == "t";
+                Assert.Equal(Case.Text($"entry.{number}.word"), Word(entry.Item.Fit));
+                Assert.Equal(
+                    Case.Text($"entry.{number}.traffic"),
+                    !entry.Item.HasTraffic ? "no"
+                        : isFlagged ? "flagged already"
+                        : "proposed"
+                );
+            }
+        );
     }
 
     [Fact]
     public void A_meter_that_reads_5_dB_more_than_the_log_does_no_harm()
     {
-        BesideLog[] shifted = [.. Readings().Select(reading => reading with { Typed = reading.Typed with { LowDb = reading.Typed.LowDb + 5, HighDb = reading.Typed.HighDb + 5 } })];
+        BesideLog[] shifted =
+        [
+            .. Readings()
+                .Select(reading =>
+                    reading with
+                    {
+                        Typed = reading.Typed with { LowDb = reading.Typed.LowDb + 5, HighDb = reading.Typed.HighDb + 5 },
+                    }
+                ),
+        ];
         TypedBesideLog found = TypedBesideLog.Of(shifted, StepS);
         Assert.Equal(Case.Number("median_residual_db") + 5, found.MedianDb!.Value, 1e-9);
         Assert.Equal(EntryFit.TenOff, found.Entries[9].Fit);
@@ -79,13 +96,14 @@ public class TypedBesideLogTests
         return [.. Case.Table("entries.csv").Select(row => new BesideLog(new(0, Number(row[1]), Number(row[2])), windows[row[0]]))];
     }
 
-    private static string Word(EntryFit fit) => fit switch
-    {
-        EntryFit.Fits => "fits",
-        EntryFit.TenOff => "ten off",
-        EntryFit.DigitsSwapped => "digits swapped",
-        _ => "does not fit",
-    };
+    private static string Word(EntryFit fit) =>
+        fit switch
+        {
+            EntryFit.Fits => "fits",
+            EntryFit.TenOff => "ten off",
+            EntryFit.DigitsSwapped => "digits swapped",
+            _ => "does not fit",
+        };
 
     private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -32,15 +32,16 @@ internal sealed class ADuckDb : IDisposable
 
     public void Dispose() => _connection.Dispose();
 
-    private static string Text(object value) => value switch
-    {
-        DBNull => "",
-        bool yes => yes ? "t" : "f",
-        DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        DateTime day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        IFormattable number => number.ToString(null, CultureInfo.InvariantCulture),
-        _ => value.ToString()!,
-    };
+    private static string Text(object value) =>
+        value switch
+        {
+            DBNull => "",
+            bool yes => yes ? "t" : "f",
+            DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            DateTime day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            IFormattable number => number.ToString(null, CultureInfo.InvariantCulture),
+            _ => value.ToString()!,
+        };
 
     private void Do(string statements)
     {

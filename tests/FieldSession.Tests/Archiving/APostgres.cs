@@ -49,8 +49,11 @@ internal sealed class APostgres : IDisposable
     private static bool IsRoot => Environment.UserName == "root";
 
     /// <summary>Where a program lies; null: nowhere.</summary>
-    public static string? Find(string program) => (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':')
-        .Select(folder => Path.Combine(folder, program)).FirstOrDefault(File.Exists);
+    public static string? Find(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "")
+            .Split(':')
+            .Select(folder => Path.Combine(folder, program))
+            .FirstOrDefault(File.Exists);
 
     /// <summary>The lines that a query answers.</summary>
     public string Ask(string query) => Run("psql", "-X", "-A", "-t", "-v", "ON_ERROR_STOP=1", "-c", query).Trim();
@@ -88,10 +91,13 @@ internal sealed class APostgres : IDisposable
     // a started server keeps the streams of whoever started it, so what it says goes into files
     private void AsServer(string program, params string[] words)
     {
-        string line = $"{program} {string.Join(' ', words.Select(word => $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'"))} >'{_folder}/said' 2>&1";
+        string line =
+            $"{program} {string.Join(' ', words.Select(word => $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'"))} "
+            + $">'{_folder}/said' 2>&1";
         (int code, string said) = IsRoot ? Try("runuser", "-u", "postgres", "--", "bash", "-c", line) : Try("bash", "-c", line);
         Assert.True(code == 0, $"'{line}' ended with {code}: {said}{Told("said")}{Told("log")}");
     }
 
-    private string Told(string name) => Path.Combine(_folder, name) is { } file && File.Exists(file) ? $"\n{name}: {File.ReadAllText(file)}" : "";
+    private string Told(string name) =>
+        Path.Combine(_folder, name) is { } file && File.Exists(file) ? $"\n{name}: {File.ReadAllText(file)}" : "";
 }

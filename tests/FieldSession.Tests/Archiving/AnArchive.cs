@@ -6,7 +6,8 @@ namespace FieldSession.Tests.Archiving;
 /// <summary>A folder of finished studies of one crew on one loop, made by the commands.</summary>
 internal sealed class AnArchive : IDisposable
 {
-    public const string Route = "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,900\nQuarry road,coarse,80,900\nBridge joint,impact,50,60\n";
+    public const string Route =
+        "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,900\nQuarry road,coarse,80,900\nBridge joint,impact,50,60\n";
 
     public AtThePrompt Prompt { get; } = new();
 
@@ -17,7 +18,10 @@ internal sealed class AnArchive : IDisposable
     /// <summary>Writes a plan folder.</summary>
     public string Plan(string study, string more = "")
     {
-        Prompt.Write($"{study}/plan.toml", $"study = \"{study}\"\nspecs = 2\norder = \"R 1 1 R\"\ncrew = [\"Ro\", \"Tam\"]\ncustodian = \"Ilse\"\n{more}");
+        Prompt.Write(
+            $"{study}/plan.toml",
+            $"study = \"{study}\"\nspecs = 2\norder = \"R 1 1 R\"\ncrew = [\"Ro\", \"Tam\"]\ncustodian = \"Ilse\"\n{more}"
+        );
         Prompt.Write($"{study}/route.csv", Route);
         return Prompt.Here(study);
     }
@@ -33,10 +37,28 @@ internal sealed class AnArchive : IDisposable
         string[] codes = Sealed(study, path);
         Prompt.Must(ExitCode.Done, ["enter", path], Driven(codes, scatter));
         Dictionary<FieldSession.State.SpecCode, string> specs = new Store.Sealing.KeyFile(new Sealing.SeededLot(3))
-            .Open(Prompt.Here($"{study}/a.key"), study, null, AtThePrompt.Passphrase).Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
+            .Open(Prompt.Here($"{study}/a.key"), study, null, AtThePrompt.Passphrase)
+            .Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
         FieldSession.State.SpecCode candidate = specs.First(one => one.Value != "STANDARD").Key;
-        Prompt.Must(ExitCode.Done, ["enter", path], $"override doubts read as typed\npredict Ro feature={candidate} sure=4\npredict Tam feature={candidate} sure=3\n");
-        Prompt.Must(ExitCode.Done, ["reveal", path, "--key", Prompt.Here($"{study}/a.key"), .. specs.SelectMany(one => new[] { "--mark", $"{one.Key}={one.Value}" }), "--reader", "Ro", "--reader", "Ilse"]);
+        Prompt.Must(
+            ExitCode.Done,
+            ["enter", path],
+            $"override doubts read as typed\npredict Ro feature={candidate} sure=4\npredict Tam feature={candidate} sure=3\n"
+        );
+        Prompt.Must(
+            ExitCode.Done,
+            [
+                "reveal",
+                path,
+                "--key",
+                Prompt.Here($"{study}/a.key"),
+                .. specs.SelectMany(one => new[] { "--mark", $"{one.Key}={one.Value}" }),
+                "--reader",
+                "Ro",
+                "--reader",
+                "Ilse",
+            ]
+        );
         return this;
     }
 
@@ -55,8 +77,13 @@ internal sealed class AnArchive : IDisposable
     /// <summary>A day's lines.</summary>
     public static string Driven(string[] codes, double scatter)
     {
-        string Run(string code, double more) => string.Create(
-            System.Globalization.CultureInfo.InvariantCulture, $"run {code}\n{60 + more:0.0}-{62 + more:0.0}\n{65 + (more * 0.9):0.0}-{67 + (more * 0.9):0.0}\n{72 + (more * 1.2):0.0}\n");
-        return $"calibration before 94.0\nweather air=6 road=5 wind=2 surface=dry\n{Run(codes[0], 0)}{Run(codes[1], 1)}{Run(codes[1], 1 + scatter)}{Run(codes[0], scatter)}calibration after 94.0\n";
+        string Run(string code, double more) =>
+            string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"run {code}\n{60 + more:0.0}-{62 + more:0.0}\n{65 + (more * 0.9):0.0}-{67 + (more * 0.9):0.0}\n{72 + (more * 1.2):0.0}\n"
+            );
+        return "calibration before 94.0\nweather air=6 road=5 wind=2 "
+            + $"surface=dry\n{Run(codes[0], 0)}{Run(codes[1], 1)}{Run(codes[1], 1 + scatter)}{Run(codes[0], scatter)}"
+            + "calibration after 94.0\n";
     }
 }

@@ -24,7 +24,9 @@ public sealed class ArchiveTests : IDisposable
         Assert.Contains("coarse: run", said);
         Assert.Contains("Ro, Tam, steady", said);
         Assert.True(said.Contains("4 of 4 right", StringComparison.Ordinal), said);
-        ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
+        ArchiveSum steady = ArchiveSum
+            .Of(ArchiveFolder.Read(_archive.Folder).Studies)
+            .First(sum => sum is { By: "class", Group: "steady" });
         Assert.Equal((2, 4.0), (steady.Studies, steady.NuRun));
         Assert.InRange(steady.RunSdDb!.Value, 0.3, 0.7);
     }
@@ -77,7 +79,10 @@ public sealed class ArchiveTests : IDisposable
         _archive.Finished("AR-3", 3.0);
         JsonElement own = Steady(Must("compare", asked, "--json"));
         Assert.True(own.GetProperty("prior_used").GetBoolean());
-        Assert.Equal(own.GetProperty("overall").GetRawText(), Steady(Must("compare", plain, "--archive", csv, "--json")).GetProperty("overall").GetRawText());
+        Assert.Equal(
+            own.GetProperty("overall").GetRawText(),
+            Steady(Must("compare", plain, "--archive", csv, "--json")).GetProperty("overall").GetRawText()
+        );
         Assert.False(Steady(Must("compare", plain, "--json")).GetProperty("prior_used").GetBoolean());
         Assert.Contains("the plan did not ask for", Must("compare", plain, "--archive", csv));
     }
@@ -87,11 +92,16 @@ public sealed class ArchiveTests : IDisposable
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
-        ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
+        ArchiveSum steady = ArchiveSum
+            .Of(ArchiveFolder.Read(_archive.Folder).Studies)
+            .First(sum => sum is { By: "class", Group: "steady" });
         StringWriter one = new();
         StringWriter other = new();
         Assert.Equal(ExitCode.Done, SizeCommand.Run(one, one, new AskedSize(Archive: csv, Segments: "2")));
-        Assert.Equal(ExitCode.Done, SizeCommand.Run(other, other, new AskedSize(RunSd: $"{steady.RunSdDb:R}", ReadingSd: $"{steady.ReadingSdDb:R}", Segments: "2")));
+        Assert.Equal(
+            ExitCode.Done,
+            SizeCommand.Run(other, other, new AskedSize(RunSd: $"{steady.RunSdDb:R}", ReadingSd: $"{steady.ReadingSdDb:R}", Segments: "2"))
+        );
         Assert.Equal(other.ToString(), one.ToString());
         Assert.DoesNotContain("assumed", one.ToString());
     }
@@ -101,11 +111,25 @@ public sealed class ArchiveTests : IDisposable
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         using JsonDocument json = JsonDocument.Parse(Must("archive", _archive.Folder, "--json"));
-        Assert.Equal(["AR-1", "AR-2"], json.RootElement.GetProperty("studies").EnumerateArray().Select(study => study.GetProperty("study").GetString()));
-        ArchiveSum steady = ArchiveSum.Of(ArchiveFolder.Read(_archive.Folder).Studies).First(sum => sum is { By: "class", Group: "steady" });
-        JsonElement told = json.RootElement.GetProperty("repeatability").EnumerateArray().First(sum => sum.GetProperty("group").GetString() == "steady");
+        Assert.Equal(
+            ["AR-1", "AR-2"],
+            json.RootElement.GetProperty("studies").EnumerateArray().Select(study => study.GetProperty("study").GetString())
+        );
+        ArchiveSum steady = ArchiveSum
+            .Of(ArchiveFolder.Read(_archive.Folder).Studies)
+            .First(sum => sum is { By: "class", Group: "steady" });
+        JsonElement told = json
+            .RootElement.GetProperty("repeatability")
+            .EnumerateArray()
+            .First(sum => sum.GetProperty("group").GetString() == "steady");
         Assert.Equal((steady.RunSdDb, steady.NuRun), (told.GetProperty("run_sd").GetDouble(), told.GetProperty("nu_run").GetDouble()));
-        Assert.Equal((4, 4), (json.RootElement.GetProperty("predictions").GetProperty("count").GetInt32(), json.RootElement.GetProperty("predictions").GetProperty("hits").GetInt32()));
+        Assert.Equal(
+            (4, 4),
+            (
+                json.RootElement.GetProperty("predictions").GetProperty("count").GetInt32(),
+                json.RootElement.GetProperty("predictions").GetProperty("hits").GetInt32()
+            )
+        );
     }
 
     [Fact]

@@ -71,13 +71,22 @@ public sealed class CopiesChangeNothingTests : IDisposable
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
-        Assert.Equal(AnArchive.WithoutRoad(Must("orders", _archive.Plan("AR-8", $"archive = \"{_archive.Folder}\"\n"))), Must("orders", _archive.Plan("AR-8", $"archive = \"{csv}\"\n")));
+        Assert.Equal(
+            AnArchive.WithoutRoad(Must("orders", _archive.Plan("AR-8", $"archive = \"{_archive.Folder}\"\n"))),
+            Must("orders", _archive.Plan("AR-8", $"archive = \"{csv}\"\n"))
+        );
 
-        string other = _archive.Prompt.Write("other-crew.csv", File.ReadAllText(csv).Replace("Ro, Tam", "Ro, Una", StringComparison.Ordinal));
+        string other = _archive.Prompt.Write(
+            "other-crew.csv",
+            File.ReadAllText(csv).Replace("Ro, Tam", "Ro, Una", StringComparison.Ordinal)
+        );
         Assert.Contains("Assumed, not measured", Must("orders", _archive.Plan("AR-8", $"archive = \"{other}\"\n")));
 
         string[] lines = File.ReadAllLines(csv);
-        string twice = _archive.Prompt.Write("twice.csv", string.Join('\n', [.. lines, lines[1].Replace("AR-1", "AR-1 again", StringComparison.Ordinal)]));
+        string twice = _archive.Prompt.Write(
+            "twice.csv",
+            string.Join('\n', [.. lines, lines[1].Replace("AR-1", "AR-1 again", StringComparison.Ordinal)])
+        );
         _archive.Prompt.Must(ExitCode.Wrong, ["compare", _archive.Prompt.Here("archive/AR-1.study"), "--archive", twice]);
         Assert.Contains("this day has a line for all already", _archive.Prompt.Said, StringComparison.Ordinal);
     }
@@ -90,7 +99,10 @@ public sealed class CopiesChangeNothingTests : IDisposable
         string csv = _archive.Prompt.Write("archive.csv", Must("archive", _archive.Folder, "--csv"));
         string study = _archive.Prompt.Here("archive/AR-1.study");
         Assert.Equal(Overall(Must("compare", study, "--json")), Overall(Must("compare", study, "--archive", csv, "--json")));
-        string named = _archive.Prompt.Write("by-name.csv", string.Join('\n', File.ReadAllLines(csv).Select(line => string.Join(',', line.Split(',')[..7]))));
+        string named = _archive.Prompt.Write(
+            "by-name.csv",
+            string.Join('\n', File.ReadAllLines(csv).Select(line => string.Join(',', line.Split(',')[..7])))
+        );
         Assert.NotEqual(Overall(Must("compare", study, "--json")), Overall(Must("compare", study, "--archive", named, "--json")));
     }
 
@@ -125,5 +137,11 @@ public sealed class CopiesChangeNothingTests : IDisposable
 
     // the digits of the codes are drawn by lot
     private static string Overall(string json) =>
-        JsonDocument.Parse(json).RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady").GetProperty("overall").GetRawText();
+        JsonDocument
+            .Parse(json)
+            .RootElement.GetProperty("comparisons")[0]
+            .GetProperty("classes")
+            .GetProperty("steady")
+            .GetProperty("overall")
+            .GetRawText();
 }

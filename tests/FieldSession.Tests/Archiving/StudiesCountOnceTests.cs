@@ -20,12 +20,18 @@ public sealed class StudiesCountOnceTests
             {
                 (List<Line> one, List<Line> other) = TwoLaptops($"study {seed} {i}", chance);
                 copies.Add(new Copy([.. one, .. other]));
-                copies.AddRange(Enumerable.Range(0, chance.Next(0, 8)).Select(_ => chance.Next(3) switch
-                {
-                    0 => copies[^1] with { },
-                    1 => new Copy(one[..chance.Next(4, one.Count + 1)]),
-                    _ => new Copy([.. other[..chance.Next(1, other.Count + 1)], .. one[..chance.Next(4, one.Count + 1)]]),
-                }));
+                copies.AddRange(
+                    Enumerable
+                        .Range(0, chance.Next(0, 8))
+                        .Select(_ =>
+                            chance.Next(3) switch
+                            {
+                                0 => copies[^1] with { },
+                                1 => new Copy(one[..chance.Next(4, one.Count + 1)]),
+                                _ => new Copy([.. other[..chance.Next(1, other.Count + 1)], .. one[..chance.Next(4, one.Count + 1)]]),
+                            }
+                        )
+                );
             }
 
             Copy[] mixed = [.. copies.OrderBy(_ => chance.Next())];
@@ -34,7 +40,14 @@ public sealed class StudiesCountOnceTests
             Assert.Equal(studies, found.Length);
             Assert.All(found, study => Assert.NotNull(study.Newest));
             Assert.Equal(mixed.Length, found.Sum(study => 1 + study.Others.Length));
-            Assert.All(found, study => Assert.Equal(mixed.Where(copy => copy.State.Study == study.Study).Max(copy => copy.Lines.Count), study.Newest!.Lines.Count));
+            Assert.All(
+                found,
+                study =>
+                    Assert.Equal(
+                        mixed.Where(copy => copy.State.Study == study.Study).Max(copy => copy.Lines.Count),
+                        study.Newest!.Lines.Count
+                    )
+            );
         }
     }
 
@@ -66,7 +79,9 @@ public sealed class StudiesCountOnceTests
     {
         List<Line> lines = SomeLines.Of(9);
         int read = 0;
-        _ = StudyCopies.Of(Enumerable.Range(0, 300).Select(_ => new Copy([.. lines])), copy => copy.State, copy => Counted(copy.Lines)).ToArray();
+        _ = StudyCopies
+            .Of(Enumerable.Range(0, 300).Select(_ => new Copy([.. lines])), copy => copy.State, copy => Counted(copy.Lines))
+            .ToArray();
         Assert.Equal(0, read);
 
         IReadOnlyList<Line> Counted(IReadOnlyList<Line> told)
@@ -76,24 +91,33 @@ public sealed class StudiesCountOnceTests
         }
     }
 
-    private static IEnumerable<StudyCopies<Copy>> Of(IEnumerable<Copy> copies) => StudyCopies.Of(copies, copy => copy.State, copy => copy.Lines);
+    private static IEnumerable<StudyCopies<Copy>> Of(IEnumerable<Copy> copies) =>
+        StudyCopies.Of(copies, copy => copy.State, copy => copy.Lines);
 
     // the second laptop took the study over after the fourth line
     private static (List<Line> One, List<Line> Other) TwoLaptops(string note, Random chance)
     {
         List<Line> one = SomeLines.Of(chance.Next(5, 12), note: note);
-        Line joined = Line.Make(1, Line.NoHash, one[3].At, SomeLines.OtherLaptop, "joined", 1, body =>
-        {
-            body.WriteStartObject();
-            body.WriteStartArray("ends");
-            body.WriteStartObject();
-            body.WriteString("strand", SomeLines.OneLaptop);
-            body.WriteNumber("line", 4);
-            body.WriteString("hash", one[3].Hash);
-            body.WriteEndObject();
-            body.WriteEndArray();
-            body.WriteEndObject();
-        });
+        Line joined = Line.Make(
+            1,
+            Line.NoHash,
+            one[3].At,
+            SomeLines.OtherLaptop,
+            "joined",
+            1,
+            body =>
+            {
+                body.WriteStartObject();
+                body.WriteStartArray("ends");
+                body.WriteStartObject();
+                body.WriteString("strand", SomeLines.OneLaptop);
+                body.WriteNumber("line", 4);
+                body.WriteString("hash", one[3].Hash);
+                body.WriteEndObject();
+                body.WriteEndArray();
+                body.WriteEndObject();
+            }
+        );
         Assert.Single(StrandOrder.EndsIn(joined));
         return (one, [joined, .. SomeLines.Of(chance.Next(1, 6), SomeLines.OtherLaptop, joined, note)]);
     }

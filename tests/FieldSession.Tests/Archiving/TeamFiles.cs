@@ -9,7 +9,12 @@ internal static class TeamFiles
     public static string Path(string file) => System.IO.Path.Combine(Repository.Root, "docs/team", file);
 
     /// <summary>The kept questions by number, each one statement.</summary>
-    public static IReadOnlyDictionary<int, string> Questions { get; } = File.ReadAllText(Path("questions.sql")).Split("\n\n")
-        .Where(part => part.Contains(';', StringComparison.Ordinal))
-        .ToDictionary(part => int.Parse(part.TrimStart('-', ' ').Split('.')[0], System.Globalization.CultureInfo.InvariantCulture), part => part.Trim());
+    public static IReadOnlyDictionary<int, string> Questions { get; } =
+        File.ReadAllText(Path("questions.sql"))
+            .Split("\n\n")
+            .Where(part => part.Contains(';', StringComparison.Ordinal))
+            .ToDictionary(
+                part => int.Parse(part.TrimStart('-', ' ').Split('.')[0], System.Globalization.CultureInfo.InvariantCulture),
+                part => part.Trim()
+            );
 }

@@ -49,38 +49,47 @@ public sealed class TheRoadIsChosenTests
         archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string plan = archive.Plan("AR-9", $"archive = \"{archive.Folder}\"\n");
         archive.Prompt.Write("AR-9/route.csv", AnArchive.Route.Replace("Quarry road,coarse,80,900\n", "", StringComparison.Ordinal));
-        Assert.Contains("No coarse segment is in the plan: add Quarry road.", archive.Prompt.Must(Terminal.Commands.ExitCode.Done, ["orders", plan]), StringComparison.Ordinal);
+        Assert.Contains(
+            "No coarse segment is in the plan: add Quarry road.",
+            archive.Prompt.Must(Terminal.Commands.ExitCode.Done, ["orders", plan]),
+            StringComparison.Ordinal
+        );
 
         ADay day = new();
-        Terminal.EditedPlan edited = new(plan, _ => [], found => Terminal.Commands.ArchiveCommand.RoadOf(plan, found, archive.Prompt.Outside()));
+        Terminal.EditedPlan edited = new(
+            plan,
+            _ => [],
+            found => Terminal.Commands.ArchiveCommand.RoadOf(plan, found, archive.Prompt.Outside())
+        );
         using Tui tui = new(day.Book, day.Clock, desk => desk with { PlanTable = edited }, rows: 40, screen: Terminal.ScreenName.Plan);
         tui.Keys("<Ctrl+O>");
         Assert.Contains("No coarse segment is in the plan: add Quarry road.", tui.Screen.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
-    private static Plan Plan => new()
-    {
-        StudyName = "next",
-        SpecCount = 2,
-        Order = [new Place(0), new Place(1), new Place(1), new Place(0)],
-        Route = [Segment(1, "Mill lane", "smooth"), Segment(2, "Quarry road", "coarse")],
-    };
+    private static Plan Plan =>
+        new()
+        {
+            StudyName = "next",
+            SpecCount = 2,
+            Order = [new Place(0), new Place(1), new Place(1), new Place(0)],
+            Route = [Segment(1, "Mill lane", "smooth"), Segment(2, "Quarry road", "coarse")],
+        };
 
     private static Segment Segment(int number, string name, string kind) =>
         new(number, name, SegmentKind.Of(kind), Measures.Speed.FromKmh(60), Measures.Distance.FromMetres(600));
 
-    private static ArchivedStudy Day(int counted = 6) => new(
-        SomeStudy, "AR", null, ["Ro"], "", 6, true, [new ArchivedScatter("steady", false, 4, 0.3, 0.2, 20, 0.8)], [])
-    {
-        Details = ArchivedDetails.None with
+    private static ArchivedStudy Day(int counted = 6) =>
+        new(SomeStudy, "AR", null, ["Ro"], "", 6, true, [new ArchivedScatter("steady", false, 4, 0.3, 0.2, 20, 0.8)], [])
         {
-            Segments =
-            [
-                new ArchivedSegment(1, "Mill lane", "smooth", 40, 8, counted, 0, 4, 1),
-                new ArchivedSegment(2, "Quarry road", "coarse", 36, 6, 6, 0, 4, 0.6),
-                new ArchivedSegment(3, "Long hill", "smooth", 30, 6, 6, 0, 4, 0.5),
-                new ArchivedSegment(4, "Old setts", "cobble", 30, 6, 6, 0, 4, 1.5),
-            ],
-        },
-    };
+            Details = ArchivedDetails.None with
+            {
+                Segments =
+                [
+                    new ArchivedSegment(1, "Mill lane", "smooth", 40, 8, counted, 0, 4, 1),
+                    new ArchivedSegment(2, "Quarry road", "coarse", 36, 6, 6, 0, 4, 0.6),
+                    new ArchivedSegment(3, "Long hill", "smooth", 30, 6, 6, 0, 4, 0.5),
+                    new ArchivedSegment(4, "Old setts", "cobble", 30, 6, 6, 0, 4, 1.5),
+                ],
+            },
+        };
 }

@@ -15,7 +15,16 @@ public sealed class AsPeopleSayItTests
     public void The_same_weather_in_other_words(string typed)
     {
         Weather weather = new ADay().Typed(typed).Study.Weather[^1];
-        Assert.Equal((8, 7, 2, 4, "dry"), (weather.Air!.Value.Celsius, weather.Road!.Value.Celsius, weather.Wind!.Value.MetresPerSecond, weather.Gust!.Value.MetresPerSecond, weather.Surface));
+        Assert.Equal(
+            (8, 7, 2, 4, "dry"),
+            (
+                weather.Air!.Value.Celsius,
+                weather.Road!.Value.Celsius,
+                weather.Wind!.Value.MetresPerSecond,
+                weather.Gust!.Value.MetresPerSecond,
+                weather.Surface
+            )
+        );
     }
 
     [Theory]

@@ -27,8 +27,30 @@ public class BracketsAreLookedAt
     [InlineData("11.2", true)]
     public void The_air_may_change_by_five_degrees_within_a_bracket(string air, bool warns)
     {
-        ADay day = new ADay().Ready().Typed("run 417", "6060", "6565", "700", $"weather air={air}", "run 862", "6060", "6565", "700", "run 417", "6060", "6565", "700");
-        Assert.Equal(warns, Assert.Single(BracketCheck.Of(day.Study)).Warnings(new Limits()).Any(words => words.Contains("the air changed", StringComparison.Ordinal)));
+        ADay day = new ADay()
+            .Ready()
+            .Typed(
+                "run 417",
+                "6060",
+                "6565",
+                "700",
+                $"weather air={air}",
+                "run 862",
+                "6060",
+                "6565",
+                "700",
+                "run 417",
+                "6060",
+                "6565",
+                "700"
+            );
+        Assert.Equal(
+            warns,
+            Assert
+                .Single(BracketCheck.Of(day.Study))
+                .Warnings(new Limits())
+                .Any(words => words.Contains("the air changed", StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -39,7 +61,13 @@ public class BracketsAreLookedAt
         ADay day = new ADay().Ready().Typed("run 417", "6060", "6565", "700");
         day.Clock.Advance(TimeSpan.FromMinutes(minutes));
         day.Typed("run 862", "6060", "6565", "700", "run 417", "6060", "6565", "700");
-        Assert.Equal(warns, Assert.Single(BracketCheck.Of(day.Study)).Warnings(new Limits()).Any(words => words.Contains("min between", StringComparison.Ordinal)));
+        Assert.Equal(
+            warns,
+            Assert
+                .Single(BracketCheck.Of(day.Study))
+                .Warnings(new Limits())
+                .Any(words => words.Contains("min between", StringComparison.Ordinal))
+        );
     }
 
     [Theory]
@@ -47,14 +75,24 @@ public class BracketsAreLookedAt
     [InlineData("", "", false)]
     public void A_run_with_a_third_of_its_readings_spoilt_is_offered_again(string one, string other, bool offered)
     {
-        ADay day = new ADay().Ready().Typed("run 417", "6060", "6565", "700", "run 862", $"6060 {one}", $"6565 {other}", "700", "run 417", "6060", "6565", "700");
-        Assert.Equal(offered, Assert.Single(BracketCheck.Of(day.Study)).Warnings(new Limits()).Any(words => words.Contains("rerun bracket 1", StringComparison.Ordinal)));
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "6060", "6565", "700", "run 862", $"6060 {one}", $"6565 {other}", "700", "run 417", "6060", "6565", "700");
+        Assert.Equal(
+            offered,
+            Assert
+                .Single(BracketCheck.Of(day.Study))
+                .Warnings(new Limits())
+                .Any(words => words.Contains("rerun bracket 1", StringComparison.Ordinal))
+        );
     }
 
     [Fact]
     public void Uneven_flags_and_a_segment_without_a_clean_reading_are_told_by_code()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "6060", "6565", "700", "run 862", "6060 t", "6565", "700", "run 417", "6060", "6565", "700");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "6060", "6565", "700", "run 862", "6060 t", "6565", "700", "run 417", "6060", "6565", "700");
         string[] words = [.. SpoiltBalance.Warnings(day.Study)];
         Assert.Contains(words, word => word.Contains("uneven", StringComparison.Ordinal));
         Assert.Contains(words, word => word.Contains("every reading of 862 on Mill lane", StringComparison.Ordinal));
@@ -64,7 +102,14 @@ public class BracketsAreLookedAt
     [Fact]
     public void The_report_lists_checks_warnings_overrides_and_changed_limits()
     {
-        ADay day = new ADay().Typed("calibration before 94.0", "weather wind=9", "override wind one gust", "check tyres tread=0.9", "run 417", "end");
+        ADay day = new ADay().Typed(
+            "calibration before 94.0",
+            "weather wind=9",
+            "override wind one gust",
+            "check tyres tread=0.9",
+            "run 417",
+            "end"
+        );
         string report = string.Join('\n', ChecksSection.Of(day.Study).Blocks.SelectMany(Texts));
         string[] parts = ["tread depth differs by 0.9 mm, more than 0.5 mm", "look out", "Overridden before run 1: wind: one gust"];
         Assert.All(parts, part => Assert.Contains(part, report));
@@ -78,7 +123,10 @@ public class BracketsAreLookedAt
         Assert.Contains(missing, words => words == "still to drive: 862 417; begin the next session with 'calibration before'");
         Assert.Contains(missing, words => words.StartsWith("session 1 is void", StringComparison.Ordinal));
         ADay whole = Driven("60-60", "65-65");
-        Assert.Contains(StillMissing.In(whole.Study), words => words.StartsWith("862 has 1 bracket; 2 are the least", StringComparison.Ordinal));
+        Assert.Contains(
+            StillMissing.In(whole.Study),
+            words => words.StartsWith("862 has 1 bracket; 2 are the least", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -100,21 +148,23 @@ public class BracketsAreLookedAt
     [Fact]
     public void Every_second_day_goes_backwards()
     {
-        ADay day = new ADay(ADay.ShortPlan with { Order = [new Place(0), new Place(1)] }).Ready().Typed(
-            "run 417", "6060", "6565", "700", "run 862", "6060", "6565", "700");
+        ADay day = new ADay(ADay.ShortPlan with { Order = [new Place(0), new Place(1)] })
+            .Ready()
+            .Typed("run 417", "6060", "6565", "700", "run 862", "6060", "6565", "700");
         Assert.Contains("order=R 1 1 R because", NextDay.Line(day.Study));
         day.Typed("amend order=R 1 1 R because a day more", "run 862", "6060", "6565", "700", "run 417", "6060", "6565", "700");
         Assert.Contains("order=R 1 1 R R 1 because", NextDay.Line(day.Study));
     }
 
-    private static ADay Driven(string first, string second) => new ADay().Ready().Typed(
-        "run 417", "6060", "6565", "700", "run 862", "6060", "6565", "700", "run 417", first, second, "700");
+    private static ADay Driven(string first, string second) =>
+        new ADay().Ready().Typed("run 417", "6060", "6565", "700", "run 862", "6060", "6565", "700", "run 417", first, second, "700");
 
-    private static IEnumerable<string> Texts(ReportBlock block) => block switch
-    {
-        Paragraph paragraph => [paragraph.Words],
-        Points points => points.Items,
-        ReportTable table => table.Rows.SelectMany(row => row),
-        _ => [],
-    };
+    private static IEnumerable<string> Texts(ReportBlock block) =>
+        block switch
+        {
+            Paragraph paragraph => [paragraph.Words],
+            Points points => points.Items,
+            ReportTable table => table.Rows.SelectMany(row => row),
+            _ => [],
+        };
 }

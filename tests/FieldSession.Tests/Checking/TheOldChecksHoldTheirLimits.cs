@@ -94,7 +94,9 @@ public class TheOldChecksHoldTheirLimits
     {
         var silent = Planning.PlanTexts.WithPlan("[limits]\ntread_difference_mm = 2\nwind_warn_m_s = 6\n");
         Assert.Equal(2, silent.Warnings.Count(warning => warning.What.Contains("without a reason", StringComparison.Ordinal)));
-        var told = Planning.PlanTexts.WithPlan("[limits]\ntread_difference_mm = 2\n[limits.reasons]\ntread_difference_mm = \"worn sets on purpose\"\n");
+        var told = Planning.PlanTexts.WithPlan(
+            "[limits]\ntread_difference_mm = 2\n[limits.reasons]\ntread_difference_mm = \"worn sets on purpose\"\n"
+        );
         Assert.Empty(told.Warnings);
         Assert.Equal(2, told.Plan!.Limits.Of(FurtherLimits.Tread));
         Assert.Equal("worn sets on purpose", told.Plan.Limits.Reasons!["tread_difference_mm"]);

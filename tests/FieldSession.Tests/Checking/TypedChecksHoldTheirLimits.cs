@@ -111,22 +111,34 @@ public class TypedChecksHoldTheirLimits
     }
 
     [Fact]
-    public void A_speed_without_a_reading_is_refused() => Assert.Contains("nothing has been read", new ADay().Ready().Refusal("check speed 80").Why);
+    public void A_speed_without_a_reading_is_refused() =>
+        Assert.Contains("nothing has been read", new ADay().Ready().Refusal("check speed 80").Why);
 
     [Fact]
     public void Every_limit_can_be_changed_in_the_plan()
     {
-        foreach ((string line, Limit limit, double value) in new[]
+        foreach (
+            (string line, Limit limit, double value) in new[]
+            {
+                ("check tyres tread=1.5", FurtherLimits.Tread, 1.5),
+                ("check tyres weeks=30", FurtherLimits.Weeks, 30.0),
+                ("check tyres shore=8", FurtherLimits.Hardness, 8.0),
+                ("check tyres run-in=10", FurtherLimits.RunIn, 10.0),
+                ("check warm-up min=5", FurtherLimits.WarmUpMinutes, 5.0),
+                ("check meter A F battery=5", FurtherLimits.Battery, 5.0),
+                ("check pressure 222 230 250 250", FurtherLimits.PressureWarn, 8.0),
+            }
+        )
         {
-            ("check tyres tread=1.5", FurtherLimits.Tread, 1.5), ("check tyres weeks=30", FurtherLimits.Weeks, 30.0),
-            ("check tyres shore=8", FurtherLimits.Hardness, 8.0), ("check tyres run-in=10", FurtherLimits.RunIn, 10.0),
-            ("check warm-up min=5", FurtherLimits.WarmUpMinutes, 5.0), ("check meter A F battery=5", FurtherLimits.Battery, 5.0),
-            ("check pressure 222 230 250 250", FurtherLimits.PressureWarn, 8.0),
-        })
-        {
-            Limits changed = new() { Further = System.Collections.Immutable.ImmutableSortedDictionary<string, double>.Empty.Add(limit.Name, value) };
+            Limits changed = new()
+            {
+                Further = System.Collections.Immutable.ImmutableSortedDictionary<string, double>.Empty.Add(limit.Name, value),
+            };
             Assert.Equal(CheckAnswer.Warns, new ADay().Ready().Typed(line).Study.Checks[0].Answer);
-            Assert.Equal(CheckAnswer.Records, new ADay(ADay.ShortPlan with { Limits = changed }).Ready().Typed(line).Study.Checks[0].Answer);
+            Assert.Equal(
+                CheckAnswer.Records,
+                new ADay(ADay.ShortPlan with { Limits = changed }).Ready().Typed(line).Study.Checks[0].Answer
+            );
         }
     }
 
@@ -146,7 +158,9 @@ public class TypedChecksHoldTheirLimits
     [Fact]
     public void Imperial_crews_type_psi_fahrenheit_and_pounds()
     {
-        ADay day = new ADay(WithTargets with { Units = UnitSystem.Imperial }).Ready().Typed("check pressure 33.4 33.4 36.3 36.3 at=68", "check mass 3650");
+        ADay day = new ADay(WithTargets with { Units = UnitSystem.Imperial })
+            .Ready()
+            .Typed("check pressure 33.4 33.4 36.3 36.3 at=68", "check mass 3650");
         Assert.Equal(CheckAnswer.Records, day.Study.Checks[0].Answer);
         Assert.Contains("psi", day.Study.Checks[0].Words);
         Assert.Equal(1655.6, new CheckValues(day.Study.Checks[1].Values).Number("mass")!.Value, 0.1);

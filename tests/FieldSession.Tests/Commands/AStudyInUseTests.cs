@@ -16,7 +16,10 @@ public class AStudyInUseTests
 
         string said = prompt.Must(3, [words[0], prompt.Study, .. words.Skip(1)]);
 
-        Assert.Contains($"fieldsession: {prompt.Study}: the study is open in another window or program. Nothing was changed. Close it there", said);
+        Assert.Contains(
+            $"fieldsession: {prompt.Study}: the study is open in another window or program. Nothing was changed. Close it there",
+            said
+        );
     }
 
     [Theory]
@@ -37,5 +40,10 @@ public class AStudyInUseTests
     }
 
     private static string[] Files(AtThePrompt prompt) =>
-        [.. Directory.GetFiles(Path.GetDirectoryName(prompt.Study)!).Order(StringComparer.Ordinal).Select(file => $"{file} {File.GetLastWriteTimeUtc(file).Ticks} {new FileInfo(file).Length}")];
+        [
+            .. Directory
+                .GetFiles(Path.GetDirectoryName(prompt.Study)!)
+                .Order(StringComparer.Ordinal)
+                .Select(file => $"{file} {File.GetLastWriteTimeUtc(file).Ticks} {new FileInfo(file).Length}"),
+        ];
 }

@@ -59,7 +59,8 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(8, outside.Answers.Count(answer => answer.StartsWith("ok ", StringComparison.Ordinal)));
         Assert.Equal(
             [$"run 1 is not copied to {missing}: there is no such folder", $"run 2 is not copied to {missing}: there is no such folder"],
-            outside.Messages);
+            outside.Messages
+        );
     }
 
     [Fact]
@@ -70,7 +71,11 @@ public sealed class BackupTests : IDisposable
 
         Assert.Equal(ExitCode.Done, outside.Run("enter", _folder.Study, "--backup", _stick.Path));
 
-        Assert.Contains("another study, or a newer state of this one, is there already", Assert.Single(outside.Messages), StringComparison.Ordinal);
+        Assert.Contains(
+            "another study, or a newer state of this one, is there already",
+            Assert.Single(outside.Messages),
+            StringComparison.Ordinal
+        );
         Assert.Equal("another study", File.ReadAllText(_stick.Text));
     }
 

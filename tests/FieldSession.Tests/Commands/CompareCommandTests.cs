@@ -57,8 +57,14 @@ public sealed class CompareCommandTests : IDisposable
     public void An_archive_lends_its_repeatability()
     {
         ReferenceCase reference = ReferenceCase.Open("06-aba-archive");
-        string[] rows = [.. CaseDay.Of(reference).Levels.Select(level =>
-            $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb},{level.HighDb},{(level.Spoilt ? 1 : 0)}")];
+        string[] rows =
+        [
+            .. CaseDay
+                .Of(reference)
+                .Levels.Select(level =>
+                    $"{level.Run},{level.Code},{level.Segment},{level.Kind},{level.LowDb},{level.HighDb},{(level.Spoilt ? 1 : 0)}"
+                ),
+        ];
         string archive = Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv");
 
         (int code, string output, _) = Run(new CompareWords(Csv([CsvText.Header, .. rows]), "B", Archive: archive, Json: true));
@@ -99,7 +105,10 @@ public sealed class CompareCommandTests : IDisposable
         using StringWriter output = new();
         string[] typed = [Csv(ADay), "--reference", "862", "--margin", "0.7", "--impact-margin", "1.7", "--json"];
 
-        int code = CompareCommand.Make(_ => throw new InvalidOperationException("this is no study")).Parse(typed).Invoke(new() { Output = output });
+        int code = CompareCommand
+            .Make(_ => throw new InvalidOperationException("this is no study"))
+            .Parse(typed)
+            .Invoke(new() { Output = output });
 
         using JsonDocument json = JsonDocument.Parse(output.ToString());
         Assert.Equal(ExitCode.Done, code);
@@ -166,11 +175,21 @@ public sealed class CompareCommandTests : IDisposable
     }
 
     private static string[] ADay =>
-    [
-        CsvText.Header,
-        .. Enumerable.Range(1, 4).SelectMany(run => Enumerable.Range(1, 3).Select(segment =>
-            $"{run},{(run is 1 or 4 ? 417 : 862)},A rather long name of a segment {segment},{(segment == 3 ? "impact" : "smooth")},{55 + segment + run % 3 * 0.4},{57 + segment + run % 2 * 0.3},{(run + segment == 4 ? "t" : "")}")),
-    ];
+        [
+            CsvText.Header,
+            .. Enumerable
+                .Range(1, 4)
+                .SelectMany(run =>
+                    Enumerable
+                        .Range(1, 3)
+                        .Select(segment =>
+                            $"{run},{(run is 1 or 4 ? 417 : 862)},A rather long name of a segment "
+                            + $"{segment},{(segment == 3 ? "impact" : "smooth")},{55 + segment + run % 3 * 0.4}"
+                            + $",{57 + segment + run % 2 * 0.3}"
+                            + $",{(run + segment == 4 ? "t" : "")}"
+                        )
+                ),
+        ];
 
     private string Csv(params string[] lines)
     {

@@ -52,14 +52,15 @@ public sealed class ExportCommandTests : IDisposable
         Assert.Contains("readings.csv", _output.ToString(), StringComparison.Ordinal);
     }
 
-    private Surroundings Outside => new()
-    {
-        Input = TextReader.Null,
-        Output = _output,
-        Error = _error,
-        Clock = new StoppedClock(),
-        Lot = new SeededLot(1),
-    };
+    private Surroundings Outside =>
+        new()
+        {
+            Input = TextReader.Null,
+            Output = _output,
+            Error = _error,
+            Clock = new StoppedClock(),
+            Lot = new SeededLot(1),
+        };
 
     private int Run(string folder, CancellationToken stop = default)
     {

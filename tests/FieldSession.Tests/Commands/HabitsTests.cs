@@ -27,7 +27,11 @@ public sealed class HabitsTests
     {
         (Habits habits, string? refusal) = Habits.Of(["decimal = comma", line]);
         Assert.Equal(new Habits(), habits);
-        Assert.Equal($"line 2: '{line}' is not a habit; write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', 'letters = block' or 'letters = plain'", refusal);
+        Assert.Equal(
+            $"line 2: '{line}' is not a habit; write 'decimal = comma' or 'decimal = point', 'clock = 12' or 'clock = 24', "
+                + "'letters = block' or 'letters = plain'",
+            refusal
+        );
     }
 
     [Fact]
@@ -48,11 +52,16 @@ public sealed class HabitsTests
     }
 
     [Fact]
-    public void Levels_scores_distances_and_consumptions_are_read_in_the_users_way() => Assert.Equal(
-        "58,5-60,25 dB, 7,25, 0,62 mi, 6,1 degC, 3,107 mi/kWh, 38,5 kWh",
-        Comma.Follow(() => $"{LevelRange.FromDb(58.5, 60.25)} dB, {Score.FromPoints(7.25)}, {Distance.FromMetres(1000).In(UnitSystem.Imperial)}, "
-            + $"{Temperature.FromCelsius(6.1).In(UnitSystem.Metric)}, {new Consumption(20, EnergyCarrier.Electricity).In(UnitSystem.Imperial)}, "
-            + $"{Energy.Of(38.5, EnergyUnit.KilowattHour)}"));
+    public void Levels_scores_distances_and_consumptions_are_read_in_the_users_way() =>
+        Assert.Equal(
+            "58,5-60,25 dB, 7,25, 0,62 mi, 6,1 degC, 3,107 mi/kWh, 38,5 kWh",
+            Comma.Follow(() =>
+                $"{LevelRange.FromDb(58.5, 60.25)} dB, {Score.FromPoints(7.25)}, {Distance.FromMetres(1000).In(UnitSystem.Imperial)}, "
+                + $"{Temperature.FromCelsius(6.1).In(UnitSystem.Metric)}, "
+                + $"{new Consumption(20, EnergyCarrier.Electricity).In(UnitSystem.Imperial)}, "
+                + $"{Energy.Of(38.5, EnergyUnit.KilowattHour)}"
+            )
+        );
 
     [Fact]
     public void The_time_of_day_is_told_on_the_users_clock()
@@ -79,31 +88,34 @@ public sealed class HabitsTests
     [InlineData(60, 20)]
     [InlineData(80, 24)]
     [InlineData(120, 40)]
-    public void The_screens_show_them_and_nothing_runs_out_of_its_place(int columns, int rows) => Comma.Follow(() =>
-    {
-        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt");
-        day.Clock.Now = new DateTimeOffset(2026, 2, 3, 14, 5, 0, TimeSpan.Zero);
-        using Tui drive = day.Screens(columns, rows);
-        Assert.EndsWith("2:05 PM", drive.Screen.Split('\n')[0].TrimEnd(), StringComparison.Ordinal);
-        using Tui review = day.Screens(columns, rows, "review");
-        review.Keys("parked<Enter>");
-        Assert.DoesNotMatch(@"[+-]\d+\.\d", review.Screen);
-        Assert.True(review.Screen.Split('\n').All(line => line.TrimEnd().Length <= columns));
-        return 0;
-    });
+    public void The_screens_show_them_and_nothing_runs_out_of_its_place(int columns, int rows) =>
+        Comma.Follow(() =>
+        {
+            using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt");
+            day.Clock.Now = new DateTimeOffset(2026, 2, 3, 14, 5, 0, TimeSpan.Zero);
+            using Tui drive = day.Screens(columns, rows);
+            Assert.EndsWith("2:05 PM", drive.Screen.Split('\n')[0].TrimEnd(), StringComparison.Ordinal);
+            using Tui review = day.Screens(columns, rows, "review");
+            review.Keys("parked<Enter>");
+            Assert.DoesNotMatch(@"[+-]\d+\.\d", review.Screen);
+            Assert.True(review.Screen.Split('\n').All(line => line.TrimEnd().Length <= columns));
+            return 0;
+        });
 
-    private static (string Journal, string Report) AfterTheDay(Habits habits) => habits.Follow(() =>
-    {
-        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt").Typed("quillmere/evening.txt");
-        string path = ReportCommand.Write(day.Book, Path.GetDirectoryName(day.ReportPath)!);
-        return (string.Join('\n', day.Journal.Lines), File.ReadAllText(path) + File.ReadAllText(Path.ChangeExtension(path, ".html")));
-    });
+    private static (string Journal, string Report) AfterTheDay(Habits habits) =>
+        habits.Follow(() =>
+        {
+            using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt").Typed("quillmere/evening.txt");
+            string path = ReportCommand.Write(day.Book, Path.GetDirectoryName(day.ReportPath)!);
+            return (string.Join('\n', day.Journal.Lines), File.ReadAllText(path) + File.ReadAllText(Path.ChangeExtension(path, ".html")));
+        });
 
-    private static string ExportedAfterTheDay(Habits habits) => habits.Follow(() =>
-    {
-        using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt");
-        return Exported(day.Book);
-    });
+    private static string ExportedAfterTheDay(Habits habits) =>
+        habits.Follow(() =>
+        {
+            using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt").Typed("quillmere/energy.txt");
+            return Exported(day.Book);
+        });
 
     private static string Exported(Logbook book)
     {
@@ -111,7 +123,13 @@ public sealed class HabitsTests
         try
         {
             ExportFolder.Write(folder, ExportSource.Of(book), CancellationToken.None);
-            return string.Join('\n', Directory.GetFiles(folder).Order(StringComparer.Ordinal).Select(path => $"{path[folder.Length..]}\n{File.ReadAllText(path)}"));
+            return string.Join(
+                '\n',
+                Directory
+                    .GetFiles(folder)
+                    .Order(StringComparer.Ordinal)
+                    .Select(path => $"{path[folder.Length..]}\n{File.ReadAllText(path)}")
+            );
         }
         finally
         {

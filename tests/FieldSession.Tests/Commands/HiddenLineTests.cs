@@ -39,11 +39,12 @@ public class HiddenLineTests
         return HiddenLine.Read(() => Key(keys.Dequeue()), shown);
     }
 
-    private static ConsoleKeyInfo Key(char key) => key switch
-    {
-        '\r' => new ConsoleKeyInfo('\r', ConsoleKey.Enter, false, false, false),
-        '\b' => new ConsoleKeyInfo('\b', ConsoleKey.Backspace, false, false, false),
-        '\u0004' => new ConsoleKeyInfo('\u0004', ConsoleKey.D, false, false, true),
-        _ => new ConsoleKeyInfo(key, ConsoleKey.None, false, false, false),
-    };
+    private static ConsoleKeyInfo Key(char key) =>
+        key switch
+        {
+            '\r' => new ConsoleKeyInfo('\r', ConsoleKey.Enter, false, false, false),
+            '\b' => new ConsoleKeyInfo('\b', ConsoleKey.Backspace, false, false, false),
+            '\u0004' => new ConsoleKeyInfo('\u0004', ConsoleKey.D, false, false, true),
+            _ => new ConsoleKeyInfo(key, ConsoleKey.None, false, false, false),
+        };
 }

@@ -16,7 +16,15 @@ public sealed class LevelsCommandTests : IDisposable
     public void The_tone_before_and_after_gives_gain_and_drift()
     {
         RecordingCase reference = RecordingCase.Open("R04-calibrator");
-        using JsonDocument json = Json("levels", reference.PathOf("before.flac"), "--tone", "94", "--after", reference.PathOf("after.flac"), "--json");
+        using JsonDocument json = Json(
+            "levels",
+            reference.PathOf("before.flac"),
+            "--tone",
+            "94",
+            "--after",
+            reference.PathOf("after.flac"),
+            "--json"
+        );
 
         JsonElement calibration = json.RootElement.GetProperty("calibration");
         reference.Holds("gain_db", calibration.GetProperty("gain_db").GetDouble());
@@ -46,8 +54,10 @@ public sealed class LevelsCommandTests : IDisposable
         using JsonDocument json = Json("levels", reference.PathOf("one.flac"), "--gain", "110", "--json");
 
         JsonElement window = Assert.Single(json.RootElement.GetProperty("windows").EnumerateArray());
-        Assert.All(new[] { "126", "158", "200", "251", "316", "398" }, band =>
-            reference.Holds($"one.LZeq.{band}", window.GetProperty("bands_db").GetProperty(band).GetDouble()));
+        Assert.All(
+            new[] { "126", "158", "200", "251", "316", "398" },
+            band => reference.Holds($"one.LZeq.{band}", window.GetProperty("bands_db").GetProperty(band).GetDouble())
+        );
         reference.Holds("one.band.178-282", window.GetProperty("ring_db").GetDouble());
         Assert.Equal(JsonValueKind.Null, window.GetProperty("laeq_db").ValueKind);
     }
@@ -60,14 +70,17 @@ public sealed class LevelsCommandTests : IDisposable
         using JsonDocument json = Json("levels", reference.PathOf("impacts.flac"), "--impacts", reference.PathOf("impacts.csv"), "--json");
 
         JsonElement decays = json.RootElement.GetProperty("decays");
-        Assert.All(new[] { "joint", "viaduct" }, segment =>
-        {
-            reference.Holds($"{segment}.T60_true_s", decays.GetProperty(segment).GetProperty("t60_s").GetDouble());
-            reference.Holds($"{segment}.T60_s", decays.GetProperty(segment).GetProperty("t60_s").GetDouble());
-            reference.Holds($"{segment}.lo_s", decays.GetProperty(segment).GetProperty("lo_s").GetDouble());
-            reference.Holds($"{segment}.hi_s", decays.GetProperty(segment).GetProperty("hi_s").GetDouble());
-            reference.Holds($"{segment}.events", decays.GetProperty(segment).GetProperty("events").GetInt32());
-        });
+        Assert.All(
+            new[] { "joint", "viaduct" },
+            segment =>
+            {
+                reference.Holds($"{segment}.T60_true_s", decays.GetProperty(segment).GetProperty("t60_s").GetDouble());
+                reference.Holds($"{segment}.T60_s", decays.GetProperty(segment).GetProperty("t60_s").GetDouble());
+                reference.Holds($"{segment}.lo_s", decays.GetProperty(segment).GetProperty("lo_s").GetDouble());
+                reference.Holds($"{segment}.hi_s", decays.GetProperty(segment).GetProperty("hi_s").GetDouble());
+                reference.Holds($"{segment}.events", decays.GetProperty(segment).GetProperty("events").GetInt32());
+            }
+        );
         Assert.Equal(JsonValueKind.Null, decays.GetProperty("slab").ValueKind);
     }
 
@@ -87,18 +100,54 @@ public sealed class LevelsCommandTests : IDisposable
     {
         string said = _prompt.Must(
             ExitCode.Wrong,
-            ["levels", "x.wav", "--gain", "much", "--tone", "3", "--window", "9-2", "--window", "some", "--channel", "0", "--raw", "48000,17,1", "--impacts", "none.csv"]);
+            [
+                "levels",
+                "x.wav",
+                "--gain",
+                "much",
+                "--tone",
+                "3",
+                "--window",
+                "9-2",
+                "--window",
+                "some",
+                "--channel",
+                "0",
+                "--raw",
+                "48000,17,1",
+                "--impacts",
+                "none.csv",
+            ]
+        );
         Assert.All(
-            new[] { "--gain much", "--tone 3", "--window 9-2", "--window some", "--channel 0", "--raw 48000,17,1", "none.csv: there is no such file", "give one of them" },
-            part => Assert.Contains(part, said, StringComparison.Ordinal));
-        Assert.Contains("--after: give --tone too", _prompt.Must(ExitCode.Wrong, ["levels", "x.wav", "--after", "y.wav"]), StringComparison.Ordinal);
+            new[]
+            {
+                "--gain much",
+                "--tone 3",
+                "--window 9-2",
+                "--window some",
+                "--channel 0",
+                "--raw 48000,17,1",
+                "none.csv: there is no such file",
+                "give one of them",
+            },
+            part => Assert.Contains(part, said, StringComparison.Ordinal)
+        );
+        Assert.Contains(
+            "--after: give --tone too",
+            _prompt.Must(ExitCode.Wrong, ["levels", "x.wav", "--after", "y.wav"]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void The_words_keep_to_80_columns_and_tell_windows_one_a_line()
     {
         RecordingCase reference = RecordingCase.Open("R04-calibrator");
-        string said = _prompt.Must(0, ["levels", reference.PathOf("before.flac"), "--tone", "94", "--window", "0-2", "--window", "3,5-7", "--window", "8-900"]);
+        string said = _prompt.Must(
+            0,
+            ["levels", reference.PathOf("before.flac"), "--tone", "94", "--window", "0-2", "--window", "3,5-7", "--window", "8-900"]
+        );
 
         Assert.All(said.Split('\n'), line => Assert.InRange(line.Length, 0, 80));
         Assert.Contains("gain 112.35 dB", said, StringComparison.Ordinal);
@@ -110,18 +159,29 @@ public sealed class LevelsCommandTests : IDisposable
     public void Silence_a_dead_channel_and_a_pistonphone_are_said()
     {
         string file = _prompt.Here("two.raw");
-        File.WriteAllBytes(file, [.. Enumerable.Range(0, 48_000 * 6).SelectMany(i =>
-        {
-            byte[] sample = BitConverter.GetBytes((short)(9000 * Math.Sin(2 * Math.PI * 250 * i / 48_000)));
-            return new byte[] { sample[0], sample[1], 0, 0 };
-        })]);
+        File.WriteAllBytes(
+            file,
+            [
+                .. Enumerable
+                    .Range(0, 48_000 * 6)
+                    .SelectMany(i =>
+                    {
+                        byte[] sample = BitConverter.GetBytes((short)(9000 * Math.Sin(2 * Math.PI * 250 * i / 48_000)));
+                        return new byte[] { sample[0], sample[1], 0, 0 };
+                    }),
+            ]
+        );
 
         string tone = _prompt.Must(0, ["levels", file, "--raw", "48000,16,2", "--tone", "114"]);
         Assert.Contains("channel 2 is dead", tone, StringComparison.Ordinal);
         Assert.Contains("the tone is 250 Hz", tone, StringComparison.Ordinal);
         string silent = _prompt.Must(0, ["levels", file, "--raw", "48000,16,2", "--channel", "2"]);
         Assert.Contains("silence", silent, StringComparison.Ordinal);
-        Assert.Contains("there is no channel 3; it has 2", _prompt.Must(2, ["levels", file, "--raw", "48000,16,2", "--channel", "3"]), StringComparison.Ordinal);
+        Assert.Contains(
+            "there is no channel 3; it has 2",
+            _prompt.Must(2, ["levels", file, "--raw", "48000,16,2", "--channel", "3"]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -23,7 +23,11 @@ public sealed class OwnKeysTests : IDisposable
     public void Changed_keys_work_and_those_as_delivered_do_not_any_more()
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860");
-        using Tui tui = new(day.Book, day.Clock, desk => desk with { Keys = Taken("# for the left hand", "", "drive t = g &", "drive m\t= b", "everywhere F12 = Ctrl+R") });
+        using Tui tui = new(
+            day.Book,
+            day.Clock,
+            desk => desk with { Keys = Taken("# for the left hand", "", "drive t = g &", "drive m\t= b", "everywhere F12 = Ctrl+R") }
+        );
         Assert.Contains("g w s r n e spoilt", tui.Rows[^1], StringComparison.Ordinal);
         tui.Keys("g");
         Assert.Equal(SpoiltCause.Traffic, day.Study.RunOn!.LastReading!.Spoilt!.Cause);
@@ -53,7 +57,11 @@ public sealed class OwnKeysTests : IDisposable
     }
 
     [Theory]
-    [InlineData("drive t = w", "line 1: 'w' would mean two things on drive: 'spoilt by traffic; again takes the flag back' and 'spoilt by wind gust; again takes the flag back'; give one of them another key")]
+    [InlineData(
+        "drive t = w",
+        "line 1: 'w' would mean two things on drive: 'spoilt by traffic; again takes the flag back' and 'spoilt by wind "
+            + "gust; again takes the flag back'; give one of them another key"
+    )]
     [InlineData("drive t = F12", "'F12' would mean two things on drive")]
     [InlineData("drive t = 5", "readings are typed with '5'")]
     [InlineData("drive t = .", "readings are typed with '.'")]
@@ -90,13 +98,14 @@ public sealed class OwnKeysTests : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private Surroundings Outside() => new()
-    {
-        Input = TextReader.Null,
-        Output = TextWriter.Null,
-        Error = _error,
-        Clock = new StoppedClock(),
-        Lot = new SeededLot(3),
-        ConfigFolder = _folder,
-    };
+    private Surroundings Outside() =>
+        new()
+        {
+            Input = TextReader.Null,
+            Output = TextWriter.Null,
+            Error = _error,
+            Clock = new StoppedClock(),
+            Lot = new SeededLot(3),
+            ConfigFolder = _folder,
+        };
 }

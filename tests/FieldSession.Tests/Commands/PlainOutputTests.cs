@@ -28,7 +28,10 @@ public sealed class PlainOutputTests
     [Fact]
     public void A_full_standard_output_says_which_one_it_is_and_a_full_message_stream_ends_nothing()
     {
-        using StreamWriter full = new(new FileStream("/dev/full", FileMode.Open, FileAccess.Write, FileShare.ReadWrite, 0)) { AutoFlush = true };
+        using StreamWriter full = new(new FileStream("/dev/full", FileMode.Open, FileAccess.Write, FileShare.ReadWrite, 0))
+        {
+            AutoFlush = true,
+        };
         using PlainOutput output = new(full, fault => new OutputRefusedException(fault));
         IOException refusal = Assert.ThrowsAny<IOException>(() => output.WriteLine("the answer"));
         Assert.StartsWith("standard output takes no more", refusal.Message, StringComparison.Ordinal);
@@ -54,8 +57,17 @@ public sealed class PlainOutputTests
         }
 
         StringWriter said = new();
-        string[] typed = [.. words.Split(' ').Select(word => word.Replace("{0}", folder.Study, StringComparison.Ordinal).Replace("{1}", Path.Combine(Repository.Root, "demo", "quillmere"), StringComparison.Ordinal))];
-        int code = await Task.Run(() => CommandLine.Run(typed, new Outside([]).World with { Output = said, Error = said })).WaitAsync(TimeSpan.FromSeconds(20));
+        string[] typed =
+        [
+            .. words
+                .Split(' ')
+                .Select(word =>
+                    word.Replace("{0}", folder.Study, StringComparison.Ordinal)
+                        .Replace("{1}", Path.Combine(Repository.Root, "demo", "quillmere"), StringComparison.Ordinal)
+                ),
+        ];
+        int code = await Task.Run(() => CommandLine.Run(typed, new Outside([]).World with { Output = said, Error = said }))
+            .WaitAsync(TimeSpan.FromSeconds(20));
 
         Assert.NotEqual(ExitCode.Done, code);
         Assert.Matches("pipe or a device|lies there already", said.ToString());

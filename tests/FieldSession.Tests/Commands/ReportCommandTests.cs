@@ -42,7 +42,10 @@ public sealed class ReportCommandTests : IDisposable
         string template = _prompt.Here("ours.liquid");
         Assert.Equal(template, _prompt.Must(0, ["report", "--template-out", template]).Trim());
         Assert.Equal(ReportTemplate.DefaultText, File.ReadAllText(template));
-        File.WriteAllText(template, "<!DOCTYPE html><title>Ours</title>{% for section in sections %}<h2>{{ section.title }}</h2>{% endfor %}");
+        File.WriteAllText(
+            template,
+            "<!DOCTYPE html><title>Ours</title>{% for section in sections %}<h2>{{ section.title }}</h2>{% endfor %}"
+        );
         _prompt.Must(0, ["report", _prompt.Study, "--out", Out, "--template", template]);
         Assert.Contains("<title>Ours</title><h2>The answer</h2><h2>The verdict in full</h2>", Page, StringComparison.Ordinal);
     }
@@ -76,15 +79,27 @@ public sealed class ReportCommandTests : IDisposable
     [Fact]
     public void A_template_that_is_missing_or_not_text_is_named()
     {
-        Assert.Contains("can't be read as a template", _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", Out, "--template", _prompt.Here("none")]), StringComparison.Ordinal);
+        Assert.Contains(
+            "can't be read as a template",
+            _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", Out, "--template", _prompt.Here("none")]),
+            StringComparison.Ordinal
+        );
         File.WriteAllBytes(_prompt.Here("bytes"), [0xC3, 0x28]);
-        Assert.Contains("can't be read as a template", _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", Out, "--template", _prompt.Here("bytes")]), StringComparison.Ordinal);
+        Assert.Contains(
+            "can't be read as a template",
+            _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", Out, "--template", _prompt.Here("bytes")]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_template_escapes_what_it_prints()
     {
-        string template = _prompt.Write("ours.liquid", "{% for section in sections %}{% for block in section.blocks %}{% if block.kind == 'points' %}{{ block.items | join: ' ' }}{% endif %}{% endfor %}{% endfor %}");
+        string template = _prompt.Write(
+            "ours.liquid",
+            "{% for section in sections %}{% for block in section.blocks %}{% if block.kind == 'points' %}{{ block.items | "
+                + "join: ' ' }}{% endif %}{% endfor %}{% endfor %}"
+        );
         _prompt.Enter("; <b>bold</b>\n");
         _prompt.Must(0, ["report", _prompt.Study, "--out", Out, "--template", template]);
         Assert.Contains("&lt;b&gt;bold&lt;/b&gt;", Page, StringComparison.Ordinal);
@@ -102,7 +117,11 @@ public sealed class ReportCommandTests : IDisposable
     public void A_file_in_the_place_of_the_folder_is_wrong_input()
     {
         string file = _prompt.Write("report", "mine");
-        Assert.Contains("this is a file; give a folder", _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", file]), StringComparison.Ordinal);
+        Assert.Contains(
+            "this is a file; give a folder",
+            _prompt.Must(ExitCode.Wrong, ["report", _prompt.Study, "--out", file]),
+            StringComparison.Ordinal
+        );
         Assert.Equal("mine", File.ReadAllText(file));
     }
 
@@ -113,8 +132,19 @@ public sealed class ReportCommandTests : IDisposable
         string before = Page;
         _prompt.Enter("; one more note\n");
         StringWriter error = new();
-        Surroundings outside = new() { Input = TextReader.Null, Output = TextWriter.Null, Error = error, Clock = _prompt.Clock, Lot = new Sealing.SeededLot(1) };
-        int code = ReportCommand.Run(new ReportWords(_prompt.Study, Out, null, null, IsOnePage: false), outside, new CancellationToken(canceled: true));
+        Surroundings outside = new()
+        {
+            Input = TextReader.Null,
+            Output = TextWriter.Null,
+            Error = error,
+            Clock = _prompt.Clock,
+            Lot = new Sealing.SeededLot(1),
+        };
+        int code = ReportCommand.Run(
+            new ReportWords(_prompt.Study, Out, null, null, IsOnePage: false),
+            outside,
+            new CancellationToken(canceled: true)
+        );
         Assert.Equal((ExitCode.No, $"{Out}: stopped; nothing was changed there"), (code, error.ToString().Trim()));
         Assert.Equal(before, Page);
         Assert.Equal(["report.html", "report.md"], Written);

@@ -75,7 +75,24 @@ public class SizeCommandTests
     public void The_command_line_hands_every_option_on()
     {
         using StringWriter output = new();
-        string[] typed = ["--difference", "0.75", "--run-sd", "0.2", "--reading-sd", "0.5", "--segments", "9", "--power", "0.9", "--margin", "0.8", "--runs", "5", "--json"];
+        string[] typed =
+        [
+            "--difference",
+            "0.75",
+            "--run-sd",
+            "0.2",
+            "--reading-sd",
+            "0.5",
+            "--segments",
+            "9",
+            "--power",
+            "0.9",
+            "--margin",
+            "0.8",
+            "--runs",
+            "5",
+            "--json",
+        ];
 
         int code = SizeCommand.Make().Parse(typed).Invoke(new() { Output = output });
 

@@ -75,7 +75,15 @@ public sealed class VerifyCommandTests : IDisposable
         Forge(_ => [.. whole[..^2], whole[^1]]);
         Assert.Contains("before all predictions were locked", Verify(1));
         FieldSession.Revealing.KeyOpened opened = (FieldSession.Revealing.KeyOpened)whole[^1];
-        Forge(_ => [.. whole[..^1], opened with { Key = [.. opened.Key.Select((line, i) => line with { Spec = opened.Key[opened.Key.Count - 1 - i].Spec })] }]);
+        Forge(_ =>
+            [
+                .. whole[..^1],
+                opened with
+                {
+                    Key = [.. opened.Key.Select((line, i) => line with { Spec = opened.Key[opened.Key.Count - 1 - i].Spec })],
+                },
+            ]
+        );
         Assert.Contains("not as the line says", Verify(1));
     }
 
@@ -87,7 +95,15 @@ public sealed class VerifyCommandTests : IDisposable
         Forge(_ => [.. whole.Select(entry => ReferenceEquals(entry, seal) ? seal with { Commitment = "none" } : entry)]);
         Assert.Contains("line 2: the commitment is not 64 hex digits", Verify(1));
         Line[] lines = [.. Lines()];
-        Line odd = Line.Make(lines.Length + 1, lines[^1].Hash, lines[^1].At, lines[^1].Strand, "run", 1, json => json.WriteStringValue("no run"));
+        Line odd = Line.Make(
+            lines.Length + 1,
+            lines[^1].Hash,
+            lines[^1].At,
+            lines[^1].Strand,
+            "run",
+            1,
+            json => json.WriteStringValue("no run")
+        );
         Line newer = Line.Make(odd.Number + 1, odd.Hash, odd.At, odd.Strand, "telemetry", 3, WriteNothing);
         Write([.. lines, odd, newer]);
         string said = Verify(1);
@@ -106,7 +122,9 @@ public sealed class VerifyCommandTests : IDisposable
         List<Line> forged = [];
         foreach (Entry entry in change([.. Lines().Select(EntryKinds.EntryIn)]))
         {
-            forged.Add(EntryKinds.Of(entry).Write(entry, forged.Count + 1, forged.LastOrDefault()?.Hash ?? Line.NoHash, first.At, first.Strand));
+            forged.Add(
+                EntryKinds.Of(entry).Write(entry, forged.Count + 1, forged.LastOrDefault()?.Hash ?? Line.NoHash, first.At, first.Strand)
+            );
         }
 
         Write(forged);

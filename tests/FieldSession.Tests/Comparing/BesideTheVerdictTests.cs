@@ -11,7 +11,11 @@ public class BesideTheVerdictTests
     public void Flags_of_the_quieter_code_that_carry_the_difference_are_named()
     {
         // every loud reading of B is flagged: clean readings show B quieter, all readings do not
-        MeasuredDay day = InventedReadings.Day("A B B A A B", 6, (run, s) => 60 + s + (run * 7 % 5 * 0.05) + (IsB(run) ? (IsLoud(run, s) ? 9 : -1) : 0) + (run * s % 3 * 0.05));
+        MeasuredDay day = InventedReadings.Day(
+            "A B B A A B",
+            6,
+            (run, s) => 60 + s + (run * 7 % 5 * 0.05) + (IsB(run) ? (IsLoud(run, s) ? 9 : -1) : 0) + (run * s % 3 * 0.05)
+        );
         ClassComparison steady = Steady(day.Spoilt(level => level.Code == "B" && IsLoud(level.Run - 1, int.Parse(level.Segment[1..]))));
 
         Assert.Equal("difference shown", steady.Verdict);
@@ -21,7 +25,11 @@ public class BesideTheVerdictTests
     [Fact]
     public void A_difference_that_stands_with_all_readings_has_no_such_remark()
     {
-        MeasuredDay day = InventedReadings.Day("A B B A A B", 6, (run, s) => 60 + s + (run * 7 % 5 * 0.05) + (IsB(run) ? -3 : 0) + (run * s % 3 * 0.05));
+        MeasuredDay day = InventedReadings.Day(
+            "A B B A A B",
+            6,
+            (run, s) => 60 + s + (run * 7 % 5 * 0.05) + (IsB(run) ? -3 : 0) + (run * s % 3 * 0.05)
+        );
 
         Assert.DoesNotContain(Steady(day.Spoilt(level => level is { Run: 2, Segment: "s3" })).Remarks, IsAboutTheQuieter);
     }
@@ -31,7 +39,10 @@ public class BesideTheVerdictTests
     {
         MeasuredDay day = InventedReadings.Scattered("A B B A", 6);
 
-        Assert.Contains(Compared(day.Spoilt(level => level.Run == 2 && level.Segment is "s0" or "s1" or "s2" && level.Code == "B")).Remarks, remark => remark.Contains("B has"));
+        Assert.Contains(
+            Compared(day.Spoilt(level => level.Run == 2 && level.Segment is "s0" or "s1" or "s2" && level.Code == "B")).Remarks,
+            remark => remark.Contains("B has")
+        );
         Assert.Empty(Compared(day.Spoilt(level => level is { Run: 2, Segment: "s0" or "s1" })).Remarks);
     }
 
@@ -69,15 +80,27 @@ public class BesideTheVerdictTests
         double[] seconds = timed ? [10, 40, 5] : [1, 1, 1];
         MeasuredDay day = InventedReadings.Day("A B B A", 3, Level) with
         {
-            Planned = [.. seconds.Select((one, s) => new PlannedSegment(InventedReadings.Name(s), "smooth", MeasureClass.Steady, timed ? one : null))],
+            Planned =
+            [
+                .. seconds.Select(
+                    (one, s) => new PlannedSegment(InventedReadings.Name(s), "smooth", MeasureClass.Steady, timed ? one : null)
+                ),
+            ],
         };
 
         RouteEnergy energy = Steady(day).RouteEnergy!;
 
         Assert.Equal(timed, energy.ByTime);
         Assert.Equal(["A", "B", "B", "A"], energy.Runs.Select(run => run.Code));
-        Assert.All(energy.Runs, run => Assert.Equal(
-            Decibels.EnergyMean([.. Enumerable.Range(0, 3).Select(s => Level(run.Run - 1, s))], seconds), run.LevelDb, 1e-9));
+        Assert.All(
+            energy.Runs,
+            run =>
+                Assert.Equal(
+                    Decibels.EnergyMean([.. Enumerable.Range(0, 3).Select(s => Level(run.Run - 1, s))], seconds),
+                    run.LevelDb,
+                    1e-9
+                )
+        );
         Assert.Equal(1.5, energy.Overall.DifferenceDb, 1e-9);
         Assert.NotNull(energy.Overall.StandardErrorDb);
     }

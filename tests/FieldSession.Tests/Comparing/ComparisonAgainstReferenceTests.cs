@@ -4,7 +4,10 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Comparing;
 
-/// <summary>Every row of the main-job reference cases; sources: SOURCE.md beside each case, made by an R implementation of its own and lme4 + pbkrtest.</summary>
+/// <summary>
+/// Every row of the main-job reference cases; sources: SOURCE.md beside each case, made by an R implementation of its own and lme4 +
+/// pbkrtest.
+/// </summary>
 public class ComparisonAgainstReferenceTests
 {
     private static readonly ComparisonTerms Terms = new("B", 1, 1);
@@ -53,7 +56,16 @@ public class ComparisonAgainstReferenceTests
         }
 
         // with gaps the mixed model weighs by its variance estimates: near, not equal (its df for two impact segments: 1.53 against 2)
-        Assert.Equal(315, reference.Check(found, name => name.EndsWith(".KR.df") ? 0.5 : name.EndsWith(".KR.se") ? 0.06 : null));
+        Assert.Equal(
+            315,
+            reference.Check(
+                found,
+                name =>
+                    name.EndsWith(".KR.df") ? 0.5
+                    : name.EndsWith(".KR.se") ? 0.06
+                    : null
+            )
+        );
     }
 
     [Theory]
@@ -80,7 +92,11 @@ public class ComparisonAgainstReferenceTests
         ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
         // two runs a code: w·w = 1, so the standard error is the run-to-run standard deviation itself
-        FoundNumbers.Add(found, "unfloored.overall", Estimated(classes.Steady!.Overall!.DifferenceDb, classes.Steady.SRunDb!.Value, classes.Steady.NuRun));
+        FoundNumbers.Add(
+            found,
+            "unfloored.overall",
+            Estimated(classes.Steady!.Overall!.DifferenceDb, classes.Steady.SRunDb!.Value, classes.Steady.NuRun)
+        );
         Assert.Equal(150, reference.Check(found));
     }
 
@@ -90,9 +106,14 @@ public class ComparisonAgainstReferenceTests
     public void A_day_of_three_runs_lends_repeatability_from_the_archive(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("06-aba-archive");
-        ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms with { Archive = CaseDay.Archive(reference, throughCsv) }).Comparisons.Single().Classes;
+        ClassComparisons classes = BlindComparison
+            .Of(CaseDay.Of(reference, throughCsv), Terms with { Archive = CaseDay.Archive(reference, throughCsv) })
+            .Comparisons.Single()
+            .Classes;
         Dictionary<string, object?> found = FoundNumbers.Of(classes);
-        foreach ((string name, ClassComparison? c) in new[] { ("all", classes.All), ("steady", classes.Steady), ("impact", classes.Impact) })
+        foreach (
+            (string name, ClassComparison? c) in new[] { ("all", classes.All), ("steady", classes.Steady), ("impact", classes.Impact) }
+        )
         {
             found[$"prior.{name}.s0sq"] = c!.Prior!.S0SquaredDb2;
             found[$"prior.{name}.nu_arch"] = c.Prior.NuArchive;
@@ -140,7 +161,9 @@ public class ComparisonAgainstReferenceTests
         ReferenceCase reference = ReferenceCase.Open("09-filter-noise");
         // different cars in no order: all at the same time, so no drift can enter
         MeasuredDay unordered = new([.. CaseDay.Of(reference, throughCsv).Levels.Select(level => level with { Minutes = 0 })]);
-        Dictionary<string, object?> found = FoundNumbers.Of(BlindComparison.Of(unordered, Terms with { Reference = "new" }).Comparisons.Single().Classes);
+        Dictionary<string, object?> found = FoundNumbers.Of(
+            BlindComparison.Of(unordered, Terms with { Reference = "new" }).Comparisons.Single().Classes
+        );
         FilterNoiseCells.Add(found, reference);
         Assert.Equal(224, reference.Check(found));
     }
@@ -154,14 +177,21 @@ public class ComparisonAgainstReferenceTests
         MeasuredDay day = CaseDay.Of(reference, throughCsv);
         Dictionary<string, object?> found = FoundNumbers.Of(BlindComparison.Of(day, Terms).Comparisons.Single().Classes);
         // a prior of 0.16 dB squared that weighs 6 degrees of freedom
-        ComparisonTerms lent = Terms with { Archive = [new ArchiveLine("earlier", MeasureClass.Steady, 6, 0.4, 0.2, 0, null)] };
+        ComparisonTerms lent = Terms with
+        {
+            Archive = [new ArchiveLine("earlier", MeasureClass.Steady, 6, 0.4, 0.2, 0, null)],
+        };
         foreach (int runs in new[] { 2, 3 })
         {
             MeasuredDay cut = CaseDay.FirstRuns(day, runs);
             Estimate? strict = BlindComparison.Of(cut, Terms).Comparisons.Single().Classes.Steady!.Overall;
             FoundNumbers.Add(found, $"after{runs}.steady", strict);
             FoundNumbers.Add(found, $"after{runs}.steady.overall", strict);
-            FoundNumbers.Add(found, $"after{runs}.archive.steady.overall", BlindComparison.Of(cut, lent).Comparisons.Single().Classes.Steady!.Overall);
+            FoundNumbers.Add(
+                found,
+                $"after{runs}.archive.steady.overall",
+                BlindComparison.Of(cut, lent).Comparisons.Single().Classes.Steady!.Overall
+            );
         }
 
         Assert.Equal(183, reference.Check(found));
@@ -203,7 +233,9 @@ public class ComparisonAgainstReferenceTests
     private static IReadOnlyList<SensitivityLine> Lines(MeasuredDay day) =>
         BlindComparison.InFull(day, Terms).Comparisons.Single().Classes.Steady!.Sensitivity!.Lines;
 
-    /// <summary>Complete days: the floor scales the standard error, so dividing it out gives that of the plain regression of run means.</summary>
+    /// <summary>
+    /// Complete days: the floor scales the standard error, so dividing it out gives that of the plain regression of run means.
+    /// </summary>
     private static void AddRunMeans(Dictionary<string, object?> found, ClassComparison c)
     {
         double standardError = c.Overall!.StandardErrorDb!.Value * c.SRunDb!.Value / c.SRunUsedDb!.Value;

@@ -17,17 +17,33 @@ public sealed class EarFindingsTests
     {
         var rows = ReferenceCase.Open("13-forced-choice").Table("data.csv");
         Assert.Equal(24, rows.Count);
-        Assert.All(rows, row => Assert.Equal(
-            int.Parse(row["a0.05"], CultureInfo.InvariantCulture),
-            ChoiceSize.Of(0.5, isTwoSided: false, int.Parse(row["n"], CultureInfo.InvariantCulture), 0.75).FewestRight));
+        Assert.All(
+            rows,
+            row =>
+                Assert.Equal(
+                    int.Parse(row["a0.05"], CultureInfo.InvariantCulture),
+                    ChoiceSize.Of(0.5, isTwoSided: false, int.Parse(row["n"], CultureInfo.InvariantCulture), 0.75).FewestRight
+                )
+        );
     }
 
     // the tables of ISO 5495 (two-sided) and ISO 4120 (triangle), as far as they are the exact binomial (from memory)
     [Theory]
     [InlineData(ChoiceKind.Paired, new[] { 6, 8, 10, 12, 16, 20, 24 }, new[] { 6, 8, 9, 10, 13, 15, 18 })]
     [InlineData(ChoiceKind.Triangle, new[] { 5, 6, 8, 10, 12, 18, 24, 30 }, new[] { 4, 5, 6, 7, 8, 10, 13, 15 })]
-    public void The_fewest_right_answers_of_two_sided_pairs_and_triangles_are_the_published_ones(ChoiceKind kind, int[] trials, int[] right) =>
-        Assert.Equal(right, trials.Select(n => ChoiceSize.Of(kind == ChoiceKind.Triangle ? 1 / 3.0 : 0.5, isTwoSided: kind == ChoiceKind.Paired, n, 0.75).FewestRight!.Value));
+    public void The_fewest_right_answers_of_two_sided_pairs_and_triangles_are_the_published_ones(
+        ChoiceKind kind,
+        int[] trials,
+        int[] right
+    ) =>
+        Assert.Equal(
+            right,
+            trials.Select(n =>
+                ChoiceSize
+                    .Of(kind == ChoiceKind.Triangle ? 1 / 3.0 : 0.5, isTwoSided: kind == ChoiceKind.Paired, n, 0.75)
+                    .FewestRight!.Value
+            )
+        );
 
     // own calculation with the binomial sum: P(X >= 10 of 12) and P(X >= 17 of 24) at 0.75
     [Theory]
@@ -117,7 +133,11 @@ public sealed class EarFindingsTests
 
         ChoiceFinding found = AnEarDay.Found(day).Choices[0];
         Assert.Equal((EarVerdict.NotTestedEnough, null), (found.Verdict, found.Counts));
-        Assert.StartsWith("NOT TESTED ENOUGH: 'x', 862 or 417, two-sided: nobody chose unseen", ChoiceWords.Sentence(found), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "NOT TESTED ENOUGH: 'x', 862 or 417, two-sided: nobody chose unseen",
+            ChoiceWords.Sentence(found),
+            StringComparison.Ordinal
+        );
     }
 
     // References/cases/14-ratings: enumeration of all sign patterns, checked there against an independent R package
@@ -127,8 +147,17 @@ public sealed class EarFindingsTests
         ReferenceCase reference = ReferenceCase.Open("14-ratings");
         RatedScore[] scores =
         [
-            .. reference.Table("data.csv").Select(row => new RatedScore(
-                row["rater"], row["seat"], "day", int.Parse(row["run"], CultureInfo.InvariantCulture), row["code"], row["item"], double.Parse(row["score"], CultureInfo.InvariantCulture))),
+            .. reference
+                .Table("data.csv")
+                .Select(row => new RatedScore(
+                    row["rater"],
+                    row["seat"],
+                    "day",
+                    int.Parse(row["run"], CultureInfo.InvariantCulture),
+                    row["code"],
+                    row["item"],
+                    double.Parse(row["score"], CultureInfo.InvariantCulture)
+                )),
         ];
         Dictionary<string, string> expected = reference.Table("expected.csv").ToDictionary(row => row["quantity"], row => row["value"]);
         double Of(string quantity) => double.Parse(expected[quantity], CultureInfo.InvariantCulture);
@@ -154,7 +183,10 @@ public sealed class EarFindingsTests
     [InlineData(0.5, "rated higher")]
     public void Six_raters_of_one_mind_can_decide(double difference, string word)
     {
-        RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 7 + difference))];
+        RatedScore[] scores =
+        [
+            .. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 7 + difference)),
+        ];
         Assert.Equal(word, RatingFinding.Of("roar", "862", "417", scores, "417", 7)!.Word);
     }
 
@@ -162,8 +194,16 @@ public sealed class EarFindingsTests
     [Fact]
     public void Several_attributes_are_tested_together_by_Holm()
     {
-        RatedScore[] scores = [.. from attribute in new[] { "roar", "plushness" } from i in Enumerable.Range(1, 6) select new RatedScore($"P{i}", "rear", "day", 2, "862", attribute, 6)];
-        RatingFinding[] alone = [.. new[] { "roar", "plushness" }.Select(attribute => RatingFinding.Of(attribute, "862", "417", scores, "417", 7)!)];
+        RatedScore[] scores =
+        [
+            .. from attribute in new[] { "roar", "plushness" }
+            from i in Enumerable.Range(1, 6)
+            select new RatedScore($"P{i}", "rear", "day", 2, "862", attribute, 6),
+        ];
+        RatingFinding[] alone =
+        [
+            .. new[] { "roar", "plushness" }.Select(attribute => RatingFinding.Of(attribute, "862", "417", scores, "417", 7)!),
+        ];
         Assert.All(RatingFinding.Together(alone), found => Assert.Equal((0.0625, "too few for a test"), (found.PHolm, found.Word)));
         Assert.Equal("rated lower", RatingFinding.Together([alone[0]])[0].Word);
     }
@@ -174,15 +214,25 @@ public sealed class EarFindingsTests
         RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 6))];
         RatingFinding fixedScore = RatingFinding.Of("roar", "862", "417", scores, "417", 7)!;
         Assert.Equal(7, fixedScore.AgainstPoints);
-        Assert.Contains(EarWords.About([fixedScore]), words => words.Contains("417 is not rated: it is 7 by agreement", StringComparison.Ordinal));
-        RatedScore[] rated = [.. scores, .. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 1, "417", "roar", 7))];
+        Assert.Contains(
+            EarWords.About([fixedScore]),
+            words => words.Contains("417 is not rated: it is 7 by agreement", StringComparison.Ordinal)
+        );
+        RatedScore[] rated =
+        [
+            .. scores,
+            .. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 1, "417", "roar", 7)),
+        ];
         Assert.Null(RatingFinding.Of("roar", "862", "417", rated, "417", 7)!.AgainstPoints);
     }
 
     [Fact]
     public void More_raters_than_can_be_enumerated_are_judged_from_drawn_patterns_the_same_each_time()
     {
-        RatedScore[] scores = [.. Enumerable.Range(1, 24).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", i % 2 == 0 ? 6.5 : 7.5))];
+        RatedScore[] scores =
+        [
+            .. Enumerable.Range(1, 24).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", i % 2 == 0 ? 6.5 : 7.5)),
+        ];
         double p = RatingFinding.Of("roar", "862", "417", scores, "417", 7)!.P;
         Assert.Equal(1, p);
         Assert.Equal("no difference shown", RatingFinding.Of("roar", "862", "417", scores, "417", 7)!.Word);
@@ -200,17 +250,38 @@ public sealed class EarFindingsTests
     [Fact]
     public void Extra_levels_are_compared_apart_from_dBA()
     {
-        ADay day = new ADay().Ready().Typed(
-            "run 417", "5860", "extra c=74 l200=60", "6365", "extra c=78", "714",
-            "run 862", "5860", "extra c=76 l200=63", "6365", "extra c=80", "714",
-            "run 417", "5860", "extra c=74", "6365", "extra c=78", "714");
+        ADay day = new ADay()
+            .Ready()
+            .Typed(
+                "run 417",
+                "5860",
+                "extra c=74 l200=60",
+                "6365",
+                "extra c=78",
+                "714",
+                "run 862",
+                "5860",
+                "extra c=76 l200=63",
+                "6365",
+                "extra c=80",
+                "714",
+                "run 417",
+                "5860",
+                "extra c=74",
+                "6365",
+                "extra c=78",
+                "714"
+            );
         Assert.Equal(["dB(C)"], AnEarDay.Found(day).Extras.Select(f => f.Name));
         Study uncovered = day.Study with { RingOpening = new RingOpening("the owner asks", day.Study.Runs[0].Started) };
         IReadOnlyList<ExtraFinding> found = EarFindings.Of(uncovered, StudyTerms.Of(uncovered)).Extras;
         Assert.Equal([("dB(C)", 6), ("dB at 200 Hz", 2)], found.Select(f => (f.Name, f.Readings)));
         Assert.Equal(2, found[0].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);
         Assert.Equal(3, found[1].Comparison.Comparisons[0].Classes.Steady!.Overall!.DifferenceDb, 9);
-        double dba = BlindComparison.Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study)).Comparisons[0].Classes.Steady!.Overall!.DifferenceDb;
+        double dba = BlindComparison
+            .Of(StudyReadings.Of(day.Study), StudyTerms.Of(day.Study))
+            .Comparisons[0]
+            .Classes.Steady!.Overall!.DifferenceDb;
         Assert.Equal(0, dba, 9);
     }
 }

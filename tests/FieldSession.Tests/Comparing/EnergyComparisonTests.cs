@@ -12,17 +12,29 @@ public sealed class EnergyComparisonTests
 
     /// <summary>The four paired days of the Quillmere ring; made up with it, checked by hand from the log ratios of each day.</summary>
     private static MeasuredLeg[] Quillmere =>
-    [
-        Leg(1, "X", "417", 17.9), Leg(1, "Y", "862", 18.5), Leg(2, "X", "417", 18.3), Leg(2, "Y", "862", 18.8),
-        Leg(3, "X", "862", 18.4), Leg(3, "Y", "417", 18.3), Leg(4, "X", "862", 19.1), Leg(4, "Y", "417", 18.8),
-    ];
+        [
+            Leg(1, "X", "417", 17.9),
+            Leg(1, "Y", "862", 18.5),
+            Leg(2, "X", "417", 18.3),
+            Leg(2, "Y", "862", 18.8),
+            Leg(3, "X", "862", 18.4),
+            Leg(3, "Y", "417", 18.3),
+            Leg(4, "X", "862", 19.1),
+            Leg(4, "Y", "417", 18.8),
+        ];
 
     /// <summary>The four paired days of the Dunmarrow loop, given in mi/kWh; three codes.</summary>
     private static MeasuredLeg[] Dunmarrow =>
-    [
-        Mile(1, "X", "158", 3.42), Mile(1, "Y", "704", 3.38), Mile(2, "X", "704", 3.47), Mile(2, "Y", "158", 3.41),
-        Mile(3, "X", "158", 3.35), Mile(3, "Y", "391", 3.30), Mile(4, "X", "391", 3.39), Mile(4, "Y", "158", 3.36),
-    ];
+        [
+            Mile(1, "X", "158", 3.42),
+            Mile(1, "Y", "704", 3.38),
+            Mile(2, "X", "704", 3.47),
+            Mile(2, "Y", "158", 3.41),
+            Mile(3, "X", "158", 3.35),
+            Mile(3, "Y", "391", 3.30),
+            Mile(4, "X", "391", 3.39),
+            Mile(4, "Y", "158", 3.36),
+        ];
 
     private static MeasuredLeg Mile(int day, string car, string code, double milesPerKwh) =>
         new(day, car, code, 100 * Speed.KmPerMile, 100 / milesPerKwh);
@@ -31,12 +43,22 @@ public sealed class EnergyComparisonTests
     public void The_crossover_equals_the_linear_model_of_R_in_every_row()
     {
         ReferenceCase reference = Open("16-energy-crossover");
-        MeasuredLeg[] legs = [.. reference.Table("data.csv").Select(row => new MeasuredLeg(
-            int.Parse(row["day"]), row["car"], row["code"], Number(row["distance_km"]), Number(row["energy_kWh"]))
-        {
-            Driver = row["driver"],
-            AirCelsius = Number(row["temp_C"]),
-        })];
+        MeasuredLeg[] legs =
+        [
+            .. reference
+                .Table("data.csv")
+                .Select(row => new MeasuredLeg(
+                    int.Parse(row["day"]),
+                    row["car"],
+                    row["code"],
+                    Number(row["distance_km"]),
+                    Number(row["energy_kWh"])
+                )
+                {
+                    Driver = row["driver"],
+                    AirCelsius = Number(row["temp_C"]),
+                }),
+        ];
         EnergyComparison days = EnergyComparison.Of(legs, new EnergyTerms("A"));
         EnergyFinding finding = Assert.Single(days.Findings);
         EnergyEstimate b = finding.Estimate!;
@@ -92,12 +114,15 @@ public sealed class EnergyComparisonTests
         // given in mi/kWh: +0.28 % and -0.31 % there is as much less and more energy
         Assert.Equal(100 * ((1 / 1.0028) - 1), days.Findings[0].Estimate!.Percent, 0.01);
         Assert.Equal(100 * ((1 / 0.9969) - 1), days.Findings[1].Estimate!.Percent, 0.01);
-        Assert.All(days.Findings, finding =>
-        {
-            Assert.Null(finding.Estimate!.Lo95Percent);
-            Assert.Null(finding.Estimate.PTost);
-            Assert.Null(finding.MoreDaysAsSeen);
-            Assert.Contains("too few days", finding.Verdict, StringComparison.Ordinal);
-        });
+        Assert.All(
+            days.Findings,
+            finding =>
+            {
+                Assert.Null(finding.Estimate!.Lo95Percent);
+                Assert.Null(finding.Estimate.PTost);
+                Assert.Null(finding.MoreDaysAsSeen);
+                Assert.Contains("too few days", finding.Verdict, StringComparison.Ordinal);
+            }
+        );
     }
 }

@@ -4,19 +4,26 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Comparing;
 
-/// <summary>The cell analysis of the filter data: 36 different cars, three a cell; a balanced design, so its table of sums of squares is that of cell means.</summary>
+/// <summary>
+/// The cell analysis of the filter data: 36 different cars, three a cell; a balanced design, so its table of sums of squares is that of
+/// cell means.
+/// </summary>
 internal static class FilterNoiseCells
 {
     public static void Add(Dictionary<string, object?> found, ReferenceCase reference)
     {
-        (string Size, string Side, string Type, double Y)[] cars = [.. reference.Table("data.csv").Select(row => (
-            row["kind"], row["segment"].Split('-')[1], row["code"], ReferenceCase.Number(row["low"])))];
+        (string Size, string Side, string Type, double Y)[] cars =
+        [
+            .. reference
+                .Table("data.csv")
+                .Select(row => (row["kind"], row["segment"].Split('-')[1], row["code"], ReferenceCase.Number(row["low"]))),
+        ];
         Func<(string Size, string Side, string Type, double Y), string>[] factors = [car => car.Size, car => car.Side, car => car.Type];
         string[] names = ["Size", "Side", "Type"];
         double mean = cars.Average(car => car.Y);
-        double Explained(int mask) => cars
-            .GroupBy(car => string.Join('|', factors.Where((_, i) => (mask >> i & 1) == 1).Select(factor => factor(car))))
-            .Sum(cell => cell.Count() * Math.Pow(cell.Average(car => car.Y) - mean, 2));
+        double Explained(int mask) =>
+            cars.GroupBy(car => string.Join('|', factors.Where((_, i) => (mask >> i & 1) == 1).Select(factor => factor(car))))
+                .Sum(cell => cell.Count() * Math.Pow(cell.Average(car => car.Y) - mean, 2));
         double residual = cars.Sum(car => (car.Y - mean) * (car.Y - mean)) - Explained(7);
         found["anova.Residuals.df"] = 24;
         found["anova.Residuals.SS"] = residual;
@@ -36,7 +43,9 @@ internal static class FilterNoiseCells
             some.Where(car => car.Type == "std").Average(car => car.Y) - some.Where(car => car.Type == "new").Average(car => car.Y);
         AddLine(found, "cells.overall.std-new", Difference(cars), sd * Math.Sqrt(2 / 18.0));
         var cells = cars.GroupBy(car => $"{car.Size}-{car.Side}").ToArray();
-        double[] holm = Holm.Adjust([.. cells.Select(cell => AddLine(found, $"cells.seg.{cell.Key}", Difference(cell), sd * Math.Sqrt(2 / 3.0)))]);
+        double[] holm = Holm.Adjust([
+            .. cells.Select(cell => AddLine(found, $"cells.seg.{cell.Key}", Difference(cell), sd * Math.Sqrt(2 / 3.0))),
+        ]);
         for (int i = 0; i < cells.Length; i++)
         {
             found[$"cells.seg.{cells[i].Key}.p_holm"] = holm[i];

@@ -41,7 +41,11 @@ public class SensitivityTests
     public void One_run_that_makes_the_verdict_is_named_in_words()
     {
         // run 8 on B is 6 dB too quiet: without it the difference shows
-        MeasuredDay day = InventedReadings.Day("A B B A A B A B", 4, (run, s) => 60 + s + (run % 3 * 0.1) + (run is 1 or 2 or 5 ? 3 : 0) + (run == 7 ? -3 : 0) + (run * s % 5 * 0.1));
+        MeasuredDay day = InventedReadings.Day(
+            "A B B A A B A B",
+            4,
+            (run, s) => 60 + s + (run % 3 * 0.1) + (run is 1 or 2 or 5 ? 3 : 0) + (run == 7 ? -3 : 0) + (run * s % 5 * 0.1)
+        );
         Comparison comparison = With(day);
 
         Assert.True(comparison.Comparisons.Single().Classes.Steady!.Sensitivity!.VerdictChanges);

@@ -45,7 +45,9 @@ public sealed class StudyReadingsTests
     [Fact]
     public void Readings_of_a_session_whose_meter_drifted_too_far_are_left_out()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "5860", "6365 t", "714", "calibration after 93.2", "calibration before 94", "run 862", "5961", "6466", "72");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "5860", "6365 t", "714", "calibration after 93.2", "calibration before 94", "run 862", "5961", "6466", "72");
         MeasuredDay measured = StudyReadings.Of(day.Study);
         Assert.Equal(["void session", "traffic", "void session", null, null, null], measured.Levels.Select(l => l.Cause));
         Assert.Equal(["1", "2"], measured.Levels.Select(l => l.Session).Distinct());

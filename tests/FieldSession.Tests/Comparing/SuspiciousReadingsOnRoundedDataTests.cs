@@ -3,7 +3,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Comparing;
 
-/// <summary>A coarse display must not make readings suspicious: rounding alone puts a level up to one step away from what the others predict.</summary>
+/// <summary>
+/// A coarse display must not make readings suspicious: rounding alone puts a level up to one step away from what the others predict.
+/// </summary>
 public sealed class SuspiciousReadingsOnRoundedDataTests
 {
     [Theory]
@@ -17,7 +19,12 @@ public sealed class SuspiciousReadingsOnRoundedDataTests
     [InlineData("A B A B A B", 5, 0.1, 0)]
     [InlineData("A B A B A B", 8, 0.1, 0.01)]
     [InlineData("A B A B A B", 8, 0.1, 0.5)]
-    public void Rounded_days_of_many_shapes_raise_no_more_than_the_5_percent_of_false_alarms(string order, int segments, double stepDb, double readingSdDb)
+    public void Rounded_days_of_many_shapes_raise_no_more_than_the_5_percent_of_false_alarms(
+        string order,
+        int segments,
+        double stepDb,
+        double readingSdDb
+    )
     {
         const int Days = 300;
         Random lot = new(7);
@@ -26,7 +33,11 @@ public sealed class SuspiciousReadingsOnRoundedDataTests
         {
             double[] runs = [.. order.Split(' ').Select(_ => 0.3 * Normal(lot))];
             double[] places = [.. Enumerable.Range(0, segments).Select(_ => 60 + 8 * lot.NextDouble())];
-            MeasuredDay typed = InventedReadings.Day(order, segments, (run, s) => Math.Round((places[s] + runs[run] + readingSdDb * Normal(lot)) / stepDb) * stepDb);
+            MeasuredDay typed = InventedReadings.Day(
+                order,
+                segments,
+                (run, s) => Math.Round((places[s] + runs[run] + readingSdDb * Normal(lot)) / stepDb) * stepDb
+            );
             IReadOnlyList<SuspiciousReading> listed = BlindComparison.Of(typed, new ComparisonTerms("A")).Suspicious;
             Assert.All(listed, reading => Assert.InRange(reading.StudentisedResidual, 0, 50));
             alarmed += listed.Count > 0 ? 1 : 0;

@@ -5,7 +5,8 @@ using FieldSession.Tests.Verdicts;
 namespace FieldSession.Tests.Comparing;
 
 /// <summary>
-/// A word of the headline is wrong in at most 5 % of studies: the cells of docs/formulas.md, "The headline of a whole study", with few studies each.
+/// A word of the headline is wrong in at most 5 % of studies: the cells of docs/formulas.md, "The headline of a whole study", with few
+/// studies each.
 /// The long run: 'procedure 20000 1' of the benchmarks.
 /// </summary>
 public sealed class TheHeadlineIsSeldomWrongTests
@@ -60,8 +61,14 @@ public sealed class TheHeadlineIsSeldomWrongTests
     {
         foreach (VerdictDay day in VerdictDays.Random(200).Concat(VerdictDays.ByHand()))
         {
-            (string Code, Conclusion? Word)[] whole = [.. BlindComparison.Of(day.Day, day.Terms).Comparisons.Select(pair => (pair.Code, pair.Classes.Steady?.Conclusion))];
-            (string Code, Conclusion? Word)[] alone = [.. MainConclusions.Of(day.Day, day.Terms).Select(pair => (pair.Code, pair.Conclusion))];
+            (string Code, Conclusion? Word)[] whole =
+            [
+                .. BlindComparison.Of(day.Day, day.Terms).Comparisons.Select(pair => (pair.Code, pair.Classes.Steady?.Conclusion)),
+            ];
+            (string Code, Conclusion? Word)[] alone =
+            [
+                .. MainConclusions.Of(day.Day, day.Terms).Select(pair => (pair.Code, pair.Conclusion)),
+            ];
             Assert.Equal(whole, alone);
         }
     }

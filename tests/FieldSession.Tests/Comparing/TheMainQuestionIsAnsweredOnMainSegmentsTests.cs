@@ -18,7 +18,13 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     {
         Study study = Driven(["Mill lane"]).Study;
         Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
-        Comparison alone = BlindComparison.Of(StudyReadings.Of(Driven(null, "Mill lane").Study), StudyTerms.Of(study) with { MainSegments = null });
+        Comparison alone = BlindComparison.Of(
+            StudyReadings.Of(Driven(null, "Mill lane").Study),
+            StudyTerms.Of(study) with
+            {
+                MainSegments = null,
+            }
+        );
         Assert.Equal(["Mill lane"], comparison.MainSegments!);
         Assert.Equal(alone.Comparisons[0].Classes.Steady!.Overall, comparison.Main[0].Classes.Steady!.Overall);
         Assert.Equal(2, comparison.Main[0].Classes.Steady!.Overall!.DifferenceDb, 1e-9);
@@ -46,7 +52,10 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
         Assert.Contains("MAIN MEASURE: the main segment Mill lane", summary);
         Assert.Contains("Everything below is explored.", summary);
         Assert.Contains("\"main_segments\"", ComparisonJson.Of(comparison));
-        string report = string.Join('\n', DayReport.Of(study, null, new Provenance(1, "", "")).Sections.SelectMany(section => section.Blocks).SelectMany(Texts));
+        string report = string.Join(
+            '\n',
+            DayReport.Of(study, null, new Provenance(1, "", "")).Sections.SelectMany(section => section.Blocks).SelectMany(Texts)
+        );
         Assert.Contains("Main measure: the main segment Mill lane. Everything else is explored.", report);
         Assert.Contains("862 against 417, on the main segment Mill lane:", report);
         Assert.Contains("main segments", report);
@@ -64,7 +73,11 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     [InlineData("main_segments = [\"Long lame\"]", "'Long lame' is not a segment of the route", "Long lane, Bridge joint")]
     [InlineData("main_segments = []", "no main segment is named", "leave it out")]
     [InlineData("main_segments = [\"Bridge joint\"]", "is an impact, and the main measure is steady", "change the main measure")]
-    [InlineData("main_measure = \"impact\"\nmain_segments = [\"Long lane\"]", "is a steady segment, and the main measure is impact", "change the main measure")]
+    [InlineData(
+        "main_measure = \"impact\"\nmain_segments = [\"Long lane\"]",
+        "is a steady segment, and the main measure is impact",
+        "change the main measure"
+    )]
     [InlineData("main_segments = \"Long lane\"", "'main_segments' is text", "a list")]
     [InlineData("main_segments = [\"Long lane\", \"long lane\"]", "twice", "once")]
     public void Others_are_refused_at_their_place(string more, string what, string allowed)
@@ -83,7 +96,11 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
         Assert.Equal(["Quarry road"], day.Study.Plan!.MainSegments!);
         Assert.Contains("the main measure is impact", day.Refusal("amend main_measure=impact because why").Why);
         Assert.Contains("not a segment of the route", day.Refusal("amend main_segments=Moon because why").Why);
-        day.Typed("amend main_segments=- because all count", "amend main_measure=impact because why", "amend main_segments=Bridge joint because why");
+        day.Typed(
+            "amend main_segments=- because all count",
+            "amend main_measure=impact because why",
+            "amend main_segments=Bridge joint because why"
+        );
         Assert.Equal(["-", "Quarry road"], day.Study.Amendments.Where(one => one.What == "main_segments").Take(2).Select(one => one.From));
         Assert.Equal(["Bridge joint"], day.Study.Plan!.MainSegments!);
     }
@@ -100,7 +117,10 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
     private static ADay Driven(string[]? main, string? only = null)
     {
         Plan plan = ADay.ShortPlan;
-        Segment[] route = [.. plan.Route.Where(segment => only is null || segment.Name == only).Select((segment, i) => segment with { Number = i + 1 })];
+        Segment[] route =
+        [
+            .. plan.Route.Where(segment => only is null || segment.Name == only).Select((segment, i) => segment with { Number = i + 1 }),
+        ];
         ADay day = new ADay(plan with { Route = [.. route], MainSegments = main is null ? null : [.. main] }).Ready();
         foreach (string code in new[] { "417", "862", "417" })
         {
@@ -113,11 +133,12 @@ public class TheMainQuestionIsAnsweredOnMainSegmentsTests
         return day;
     }
 
-    private static IEnumerable<string> Texts(ReportBlock block) => block switch
-    {
-        Paragraph paragraph => [paragraph.Words],
-        Points points => points.Items,
-        ReportTable table => table.Rows.SelectMany(row => row),
-        _ => [],
-    };
+    private static IEnumerable<string> Texts(ReportBlock block) =>
+        block switch
+        {
+            Paragraph paragraph => [paragraph.Words],
+            Points points => points.Items,
+            ReportTable table => table.Rows.SelectMany(row => row),
+            _ => [],
+        };
 }

@@ -23,7 +23,8 @@ public class WhatCountsTests
     }
 
     [Fact]
-    public void Three_runs_cannot_decide_alone() => Assert.Equal("no verdict: three runs cannot decide alone", Steady(Day("A B A")).Verdict);
+    public void Three_runs_cannot_decide_alone() =>
+        Assert.Equal("no verdict: three runs cannot decide alone", Steady(Day("A B A")).Verdict);
 
     [Fact]
     public void A_car_for_each_code_cannot_be_told_apart_from_the_code()
@@ -49,7 +50,10 @@ public class WhatCountsTests
     public void A_segment_without_a_level_on_one_code_is_not_compared()
     {
         MeasuredDay day = Day("A B B A");
-        day = day with { Levels = [.. day.Levels.Select(level => level.Code == "B" && level.Segment == "s2" ? level with { Spoilt = true } : level)] };
+        day = day with
+        {
+            Levels = [.. day.Levels.Select(level => level.Code == "B" && level.Segment == "s2" ? level with { Spoilt = true } : level)],
+        };
         Assert.Equal(["s2"], Steady(day).SegmentsNotCompared);
     }
 
@@ -59,7 +63,12 @@ public class WhatCountsTests
         MeasuredDay day = Day("A B B A B");
         day = day with
         {
-            Levels = [.. day.Levels.Where(level => level.Code != "B" || (level.Run == 5 ? level.Segment is "s2" or "s3" : level.Segment is "s0" or "s1"))],
+            Levels =
+            [
+                .. day.Levels.Where(level =>
+                    level.Code != "B" || (level.Run == 5 ? level.Segment is "s2" or "s3" : level.Segment is "s0" or "s1")
+                ),
+            ],
         };
         ClassComparison steady = Steady(day);
         Assert.Equal([5], steady.RunsNotCounted);
@@ -78,7 +87,10 @@ public class WhatCountsTests
     [Fact]
     public void Runs_that_agree_to_the_last_digit_give_no_interval()
     {
-        MeasuredDay day = new([.. Day("A B B A").Levels.Select(level => level with { LowDb = level.Code == "A" ? 60 : 61, HighDb = level.Code == "A" ? 60 : 61 })]);
+        MeasuredDay day = new([
+            .. Day("A B B A")
+                .Levels.Select(level => level with { LowDb = level.Code == "A" ? 60 : 61, HighDb = level.Code == "A" ? 60 : 61 }),
+        ]);
         ClassComparison steady = Steady(day);
         Assert.Equal(1, steady.Overall!.DifferenceDb, 1e-12);
         Assert.Null(steady.Overall.P);
@@ -88,13 +100,28 @@ public class WhatCountsTests
     [Fact]
     public void Every_lengthening_after_a_comparison_could_be_seen_asks_for_more_and_is_said()
     {
-        ComparisonTerms[] terms = [.. new int[][] { [4], [4, 6], [4, 6, 8] }.Select(ends => new ComparisonTerms { Looks = new Looks(ends) })];
+        ComparisonTerms[] terms =
+        [
+            .. new int[][] { [4], [4, 6], [4, 6, 8] }.Select(ends => new ComparisonTerms { Looks = new Looks(ends) }),
+        ];
         Assert.Equal(0.045, terms[0].Levels.Difference, 12);
         Assert.Equal(0.045, terms[0].Levels.Equivalence, 12);
         Assert.True(terms[1].Levels.Difference < terms[0].Levels.Difference && terms[2].Levels.Difference < terms[1].Levels.Difference);
-        Assert.DoesNotContain("extended", BlindComparison.Of(Day("A B B A"), terms[0]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
-        Assert.EndsWith("extended 1 time", BlindComparison.Of(Day("A B B A"), terms[1]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
-        Assert.EndsWith("extended 2 times", BlindComparison.Of(Day("A B B A"), terms[2]).Comparisons[0].Classes.Steady!.Verdict, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "extended",
+            BlindComparison.Of(Day("A B B A"), terms[0]).Comparisons[0].Classes.Steady!.Verdict,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "extended 1 time",
+            BlindComparison.Of(Day("A B B A"), terms[1]).Comparisons[0].Classes.Steady!.Verdict,
+            StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            "extended 2 times",
+            BlindComparison.Of(Day("A B B A"), terms[2]).Comparisons[0].Classes.Steady!.Verdict,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -108,8 +135,14 @@ public class WhatCountsTests
         Assert.Null(steady.OrderTest);
         Assert.Null(steady.MoreRunsAsSeen);
         Assert.All(
-            [steady.Overall, .. steady.Kinds.Select(kind => kind.Estimate), .. steady.Segments.Select(segment => segment.Estimate), .. steady.Sensitivity!.Lines.Select(line => line.Overall)],
-            estimate => Assert.True(estimate is { P: null, PTost: null }));
+            [
+                steady.Overall,
+                .. steady.Kinds.Select(kind => kind.Estimate),
+                .. steady.Segments.Select(segment => segment.Estimate),
+                .. steady.Sensitivity!.Lines.Select(line => line.Overall),
+            ],
+            estimate => Assert.True(estimate is { P: null, PTost: null })
+        );
         string text = string.Join('\n', FieldSession.Reviewing.ComparisonWords.Of(open, Day("A B B A A B B A")));
         Assert.Contains("UNFINISHED", text, StringComparison.Ordinal);
         Assert.DoesNotMatch(@"\b0[.,]0\d+\b.*p |p if ", text);
@@ -120,7 +153,10 @@ public class WhatCountsTests
     {
         Estimate huge = new(0.3, 0.4, 0.2, -1_809_044, 1_809_042, 0.7, -2000, 2000, 0.4);
         Assert.True(huge.HasNoUsableInterval);
-        Assert.Equal(("no usable interval", "no usable interval"), (FieldSession.Reviewing.Figures.Interval95(huge), FieldSession.Reviewing.Figures.Interval90(huge)));
+        Assert.Equal(
+            ("no usable interval", "no usable interval"),
+            (FieldSession.Reviewing.Figures.Interval95(huge), FieldSession.Reviewing.Figures.Interval90(huge))
+        );
         Assert.False((huge with { Df = 1 }).HasNoUsableInterval);
         Assert.False((huge with { Lo95Db = -19, Hi95Db = 19 }).HasNoUsableInterval);
     }
@@ -146,15 +182,36 @@ public class WhatCountsTests
     {
         MeasuredLevel level = Day("A B").Levels[0];
         MeasuredDay day = new([level, level with { Code = "B" }]);
-        Assert.Contains("run 1 has two codes", Assert.Throws<ArgumentException>(() => BlindComparison.Of(day, new ComparisonTerms())).Message);
+        Assert.Contains(
+            "run 1 has two codes",
+            Assert.Throws<ArgumentException>(() => BlindComparison.Of(day, new ComparisonTerms())).Message
+        );
     }
 
-    private static ClassComparison Steady(MeasuredDay day) => BlindComparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
+    private static ClassComparison Steady(MeasuredDay day) =>
+        BlindComparison.Of(day, new ComparisonTerms()).Comparisons.Single().Classes.Steady!;
 
     private static MeasuredDay Day(string order, int seed = 3)
     {
         Random lot = new(seed);
-        return new MeasuredDay([.. order.Split(' ').SelectMany((code, run) => Enumerable.Range(0, 4).Select(s => new MeasuredLevel(
-            run + 1, code, string.Create(CultureInfo.InvariantCulture, $"s{s}"), "smooth", MeasureClass.Steady, 60 + lot.NextDouble(), 62 + lot.NextDouble(), Minutes: run * 30)))]);
+        return new MeasuredDay([
+            .. order
+                .Split(' ')
+                .SelectMany(
+                    (code, run) =>
+                        Enumerable
+                            .Range(0, 4)
+                            .Select(s => new MeasuredLevel(
+                                run + 1,
+                                code,
+                                string.Create(CultureInfo.InvariantCulture, $"s{s}"),
+                                "smooth",
+                                MeasureClass.Steady,
+                                60 + lot.NextDouble(),
+                                62 + lot.NextDouble(),
+                                Minutes: run * 30
+                            ))
+                ),
+        ]);
     }
 }

@@ -5,7 +5,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Crashes;
 
-/// <summary>A damaged page number leads LiteDB gigabytes beyond its file; opening such a study costs no more than opening a sound one.</summary>
+/// <summary>
+/// A damaged page number leads LiteDB gigabytes beyond its file; opening such a study costs no more than opening a sound one.
+/// </summary>
 public sealed class ADamagedSecondCopyIsCheapTests
 {
     private const int PageBytes = 8192;

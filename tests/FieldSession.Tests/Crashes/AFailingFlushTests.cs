@@ -6,7 +6,9 @@ using Microsoft.Win32.SafeHandles;
 
 namespace FieldSession.Tests.Crashes;
 
-/// <summary>A disk that says no to a flush is believed: what was answered is on the disk, and what was dropped is written again or said.</summary>
+/// <summary>
+/// A disk that says no to a flush is believed: what was answered is on the disk, and what was dropped is written again or said.
+/// </summary>
 public sealed class AFailingFlushTests
 {
     // A pipe can't be flushed: fsync(2) answers EINVAL, which the runtime's own flush passes over in silence.
@@ -66,7 +68,10 @@ public sealed class AFailingFlushTests
     public void A_disk_that_says_yes_to_a_flush_and_has_nothing_takes_no_line()
     {
         int flushes = 0;
-        List<Line> taken = Take(new MemoryDisk { LiesAtFlush = path => path == CrashDay.Paths.Journal && ++flushes is > 5 and < 9 }, out MemoryDisk disk);
+        List<Line> taken = Take(
+            new MemoryDisk { LiesAtFlush = path => path == CrashDay.Paths.Journal && ++flushes is > 5 and < 9 },
+            out MemoryDisk disk
+        );
         Assert.InRange(taken.Count, 25, 29);
         using StudyFile study = CrashDay.Open(disk.AfterPowerCut());
         Assert.Equal(taken, study.Lines);
@@ -96,7 +101,8 @@ public sealed class AFailingFlushTests
         Assert.Equal(lines, again.Lines);
     }
 
-    private static List<Line> Take(Func<string, bool> failsToFlush, out MemoryDisk disk) => Take(new MemoryDisk { FailsToFlush = failsToFlush }, out disk);
+    private static List<Line> Take(Func<string, bool> failsToFlush, out MemoryDisk disk) =>
+        Take(new MemoryDisk { FailsToFlush = failsToFlush }, out disk);
 
     private static List<Line> Take(MemoryDisk used, out MemoryDisk disk)
     {

@@ -46,7 +46,9 @@ public sealed class DamageTests
     [MemberData(nameof(FilesAndDamages))]
     public void Damage_anywhere_in_one_file_loses_no_line(string file, string damage)
     {
-        int cases = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_DAMAGES"), out int more) ? more / FilesAndDamages.Count + 1 : 30;
+        int cases = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_DAMAGES"), out int more)
+            ? more / FilesAndDamages.Count + 1
+            : 30;
         for (int seed = 0; seed < cases; seed++)
         {
             MemoryDisk disk = Killed.Copy();

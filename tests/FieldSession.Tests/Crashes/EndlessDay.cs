@@ -32,8 +32,15 @@ internal sealed class EndlessDay(Folder folder)
         for (; acts.Count < count; _acts++)
         {
             bool isNote = _acts % 5 == 0;
-            acts.Add(isNote ? $"; act {_acts}" : next == 0 ? $"run {(_acts % 2 == 0 ? 417 : 862)}" : $"{50 + _acts % 300 / 10.0:0.0}");
-            next = isNote ? next : next == study.Plan!.Route.Count ? 0 : next + 1;
+            acts.Add(
+                isNote ? $"; act {_acts}"
+                : next == 0 ? $"run {(_acts % 2 == 0 ? 417 : 862)}"
+                : $"{50 + _acts % 300 / 10.0:0.0}"
+            );
+            next =
+                isNote ? next
+                : next == study.Plan!.Route.Count ? 0
+                : next + 1;
         }
 
         return acts;
@@ -48,7 +55,10 @@ internal sealed class EndlessDay(Folder folder)
         List<Line> lines = Lines();
         foreach ((int number, string typed) in acknowledged)
         {
-            Assert.True(number <= lines.Count, $"{what}: line {number} '{typed}' was acknowledged and is lost; {lines.Count} lines are there");
+            Assert.True(
+                number <= lines.Count,
+                $"{what}: line {number} '{typed}' was acknowledged and is lost; {lines.Count} lines are there"
+            );
             Assert.Equal(EntryText.Parse(typed, Study.Empty).Entry, EntryKinds.EntryIn(lines[number - 1]));
         }
 

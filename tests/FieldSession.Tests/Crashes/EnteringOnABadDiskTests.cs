@@ -6,7 +6,10 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Crashes;
 
-/// <summary>What the crew meets when the disk does not take an act: it is told, nothing before is lost, and the next act is taken as soon as the disk is well.</summary>
+/// <summary>
+/// What the crew meets when the disk does not take an act: it is told, nothing before is lost, and the next act is taken as soon as the
+/// disk is well.
+/// </summary>
 public sealed class EnteringOnABadDiskTests
 {
     private readonly MemoryDisk _disk = new();
@@ -23,7 +26,12 @@ public sealed class EnteringOnABadDiskTests
     [Fact]
     public void On_a_full_disk_an_act_is_not_acknowledged_and_entry_goes_on_by_itself_once_there_is_room()
     {
-        AssertToldAndGoesOn("the disk is full", "Make room", breaks: () => _disk.Room = _disk.Used, heals: () => _disk.Room = long.MaxValue);
+        AssertToldAndGoesOn(
+            "the disk is full",
+            "Make room",
+            breaks: () => _disk.Room = _disk.Used,
+            heals: () => _disk.Room = long.MaxValue
+        );
     }
 
     [Fact]
@@ -38,7 +46,12 @@ public sealed class EnteringOnABadDiskTests
     [InlineData(116, "Stale file handle", "the drive is gone", "Bring it back")]
     public void A_network_share_that_was_away_takes_the_next_act_when_it_is_back(int number, string systemWords, string why, string remedy)
     {
-        AssertToldAndGoesOn(why, remedy, breaks: () => _disk.IsAway = () => new IOException(systemWords, number), heals: () => _disk.IsAway = null);
+        AssertToldAndGoesOn(
+            why,
+            remedy,
+            breaks: () => _disk.IsAway = () => new IOException(systemWords, number),
+            heals: () => _disk.IsAway = null
+        );
     }
 
     [Fact]
@@ -86,7 +99,11 @@ public sealed class EnteringOnABadDiskTests
 
         Assert.Equal(ExitCode.Damaged, code);
         Assert.Equal(["ok", "no", "ok", "ok"], outside.Answers.Select(answer => answer[..2]));
-        Assert.StartsWith($"no 2: not saved: {why}: line 7 is not in {CrashDay.Paths.Journal}; every line before it is. {remedy}", outside.Answers[1], StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"no 2: not saved: {why}: line 7 is not in {CrashDay.Paths.Journal}; every line before it is. {remedy}",
+            outside.Answers[1],
+            StringComparison.Ordinal
+        );
         // a transaction LiteDB left behind would end the whole test run here
         GC.Collect();
         GC.WaitForPendingFinalizers();

@@ -35,9 +35,8 @@ public sealed class KillTests(ITestOutputHelper output)
         for (int i = 0; i < kills; i++)
         {
             KilledWhile killed = (KilledWhile)(i % 5);
-            List<(int Line, string Typed)> acknowledged = killed == KilledWhile.Exporting
-                ? KillExport(folder, chance, tally)
-                : Kill(killed, folder, day, chance, tally);
+            List<(int Line, string Typed)> acknowledged =
+                killed == KilledWhile.Exporting ? KillExport(folder, chance, tally) : Kill(killed, folder, day, chance, tally);
             int lines = day.AssertHolds(acknowledged, $"{killed}, kill {i}");
             tally.Note(killed, acknowledged.Count, acknowledged.Count == 0 ? 0 : lines - acknowledged[^1].Line);
         }
@@ -65,7 +64,14 @@ public sealed class KillTests(ITestOutputHelper output)
     private static List<(int Line, string Typed)> Kill(KilledWhile killed, Folder folder, EndlessDay day, Random chance, Tally tally)
     {
         int closesAfter = chance.Next(1, 30);
-        List<string> acts = day.Acts(killed switch { KilledWhile.Closing => closesAfter, KilledWhile.Opening => 2, _ => 300 });
+        List<string> acts = day.Acts(
+            killed switch
+            {
+                KilledWhile.Closing => closesAfter,
+                KilledWhile.Opening => 2,
+                _ => 300,
+            }
+        );
         Stopwatch sinceStart = Stopwatch.StartNew();
         using RunningProgram program = new("enter", folder.Study);
         program.Type(acts);

@@ -25,7 +25,9 @@ public sealed class KilledMergeTests(ITestOutputHelper output)
             lines += linesHere;
         }
 
-        output.WriteLine($"{kills} merges killed, {cut} of them with part of the other laptop's lines to take in; {lines} acts of two laptops, 0 lost");
+        output.WriteLine(
+            $"{kills} merges killed, {cut} of them with part of the other laptop's lines to take in; {lines} acts of two laptops, 0 lost"
+        );
         Assert.True(lines > kills);
     }
 
@@ -96,5 +98,6 @@ public sealed class KilledMergeTests(ITestOutputHelper output)
         Assert.True(check.Text.Holds && check.Store.Holds && check.FirstDifference is null, $"{check}");
     }
 
-    private static List<string> Hashes(Folder laptop) => [.. TextCopy.Read(new Disk().ReadAll(laptop.Text)).Valid.Select(line => line.Hash)];
+    private static List<string> Hashes(Folder laptop) =>
+        [.. TextCopy.Read(new Disk().ReadAll(laptop.Text)).Valid.Select(line => line.Hash)];
 }

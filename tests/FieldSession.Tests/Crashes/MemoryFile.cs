@@ -94,7 +94,9 @@ internal sealed class MemoryHandle(MemoryDisk disk, string path, MemoryFile file
     public int Read(Span<byte> bytes, long at)
     {
         int asked = bytes.Length;
-        byte[] read = disk.Locked(() => Alive(at) >= file.Bytes.Count ? [] : file.Bytes.GetRange((int)at, (int)Math.Min(asked, file.Bytes.Count - at)).ToArray());
+        byte[] read = disk.Locked(() =>
+            Alive(at) >= file.Bytes.Count ? [] : file.Bytes.GetRange((int)at, (int)Math.Min(asked, file.Bytes.Count - at)).ToArray()
+        );
         read.CopyTo(bytes);
         return read.Length;
     }

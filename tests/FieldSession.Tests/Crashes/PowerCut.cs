@@ -62,7 +62,10 @@ internal sealed class PowerCut(Random chance)
 
     private byte[] Survives(MemoryFile safe, List<DiskEvent> open)
     {
-        List<byte[]> versions = [[.. safe.Bytes]];
+        List<byte[]> versions =
+        [
+            [.. safe.Bytes],
+        ];
         MemoryFile file = new() { Bytes = [.. safe.Bytes] };
         foreach (DiskEvent change in open)
         {

@@ -44,11 +44,12 @@ public sealed class PowerCutTests
         return disk.Events;
     }
 
-    private static void AppendAll(StudyFile study, MemoryDisk disk, List<Line> lines) => lines.ForEach(line =>
-    {
-        study.Append(line);
-        disk.Note(line.Number);
-    });
+    private static void AppendAll(StudyFile study, MemoryDisk disk, List<Line> lines) =>
+        lines.ForEach(line =>
+        {
+            study.Append(line);
+            disk.Note(line.Number);
+        });
 
     private static void AssertSafe(MemoryDisk disk, List<Line> lines, int acknowledged, int seed)
     {

@@ -19,13 +19,16 @@ internal sealed class RunningProgram : IDisposable
     private readonly List<string> _all = [];
 
     public RunningProgram(params string[] words)
-        : this([PathOfProgram, .. words], settings: [])
-    {
-    }
+        : this([PathOfProgram, .. words], settings: []) { }
 
     private RunningProgram(string[] words, (string Name, string Value)[] settings)
     {
-        ProcessStartInfo start = new(words[0], words[1..]) { RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true };
+        ProcessStartInfo start = new(words[0], words[1..])
+        {
+            RedirectStandardInput = true,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
         // what it writes down in the user's folder stays out of the folder of whoever runs the tests
         start.Environment["XDG_STATE_HOME"] = Path.Combine(Path.GetTempPath(), "fieldsession-state");
@@ -38,7 +41,8 @@ internal sealed class RunningProgram : IDisposable
     }
 
     /// <summary>The program with other variables in its environment.</summary>
-    public static RunningProgram With((string Name, string Value)[] settings, params string[] words) => new([PathOfProgram, .. words], settings);
+    public static RunningProgram With((string Name, string Value)[] settings, params string[] words) =>
+        new([PathOfProgram, .. words], settings);
 
     public static string PathOfProgram =>
         Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") ?? Path.Combine(AppContext.BaseDirectory, "fieldsession");

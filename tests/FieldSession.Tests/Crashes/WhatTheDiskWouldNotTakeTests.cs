@@ -6,7 +6,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Crashes;
 
-/// <summary>Acts that the disk would not take: they are kept in memory and in a second place, said, and can be typed in from there.</summary>
+/// <summary>
+/// Acts that the disk would not take: they are kept in memory and in a second place, said, and can be typed in from there.
+/// </summary>
 public sealed class WhatTheDiskWouldNotTakeTests : IDisposable
 {
     private readonly Folder _folder = new();
@@ -36,7 +38,10 @@ public sealed class WhatTheDiskWouldNotTakeTests : IDisposable
 
         string[] lines = File.ReadAllLines(_place.File);
         Assert.Equal(["5860", "; a lorry"], lines.Where(line => !EntryText.IsPassedOver(line)));
-        Assert.All(lines.Where(EntryText.IsPassedOver), remark => Assert.Contains("not saved: no space left on the disk", remark, StringComparison.Ordinal));
+        Assert.All(
+            lines.Where(EntryText.IsPassedOver),
+            remark => Assert.Contains("not saved: no space left on the disk", remark, StringComparison.Ordinal)
+        );
         Assert.Contains("2 acts are only in memory", Troubles()[^1], StringComparison.Ordinal);
 
         _journal.DiskIsFull = false;

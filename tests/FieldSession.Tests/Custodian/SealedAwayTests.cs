@@ -50,13 +50,29 @@ public sealed class SealedAwayTests : IDisposable
     {
         StringWriter output = new();
         StringWriter error = new();
-        string[] seal = ["seal", _prompt.Here("plan"), "--specs", _prompt.Here("specs.txt"), "--key", _prompt.Here("a.key"), "--public", _prompt.Here("a.codes")];
-        Assert.Equal(0, CommandLine.Run(seal, _prompt.Outside() with { Output = output, Error = error, Passphrase = AtThePrompt.Passphrase }));
+        string[] seal =
+        [
+            "seal",
+            _prompt.Here("plan"),
+            "--specs",
+            _prompt.Here("specs.txt"),
+            "--key",
+            _prompt.Here("a.key"),
+            "--public",
+            _prompt.Here("a.codes"),
+        ];
+        Assert.Equal(
+            0,
+            CommandLine.Run(seal, _prompt.Outside() with { Output = output, Error = error, Passphrase = AtThePrompt.Passphrase })
+        );
         Assert.Matches(@"^sealed: codes \d{3}, \d{3}\r?\ncommitment [0-9a-f]{64}\r?\n$", output.ToString());
         Assert.Contains("next, by the custodian:", error.ToString(), StringComparison.Ordinal);
         output.GetStringBuilder().Clear();
         error.GetStringBuilder().Clear();
-        Assert.Equal(0, CommandLine.Run(["start", _prompt.Here("plan"), _prompt.Study], _prompt.Outside() with { Output = output, Error = error }));
+        Assert.Equal(
+            0,
+            CommandLine.Run(["start", _prompt.Here("plan"), _prompt.Study], _prompt.Outside() with { Output = output, Error = error })
+        );
         Assert.DoesNotContain("next", output.ToString(), StringComparison.Ordinal);
         Assert.Contains($"fieldsession drive {_prompt.Study}", error.ToString(), StringComparison.Ordinal);
     }
@@ -77,7 +93,10 @@ public sealed class SealedAwayTests : IDisposable
         Assert.Contains("changed after sealing", _prompt.Must(1, ["codes", _prompt.Study, _prompt.Here("a.codes")]));
         _prompt.Write("plan/plan.toml", AWholeDay.Plan.Replace("T-7", "T-8", StringComparison.Ordinal));
         _prompt.Must(0, ["start", _prompt.Here("plan"), _prompt.Here("other.study")]);
-        Assert.Contains("these codes are for the study T-7, this is T-8", _prompt.Must(1, ["codes", _prompt.Here("other.study"), _prompt.Here("a.codes")]));
+        Assert.Contains(
+            "these codes are for the study T-7, this is T-8",
+            _prompt.Must(1, ["codes", _prompt.Here("other.study"), _prompt.Here("a.codes")])
+        );
         Assert.Null(_prompt.Now().Fitting);
     }
 
@@ -142,11 +161,34 @@ public sealed class SealedAwayTests : IDisposable
     [Fact]
     public void A_refit_needs_no_list_keeps_the_marks_and_its_list_says_what_is_on_the_car()
     {
-        _prompt.Must(0, ["seal", _prompt.Here("plan"), "--specs", _prompt.Here("specs.txt"), "--key", _prompt.Here("a.key"), "--public", _prompt.Here("a.codes"), "--draw-marks"]);
+        _prompt.Must(
+            0,
+            [
+                "seal",
+                _prompt.Here("plan"),
+                "--specs",
+                _prompt.Here("specs.txt"),
+                "--key",
+                _prompt.Here("a.key"),
+                "--public",
+                _prompt.Here("a.codes"),
+                "--draw-marks",
+            ]
+        );
         Start();
         _prompt.Must(0, ["codes", _prompt.Study, _prompt.Here("a.codes")]);
         _prompt.Enter(AWholeDay.Ready).Drive(3);
-        string[] again = ["seal", _prompt.Here("plan"), "--after", _prompt.Here("a.key"), "--key", _prompt.Here("b.key"), "--public", _prompt.Here("b.codes")];
+        string[] again =
+        [
+            "seal",
+            _prompt.Here("plan"),
+            "--after",
+            _prompt.Here("a.key"),
+            "--key",
+            _prompt.Here("b.key"),
+            "--public",
+            _prompt.Here("b.codes"),
+        ];
         Assert.Contains("--from-run", _prompt.Must(2, again));
         _prompt.Must(0, [.. again, "--from-run", "4"]);
         Assert.Contains("of fitting 1, this study waits for fitting 2", _prompt.Must(1, ["codes", _prompt.Study, _prompt.Here("a.codes")]));
@@ -175,8 +217,13 @@ public sealed class SealedAwayTests : IDisposable
     }
 
     private Dictionary<string, string> Marks(string key) =>
-        _prompt.Must(0, ["fitting", _prompt.Here(key), "--csv"]).Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries).Skip(1)
-            .Select(row => row.Split(',')).OrderBy(cells => cells[3], StringComparer.Ordinal).ToDictionary(cells => cells[3], cells => cells[4]);
+        _prompt
+            .Must(0, ["fitting", _prompt.Here(key), "--csv"])
+            .Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries)
+            .Skip(1)
+            .Select(row => row.Split(','))
+            .OrderBy(cells => cells[3], StringComparer.Ordinal)
+            .ToDictionary(cells => cells[3], cells => cells[4]);
 
     private void Refused(string why, string text)
     {
@@ -186,6 +233,18 @@ public sealed class SealedAwayTests : IDisposable
 
     private string Start() => _prompt.Must(0, ["start", _prompt.Here("plan"), _prompt.Study]);
 
-    private string Seal(int code) => _prompt.Must(
-        code, ["seal", _prompt.Here("plan"), "--specs", _prompt.Here("specs.txt"), "--key", _prompt.Here("a.key"), "--public", _prompt.Here("a.codes")]);
+    private string Seal(int code) =>
+        _prompt.Must(
+            code,
+            [
+                "seal",
+                _prompt.Here("plan"),
+                "--specs",
+                _prompt.Here("specs.txt"),
+                "--key",
+                _prompt.Here("a.key"),
+                "--public",
+                _prompt.Here("a.codes"),
+            ]
+        );
 }

@@ -15,7 +15,10 @@ public sealed class TheFittingListTests
     {
         FittingRow[] rows = [.. FittingList.Of(Key(Day("R 1 1 R")))];
         Assert.Equal(["417", "862", "862", "417"], rows.Select(row => row.Line.Code.Digits));
-        Assert.Equal([FittingChange.FitAll, FittingChange.ChangeAll, FittingChange.LeaveOn, FittingChange.ChangeAll], rows.Select(row => row.Change));
+        Assert.Equal(
+            [FittingChange.FitAll, FittingChange.ChangeAll, FittingChange.LeaveOn, FittingChange.ChangeAll],
+            rows.Select(row => row.Change)
+        );
         Assert.Equal("STIFFENED", rows[3].Before!.Spec);
     }
 
@@ -23,7 +26,10 @@ public sealed class TheFittingListTests
     public void Each_of_two_cars_is_followed_by_itself()
     {
         FittingRow[] rows = [.. FittingList.Of(Key(Day("R 1 1 R", "X", "Y", "X", "Y")))];
-        Assert.Equal([FittingChange.FitAll, FittingChange.FitAll, FittingChange.ChangeAll, FittingChange.ChangeAll], rows.Select(row => row.Change));
+        Assert.Equal(
+            [FittingChange.FitAll, FittingChange.FitAll, FittingChange.ChangeAll, FittingChange.ChangeAll],
+            rows.Select(row => row.Change)
+        );
         Assert.Equal(["X", "Y", "X", "Y"], rows.Select(row => row.Car));
         Assert.Equal("STANDARD", rows[2].Before!.Spec);
     }
@@ -34,7 +40,12 @@ public sealed class TheFittingListTests
         FittingPlan day = Day("R 1 R 1 R 1") with { FirstRun = 4, OnCars = [new SetOnCar(null, new SpecCode("531"), null)] };
         FittingRow first = FittingList.Of(Key(day)).First();
         Assert.Equal((4, FittingChange.LookAtMark), (first.Run, first.Change));
-        KeySheet earlier = new("T-1", [new KeyLine(new SpecCode("531"), "STIFFENED", "CDFH"), new KeyLine(new SpecCode("290"), "STANDARD", "KTXM")], "STANDARD", new string('0', 32));
+        KeySheet earlier = new(
+            "T-1",
+            [new KeyLine(new SpecCode("531"), "STIFFENED", "CDFH"), new KeyLine(new SpecCode("290"), "STANDARD", "KTXM")],
+            "STANDARD",
+            new string('0', 32)
+        );
         Assert.Equal(FittingChange.LeaveOn, FittingList.Of(Key(day), earlier).First().Change);
         Assert.Equal(3, FittingList.Of(Key(day), earlier).Count());
     }
@@ -52,13 +63,18 @@ public sealed class TheFittingListTests
     {
         using AtThePrompt prompt = AWholeDay.Sealed("BULL, \"LARGE\"\n-MINUS\n");
         Dictionary<SpecCode, string> specs = prompt.SpecsIn("a.key");
-        string[] rows = prompt.Must(0, ["fitting", prompt.Here("a.key"), "--csv"]).Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
+        string[] rows = prompt
+            .Must(0, ["fitting", prompt.Here("a.key"), "--csv"])
+            .Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal("fitting,place,code,spec,mark", rows[0]);
         Assert.StartsWith($"1,R,{prompt.Now().CodeAsked}", rows[1]);
         Assert.Equal(3, rows.Length);
         string large = rows.Single(row => row.Contains("LARGE", StringComparison.Ordinal));
         Assert.EndsWith("\"BULL, \"\"LARGE\"\"\",\"BULL, \"\"LARGE\"\"\"", large);
-        Assert.Contains(specs.Single(line => line.Value == "-MINUS").Key.Digits, rows.Single(row => row.EndsWith("'-MINUS,'-MINUS", StringComparison.Ordinal)));
+        Assert.Contains(
+            specs.Single(line => line.Value == "-MINUS").Key.Digits,
+            rows.Single(row => row.EndsWith("'-MINUS,'-MINUS", StringComparison.Ordinal))
+        );
         string no = prompt.Must(1, ["fitting", prompt.Here("a.key"), "--csv"], passphrase: "four loud words here");
         Assert.DoesNotContain("fitting,place", no);
         Assert.DoesNotContain("MINUS", no);
@@ -117,10 +133,16 @@ public sealed class TheFittingListTests
         {
             StringWriter output = new();
             StringWriter error = new();
-            int code = CommandLine.Run(["fitting", prompt.Here("a.key"), word], prompt.Outside() with
-            {
-                Output = output, Error = error, Passphrase = AtThePrompt.Passphrase, OutputFile = file.Length == 0 ? "" : prompt.Here(file),
-            });
+            int code = CommandLine.Run(
+                ["fitting", prompt.Here("a.key"), word],
+                prompt.Outside() with
+                {
+                    Output = output,
+                    Error = error,
+                    Passphrase = AtThePrompt.Passphrase,
+                    OutputFile = file.Length == 0 ? "" : prompt.Here(file),
+                }
+            );
             Assert.Equal(2, code);
             Assert.Contains(why, error.ToString());
             Assert.Empty(output.ToString());
@@ -132,7 +154,15 @@ public sealed class TheFittingListTests
     {
         using AtThePrompt prompt = AWholeDay.Sealed();
         StringWriter error = new();
-        int code = CommandLine.Run(["fitting", prompt.Here("a.key")], prompt.Outside("yes\n") with { Error = error, Passphrase = AtThePrompt.Passphrase, HasTerminal = true });
+        int code = CommandLine.Run(
+            ["fitting", prompt.Here("a.key")],
+            prompt.Outside("yes\n") with
+            {
+                Error = error,
+                Passphrase = AtThePrompt.Passphrase,
+                HasTerminal = true,
+            }
+        );
         Assert.Equal(1, code);
         Assert.Contains("can anybody in the crew see this screen?", error.ToString());
         Assert.Contains("nothing is shown", error.ToString());
@@ -159,11 +189,15 @@ public sealed class TheFittingListTests
         Assert.True(tui.HasEnded);
     }
 
-    private static string Elsewhere(string name) =>
-        Path.Combine(Directory.CreateTempSubdirectory("fieldsession-custodian").FullName, name);
+    private static string Elsewhere(string name) => Path.Combine(Directory.CreateTempSubdirectory("fieldsession-custodian").FullName, name);
 
-    private static FittingPlan Day(string order, params string[] cars) => new(
-        1, new string('a', 64), [.. order.Split(' ').Select(place => place == "R" ? Place.Reference : new Place(1))], cars.Length > 0 ? [.. cars] : null);
+    private static FittingPlan Day(string order, params string[] cars) =>
+        new(
+            1,
+            new string('a', 64),
+            [.. order.Split(' ').Select(place => place == "R" ? Place.Reference : new Place(1))],
+            cars.Length > 0 ? [.. cars] : null
+        );
 
     private static KeySheet Key(FittingPlan day) => new("T-1", [Reference, Other], "STANDARD", new string('0', 32), day);
 }

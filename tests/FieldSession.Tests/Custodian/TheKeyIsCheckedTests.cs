@@ -38,7 +38,10 @@ public sealed class TheKeyIsCheckedTests : IDisposable
     {
         Assert.Contains("wrong passphrase", _prompt.Must(1, ["keycheck", _prompt.Here("a.key")], passphrase: "four loud words here"));
         using AtThePrompt other = AWholeDay.Sealed(seed: 9);
-        Assert.Contains("NO  it is not the key of any fitting", _prompt.Must(1, ["keycheck", _prompt.Here("a.key"), "--study", other.Study]));
+        Assert.Contains(
+            "NO  it is not the key of any fitting",
+            _prompt.Must(1, ["keycheck", _prompt.Here("a.key"), "--study", other.Study])
+        );
         File.WriteAllText(_prompt.Here("cut.key"), File.ReadAllText(_prompt.Here("a.key"))[..5000]);
         Assert.Contains("damaged", _prompt.Must(3, ["keycheck", _prompt.Here("cut.key")]));
         Assert.Contains("cut.key: not a key file", _prompt.Must(1, ["keycheck", _prompt.Here("a.key"), "--copy", _prompt.Here("cut.key")]));

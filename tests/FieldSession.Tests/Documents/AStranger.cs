@@ -10,7 +10,21 @@ namespace FieldSession.Tests.Documents;
 /// <summary>Somebody who types what a page says, word by word, in a new folder, and sees what the program answers.</summary>
 internal sealed partial class AStranger : IDisposable
 {
-    private static readonly string[] Named = ["Enter", "Esc", "Tab", "Up", "Down", "Left", "Right", "PgUp", "PgDn", "Home", "End", "Ctrl+Q"];
+    private static readonly string[] Named =
+    [
+        "Enter",
+        "Esc",
+        "Tab",
+        "Up",
+        "Down",
+        "Left",
+        "Right",
+        "PgUp",
+        "PgDn",
+        "Home",
+        "End",
+        "Ctrl+Q",
+    ];
 
     private readonly AtThePrompt _prompt = new(11);
     private OpenedStudy? _opened;
@@ -58,7 +72,12 @@ internal sealed partial class AStranger : IDisposable
         int cut = line.LastIndexOf(' ') + 1;
         bool isNamed = Named.Contains(line[cut..]) || FunctionKey().IsMatch(line[cut..]);
         string typed = isNamed ? line[..Math.Max(0, cut - 1)] : line;
-        string named = isNamed ? $"<{line[cut..].Replace("PgDn", "PageDown").Replace("PgUp", "PageUp").Replace("Left", "CursorLeft").Replace("Right", "CursorRight")}>" : "";
+        string key = line[cut..]
+            .Replace("PgDn", "PageDown")
+            .Replace("PgUp", "PageUp")
+            .Replace("Left", "CursorLeft")
+            .Replace("Right", "CursorRight");
+        string named = isNamed ? $"<{key}>" : "";
         Front!.Press(typed + named);
         if (Front.HasEnded)
         {
@@ -86,12 +105,18 @@ internal sealed partial class AStranger : IDisposable
         Surroundings outside = _prompt.Outside();
         string folder = Path.GetDirectoryName(study)!;
         _opened = OpenedStudy.At(_prompt.Here(study), outside);
-        _tui = new Tui(_opened.Logbook, _prompt.Clock, _ => DriveCommand.DeskOf(_opened, outside, _prompt.Here(folder)) with
-        {
-            Palette = Palette.For("1"),
-            OpenKey = (path, passphrase, ring) => DriveCommand.Tried(Lying(path), passphrase, _opened.Logbook.Study, ring, new(outside.Lot)),
-            WriteReport = () => Bare(ReportCommand.Write(_opened.Logbook, _prompt.Here(folder))),
-        });
+        _tui = new Tui(
+            _opened.Logbook,
+            _prompt.Clock,
+            _ =>
+                DriveCommand.DeskOf(_opened, outside, _prompt.Here(folder)) with
+                {
+                    Palette = Palette.For("1"),
+                    OpenKey = (path, passphrase, ring) =>
+                        DriveCommand.Tried(Lying(path), passphrase, _opened.Logbook.Study, ring, new(outside.Lot)),
+                    WriteReport = () => Bare(ReportCommand.Write(_opened.Logbook, _prompt.Here(folder))),
+                }
+        );
     }
 
     private void Leaves()

@@ -9,7 +9,15 @@ namespace FieldSession.Tests.Documents;
 public sealed partial class EntryLinesInTheDocumentsTests
 {
     private static readonly ImmutableArray<string> Pages =
-        ["docs/handbook.md", "docs/entry-lines.md", "docs/blind.md", "docs/checks.md", "docs/files.md", "docs/team.md", "docs/first-day.md"];
+    [
+        "docs/handbook.md",
+        "docs/entry-lines.md",
+        "docs/blind.md",
+        "docs/checks.md",
+        "docs/files.md",
+        "docs/team.md",
+        "docs/first-day.md",
+    ];
 
     // Shapes, not examples: what is there is to be filled in.
     private static readonly ImmutableArray<string> Shapes = ["WHAT=VALUE", "FL FR", "= ", "class="];
@@ -26,13 +34,16 @@ public sealed partial class EntryLinesInTheDocumentsTests
             let parsed = EntryText.Parse(example.Line, day.Book.Study)
             where parsed.Entry is null
             select $"{example.Page}: {example.Line}: {parsed.Objection}",
-            "an example of an entry line is one that the program understands");
+            "an example of an entry line is one that the program understands"
+        );
     }
 
     private static IEnumerable<string> Examples(string page)
     {
         string text = File.ReadAllText(Path.Combine(Repository.Root, page));
-        return Spans().Matches(text).Select(match => match.Groups[1].Value.TrimStart(':'))
+        return Spans()
+            .Matches(text)
+            .Select(match => match.Groups[1].Value.TrimStart(':'))
             .Concat(Indented().Matches(text).Select(match => match.Groups[1].Value))
             .Where(line => Verb().IsMatch(line) && !Shapes.Any(shape => $"{line} ".Contains(shape, StringComparison.Ordinal)))
             .Distinct();
@@ -44,6 +55,9 @@ public sealed partial class EntryLinesInTheDocumentsTests
     [GeneratedRegex(@"(?m)^    (leg [^\n]+?)(?:   +[^\n]*)?$")]
     private static partial Regex Indented();
 
-    [GeneratedRegex("^(calibration (before|after)|weather|trials|choose|choice|leg|rerun|override|rate|ratings|extra|run(?= [0-9])|predict|amend|check|seg) [^ ]")]
+    [GeneratedRegex(
+        "^(calibration (before|after)|weather|trials|choose|choice|leg|rerun|override|rate|ratings|extra|run(?= "
+            + "[0-9])|predict|amend|check|seg) [^ ]"
+    )]
     private static partial Regex Verb();
 }

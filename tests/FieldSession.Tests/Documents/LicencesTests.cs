@@ -15,7 +15,8 @@ public sealed class LicencesTests
         Assert.True(carried.Length > 15, $"only {carried.Length} packages were found in what the build restored");
         TheHouse.NoneOf(
             carried.Where(row => !notices.Any(line => line.StartsWith(row, StringComparison.Ordinal))),
-            "docs/licences.md has a row for every package in the program, with its version");
+            "docs/licences.md has a row for every package in the program, with its version"
+        );
     }
 
     [Fact]
@@ -28,13 +29,17 @@ public sealed class LicencesTests
     // What a restore of the program's project found; only packages that put files beside the program.
     private static IEnumerable<string> Carried()
     {
-        using JsonDocument restored = JsonDocument.Parse(File.ReadAllText(Path.Combine(Repository.Root, ".artifacts/obj/FieldSession.Terminal/project.assets.json")));
+        using JsonDocument restored = JsonDocument.Parse(
+            File.ReadAllText(Path.Combine(Repository.Root, ".artifacts/obj/FieldSession.Terminal/project.assets.json"))
+        );
         return
         [
             .. from target in restored.RootElement.GetProperty("targets").EnumerateObject()
-               from library in target.Value.EnumerateObject()
-               where library.Value.GetProperty("type").GetString() == "package" && (library.Value.TryGetProperty("runtime", out _) || library.Value.TryGetProperty("runtimeTargets", out _))
-               select $"| {library.Name.Replace("/", " | ", StringComparison.Ordinal)} | ",
+            from library in target.Value.EnumerateObject()
+            where
+                library.Value.GetProperty("type").GetString() == "package"
+                && (library.Value.TryGetProperty("runtime", out _) || library.Value.TryGetProperty("runtimeTargets", out _))
+            select $"| {library.Name.Replace("/", " | ", StringComparison.Ordinal)} | ",
         ];
     }
 }

@@ -35,11 +35,11 @@ internal sealed partial class Page(string file)
 
     /// <summary>Where it calls the program: indented lines, blocks for the shell, and words in backticks.</summary>
     public IEnumerable<string> Calls =>
-    [
-        .. _lines.Where(line => line.StartsWith("    fieldsession ", StringComparison.Ordinal)).Select(line => line.Trim()),
-        .. Fences.Where(fence => fence.Word == "sh").SelectMany(fence => fence.Lines),
-        .. _lines.SelectMany(line => InlineCall().Matches(line)).Select(match => match.Groups[1].Value),
-    ];
+        [
+            .. _lines.Where(line => line.StartsWith("    fieldsession ", StringComparison.Ordinal)).Select(line => line.Trim()),
+            .. Fences.Where(fence => fence.Word == "sh").SelectMany(fence => fence.Lines),
+            .. _lines.SelectMany(line => InlineCall().Matches(line)).Select(match => match.Groups[1].Value),
+        ];
 
     /// <summary>The page with other words in some of its blocks, by their places.</summary>
     public string With(IReadOnlyDictionary<int, string> told)

@@ -5,7 +5,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Documents;
 
-/// <summary>Every document says for whom it is and what they can do after it, in sentences that can be read aloud, and points nowhere in vain.</summary>
+/// <summary>
+/// Every document says for whom it is and what they can do after it, in sentences that can be read aloud, and points nowhere in vain.
+/// </summary>
 public sealed partial class PlainDocumentsTests
 {
     // House rule: a sentence that is longer is two.
@@ -43,13 +45,14 @@ public sealed partial class PlainDocumentsTests
     }.ToImmutableSortedDictionary(StringComparer.Ordinal);
 
     private static ImmutableArray<Prose> Documents =>
-    [
-        .. Directory.GetFiles(Path.Combine(Repository.Root, "docs"), "*.md", SearchOption.AllDirectories)
-            .Select(path => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/'))
-            .Concat(["README.md", "DEVELOPERS.md"])
-            .Order(StringComparer.Ordinal)
-            .Select(file => new Prose(file)),
-    ];
+        [
+            .. Directory
+                .GetFiles(Path.Combine(Repository.Root, "docs"), "*.md", SearchOption.AllDirectories)
+                .Select(path => Path.GetRelativePath(Repository.Root, path).Replace('\\', '/'))
+                .Concat(["README.md", "DEVELOPERS.md"])
+                .Order(StringComparer.Ordinal)
+                .Select(file => new Prose(file)),
+        ];
 
     [Fact]
     public void Every_document_begins_with_whom_it_is_for_and_what_they_can_do_after_it()
@@ -60,47 +63,58 @@ public sealed partial class PlainDocumentsTests
             let opening = document.Paragraphs[0].Words
             where !opening.StartsWith(Readers[document.Name], StringComparison.Ordinal) || !Able().IsMatch(opening)
             select $"{document.Name}: '{Readers[document.Name]}' begins its first paragraph, which says what 'you can' do: {opening}",
-            "a document says first who needs it and what they can do after it");
+            "a document says first who needs it and what they can do after it"
+        );
     }
 
     [Fact]
-    public void No_sentence_of_a_document_has_more_than_thirty_words() => TheHouse.NoneOf(
-        from document in Documents
-        from sentence in document.Sentences
-        let words = Prose.WordsIn(sentence.Words)
-        where words > MostWords
-        select $"{document.Name}:{sentence.Line}: {words} words: {sentence.Words}",
-        $"a sentence has at most {MostWords} words");
+    public void No_sentence_of_a_document_has_more_than_thirty_words() =>
+        TheHouse.NoneOf(
+            from document in Documents
+            from sentence in document.Sentences
+            let words = Prose.WordsIn(sentence.Words)
+            where words > MostWords
+            select $"{document.Name}:{sentence.Line}: {words} words: {sentence.Words}",
+            $"a sentence has at most {MostWords} words"
+        );
 
     [Fact]
-    public void Documents_use_the_words_that_an_engineer_says_aloud() => TheHouse.NoneOf(
-        from document in Documents
-        from line in document.Written()
-        where !line.Text.StartsWith('>') && !line.Text.StartsWith("    ", StringComparison.Ordinal)
-        from Match word in Stilted().Matches(Prose.Plain(line.Text))
-        select $"{document.Name}:{line.Line}: '{word.Value}' in: {line.Text.Trim()}",
-        "is, needs, fix, expected, calculated, again, ready: not 'stands', 'bears', 'mend', 'reckon', 'anew', 'at hand'");
+    public void Documents_use_the_words_that_an_engineer_says_aloud() =>
+        TheHouse.NoneOf(
+            from document in Documents
+            from line in document.Written()
+            where !line.Text.StartsWith('>') && !line.Text.StartsWith("    ", StringComparison.Ordinal)
+            from Match word in Stilted().Matches(Prose.Plain(line.Text))
+            select $"{document.Name}:{line.Line}: '{word.Value}' in: {line.Text.Trim()}",
+            "is, needs, fix, expected, calculated, again, ready: not 'stands', 'bears', 'mend', 'reckon', 'anew', 'at hand'"
+        );
 
     [Fact]
-    public void Every_link_of_a_document_leads_to_a_file_or_a_heading() => TheHouse.NoneOf(
-        from document in Documents
-        from line in document.Written()
-        from Match link in RelativeLink().Matches(line.Text)
-        where !Leads(document.Name, link.Groups[1].Value, link.Groups[2].Value)
-        select $"{document.Name}:{line.Line}: {link.Value}",
-        "a link leads somewhere");
+    public void Every_link_of_a_document_leads_to_a_file_or_a_heading() =>
+        TheHouse.NoneOf(
+            from document in Documents
+            from line in document.Written()
+            from Match link in RelativeLink().Matches(line.Text)
+            where !Leads(document.Name, link.Groups[1].Value, link.Groups[2].Value)
+            select $"{document.Name}:{line.Line}: {link.Value}",
+            "a link leads somewhere"
+        );
 
     [Fact]
     public void Every_section_that_a_document_or_a_comment_names_is_a_heading_of_that_document()
     {
-        Dictionary<string, ImmutableArray<string>> headings = Documents.ToDictionary(document => document.Name, document => document.Headings);
+        Dictionary<string, ImmutableArray<string>> headings = Documents.ToDictionary(
+            document => document.Name,
+            document => document.Headings
+        );
         (string Place, string Document, string Section)[] pointers = [.. Named()];
         Assert.True(pointers.Length > 30, $"only {pointers.Length} sections are named");
         TheHouse.NoneOf(
             from pointer in pointers
             where !headings.TryGetValue(pointer.Document, out ImmutableArray<string> there) || !there.Contains(pointer.Section)
             select $"{pointer.Place}: {pointer.Document}, \"{pointer.Section}\"",
-            "a section that is named is there");
+            "a section that is named is there"
+        );
     }
 
     [Theory]
@@ -111,7 +125,11 @@ public sealed partial class PlainDocumentsTests
 
     private static bool Leads(string from, string path, string anchor)
     {
-        string file = path.Length == 0 ? from : Path.GetRelativePath(Repository.Root, Path.Combine(Repository.Root, Path.GetDirectoryName(from)!, path)).Replace('\\', '/');
+        string file =
+            path.Length == 0
+                ? from
+                : Path.GetRelativePath(Repository.Root, Path.Combine(Repository.Root, Path.GetDirectoryName(from)!, path))
+                    .Replace('\\', '/');
         bool lies = Path.Exists(Path.Combine(Repository.Root, file));
         return lies && (anchor.Length == 0 || new Prose(file).Headings.Any(heading => AsAnchor(heading) == anchor));
     }

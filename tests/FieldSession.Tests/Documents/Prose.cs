@@ -10,8 +10,8 @@ namespace FieldSession.Tests.Documents;
 internal sealed record Paragraph(int Line, string Words);
 
 /// <summary>
-/// What somebody wrote in a document for somebody else to read: its paragraphs and lists. Left out are headings, tables, code, quotations of
-/// others (lines that begin with &gt;) and pictures.
+/// What somebody wrote in a document for somebody else to read: its paragraphs and lists. Left out are headings, tables, code, quotations
+/// of others (lines that begin with &gt;) and pictures.
 /// </summary>
 internal sealed partial class Prose(string file)
 {
@@ -21,7 +21,8 @@ internal sealed partial class Prose(string file)
     public string Name { get; } = file;
 
     /// <summary>Its headings, without their marks.</summary>
-    public ImmutableArray<string> Headings => [.. Written().Where(line => line.Text.StartsWith('#')).Select(line => line.Text.TrimStart('#').Trim())];
+    public ImmutableArray<string> Headings =>
+        [.. Written().Where(line => line.Text.StartsWith('#')).Select(line => line.Text.TrimStart('#').Trim())];
 
     /// <summary>Its lines with their numbers, without code.</summary>
     public IEnumerable<(int Line, string Text)> Written()
@@ -85,8 +86,11 @@ internal sealed partial class Prose(string file)
         return Source().Replace(plain, "").Replace("*", "", StringComparison.Ordinal);
     }
 
-    private static bool IsNoProse(string words) => words.Length == 0 || "|#>".Contains(words[0], StringComparison.Ordinal)
-        || words.StartsWith("<!--", StringComparison.Ordinal) || words.StartsWith("![", StringComparison.Ordinal);
+    private static bool IsNoProse(string words) =>
+        words.Length == 0
+        || "|#>".Contains(words[0], StringComparison.Ordinal)
+        || words.StartsWith("<!--", StringComparison.Ordinal)
+        || words.StartsWith("![", StringComparison.Ordinal);
 
     [GeneratedRegex(@"^([-*]|\d+\.) +")]
     private static partial Regex Item();

@@ -6,7 +6,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Documents;
 
-/// <summary>A screen drawn as SVG: each stretch of one look is a text in a fixed pitch, so that it reads and can be copied like the screen.</summary>
+/// <summary>
+/// A screen drawn as SVG: each stretch of one look is a text in a fixed pitch, so that it reads and can be copied like the screen.
+/// </summary>
 internal static class ScreenPicture
 {
     private const double ColumnPixels = 8.4;
@@ -30,9 +32,20 @@ internal static class ScreenPicture
         foreach ((ImmutableArray<ImmutableArray<Stretch>> screen, double seconds) in screens)
         {
             double to = from + seconds;
-            string times = from == 0 ? $"0;{Number(to / all)}" : to >= all - 1e-9 ? $"0;{Number(from / all)}" : $"0;{Number(from / all)};{Number(to / all)}";
-            string shown = from == 0 ? "visible;hidden" : to >= all - 1e-9 ? "hidden;visible" : "hidden;visible;hidden";
-            text.Append(CultureInfo.InvariantCulture, $"<g visibility=\"{(from == 0 ? "visible" : "hidden")}\"><animate attributeName=\"visibility\" calcMode=\"discrete\" dur=\"{Number(all)}s\" repeatCount=\"indefinite\" keyTimes=\"{times}\" values=\"{shown}\"/>\n{Rows(screen)}</g>\n");
+            string times =
+                from == 0 ? $"0;{Number(to / all)}"
+                : to >= all - 1e-9 ? $"0;{Number(from / all)}"
+                : $"0;{Number(from / all)};{Number(to / all)}";
+            string shown =
+                from == 0 ? "visible;hidden"
+                : to >= all - 1e-9 ? "hidden;visible"
+                : "hidden;visible;hidden";
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"<g visibility=\"{(from == 0 ? "visible" : "hidden")}\"><animate attributeName=\"visibility\" "
+                    + $"calcMode=\"discrete\" dur=\"{Number(all)}s\" repeatCount=\"indefinite\" keyTimes=\"{times}\" "
+                    + $"values=\"{shown}\"/>\n{Rows(screen)}</g>\n"
+            );
             from = to;
         }
 
@@ -44,7 +57,9 @@ internal static class ScreenPicture
         string width = Number((screen.Max(row => row.Sum(stretch => stretch.Text.Length)) * ColumnPixels) + (2 * Edge));
         int height = (screen.Length * RowPixels) + (2 * Edge);
         return $"""
-            <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" role="img" aria-label="{SecurityElement.Escape(title)}" font-family="ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace" font-size="14" fill="#d7dde2">
+            <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 {width} {height}" width="{width}" height="{height}" role="img" aria-label="{SecurityElement.Escape(
+                title
+            )}" font-family="ui-monospace, 'DejaVu Sans Mono', Menlo, Consolas, monospace" font-size="14" fill="#d7dde2">
             <title>{SecurityElement.Escape(title)}</title>
             <rect width="{width}" height="{height}" rx="8" fill="#14191d"/>
             {rows}</svg>
@@ -73,7 +88,8 @@ internal static class ScreenPicture
         string words = stretch.Text.TrimEnd();
         string x = Number(Edge + (column * ColumnPixels));
         string ground = stretch.Look is Look.Reverse or Look.Alarm
-            ? $"<rect x=\"{x}\" y=\"{Edge + (row * RowPixels)}\" width=\"{Number(stretch.Text.Length * ColumnPixels)}\" height=\"{RowPixels}\" fill=\"{(stretch.Look == Look.Alarm ? "#b3261e" : "#d7dde2")}\"/>\n"
+            ? $"<rect x=\"{x}\" y=\"{Edge + (row * RowPixels)}\" width=\"{Number(stretch.Text.Length * ColumnPixels)}\" "
+                + $"height=\"{RowPixels}\" fill=\"{(stretch.Look == Look.Alarm ? "#b3261e" : "#d7dde2")}\"/>\n"
             : "";
         string look = stretch.Look switch
         {
@@ -84,7 +100,9 @@ internal static class ScreenPicture
         };
         return words.Length == 0
             ? ground
-            : $"{ground}<text x=\"{x}\" y=\"{Edge + (row * RowPixels) + Baseline}\" textLength=\"{Number(words.Length * ColumnPixels)}\" xml:space=\"preserve\"{look}>{SecurityElement.Escape(words)}</text>\n";
+            : $"{ground}<text x=\"{x}\" y=\"{Edge + (row * RowPixels) + Baseline}\" "
+                + $"textLength=\"{Number(words.Length * ColumnPixels)}\" "
+                + $"xml:space=\"preserve\"{look}>{SecurityElement.Escape(words)}</text>\n";
     }
 
     private static string Number(double value) => value.ToString("0.####", CultureInfo.InvariantCulture);

@@ -20,8 +20,16 @@ public sealed partial class TheCastTests : IDisposable
     // What is typed, the words that show that it was done, and the second at which the recording shows it.
     private static readonly ImmutableArray<(string Keys, string Until, double At)> Steps =
     [
-        ("", "run 9 of 9", 0), ("\r", "NEXT 1 of 11", 2.5), ("54", "> 54", 5.5), ("57", "> 5457", 6.5), ("\r", "NEXT 2 of 11", 7.5), ("6470", "> 6470", 10.5),
-        ("t", "> 6470 t", 12), ("\r", "NEXT 3 of 11", 13.5), (";truck overtaking us", "overtaking us", 16.5), ("\r", "note on 2", 18),
+        ("", "run 9 of 9", 0),
+        ("\r", "NEXT 1 of 11", 2.5),
+        ("54", "> 54", 5.5),
+        ("57", "> 5457", 6.5),
+        ("\r", "NEXT 2 of 11", 7.5),
+        ("6470", "> 6470", 10.5),
+        ("t", "> 6470 t", 12),
+        ("\r", "NEXT 3 of 11", 13.5),
+        (";truck overtaking us", "overtaking us", 16.5),
+        ("\r", "note on 2", 18),
     ];
 
     private static readonly JsonSerializerOptions Plain = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -63,8 +71,13 @@ public sealed partial class TheCastTests : IDisposable
 
     private static string Recorded(ImmutableArray<string> heard)
     {
-        IEnumerable<string> events = heard.Zip(Steps, (written, step) => $"[{step.At.ToString("0.0", CultureInfo.InvariantCulture)}, \"o\", {JsonSerializer.Serialize(written, Plain)}]");
-        return "{\"version\": 2, \"width\": 80, \"height\": 24, \"title\": \"A reading, one that traffic spoilt, and a note on it\", \"env\": {\"TERM\": \"xterm-256color\"}}\n"
+        IEnumerable<string> events = heard.Zip(
+            Steps,
+            (written, step) =>
+                $"[{step.At.ToString("0.0", CultureInfo.InvariantCulture)}, \"o\", {JsonSerializer.Serialize(written, Plain)}]"
+        );
+        return "{\"version\": 2, \"width\": 80, \"height\": 24, \"title\": \"A reading, one that traffic spoilt, and a note on "
+            + "it\", \"env\": {\"TERM\": \"xterm-256color\"}}\n"
             + string.Concat(events.Select(line => $"{line}\n"));
     }
 
@@ -72,11 +85,14 @@ public sealed partial class TheCastTests : IDisposable
     private static string[] Shown(ImmutableArray<string> written)
     {
         PtyScreen screen = new(80, 24);
-        return [.. written.Select(text =>
-        {
-            screen.Take(text);
-            return Clock().Replace(screen.Text, "hh:mm");
-        })];
+        return
+        [
+            .. written.Select(text =>
+            {
+                screen.Take(text);
+                return Clock().Replace(screen.Text, "hh:mm");
+            }),
+        ];
     }
 
     [GeneratedRegex("[0-9]{2}:[0-9]{2}")]

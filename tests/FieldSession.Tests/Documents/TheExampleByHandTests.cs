@@ -54,10 +54,20 @@ public sealed partial class TheExampleByHandTests
     private static string AsTold(double value) => value.ToString("0.00", CultureInfo.InvariantCulture);
 
     private static string[][] Rows() =>
-        [.. Row().Matches(Text).Select(match => match.Value.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
+        [
+            .. Row()
+                .Matches(Text)
+                .Select(match => match.Value.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)),
+        ];
 
-    private static string AsReadings() => "run,code,segment,kind,low,high,spoilt\n" + string.Concat(
-        Rows().SelectMany(row => Enumerable.Range(1, 3).Select(segment => $"{row[0]},{row[1]},{segment},smooth,{row[segment + 1]},{row[segment + 1]},\n")));
+    private static string AsReadings() =>
+        "run,code,segment,kind,low,high,spoilt\n"
+        + string.Concat(
+            Rows()
+                .SelectMany(row =>
+                    Enumerable.Range(1, 3).Select(segment => $"{row[0]},{row[1]},{segment},smooth,{row[segment + 1]},{row[segment + 1]},\n")
+                )
+        );
 
     private static string Rounded(JsonElement line, string member) =>
         line.GetProperty(member).GetDouble().ToString("0.00", CultureInfo.InvariantCulture);
@@ -65,7 +75,9 @@ public sealed partial class TheExampleByHandTests
     [GeneratedRegex(@"(?m)^\| \d \| [AB] \|.*$")]
     private static partial Regex Row();
 
-    [GeneratedRegex(@"differences are ([\d.]+), ([\d.]+) and ([\d.]+) dB[^.]*\. Treat these as three independent proofs and their error is ([\d.]+) dB")]
+    [GeneratedRegex(
+        @"differences are ([\d.]+), ([\d.]+) and ([\d.]+) dB[^.]*\. Treat these as three independent proofs and their error is ([\d.]+) dB"
+    )]
     private static partial Regex Tempting();
 
     [GeneratedRegex(@"between \*\*(-[\d.]+) and \+([\d.]+) dB\*\*")]

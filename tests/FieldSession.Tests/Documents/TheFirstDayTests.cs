@@ -26,9 +26,22 @@ public sealed class TheFirstDayTests
     public void No_name_of_a_spec_stands_in_the_tutorial_before_the_marks_are_read()
     {
         Page page = new(Tutorial);
-        Fence[] before = [.. page.Fences.SkipWhile(fence => !fence.Lines.Contains("fieldsession demo --out first-day")).TakeWhile(fence => !fence.Lines.Contains("quillmere custodian Enter"))];
+        Fence[] before =
+        [
+            .. page
+                .Fences.SkipWhile(fence => !fence.Lines.Contains("fieldsession demo --out first-day"))
+                .TakeWhile(fence => !fence.Lines.Contains("quillmere custodian Enter")),
+        ];
         Assert.True(before.Length > 20);
-        Assert.All(before, fence => Assert.DoesNotContain("ST", string.Concat(fence.Lines).Replace("STOP", "", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(
+            before,
+            fence =>
+                Assert.DoesNotContain(
+                    "ST",
+                    string.Concat(fence.Lines).Replace("STOP", "", StringComparison.Ordinal),
+                    StringComparison.Ordinal
+                )
+        );
     }
 
     private static void Follow(Fence fence, AStranger stranger, Dictionary<int, string> told)

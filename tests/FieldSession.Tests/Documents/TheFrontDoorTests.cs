@@ -7,7 +7,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Documents;
 
-/// <summary>Who comes new is shown the way: an example with every command, documents that an installed program carries, and what is due in a study.</summary>
+/// <summary>
+/// Who comes new is shown the way: an example with every command, documents that an installed program carries, and what is due in a study.
+/// </summary>
 public sealed class TheFrontDoorTests
 {
     [Fact]
@@ -16,7 +18,10 @@ public sealed class TheFrontDoorTests
         RootCommand root = CommandLine.Make(new Outside().World);
         Assert.Equal(root.Subcommands.Select(command => command.Name), GuideWords.Rows.Select(guide => guide.Name));
         IEnumerable<string> lines = GuideWords.Rows.SelectMany(guide => new[] { guide.Example, guide.Next }).OfType<string>();
-        TheHouse.NoneOf(lines.Where(line => root.Parse(line.Split('|')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries)[1..]).Errors.Count > 0), "an example is a line that the program takes");
+        TheHouse.NoneOf(
+            lines.Where(line => root.Parse(line.Split('|')[0].Split(' ', StringSplitOptions.RemoveEmptyEntries)[1..]).Errors.Count > 0),
+            "an example is a line that the program takes"
+        );
     }
 
     [Fact]
@@ -34,15 +39,27 @@ public sealed class TheFrontDoorTests
     {
         using AtThePrompt prompt = new();
         string list = prompt.Must(0, ["help"]);
-        Assert.All(HelpCommand.Topics, topic =>
-        {
-            Assert.Contains($"  {topic} ", list, StringComparison.Ordinal);
-            string[] page = prompt.Must(0, ["help", topic]).Split('\n');
-            Assert.Equal(DocumentText.TitleOf(File.ReadAllText(Path.Combine(Repository.Root, "docs", $"{topic}.md"))), page[0].TrimEnd());
-            Assert.DoesNotContain(page, line => line.StartsWith("|--", StringComparison.Ordinal) || line.StartsWith("# ", StringComparison.Ordinal) || line.Contains("**", StringComparison.Ordinal));
-            // what the program or a file prints is shown as it is
-            Assert.DoesNotContain(page, line => line.Length > 80 && line[0] != ' ');
-        });
+        Assert.All(
+            HelpCommand.Topics,
+            topic =>
+            {
+                Assert.Contains($"  {topic} ", list, StringComparison.Ordinal);
+                string[] page = prompt.Must(0, ["help", topic]).Split('\n');
+                Assert.Equal(
+                    DocumentText.TitleOf(File.ReadAllText(Path.Combine(Repository.Root, "docs", $"{topic}.md"))),
+                    page[0].TrimEnd()
+                );
+                Assert.DoesNotContain(
+                    page,
+                    line =>
+                        line.StartsWith("|--", StringComparison.Ordinal)
+                        || line.StartsWith("# ", StringComparison.Ordinal)
+                        || line.Contains("**", StringComparison.Ordinal)
+                );
+                // what the program or a file prints is shown as it is
+                Assert.DoesNotContain(page, line => line.Length > 80 && line[0] != ' ');
+            }
+        );
         Assert.Contains("handbook", HelpCommand.Topics);
     }
 
@@ -50,8 +67,13 @@ public sealed class TheFrontDoorTests
     public void No_message_sends_anybody_to_a_document_that_an_installed_program_does_not_have()
     {
         string[] sources = Directory.GetFiles(Path.Combine(Repository.Root, "src"), "*.cs", SearchOption.AllDirectories);
-        IEnumerable<string> pointers = sources.SelectMany(File.ReadLines)
-            .Where(line => !line.TrimStart().StartsWith("//", StringComparison.Ordinal) && line.Contains("docs/", StringComparison.Ordinal) && line.Contains(".md ", StringComparison.Ordinal));
+        IEnumerable<string> pointers = sources
+            .SelectMany(File.ReadLines)
+            .Where(line =>
+                !line.TrimStart().StartsWith("//", StringComparison.Ordinal)
+                && line.Contains("docs/", StringComparison.Ordinal)
+                && line.Contains(".md ", StringComparison.Ordinal)
+            );
         TheHouse.NoneOf(pointers, "a message names 'fieldsession help TOPIC'");
     }
 
@@ -65,7 +87,10 @@ public sealed class TheFrontDoorTests
         Directory.CreateDirectory(day.Here("secret"));
         day.Must(0, ["start", day.Here("plan"), day.Study]);
         Assert.Equal("codes: the custodian seals the key, the crew takes the codes", Due(day));
-        day.Must(0, ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]);
+        day.Must(
+            0,
+            ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]
+        );
         day.Must(0, ["codes", day.Study, day.Here("away.codes")]);
         Assert.Equal("drive: run 1, but the meter was not checked before this session", Due(day));
         day.Enter(AWholeDay.Ready);
@@ -74,7 +99,10 @@ public sealed class TheFrontDoorTests
         Assert.Equal("drive: the calibration check after the last run is missing", Due(day.Drive(5)));
         Assert.Equal("review: the blind review, then the predictions", Due(day.Enter("calibration after 94.0\n")));
         Assert.Equal("predict: the prediction of Tam", Due(day.Enter($"predict Ro feature={day.Now().Codes.First()} sure=4\n")));
-        Assert.Equal("reveal: open the key with the custodian", Due(day.Enter($"predict Tam feature={day.Now().Codes.First()} sure=80%\n")));
+        Assert.Equal(
+            "reveal: open the key with the custodian",
+            Due(day.Enter($"predict Tam feature={day.Now().Codes.First()} sure=80%\n"))
+        );
         day.Must(0, day.RevealWords("a.key"));
         Assert.Equal("report: the report", Due(day));
     }

@@ -7,7 +7,9 @@ using FieldSession.Tests.Sealing;
 
 namespace FieldSession.Tests.Documents;
 
-/// <summary>The page about a crew's first own day is followed in order: its plan, its commands, its typed lines, up to the report.</summary>
+/// <summary>
+/// The page about a crew's first own day is followed in order: its plan, its commands, its typed lines, up to the report.
+/// </summary>
 public sealed class TheOwnDayTests : IDisposable
 {
     private const string Document = "docs/own-day.md";
@@ -45,8 +47,26 @@ public sealed class TheOwnDayTests : IDisposable
         }
 
         Assert.Equal(
-            ["size", "orders", "tyre", "paper", "start", "seal", "keycheck", "codes", "fitting", "drive", "review", "predict", "reveal", "report", "verify", "export"],
-            done);
+            [
+                "size",
+                "orders",
+                "tyre",
+                "paper",
+                "start",
+                "seal",
+                "keycheck",
+                "codes",
+                "fitting",
+                "drive",
+                "review",
+                "predict",
+                "reveal",
+                "report",
+                "verify",
+                "export",
+            ],
+            done
+        );
         Assert.Contains("NEW was", File.ReadAllText(_prompt.Here("report/report.md")), StringComparison.Ordinal);
     }
 
@@ -58,7 +78,11 @@ public sealed class TheOwnDayTests : IDisposable
             _prompt.Write(fence.Word["file ".Length..], string.Join('\n', fence.Lines) + "\n");
         }
 
-        Assert.Contains("8 runs, 4 h 57 min, tyres changed 4 times", _prompt.Must(0, ["orders", _prompt.Here("own")]), StringComparison.Ordinal);
+        Assert.Contains(
+            "8 runs, 4 h 57 min, tyres changed 4 times",
+            _prompt.Must(0, ["orders", _prompt.Here("own")]),
+            StringComparison.Ordinal
+        );
         Assert.Contains("with a chance of 80 %: 5 runs per code", _prompt.Must(0, ["size", "--difference", "1"]), StringComparison.Ordinal);
     }
 
@@ -105,7 +129,12 @@ public sealed class TheOwnDayTests : IDisposable
     private void Drives(int run)
     {
         double more = (Now().CodeAsked == Now().Codes.ElementAt(1) ? 2 : 0) + (run % 3 * 0.2);
-        string[] levels = [.. new[] { 56.0, 65, 71, 64, 66, 60 }.Select((level, segment) => segment == Impact ? Number(level + more) : $"{Number(level + more)}-{Number(level + more + 3)}")];
+        string[] levels =
+        [
+            .. new[] { 56.0, 65, 71, 64, 66, 60 }.Select(
+                (level, segment) => segment == Impact ? Number(level + more) : $"{Number(level + more)}-{Number(level + more + 3)}"
+            ),
+        ];
         _prompt.Must(0, ["enter", Study], $"run {Now().CodeAsked}\n{string.Join('\n', levels)}\n");
     }
 
@@ -115,11 +144,16 @@ public sealed class TheOwnDayTests : IDisposable
 
     private string[] MarksAsDriven()
     {
-        Dictionary<SpecCode, string> marks = new KeyFile(new SeededLot(3)).Open(_prompt.Here("pia/hazel.key"), AtThePrompt.Passphrase).Key!.Places
-            .ToDictionary(line => line.Code, line => line.UnderTape);
+        Dictionary<SpecCode, string> marks = new KeyFile(new SeededLot(3))
+            .Open(_prompt.Here("pia/hazel.key"), AtThePrompt.Passphrase)
+            .Key!.Places.ToDictionary(line => line.Code, line => line.UnderTape);
         return [.. Now().DrivenCodes.Select(code => marks[code])];
     }
 
     private string Lying(string word) =>
-        word is "own" or "sheets" or "report" or "tables" || word.StartsWith("pia/", StringComparison.Ordinal) || word.StartsWith("hazel.", StringComparison.Ordinal) ? _prompt.Here(word) : word;
+        word is "own" or "sheets" or "report" or "tables"
+        || word.StartsWith("pia/", StringComparison.Ordinal)
+        || word.StartsWith("hazel.", StringComparison.Ordinal)
+            ? _prompt.Here(word)
+            : word;
 }

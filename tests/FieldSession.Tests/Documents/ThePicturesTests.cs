@@ -17,7 +17,16 @@ public sealed partial class ThePicturesTests
     // What is typed on the last run of the demo, and how long a reader needs to see it: about twenty seconds in all.
     private static readonly ImmutableArray<(string Keys, double Seconds)> Reading =
     [
-        ("", 2.5), ("<Enter>", 3), ("54", 1), ("57", 1), ("<Enter>", 3), ("6470", 1.5), ("t", 1.5), ("<Enter>", 3), (";truck overtaking us", 1.5), ("<Enter>", 2),
+        ("", 2.5),
+        ("<Enter>", 3),
+        ("54", 1),
+        ("57", 1),
+        ("<Enter>", 3),
+        ("6470", 1.5),
+        ("t", 1.5),
+        ("<Enter>", 3),
+        (";truck overtaking us", 1.5),
+        ("<Enter>", 2),
     ];
 
     [Fact]
@@ -26,7 +35,12 @@ public sealed partial class ThePicturesTests
         using ADemoDay day = new ADemoDay().TypedToTheLastRun();
         using Tui tui = day.Screens();
         tui.Keys("<Enter>5457<Enter>6470t<Enter>");
-        Approve("drive", "The drive screen of the demo: the next segment in large letters, the reading just stored as spoilt by traffic, the codes so far", tui);
+        Approve(
+            "drive",
+            "The drive screen of the demo: the next segment in large letters, the reading just stored as spoilt by traffic, "
+                + "the codes so far",
+            tui
+        );
     }
 
     [Fact]
@@ -35,7 +49,12 @@ public sealed partial class ThePicturesTests
         using ADemoDay day = new ADemoDay().Typed("quillmere/day.txt");
         using Tui tui = day.Screens(screen: "review");
         tui.Keys("parked<Enter>");
-        Approve("answer", "The blind answer of the demo on the review screen: one sentence, meter, ear, worth, what the day could have shown, by code only", tui);
+        Approve(
+            "answer",
+            "The blind answer of the demo on the review screen: one sentence, meter, ear, worth, what the day could have "
+                + "shown, by code only",
+            tui
+        );
     }
 
     [Fact]
@@ -44,9 +63,14 @@ public sealed partial class ThePicturesTests
         using ADemoDay day = new ADemoDay().TypedToTheLastRun();
         using Tui tui = day.Screens();
         ImmutableArray<(ImmutableArray<ImmutableArray<Stretch>> Screen, double Seconds)> screens =
-            [.. Reading.Select(step => (tui.Keys(step.Keys).Looks, step.Seconds))];
+        [
+            .. Reading.Select(step => (tui.Keys(step.Keys).Looks, step.Seconds)),
+        ];
         Assert.Equal(20, screens.Sum(one => one.Seconds));
-        Golden.Approve($"{Folder}/reading.svg", ScreenPicture.Moving("Twenty seconds of a run: a reading, a reading that traffic spoilt, a note on it", screens));
+        Golden.Approve(
+            $"{Folder}/reading.svg",
+            ScreenPicture.Moving("Twenty seconds of a run: a reading, a reading that traffic spoilt, a note on it", screens)
+        );
     }
 
     [Fact]
@@ -62,10 +86,14 @@ public sealed partial class ThePicturesTests
         string page = File.ReadAllText(Path.Combine(Repository.Root, "docs/sample/report.html"));
         string hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(page)));
         string taken = File.ReadAllText(Path.Combine(Repository.Root, $"{Folder}/taken-of.txt")).Trim();
-        Assert.True(hash == taken, $"{Folder}/report-*.png were taken of another page: 'bash .ci/pictures PROGRAM' takes them again ({taken}, now {hash})");
+        Assert.True(
+            hash == taken,
+            $"{Folder}/report-*.png were taken of another page: 'bash .ci/pictures PROGRAM' takes them again ({taken}, now {hash})"
+        );
     }
 
-    private static void Approve(string name, string title, Tui tui) => Golden.Approve($"{Folder}/{name}.svg", ScreenPicture.Of(title, tui.Looks));
+    private static void Approve(string name, string title, Tui tui) =>
+        Golden.Approve($"{Folder}/{name}.svg", ScreenPicture.Of(title, tui.Looks));
 
     [GeneratedRegex("[0-9a-f]{64}")]
     private static partial Regex Hash();

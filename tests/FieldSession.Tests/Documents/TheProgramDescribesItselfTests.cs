@@ -14,13 +14,19 @@ public sealed class TheProgramDescribesItselfTests
         using AtThePrompt prompt = new();
         string page = prompt.Must(0, ["man"]).Replace("\\-", "-", StringComparison.Ordinal);
         RootCommand root = CommandLine.Make(prompt.Outside());
-        Assert.All(root.Subcommands, command =>
-        {
-            string about = page[page.IndexOf($".SS fieldsession {command.Name}", StringComparison.Ordinal)..];
-            Assert.Contains(command.Description!, about, StringComparison.Ordinal);
-            Assert.All(command.Options, option => Assert.Contains($"{option.Name}", about, StringComparison.Ordinal));
-        });
-        Assert.Equal("fieldsession report [STUDY]", page.Split('\n').First(line => line.StartsWith(".SS fieldsession report", StringComparison.Ordinal))[4..]);
+        Assert.All(
+            root.Subcommands,
+            command =>
+            {
+                string about = page[page.IndexOf($".SS fieldsession {command.Name}", StringComparison.Ordinal)..];
+                Assert.Contains(command.Description!, about, StringComparison.Ordinal);
+                Assert.All(command.Options, option => Assert.Contains($"{option.Name}", about, StringComparison.Ordinal));
+            }
+        );
+        Assert.Equal(
+            "fieldsession report [STUDY]",
+            page.Split('\n').First(line => line.StartsWith(".SS fieldsession report", StringComparison.Ordinal))[4..]
+        );
     }
 
     [Fact]
@@ -28,7 +34,10 @@ public sealed class TheProgramDescribesItselfTests
     {
         using AtThePrompt prompt = new();
         string[] macros = [".TH", ".SH", ".SS", ".TP", ".B", ".I", ".br"];
-        Assert.All(prompt.Must(0, ["man"]).Split('\n').Where(line => line.StartsWith('.')), line => Assert.Contains(line.Split(' ')[0], macros));
+        Assert.All(
+            prompt.Must(0, ["man"]).Split('\n').Where(line => line.StartsWith('.')),
+            line => Assert.Contains(line.Split(' ')[0], macros)
+        );
     }
 
     [Theory]
@@ -59,17 +68,29 @@ public sealed class TheProgramDescribesItselfTests
     {
         using AtThePrompt prompt = new();
         string said = prompt.Must(0, [$"[suggest:{line.Length}]", line]);
-        Assert.Equal(words, said.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(word => word.Trim()).Where(word => word.Length > 2 && word != "--help"));
+        Assert.Equal(
+            words,
+            said.Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(word => word.Trim())
+                .Where(word => word.Length > 2 && word != "--help")
+        );
     }
 
     [Fact]
     public void Every_call_in_the_documents_is_one_that_the_program_knows()
     {
         RootCommand root = CommandLine.Make(new Outside().World);
-        string[] pages = ["README.md", .. Directory.GetFiles(Path.Combine(Repository.Root, "docs"), "*.md").Select(path => $"docs/{Path.GetFileName(path)}")];
+        string[] pages =
+        [
+            "README.md",
+            .. Directory.GetFiles(Path.Combine(Repository.Root, "docs"), "*.md").Select(path => $"docs/{Path.GetFileName(path)}"),
+        ];
         string[] calls = [.. pages.SelectMany(page => new Page(page).Calls)];
         Assert.True(calls.Length > 40, $"only {calls.Length} calls were found");
-        TheHouse.NoneOf(calls.Where(call => root.Parse(Words(call)).Errors.Count > 0), "a call in a document is one that the program takes");
+        TheHouse.NoneOf(
+            calls.Where(call => root.Parse(Words(call)).Errors.Count > 0),
+            "a call in a document is one that the program takes"
+        );
     }
 
     // Behind the words of the call may be a remark, a pipe or a file to read from or write to.

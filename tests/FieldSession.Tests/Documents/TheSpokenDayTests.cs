@@ -14,12 +14,28 @@ public sealed class TheSpokenDayTests
         using AtThePrompt prompt = new();
         prompt.Write("PLAN_DIR/plan.toml", AWholeDay.Plan);
         prompt.Write("PLAN_DIR/route.csv", AWholeDay.Route);
-        prompt.Must(0, ["seal", prompt.Here("PLAN_DIR"), "--specs", prompt.Write("specs.txt", "ALPHA\nBETA\n"), "--key", prompt.Here("custodian.key"), "--public", prompt.Here("day.codes")]);
+        prompt.Must(
+            0,
+            [
+                "seal",
+                prompt.Here("PLAN_DIR"),
+                "--specs",
+                prompt.Write("specs.txt", "ALPHA\nBETA\n"),
+                "--key",
+                prompt.Here("custodian.key"),
+                "--public",
+                prompt.Here("day.codes"),
+            ]
+        );
         List<string> done = [];
         string said = "";
         foreach (string call in Calls())
         {
-            string[] words = [.. call.Split(' ')[1..].Select(word => word.Contains('.', StringComparison.Ordinal) || word == "PLAN_DIR" ? prompt.Here(word) : word)];
+            string[] words =
+            [
+                .. call.Split(' ')[1..]
+                    .Select(word => word.Contains('.', StringComparison.Ordinal) || word == "PLAN_DIR" ? prompt.Here(word) : word),
+            ];
             said = Follow(words, prompt);
             done.Add(words[0]);
             Assert.DoesNotMatch("[▀▄█├┤]", words[0] == "review" ? "" : said);
@@ -31,10 +47,13 @@ public sealed class TheSpokenDayTests
         Assert.False(Directory.Exists(prompt.Here("-")));
     }
 
-    private static IEnumerable<string> Calls() => File.ReadAllLines(Path.Combine(Repository.Root, "docs/handbook.md"))
-        .SkipWhile(line => line != Section).Skip(1).TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal))
-        .Where(line => line.StartsWith("    fieldsession ", StringComparison.Ordinal))
-        .Select(line => line.Split('#')[0].Trim());
+    private static IEnumerable<string> Calls() =>
+        File.ReadAllLines(Path.Combine(Repository.Root, "docs/handbook.md"))
+            .SkipWhile(line => line != Section)
+            .Skip(1)
+            .TakeWhile(line => !line.StartsWith("## ", StringComparison.Ordinal))
+            .Where(line => line.StartsWith("    fieldsession ", StringComparison.Ordinal))
+            .Select(line => line.Split('#')[0].Trim());
 
     private static string Follow(string[] words, AtThePrompt prompt)
     {
@@ -47,7 +66,11 @@ public sealed class TheSpokenDayTests
                 return prompt.Must(0, words, string.Concat(Enumerable.Repeat($"{prompt.Now().Codes.ElementAt(1)}\n4\n\n\nsound\n", 2)));
             case "reveal":
                 Dictionary<SpecCode, string> marks = prompt.SpecsIn("custodian.key");
-                return prompt.Must(0, words, string.Join('\n', [.. prompt.Now().DrivenCodes.Select(code => marks[code]), "Ro", "Ilse"]) + "\n");
+                return prompt.Must(
+                    0,
+                    words,
+                    string.Join('\n', [.. prompt.Now().DrivenCodes.Select(code => marks[code]), "Ro", "Ilse"]) + "\n"
+                );
             default:
                 return prompt.Must(0, words);
         }

@@ -16,16 +16,21 @@ public sealed partial class TheWorkedExampleTests
     {
         using AtThePrompt prompt = new();
         string readings = prompt.Write("example.csv", AsReadings());
-        using JsonDocument said = JsonDocument.Parse(prompt.Must(ExitCode.Done, ["compare", readings, "--reference", "A", "--margin", "1", "--json"]));
+        using JsonDocument said = JsonDocument.Parse(
+            prompt.Must(ExitCode.Done, ["compare", readings, "--reference", "A", "--margin", "1", "--json"])
+        );
         JsonElement steady = said.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady");
         Match[] figures = [.. Figure().Matches(Text).Cast<Match>()];
         Assert.Equal(13, figures.Length);
-        Assert.All(figures, figure =>
-        {
-            string printed = figure.Groups[2].Value;
-            double found = figure.Groups[1].Value.Split('.').Aggregate(steady, (part, member) => part.GetProperty(member)).GetDouble();
-            Assert.True(printed == Rounded(found, printed), $"{figure.Groups[1].Value} is {found}, the page says {printed}");
-        });
+        Assert.All(
+            figures,
+            figure =>
+            {
+                string printed = figure.Groups[2].Value;
+                double found = figure.Groups[1].Value.Split('.').Aggregate(steady, (part, member) => part.GetProperty(member)).GetDouble();
+                Assert.True(printed == Rounded(found, printed), $"{figure.Groups[1].Value} is {found}, the page says {printed}");
+            }
+        );
         Assert.True(steady.GetProperty("drift_in_model").GetBoolean());
         Assert.False(steady.GetProperty("floor_applied").GetBoolean());
         Assert.Equal("difference shown", steady.GetProperty("verdict").GetString());
@@ -40,14 +45,29 @@ public sealed partial class TheWorkedExampleTests
     }
 
     private static string[][] Rows() =>
-        [.. Row().Matches(Text).Select(match => match.Value.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
+        [
+            .. Row()
+                .Matches(Text)
+                .Select(match => match.Value.Split('|', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)),
+        ];
 
-    private static string AsReadings() => "run,code,segment,kind,low,high,spoilt,minutes\n" + string.Concat(
-        Rows().SelectMany(row => Enumerable.Range(1, 3).Select(segment => $"{row[0]},{row[1]},{segment},smooth,{row[segment + 2]},{row[segment + 2]},,{row[2]}\n")));
+    private static string AsReadings() =>
+        "run,code,segment,kind,low,high,spoilt,minutes\n"
+        + string.Concat(
+            Rows()
+                .SelectMany(row =>
+                    Enumerable
+                        .Range(1, 3)
+                        .Select(segment => $"{row[0]},{row[1]},{segment},smooth,{row[segment + 2]},{row[segment + 2]},,{row[2]}\n")
+                )
+        );
 
     // With as many decimals as the page prints.
-    private static string Rounded(double value, string printed) =>
-        value.ToString($"F{(printed.Contains('.', StringComparison.Ordinal) ? printed.Length - printed.IndexOf('.', StringComparison.Ordinal) - 1 : 0)}", CultureInfo.InvariantCulture);
+    private static string Rounded(double value, string printed)
+    {
+        int point = printed.IndexOf('.', StringComparison.Ordinal);
+        return value.ToString($"F{(point < 0 ? 0 : printed.Length - point - 1)}", CultureInfo.InvariantCulture);
+    }
 
     private static double Number(string level) => double.Parse(level, CultureInfo.InvariantCulture);
 

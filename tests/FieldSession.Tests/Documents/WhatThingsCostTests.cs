@@ -19,8 +19,11 @@ public sealed class WhatThingsCostTests
     }
 
     [Fact]
-    public void It_says_day_commit_machine_and_how_busy_it_was() => Assert.Matches(
-        @"^\s*\d{4}-\d{2}-\d{2}, commit [0-9a-f]{7,}; \d+ cores of .+ GB, .+, files on \w+, \.NET 10.+; load [0-9.]+ before, [0-9.]+ after\.\s", Table);
+    public void It_says_day_commit_machine_and_how_busy_it_was() =>
+        Assert.Matches(
+            @"^\s*\d{4}-\d{2}-\d{2}, commit [0-9a-f]{7,}; \d+ cores of .+ GB, .+, files on \w+, \.NET 10.+; load [0-9.]+ before, [0-9.]+ after\.\s",
+            Table
+        );
 
     [Theory]
     [InlineData("start to the first whole frame")]

@@ -13,7 +13,8 @@ public class ABracketIsDrivenAgain
     [InlineData("rerun 1 odd value")]
     [InlineData("rerun run 2 odd value")]
     [InlineData("rerun bracket x odd value")]
-    public void Only_a_whole_bracket_and_only_with_a_reason(string line) => Assert.Contains("rerun bracket 2 WHY", ThreeRuns().Refusal(line).Instead);
+    public void Only_a_whole_bracket_and_only_with_a_reason(string line) =>
+        Assert.Contains("rerun bracket 2 WHY", ThreeRuns().Refusal(line).Instead);
 
     [Fact]
     public void A_bracket_that_was_not_driven_can_not_be_driven_again()
@@ -111,5 +112,12 @@ public class ABracketIsDrivenAgain
     private static void Run(ADay day, string code) => day.Typed($"run {code}", "6060", "6565", "700");
 
     private static int[] LeftOut(ADay day) =>
-        [.. StudyReadings.Of(day.Study).Levels.Where(level => level.Cause == StudyReadings.DrivenAgain).Select(level => level.Run).Distinct().Order()];
+        [
+            .. StudyReadings
+                .Of(day.Study)
+                .Levels.Where(level => level.Cause == StudyReadings.DrivenAgain)
+                .Select(level => level.Run)
+                .Distinct()
+                .Order(),
+        ];
 }

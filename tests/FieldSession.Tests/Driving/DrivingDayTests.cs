@@ -19,7 +19,10 @@ public sealed class DrivingDayTests
     {
         ADay day = new ADay().Ready().Typed("run 417");
         Assert.Equal("58-60 dB on 1 Mill lane; next 2 Quarry road", day.Answer("5860").Words);
-        Assert.Equal("69-73 dB on 2 Quarry road, spoilt by traffic: two lorries; next 3 Bridge joint", day.Answer("69-73 t two lorries").Words);
+        Assert.Equal(
+            "69-73 dB on 2 Quarry road, spoilt by traffic: two lorries; next 3 Bridge joint",
+            day.Answer("69-73 t two lorries").Words
+        );
         Assert.Equal("71.4 dB on 3 Bridge joint; run 1 is over", day.Answer("714").Words);
     }
 
@@ -136,7 +139,9 @@ public sealed class DrivingDayTests
     [Fact]
     public void The_journal_read_back_tells_the_same_study()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "5860 t", "t", "m", "; grit", "u", "714", "run 862", "5961", "end", "calibration after 93.9");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "5860 t", "t", "m", "; grit", "u", "714", "run 862", "5961", "end", "calibration after 93.9");
         Study again = Logbook.Fold(day.Book.Lines);
         Assert.Equal(day.Study.Runs.SelectMany(r => r.Passages), again.Runs.SelectMany(r => r.Passages));
         Assert.Equal(day.Study.Notes, again.Notes);

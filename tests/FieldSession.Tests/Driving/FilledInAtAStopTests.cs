@@ -4,7 +4,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Driving;
 
-/// <summary>What was skipped, missed or never read is filled in at the stop, and everything typed goes to the place that is named.</summary>
+/// <summary>
+/// What was skipped, missed or never read is filled in at the stop, and everything typed goes to the place that is named.
+/// </summary>
 public sealed class FilledInAtAStopTests
 {
     private static ADay WithHole(Plan? plan = null) => new ADay(plan).Ready().Typed("run 417", "5860", "m", "714");
@@ -25,7 +27,10 @@ public sealed class FilledInAtAStopTests
     public void It_counts_by_the_rule_of_the_plan(bool? isLeftOut, bool isSpoilt)
     {
         ADay day = WithHole(ADay.ShortPlan with { FilledLeftOut = isLeftOut }).Typed("fill 1.2 6365");
-        Assert.Equal(isSpoilt ? "filled at the stop" : null, StudyReadings.Of(day.Study).Levels.Single(level => level.Segment == "Quarry road").Cause);
+        Assert.Equal(
+            isSpoilt ? "filled at the stop" : null,
+            StudyReadings.Of(day.Study).Levels.Single(level => level.Segment == "Quarry road").Cause
+        );
     }
 
     [Theory]
@@ -81,7 +86,23 @@ public sealed class FilledInAtAStopTests
     [Fact]
     public void Predictions_are_not_locked_while_a_doubt_of_any_run_is_open_unless_a_word_says_so()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "8486", "6365", "714", "run 862", "5961", "6466", "725", "run 417", "5860", "6365", "714", "calibration after 94.0");
+        ADay day = new ADay()
+            .Ready()
+            .Typed(
+                "run 417",
+                "8486",
+                "6365",
+                "714",
+                "run 862",
+                "5961",
+                "6466",
+                "725",
+                "run 417",
+                "5860",
+                "6365",
+                "714",
+                "calibration after 94.0"
+            );
         Assert.Contains("a doubtful reading is open: 1.1", day.Refusal("predict Ro feature=862 sure=3").Why, StringComparison.Ordinal);
         day.Typed("override doubts nobody remembers", "predict Ro feature=862 sure=3");
         Assert.Equal("doubts", Assert.Single(day.Study.Overrides).Check);

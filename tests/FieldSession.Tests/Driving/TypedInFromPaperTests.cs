@@ -78,10 +78,21 @@ public sealed class TypedInFromPaperTests
     {
         ADay day = AtNoon().Typed("at=9:10 run 417", "at=9:11 spot 5860 t", "at=9:12 6365 w", "at=9:13 714");
         string said = ReportingWordsOf(day.Study);
-        Assert.Contains("3 of 3 readings were logged on paper and typed in later. Of their flags 1 count as given on the spot", said, StringComparison.Ordinal);
+        Assert.Contains(
+            "3 of 3 readings were logged on paper and typed in later. Of their flags 1 count as given on the spot",
+            said,
+            StringComparison.Ordinal
+        );
         Assert.Contains("1 count as late", said, StringComparison.Ordinal);
     }
 
     private static string ReportingWordsOf(Study study) =>
-        string.Join('\n', DayReport.Of(study, null, new Provenance(1, "", "")).Sections.SelectMany(section => section.Blocks).OfType<Points>().SelectMany(points => points.Items));
+        string.Join(
+            '\n',
+            DayReport
+                .Of(study, null, new Provenance(1, "", ""))
+                .Sections.SelectMany(section => section.Blocks)
+                .OfType<Points>()
+                .SelectMany(points => points.Items)
+        );
 }

@@ -66,10 +66,10 @@ public class AStudyOfEnergyDaysAloneTests
     // Two days, two cars side by side, tyres swapped between the days.
     private static string Days(SpecCode one, SpecCode other, int first) =>
         $"""
-        leg day={first} car=X code={one} km=200 kwh=36.0
-        leg day={first} car=Y code={other} km=200 kwh=37.1
-        leg day={first + 1} car=X code={other} km=200 kwh=36.9
-        leg day={first + 1} car=Y code={one} km=200 kwh=36.2
+            leg day={first} car=X code={one} km=200 kwh=36.0
+            leg day={first} car=Y code={other} km=200 kwh=37.1
+            leg day={first + 1} car=X code={other} km=200 kwh=36.9
+            leg day={first + 1} car=Y code={one} km=200 kwh=36.2
 
-        """;
+            """;
 }

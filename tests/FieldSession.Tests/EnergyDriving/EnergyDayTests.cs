@@ -49,9 +49,15 @@ public sealed class EnergyDayTests
     public void The_answer_says_the_consumption_in_the_crews_unit()
     {
         Assert.Equal("leg 1, day 1, X on 417: 212.4 km, 38 kWh, 17.89 kWh/100 km", ADay.Answer(First).Words);
-        Assert.Equal("leg 1, day 1, X on 417: 132 mi, 38.6 kWh, 3.420 mi/kWh", Imperial.Answer("leg day=1 car=X code=417 mi=132 kwh=38.6 t0=58 wind=4").Words);
+        Assert.Equal(
+            "leg 1, day 1, X on 417: 132 mi, 38.6 kWh, 3.420 mi/kWh",
+            Imperial.Answer("leg day=1 car=X code=417 mi=132 kwh=38.6 t0=58 wind=4").Words
+        );
         Assert.Equal("leg 1, day 1, X on 417: 212 km, 13.2 l, 6.23 l/100 km", ADay.Answer("leg day=1 car=X code=417 km=212 l=13.2").Words);
-        Assert.Equal("leg 1, day 1, X on 417: 132 mi, 4 US gal, 33.0 mpg (US)", Imperial.Answer("leg day=1 car=X code=417 mi=132 gal=4").Words);
+        Assert.Equal(
+            "leg 1, day 1, X on 417: 132 mi, 4 US gal, 33.0 mpg (US)",
+            Imperial.Answer("leg day=1 car=X code=417 mi=132 gal=4").Words
+        );
     }
 
     [Fact]
@@ -132,11 +138,16 @@ public sealed class EnergyDayTests
     }
 
     [Fact]
-    public void The_same_leg_again_is_refused() => Assert.Contains("says the same already", ADay.Typed(First).Refusal(First).Why, StringComparison.Ordinal);
+    public void The_same_leg_again_is_refused() =>
+        Assert.Contains("says the same already", ADay.Typed(First).Refusal(First).Why, StringComparison.Ordinal);
 
     [Fact]
     public void Kilowatt_hours_and_fuel_do_not_meet_in_one_study() =>
-        Assert.Contains("another energy carrier", ADay.Typed(First).Refusal("leg day=1 car=Y code=862 km=212 l=13").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "another energy carrier",
+            ADay.Typed(First).Refusal("leg day=1 car=Y code=862 km=212 l=13").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Without_sealed_codes_a_leg_needs_an_override()
@@ -147,7 +158,8 @@ public sealed class EnergyDayTests
     }
 
     [Fact]
-    public void While_a_run_is_on_no_leg_is_typed() => Assert.Contains("run 1 is on", ADay.Ready().Typed("run 417").Refusal(First).Why, StringComparison.Ordinal);
+    public void While_a_run_is_on_no_leg_is_typed() =>
+        Assert.Contains("run 1 is on", ADay.Ready().Typed("run 417").Refusal(First).Why, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("leg day=1 car=X code=417 km=212 kwh=3.8", "hard to believe")]
@@ -176,7 +188,11 @@ public sealed class EnergyDayTests
 
     [Fact]
     public void A_strong_wind_is_said_at_once() =>
-        Assert.Contains("look out: mean wind above 5 m/s", ADay.Answer("leg day=1 car=X code=417 km=212 kwh=38 wind=5.5").Words, StringComparison.Ordinal);
+        Assert.Contains(
+            "look out: mean wind above 5 m/s",
+            ADay.Answer("leg day=1 car=X code=417 km=212 kwh=38 wind=5.5").Words,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_flag_at_once_or_before_the_cars_next_leg_leaves_the_leg_out_and_again_takes_it_back()
@@ -209,7 +225,19 @@ public sealed class EnergyDayTests
     [Fact]
     public void Locked_predictions_freeze_the_energy_days()
     {
-        ADay day = ADay.Ready().Typed("run 417", "5860", "6365", "714", "run 862", "5860", "6365", "714", "calibration after 94", "predict Ro feature=862 sure=3");
+        ADay day = ADay.Ready()
+            .Typed(
+                "run 417",
+                "5860",
+                "6365",
+                "714",
+                "run 862",
+                "5860",
+                "6365",
+                "714",
+                "calibration after 94",
+                "predict Ro feature=862 sure=3"
+            );
         Assert.Contains("frozen", day.Refusal(First).Why, StringComparison.Ordinal);
     }
 }

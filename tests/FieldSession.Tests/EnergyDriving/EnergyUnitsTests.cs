@@ -4,8 +4,8 @@ using FieldSession.State;
 namespace FieldSession.Tests.EnergyDriving;
 
 /// <summary>
-/// Worked values of consumption. The mile of 1.609344 km and the inch of 25.4 mm are exact (international yard and pound agreement, 1959); with
-/// them kWh/100 km, Wh/mi and mi/kWh are one number in three forms.
+/// Worked values of consumption. The mile of 1.609344 km and the inch of 25.4 mm are exact (international yard and pound agreement, 1959);
+/// with them kWh/100 km, Wh/mi and mi/kWh are one number in three forms.
 /// </summary>
 public sealed class EnergyUnitsTests
 {
@@ -51,14 +51,20 @@ public sealed class EnergyUnitsTests
         // 100 km at 20 and 100 km at 10 kWh/100 km: 15 kWh/100 km; the mean of mi/kWh would say 14.0
         Consumption both = Consumption.Of(30, 200, EnergyCarrier.Electricity);
         Assert.Equal(15, both.PerHundredKm, 1e-12);
-        double meanOfRatios = (new Consumption(20, EnergyCarrier.Electricity).MilesPerKilowattHour + new Consumption(10, EnergyCarrier.Electricity).MilesPerKilowattHour) / 2;
+        double meanOfRatios =
+            (
+                new Consumption(20, EnergyCarrier.Electricity).MilesPerKilowattHour
+                + new Consumption(10, EnergyCarrier.Electricity).MilesPerKilowattHour
+            ) / 2;
         Assert.NotEqual(both.MilesPerKilowattHour, meanOfRatios, 0.1);
     }
 
     [Fact]
-    public void A_range_is_usable_energy_over_consumption() => Assert.Equal(416.667, new Consumption(18, EnergyCarrier.Electricity).KmOn(75), 1e-3);
+    public void A_range_is_usable_energy_over_consumption() =>
+        Assert.Equal(416.667, new Consumption(18, EnergyCarrier.Electricity).KmOn(75), 1e-3);
 
-    // 200 km at 18 kWh/100 km take 36 kWh: 1 % of 75 kWh is 2.1 % of it, and two readings to 1 % are uncertain by 0.85 % of it (GUM 4.3.7: step / sqrt 12 each).
+    // 200 km at 18 kWh/100 km take 36 kWh: 1 % of 75 kWh is 2.1 % of it, and two readings to 1 % are uncertain by 0.85 % of it (GUM 4.3.7:
+    // step / sqrt 12 each).
     [Fact]
     public void The_step_of_the_charge_display_is_a_known_part_of_the_energy()
     {

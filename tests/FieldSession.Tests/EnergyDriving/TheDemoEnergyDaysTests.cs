@@ -29,14 +29,25 @@ public sealed class TheDemoEnergyDaysTests
         Assert.Equal(["X=R Y=1", "X=R Y=1", "X=1 Y=R", "X=1 Y=R"], study.Plan!.Energy.Days.Select(day => day.ToString()));
     }
 
-    // the daily consumptions behind the lines, worked by hand as log ratios of each day: +2.05 %, 95 % 0.74 to 3.38 with 2 degrees of freedom; car +0.97 %
+    // the daily consumptions behind the lines, worked by hand as log ratios of each day: +2.05 %, 95 % 0.74 to 3.38 with 2 degrees of
+    // freedom; car +0.97 %
     [Fact]
     public void The_days_show_what_was_made_into_them()
     {
         EnergyComparison days = StudyLegs.ComparisonOf(Driven().Study)!;
-        Assert.Equal([17.9, 18.5, 18.3, 18.8, 18.4, 18.3, 19.1, 18.8], days.Stretches.Select(stretch => Math.Round(stretch.PerHundredKm, 9)));
+        Assert.Equal(
+            [17.9, 18.5, 18.3, 18.8, 18.4, 18.3, 19.1, 18.8],
+            days.Stretches.Select(stretch => Math.Round(stretch.PerHundredKm, 9))
+        );
         EnergyFinding finding = Assert.Single(days.Findings);
-        Assert.Equal((2.05, 0.74, 3.38), (Math.Round(finding.Estimate!.Percent, 2), Math.Round(finding.Estimate.Lo95Percent!.Value, 2), Math.Round(finding.Estimate.Hi95Percent!.Value, 2)));
+        Assert.Equal(
+            (2.05, 0.74, 3.38),
+            (
+                Math.Round(finding.Estimate!.Percent, 2),
+                Math.Round(finding.Estimate.Lo95Percent!.Value, 2),
+                Math.Round(finding.Estimate.Hi95Percent!.Value, 2)
+            )
+        );
         Assert.Equal(0.97, Math.Round(Assert.Single(days.Cars).Percent, 2));
     }
 
@@ -65,7 +76,9 @@ public sealed class TheDemoEnergyDaysTests
     {
         Study study = Driven().Study;
         Comparison comparison = BlindComparison.Of(StudyReadings.Of(study), StudyTerms.Of(study));
-        using System.Text.Json.JsonDocument with = System.Text.Json.JsonDocument.Parse(ComparisonJson.Of(comparison, StudyLegs.ComparisonOf(study)));
+        using System.Text.Json.JsonDocument with = System.Text.Json.JsonDocument.Parse(
+            ComparisonJson.Of(comparison, StudyLegs.ComparisonOf(study))
+        );
         System.Text.Json.JsonElement overall = with.RootElement.GetProperty("energy").GetProperty("comparisons")[0].GetProperty("overall");
         Assert.Equal((2, 2.05), (overall.GetProperty("df").GetInt32(), Math.Round(overall.GetProperty("percent").GetDouble(), 2)));
         using System.Text.Json.JsonDocument without = System.Text.Json.JsonDocument.Parse(ComparisonJson.Of(comparison));

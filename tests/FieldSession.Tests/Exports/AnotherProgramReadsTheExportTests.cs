@@ -10,10 +10,14 @@ public sealed class AnotherProgramReadsTheExportTests
     public void Sqlite_finds_the_same_counts_and_sums_as_the_study_has()
     {
         using ExportedDay exported = new(ExportedDay.Untidy());
-        double levels = exported.Day.Study.Runs.SelectMany(run => run.Readings).Sum(reading => reading.Levels.LowDb + reading.Levels.HighDb);
+        double levels = exported
+            .Day.Study.Runs.SelectMany(run => run.Readings)
+            .Sum(reading => reading.Levels.LowDb + reading.Levels.HighDb);
         string[] found = Sqlite(
-            exported.Path("readings.csv"),
-            "select count(*), sum(low <> ''), sum(low = ''), sum(spoilt <> ''), printf('%.6f', sum(low) + sum(high)) from t").Split('|');
+                exported.Path("readings.csv"),
+                "select count(*), sum(low <> ''), sum(low = ''), sum(spoilt <> ''), printf('%.6f', sum(low) + sum(high)) from t"
+            )
+            .Split('|');
         int read = exported.Day.Study.Runs.Sum(run => run.Readings.Count());
         int spoilt = ExportSourceOf(exported).Day.Levels.Count(level => level.Spoilt);
         Assert.Equal([$"{read + 3}", $"{read}", "3", $"{spoilt}"], found[..4]);
@@ -24,7 +28,10 @@ public sealed class AnotherProgramReadsTheExportTests
 
     private static string Sqlite(string csv, string query)
     {
-        ProcessStartInfo start = new("sqlite3", [":memory:", "-cmd", ".mode csv", "-cmd", $".import '{csv}' t", "-cmd", ".mode list", query])
+        ProcessStartInfo start = new(
+            "sqlite3",
+            [":memory:", "-cmd", ".mode csv", "-cmd", $".import '{csv}' t", "-cmd", ".mode list", query]
+        )
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -47,7 +54,9 @@ internal sealed class SqliteFactAttribute : FactAttribute
         string[] folders = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
         if (!folders.Any(folder => File.Exists(Path.Combine(folder, "sqlite3"))))
         {
-            Skip = "sqlite3 is not on this computer; the same counts and sums are checked by a reader of our own in ExportedReadingsCompareTheSameTests";
+            Skip =
+                "sqlite3 is not on this computer; the same counts and sums are checked by a reader of our own in "
+                + "ExportedReadingsCompareTheSameTests";
         }
     }
 }

@@ -23,7 +23,8 @@ public class ComparisonJsonTests
         StartsWith(
             steady,
             "runs_counted segments_compared drift_in_model s_run nu_run s_e nu_e kbar sigma_run_effect floor_applied prior_used s_run_used "
-            + "overall mdd80 more_runs_as_seen more_runs_cautious drift_per_hour interaction kinds segments verdict");
+                + "overall mdd80 more_runs_as_seen more_runs_cautious drift_per_hour interaction kinds segments verdict"
+        );
         StartsWith(steady.GetProperty("overall"), "d se df lo95 hi95 p lo90 hi90 p_tost");
         StartsWith(steady.GetProperty("kinds").GetProperty("coarse"), "d se df lo95 hi95 p lo90 hi90 p_tost");
         StartsWith(steady.GetProperty("segments").GetProperty("S01"), "d se df lo95 hi95 p p_holm");
@@ -69,7 +70,9 @@ public class ComparisonJsonTests
             NuE = double.NaN,
         };
 
-        using JsonDocument json = JsonDocument.Parse(ComparisonJson.Of(comparison with { Comparisons = [pair with { Classes = pair.Classes with { Steady = broken } }] }));
+        using JsonDocument json = JsonDocument.Parse(
+            ComparisonJson.Of(comparison with { Comparisons = [pair with { Classes = pair.Classes with { Steady = broken } }] })
+        );
 
         JsonElement steady = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady");
         Assert.All(["d", "se", "df"], name => Assert.Equal(JsonValueKind.Null, steady.GetProperty("overall").GetProperty(name).ValueKind));
@@ -85,9 +88,15 @@ public class ComparisonJsonTests
         JsonElement classes = json.RootElement.GetProperty("comparisons")[0].GetProperty("classes");
         JsonElement steady = classes.GetProperty("steady");
 
-        Assert.Equal(["assumed", "order_test", "route_energy", "sensitivity"], steady.EnumerateObject().Select(property => property.Name).TakeLast(4));
+        Assert.Equal(
+            ["assumed", "order_test", "route_energy", "sensitivity"],
+            steady.EnumerateObject().Select(property => property.Name).TakeLast(4)
+        );
         StartsWith(steady.GetProperty("sensitivity"), "lowest_d highest_d verdict_changes lines");
-        StartsWith(steady.GetProperty("sensitivity").GetProperty("lines")[1], "change name d se df lo95 hi95 p lo90 hi90 p_tost verdict has_verdict");
+        StartsWith(
+            steady.GetProperty("sensitivity").GetProperty("lines")[1],
+            "change name d se df lo95 hi95 p lo90 hi90 p_tost verdict has_verdict"
+        );
         Assert.Equal(JsonValueKind.Null, classes.GetProperty("all").GetProperty("route_energy").ValueKind);
         JsonElement run = steady.GetProperty("route_energy").GetProperty("runs")[0];
         Assert.Equal(1, run.GetProperty("run").GetInt32());

@@ -9,20 +9,24 @@ namespace FieldSession.Tests.Exports;
 // .../table-schema/ (chapters Properties, Field Types, Field Constraints).
 public sealed class DataPackageTests
 {
-    private static Dictionary<string, string> TypesWithConstraints => new()
-    {
-        ["string"] = "required unique enum minLength maxLength pattern",
-        ["integer"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
-        ["number"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
-        ["boolean"] = "required unique enum",
-        ["datetime"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
-    };
+    private static Dictionary<string, string> TypesWithConstraints =>
+        new()
+        {
+            ["string"] = "required unique enum minLength maxLength pattern",
+            ["integer"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
+            ["number"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
+            ["boolean"] = "required unique enum",
+            ["datetime"] = "required unique enum minimum maximum exclusiveMinimum exclusiveMaximum",
+        };
 
     [Fact]
     public void The_descriptor_of_the_demo_day_is_the_approved_one()
     {
         using ExportedDay exported = new(ExportedDay.Demo());
-        Golden.Approve("tests/FieldSession.Tests/Exports/demo-datapackage.json", ExportedDay.WithoutHashes(exported.Text("datapackage.json")));
+        Golden.Approve(
+            "tests/FieldSession.Tests/Exports/demo-datapackage.json",
+            ExportedDay.WithoutHashes(exported.Text("datapackage.json"))
+        );
     }
 
     [Fact]
@@ -56,7 +60,10 @@ public sealed class DataPackageTests
     {
         using ExportedDay exported = new(Revealed());
         using JsonDocument package = Descriptor(exported);
-        IEnumerable<string> paths = package.RootElement.GetProperty("resources").EnumerateArray().Select(resource => Text(resource, "path"));
+        IEnumerable<string> paths = package
+            .RootElement.GetProperty("resources")
+            .EnumerateArray()
+            .Select(resource => Text(resource, "path"));
         Assert.Equal(exported.Names, paths.Append("datapackage.json").Order(StringComparer.Ordinal));
         Assert.Equal(exported.Day.Book.HeadHash, Text(package.RootElement, "journal_head"));
     }
@@ -68,8 +75,17 @@ public sealed class DataPackageTests
         {
             using ExportedDay exported = new(day);
             using JsonDocument package = Descriptor(exported);
-            JsonElement[] tables = [.. package.RootElement.GetProperty("resources").EnumerateArray().Where(resource => resource.TryGetProperty("schema", out _))];
-            Dictionary<string, List<Dictionary<string, string>>> rows = tables.ToDictionary(table => Text(table, "name"), table => exported.Rows(Text(table, "name")));
+            JsonElement[] tables =
+            [
+                .. package
+                    .RootElement.GetProperty("resources")
+                    .EnumerateArray()
+                    .Where(resource => resource.TryGetProperty("schema", out _)),
+            ];
+            Dictionary<string, List<Dictionary<string, string>>> rows = tables.ToDictionary(
+                table => Text(table, "name"),
+                table => exported.Rows(Text(table, "name"))
+            );
             foreach (JsonElement table in tables)
             {
                 HoldsSchema(table, exported, rows);
@@ -97,12 +113,18 @@ public sealed class DataPackageTests
 
         if (schema.TryGetProperty("foreignKeys", out JsonElement links))
         {
-            Assert.All(links.EnumerateArray(), link =>
-            {
-                Assert.Subset(names.ToHashSet(), Texts(link.GetProperty("fields")).ToHashSet());
-                Assert.Contains(Text(link.GetProperty("reference"), "resource"), resources);
-                Assert.Equal(link.GetProperty("fields").GetArrayLength(), link.GetProperty("reference").GetProperty("fields").GetArrayLength());
-            });
+            Assert.All(
+                links.EnumerateArray(),
+                link =>
+                {
+                    Assert.Subset(names.ToHashSet(), Texts(link.GetProperty("fields")).ToHashSet());
+                    Assert.Contains(Text(link.GetProperty("reference"), "resource"), resources);
+                    Assert.Equal(
+                        link.GetProperty("fields").GetArrayLength(),
+                        link.GetProperty("reference").GetProperty("fields").GetArrayLength()
+                    );
+                }
+            );
         }
     }
 
@@ -116,7 +138,10 @@ public sealed class DataPackageTests
         Assert.Equal(keys.Distinct(), keys);
         foreach (JsonElement field in schema.GetProperty("fields").EnumerateArray())
         {
-            Assert.All(all[name], row => Assert.True(Fits(row[Text(field, "name")], field), $"{name}: {Text(field, "name")} '{row[Text(field, "name")]}'"));
+            Assert.All(
+                all[name],
+                row => Assert.True(Fits(row[Text(field, "name")], field), $"{name}: {Text(field, "name")} '{row[Text(field, "name")]}'")
+            );
         }
 
         foreach (JsonElement link in schema.TryGetProperty("foreignKeys", out JsonElement links) ? links.EnumerateArray().ToArray() : [])
@@ -136,19 +161,29 @@ public sealed class DataPackageTests
         }
 
         bool isAllowed = !constraints.TryGetProperty("enum", out JsonElement words) || Texts(words).Contains(cell);
-        return isAllowed && Text(field, "type") switch
-        {
-            "integer" => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _),
-            "number" => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number) && double.IsFinite(number),
-            "boolean" => cell is "true" or "false",
-            "datetime" => DateTimeOffset.TryParseExact(cell, "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'", CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out _),
-            _ => true,
-        };
+        return isAllowed
+            && Text(field, "type") switch
+            {
+                "integer" => int.TryParse(cell, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out _),
+                "number" => double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out double number)
+                    && double.IsFinite(number),
+                "boolean" => cell is "true" or "false",
+                "datetime" => DateTimeOffset.TryParseExact(
+                    cell,
+                    "yyyy-MM-dd'T'HH:mm:ss.FFF'Z'",
+                    CultureInfo.InvariantCulture,
+                    DateTimeStyles.AssumeUniversal,
+                    out _
+                ),
+                _ => true,
+            };
     }
 
     private static ADay Revealed()
     {
-        ADay day = ExportedDay.Demo().Typed("predict Tam feature=862 sure=3", "predict Ro feature=417 sure=5 quieter=862 pay=yes because=seen");
+        ADay day = ExportedDay
+            .Demo()
+            .Typed("predict Tam feature=862 sure=3", "predict Ro feature=417 sure=5 quieter=862 pay=yes because=seen");
         Assert.True(day.Book.Write(ExportedDay.Opened(day)).IsWritten);
         return day.Typed("; after the reveal");
     }

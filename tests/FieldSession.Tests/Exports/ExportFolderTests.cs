@@ -11,7 +11,10 @@ public sealed class ExportFolderTests
     {
         // the key is not open, and nothing was recorded
         using ExportedDay exported = new(ExportedDay.Demo());
-        IEnumerable<string> expected = Store.Exports.Exports.All.Select(file => file.Name).Where(name => name is not ("key.csv" or "bands.csv")).Append("datapackage.json");
+        IEnumerable<string> expected = Store
+            .Exports.Exports.All.Select(file => file.Name)
+            .Where(name => name is not ("key.csv" or "bands.csv"))
+            .Append("datapackage.json");
         Assert.Equal(expected.Order(StringComparer.Ordinal), exported.Names);
         Assert.Equal(exported.Names, exported.Outcome.Written.Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal));
     }
@@ -51,8 +54,14 @@ public sealed class ExportFolderTests
     public void A_file_of_somebody_else_that_is_in_the_way_refuses_the_export(string name, string text)
     {
         MemoryDisk disk = new() { [Path.Combine("out", name)] = System.Text.Encoding.UTF8.GetBytes(text) };
-        ExportRefusedException refusal = Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(Source, CancellationToken.None));
-        Assert.Equal($"{Path.Combine("out", name)}: this file is not from an earlier export. Nothing was changed. Move it away, or give another folder.", refusal.Message);
+        ExportRefusedException refusal = Assert.Throws<ExportRefusedException>(() =>
+            new ExportFolder(disk, "out").Write(Source, CancellationToken.None)
+        );
+        Assert.Equal(
+            $"{Path.Combine("out", name)}: this file is not from an earlier export. Nothing was changed. Move it away, or "
+                + "give another folder.",
+            refusal.Message
+        );
         Assert.Equal([name], disk.Names);
     }
 
@@ -110,8 +119,14 @@ public sealed class ExportFolderTests
         MemoryDisk exported = Exported();
         MemoryDisk disk = exported.Copy();
         disk.Room = disk.Used + 3000;
-        ExportRefusedException refusal = Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None));
-        Assert.StartsWith(Path.Combine("out", "datapackage.json") + ": can't be written (No space left on device). Nothing was overwritten.", refusal.Message, StringComparison.Ordinal);
+        ExportRefusedException refusal = Assert.Throws<ExportRefusedException>(() =>
+            new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None)
+        );
+        Assert.StartsWith(
+            Path.Combine("out", "datapackage.json") + ": can't be written (No space left on device). Nothing was overwritten.",
+            refusal.Message,
+            StringComparison.Ordinal
+        );
         AssertSame(exported, disk);
     }
 
@@ -119,15 +134,18 @@ public sealed class ExportFolderTests
     public void Where_an_old_file_could_not_be_removed_the_next_export_replaces_all()
     {
         MemoryDisk exported = Exported();
-        Assert.All(exported.Names.ToArray(), name =>
-        {
-            MemoryDisk disk = exported.Copy();
-            disk.RefusesToDelete = path => Path.GetFileName(path) == name ? new IOException("Input/output error", 5) : null;
-            Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None));
-            disk.RefusesToDelete = _ => null;
-            new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None);
-            Assert.Equal(exported.Names, disk.Names);
-        });
+        Assert.All(
+            exported.Names.ToArray(),
+            name =>
+            {
+                MemoryDisk disk = exported.Copy();
+                disk.RefusesToDelete = path => Path.GetFileName(path) == name ? new IOException("Input/output error", 5) : null;
+                Assert.Throws<ExportRefusedException>(() => new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None));
+                disk.RefusesToDelete = _ => null;
+                new ExportFolder(disk, "out").Write(LaterSource, CancellationToken.None);
+                Assert.Equal(exported.Names, disk.Names);
+            }
+        );
     }
 
     [Fact]

@@ -74,7 +74,8 @@ public sealed class ExportedAtOnceTests : IDisposable
     private static ulong Inode(string path)
     {
         using System.Diagnostics.Process stat = System.Diagnostics.Process.Start(
-            new System.Diagnostics.ProcessStartInfo("stat", ["-c", "%i", path]) { RedirectStandardOutput = true })!;
+            new System.Diagnostics.ProcessStartInfo("stat", ["-c", "%i", path]) { RedirectStandardOutput = true }
+        )!;
         return ulong.Parse(stat.StandardOutput.ReadToEnd(), System.Globalization.CultureInfo.InvariantCulture);
     }
 }

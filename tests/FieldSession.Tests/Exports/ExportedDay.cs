@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using FieldSession.Comparing;
+using FieldSession.Reporting;
 using FieldSession.Revealing;
 using FieldSession.State;
-using FieldSession.Reporting;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Planning;
 using FieldSession.Terminal.Commands;
@@ -91,9 +91,7 @@ internal sealed class ExportedDay : IDisposable
     /// <summary>Everything that makes a day untidy; made up. Two sessions, the first void.</summary>
     public static ADay Untidy()
     {
-        ADay day = new ADay(ARoute.Plan).Ready();
-        Drive(day, "417", "5355", "m", "seg 5", "6468", "seg 3", "6265", "699", "seg 6", "6166", "732", "7169", "6367 t van, \"wide\"", "5861", "6569");
-        Drive(day, "862", "5457", "6369 n", "6466", "713", "6568", "seg 5", "6567", "6266", "744", "73.1-76.4", "; late hum", "flag 2.3 w", "6264", "end");
+        ADay day = AfterAVoidSession();
         day.Typed("calibration after 93.2", "calibration before 94");
         Drive(day, "417", "5355", "6062", "6265", "699", "6468", "6166", "732", "6971", "6367", "5861", "6569");
         Drive(day, "862", "5457", "6164", "6466", "713", "6568", "6266", "744", "7072", "6264", "5861", "6671 e");
@@ -101,14 +99,58 @@ internal sealed class ExportedDay : IDisposable
         return day.Typed("calibration after 93.9");
     }
 
+    private static ADay AfterAVoidSession()
+    {
+        ADay day = new ADay(ARoute.Plan).Ready();
+        Drive(
+            day,
+            "417",
+            "5355",
+            "m",
+            "seg 5",
+            "6468",
+            "seg 3",
+            "6265",
+            "699",
+            "seg 6",
+            "6166",
+            "732",
+            "7169",
+            "6367 t van, \"wide\"",
+            "5861",
+            "6569"
+        );
+        Drive(
+            day,
+            "862",
+            "5457",
+            "6369 n",
+            "6466",
+            "713",
+            "6568",
+            "seg 5",
+            "6567",
+            "6266",
+            "744",
+            "73.1-76.4",
+            "; late hum",
+            "flag 2.3 w",
+            "6264",
+            "end"
+        );
+        return day;
+    }
+
     /// <summary>The codes opened as two specs whose names are nowhere else.</summary>
-    public static KeyOpened Opened(ADay day) => new(
-        [new CodedSpec(new SpecCode("417"), "ZANDERGRIP"), new CodedSpec(new SpecCode("862"), "=QUORNWALL")],
-        "ZANDERGRIP",
-        null,
-        null,
-        [new MarkRead(new SpecCode("417"), "ZANDERGRIP"), new MarkRead(new SpecCode("862"), "=QUORNWALL")],
-        [.. day.Study.Plan!.Crew.Select(member => member.Name)]);
+    public static KeyOpened Opened(ADay day) =>
+        new(
+            [new CodedSpec(new SpecCode("417"), "ZANDERGRIP"), new CodedSpec(new SpecCode("862"), "=QUORNWALL")],
+            "ZANDERGRIP",
+            null,
+            null,
+            [new MarkRead(new SpecCode("417"), "ZANDERGRIP"), new MarkRead(new SpecCode("862"), "=QUORNWALL")],
+            [.. day.Study.Plan!.Crew.Select(member => member.Name)]
+        );
 
     public static string WithoutHashes(string descriptor)
     {

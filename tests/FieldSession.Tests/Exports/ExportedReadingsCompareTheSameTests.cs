@@ -29,7 +29,11 @@ public sealed class ExportedReadingsCompareTheSameTests
     public void The_columns_that_compare_reads_stand_first()
     {
         using ExportedDay exported = new(ExportedDay.Demo());
-        Assert.StartsWith("run,code,segment,kind,low,high,spoilt,minutes,seconds,class,session,note,", exported.Text("readings.csv"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "run,code,segment,kind,low,high,spoilt,minutes,seconds,class,session,note,",
+            exported.Text("readings.csv"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -42,9 +46,16 @@ public sealed class ExportedReadingsCompareTheSameTests
         Assert.Equal(99, rows.Count);
         Assert.Equal(11, rows.Count(row => row["spoilt"] == "traffic"));
         Assert.Equal(inStudy.Sum(), middles.Sum(), 9);
-        Assert.Equal((11, 9, 1, 2), (exported.Rows("segments").Count, exported.Rows("runs").Count, exported.Rows("sessions").Count, exported.Rows("codes").Count));
+        Assert.Equal(
+            (11, 9, 1, 2),
+            (exported.Rows("segments").Count, exported.Rows("runs").Count, exported.Rows("sessions").Count, exported.Rows("codes").Count)
+        );
         Assert.Equal(exported.Day.Study.Notes.Count, exported.Rows("notes").Count);
-        Assert.Equal(exported.Day.Study.Weather.Sum(weather => weather.Air!.Value.Celsius), exported.Rows("weather").Sum(row => Number(row["air_c"])), 9);
+        Assert.Equal(
+            exported.Day.Study.Weather.Sum(weather => weather.Air!.Value.Celsius),
+            exported.Rows("weather").Sum(row => Number(row["air_c"])),
+            9
+        );
     }
 
     [Fact]
@@ -65,7 +76,10 @@ public sealed class ExportedReadingsCompareTheSameTests
         Assert.NotEqual("", rows[1]["line"]);
         Assert.Equal("", rows[2]["line"]);
         Assert.Equal("", exported.Rows("sessions")[0]["drift_db"]);
-        Assert.All(exported.Names.Where(name => name.EndsWith(".csv", StringComparison.Ordinal)), name => Assert.DoesNotContain("NaN", exported.Text(name), StringComparison.Ordinal));
+        Assert.All(
+            exported.Names.Where(name => name.EndsWith(".csv", StringComparison.Ordinal)),
+            name => Assert.DoesNotContain("NaN", exported.Text(name), StringComparison.Ordinal)
+        );
     }
 
     [Fact]

@@ -61,7 +61,23 @@ public sealed class HostileTextTests
                 ADay.ASegment(3, "\u202E" + new string('\u05D0', 119), "impact"),
             ],
         };
-        ADay day = new ADay(plan).Ready().Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "72", "run 417", "5860", "6465", "715", "calibration after 93.9");
+        ADay day = new ADay(plan)
+            .Ready()
+            .Typed(
+                "run 417",
+                "5860",
+                "6365",
+                "714",
+                "run 862",
+                "5961",
+                "6466",
+                "72",
+                "run 417",
+                "5860",
+                "6465",
+                "715",
+                "calibration after 93.9"
+            );
         using ExportedDay exported = new(day);
         Assert.Equal(exported.StudyCompared(), exported.CsvCompared());
     }

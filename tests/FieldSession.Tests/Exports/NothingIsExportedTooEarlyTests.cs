@@ -21,8 +21,13 @@ public sealed class NothingIsExportedTooEarlyTests
                 "predictions.csv, because predictions stay hidden until all are locked; still open: Ro",
                 "journal.jsonl, because predictions stay hidden until all are locked; still open: Ro",
             ],
-            exported.Outcome.LeftOut);
-        Assert.Contains("Left out: predictions.csv, because predictions stay hidden", exported.Text("datapackage.json"), StringComparison.Ordinal);
+            exported.Outcome.LeftOut
+        );
+        Assert.Contains(
+            "Left out: predictions.csv, because predictions stay hidden",
+            exported.Text("datapackage.json"),
+            StringComparison.Ordinal
+        );
         Assert.All(exported.Names, name => Assert.DoesNotContain("whistle", exported.Text(name), StringComparison.Ordinal));
     }
 
@@ -41,24 +46,36 @@ public sealed class NothingIsExportedTooEarlyTests
         using ExportedDay exported = new(ExportedDay.Demo().Typed(OfTam, OfRo));
         List<Dictionary<string, string>> rows = exported.Rows("predictions");
         Assert.Empty(exported.Outcome.LeftOut);
-        Assert.Equal(["Tam,862,3,,417,false,sound,whistle of the bank", "Ro,417,5,,,,seen,"], rows.Select(row => string.Join(',', row.Values.Take(8))));
+        Assert.Equal(
+            ["Tam,862,3,,417,false,sound,whistle of the bank", "Ro,417,5,,,,seen,"],
+            rows.Select(row => string.Join(',', row.Values.Take(8)))
+        );
     }
 
     [Fact]
     public void A_covered_rating_stands_in_no_file_and_the_journal_waits_for_it()
     {
         using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("rate Tam roar 6.25"));
-        Assert.Equal(["journal.jsonl, because ratings stay covered until all have stored theirs, or 'ratings closed'"], exported.Outcome.LeftOut);
+        Assert.Equal(
+            ["journal.jsonl, because ratings stay covered until all have stored theirs, or 'ratings closed'"],
+            exported.Outcome.LeftOut
+        );
         Assert.All(exported.Names, name => Assert.DoesNotContain("6.25", exported.Text(name), StringComparison.Ordinal));
         exported.Day.Typed("rate Ro roar 5.75");
-        Assert.Equal(["Tam,co-driver,2,862,coarse roar,6.25", "Ro,driver,2,862,coarse roar,5.75"], exported.Export().Rows("ratings").Select(row => string.Join(',', row.Values.Take(6))));
+        Assert.Equal(
+            ["Tam,co-driver,2,862,coarse roar,6.25", "Ro,driver,2,862,coarse roar,5.75"],
+            exported.Export().Rows("ratings").Select(row => string.Join(',', row.Values.Take(6)))
+        );
     }
 
     [Fact]
     public void What_was_chosen_stands_in_no_file_before_the_planned_end_of_its_set()
     {
         using ExportedDay exported = new(AnEarDay.Chosen("trials 862 417 n=6 seg=2 which is louder", 5, 5));
-        Assert.Equal(["journal.jsonl, because choices and the order of their trials stay covered until their set is at its planned end"], exported.Outcome.LeftOut);
+        Assert.Equal(
+            ["journal.jsonl, because choices and the order of their trials stay covered until their set is at its planned end"],
+            exported.Outcome.LeftOut
+        );
         Assert.Empty(exported.Rows("choices"));
         exported.Day.Typed($"choose Ro {(exported.Day.Study.ChoiceSets[0].CodeAt(6, 1).Digits == "417" ? "first" : "second")} unseen");
         Assert.Equal(["862", "862", "862", "862", "862", "417"], exported.Export().Rows("choices").Select(row => row["chosen"]));
@@ -70,7 +87,10 @@ public sealed class NothingIsExportedTooEarlyTests
     {
         using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("trials 862 417 n=6 seg=2 which is louder"));
         Assert.All(exported.Names, name => Assert.DoesNotContain("\"BA\"", exported.Text(name), StringComparison.Ordinal));
-        Assert.Contains(exported.Outcome.LeftOut, why => why.StartsWith("journal.jsonl, because choices and the order", StringComparison.Ordinal));
+        Assert.Contains(
+            exported.Outcome.LeftOut,
+            why => why.StartsWith("journal.jsonl, because choices and the order", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -89,7 +109,10 @@ public sealed class NothingIsExportedTooEarlyTests
 
         Assert.True(exported.Day.Book.Write(ExportedDay.Opened(exported.Day)).IsWritten);
         List<Dictionary<string, string>> key = exported.Export().Rows("key");
-        Assert.Equal(["417,ZANDERGRIP,true,ZANDERGRIP,true,ZANDERGRIP,", "862,'=QUORNWALL,false,'=QUORNWALL,true,'=QUORNWALL,"], key.Select(row => string.Join(',', row.Values.SkipLast(1))));
+        Assert.Equal(
+            ["417,ZANDERGRIP,true,ZANDERGRIP,true,ZANDERGRIP,", "862,'=QUORNWALL,false,'=QUORNWALL,true,'=QUORNWALL,"],
+            key.Select(row => string.Join(',', row.Values.SkipLast(1)))
+        );
     }
 
     [Fact]
@@ -110,7 +133,9 @@ public sealed class NothingIsExportedTooEarlyTests
         Line?[] lines = [.. exported.Text("journal.jsonl").Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(JournalLines.Read)];
         Assert.Equal(exported.Day.Book.Lines, lines.OfType<Line>());
         Assert.All(lines.Index(), line => Assert.True(line.Item!.Follows(line.Index == 0 ? null : lines[line.Index - 1])));
-        Assert.Null(JournalLines.Read(exported.Text("journal.jsonl").Split('\n')[6].Replace("reading", "readinh", StringComparison.Ordinal)));
+        Assert.Null(
+            JournalLines.Read(exported.Text("journal.jsonl").Split('\n')[6].Replace("reading", "readinh", StringComparison.Ordinal))
+        );
         Assert.Contains($"head {exported.Day.Book.HeadHash}", exported.Text("summary.txt"), StringComparison.Ordinal);
     }
 }

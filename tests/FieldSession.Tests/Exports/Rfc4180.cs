@@ -16,8 +16,7 @@ internal static class Rfc4180
             do
             {
                 record.Add(Field(text, ref at));
-            }
-            while (Taken(text, ref at, ","));
+            } while (Taken(text, ref at, ","));
 
             Assert.True(Taken(text, ref at, "\r\n"), $"record {records.Count + 1} does not end with CR LF");
             records.Add([.. record]);

@@ -16,7 +16,8 @@ public sealed class VisibleTextTests
         Assert.Equal(visible, VisibleText.Of(words));
 
     [Fact]
-    public void Half_a_pair_becomes_the_sign_for_what_could_not_be_read() => Assert.Equal("half \uFFFD", VisibleText.Of("half " + (char)0xD83D));
+    public void Half_a_pair_becomes_the_sign_for_what_could_not_be_read() =>
+        Assert.Equal("half \uFFFD", VisibleText.Of("half " + (char)0xD83D));
 
     [Theory]
     [InlineData("Mill lane", 9, "Mill lane")]

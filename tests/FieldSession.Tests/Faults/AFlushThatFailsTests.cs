@@ -37,14 +37,24 @@ public sealed class AFlushThatFailsTests(Stages stages) : IClassFixture<Stages>
         Assert.Empty(BrokenIn(laid, before, run));
     }
 
-    private static ProgramRun Enter(ALaidStage laid, CallFault fault) => ProgramRun.In(
-        laid.Path, ["enter", "day.study"], string.Concat(Typed.Select(act => $"{act}\n")), CallFaults.Words(laid.Path, fault, laid.Record));
+    private static ProgramRun Enter(ALaidStage laid, CallFault fault) =>
+        ProgramRun.In(
+            laid.Path,
+            ["enter", "day.study"],
+            string.Concat(Typed.Select(act => $"{act}\n")),
+            CallFaults.Words(laid.Path, fault, laid.Record)
+        );
 
     private static IEnumerable<string> BrokenIn(ALaidStage laid, IReadOnlyList<Line> before, ProgramRun run)
     {
         Assert.Equal(0, ProgramRun.In(laid.Path, ["enter", "day.study"]).Code);
         Assert.Equal(0, ProgramRun.In(laid.Path, ["verify", "day.study"]).Code);
         return new Invariant(before).BrokenInStudy(
-            Invariant.LinesOf(laid.Here("day.study")), Typed, run.Answers, run.Said, line => line.Kind == EntryKinds.Joined);
+            Invariant.LinesOf(laid.Here("day.study")),
+            Typed,
+            run.Answers,
+            run.Said,
+            line => line.Kind == EntryKinds.Joined
+        );
     }
 }

@@ -26,8 +26,17 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     {
         using ALaidStage laid = stages.Lay(Stage.Predicted);
         int before = Invariant.LinesOf(laid.Here("day.study")).Count;
-        string[] paper = [.. stages.Codes.Zip(["ONE", "TWO"]).Select(line => $"{line.First}={line.Second}").SelectMany(line => new[] { "--paper", line, "--mark", line })];
-        ProgramRun refused = ProgramRun.In(laid.Path, ["reveal", "day.study", .. paper, "--control", "ONE", "--reader", "Ro", "--reader", "Ilse"]);
+        string[] paper =
+        [
+            .. stages
+                .Codes.Zip(["ONE", "TWO"])
+                .Select(line => $"{line.First}={line.Second}")
+                .SelectMany(line => new[] { "--paper", line, "--mark", line }),
+        ];
+        ProgramRun refused = ProgramRun.In(
+            laid.Path,
+            ["reveal", "day.study", .. paper, "--control", "ONE", "--reader", "Ro", "--reader", "Ilse"]
+        );
 
         Assert.True(refused.Code is 1 or 2, $"{refused.Code}: {refused.Said}");
         Assert.Equal(before, Invariant.LinesOf(laid.Here("day.study")).Count);
@@ -54,7 +63,10 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
         using ALaidStage laid = stages.Lay(Stage.Predicted);
         string[] right = [.. stages.RevealWords];
         int mark = Array.IndexOf(right, "--mark") + 1;
-        ProgramRun run = ProgramRun.In(laid.Path, [.. right[..mark], right[mark][..4] + "\u001b[2J\u001b]0;x\a", .. right[(mark + 1)..], "--as-read"]);
+        ProgramRun run = ProgramRun.In(
+            laid.Path,
+            [.. right[..mark], right[mark][..4] + "\u001b[2J\u001b]0;x\a", .. right[(mark + 1)..], "--as-read"]
+        );
         ProgramRun review = ProgramRun.In(laid.Path, ["review", "day.study"]);
         ProgramRun export = ProgramRun.In(laid.Path, ["export", "day.study", "--out", "tables"]);
 

@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace FieldSession.Tests.Faults;
 
 /// <summary>A system call that fails.</summary>
-/// <param name="Call">Its kind: write, fsync, ftruncate, open, close, rename, link, unlink, mkdir, say or tell for what goes to the shell.</param>
+/// <param name="Call">Its kind: write, fsync, ftruncate, open, close, rename, link, unlink, mkdir, say or tell for what goes to the
+/// shell.</param>
 /// <param name="Nth">The first one of its kind that fails, from 1.</param>
 /// <param name="Count">How many of them fail from there on; 0: all.</param>
 /// <param name="What">An error number, 'short', 'kill' (before the call) or 'killed' (after it).</param>
@@ -16,7 +17,16 @@ internal sealed record CallFault(string Call, int Nth, int Count, string What, s
     // Linux errno.h: EIO, ENOSPC, EDQUOT, EROFS, EINTR
     private static readonly ImmutableArray<(string What, int Count)> Ways =
     [
-        (InputOutput, 1), (NoSpace, 1), ("122", 1), ("30", 1), ("4", 1), (InputOutput, 0), (NoSpace, 0), ("30", 0), ("kill", 1), ("killed", 1),
+        (InputOutput, 1),
+        (NoSpace, 1),
+        ("122", 1),
+        ("30", 1),
+        ("4", 1),
+        (InputOutput, 0),
+        (NoSpace, 0),
+        ("30", 0),
+        ("kill", 1),
+        ("killed", 1),
     ];
 
     /// <summary>Whether it ends the program.</summary>
@@ -36,5 +46,6 @@ internal sealed record CallFault(string Call, int Nth, int Count, string What, s
         where kind.Key is not ("say" or "tell" or "close") || way.What != "killed"
         select new CallFault(kind.Key, nth, way.Count, way.What);
 
-    public override string ToString() => $"{Call} {Nth}{(Count == 0 ? " and all after" : "")} {What}{(Ending.Length == 0 ? "" : $" on *{Ending}")}";
+    public override string ToString() =>
+        $"{Call} {Nth}{(Count == 0 ? " and all after" : "")} {What}{(Ending.Length == 0 ? "" : $" on *{Ending}")}";
 }

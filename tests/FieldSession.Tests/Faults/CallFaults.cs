@@ -19,11 +19,13 @@ internal static class CallFaults
     /// <param name="fault">What fails; null: nothing.</param>
     /// <param name="record">Where what was done is written; null: nowhere.</param>
     public static string[] Words(string folder, CallFault? fault = null, string? record = null) =>
-    [
-        Made.Value.Path, "-w", folder,
-        .. record is null ? Array.Empty<string>() : ["-r", record],
-        .. fault is null ? Array.Empty<string>() : fault.Words,
-    ];
+        [
+            Made.Value.Path,
+            "-w",
+            folder,
+            .. record is null ? Array.Empty<string>() : ["-r", record],
+            .. fault is null ? Array.Empty<string>() : fault.Words,
+        ];
 
     private static (string Path, string? WhyNot) Make()
     {
@@ -60,7 +62,9 @@ internal static class CallFaults
     }
 }
 
-/// <summary>A test that lets system calls of the real program fail; passed over where the system or the compiler for that is missing.</summary>
+/// <summary>
+/// A test that lets system calls of the real program fail; passed over where the system or the compiler for that is missing.
+/// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class CallFaultFactAttribute : FactAttribute
 {
@@ -69,14 +73,21 @@ internal sealed class CallFaultFactAttribute : FactAttribute
 }
 
 /// <summary>
-/// A test that starts so many programs that it is run under the native one alone, as '.ci/run' does: one that is compiled while it runs takes minutes.
+/// A test that starts so many programs that it is run under the native one alone, as '.ci/run' does: one that is compiled while it runs
+/// takes minutes.
 /// </summary>
 [AttributeUsage(AttributeTargets.Method)]
 internal sealed class NativeFaultFactAttribute : FactAttribute
 {
     public NativeFaultFactAttribute([CallerFilePath] string? file = null, [CallerLineNumber] int line = -1)
         : base(file, line) =>
-        Skip = CallFaults.WhyNot ?? (Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") is null ? "FIELDSESSION_PROGRAM names no native program; '.ci/run' does" : null);
+        Skip =
+            CallFaults.WhyNot
+            ?? (
+                Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") is null
+                    ? "FIELDSESSION_PROGRAM names no native program; '.ci/run' does"
+                    : null
+            );
 }
 
 /// <summary>Tests that start many programs run one after the other.</summary>

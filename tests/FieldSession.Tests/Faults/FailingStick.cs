@@ -77,7 +77,9 @@ internal sealed class FailingStick : IDisposable
         Must("losetup", "-c", device.Trim());
     }
 
-    /// <summary>The stick is taken out as the system sees it: unmounted though somebody works on it; its loop device goes with its last file.</summary>
+    /// <summary>
+    /// The stick is taken out as the system sees it: unmounted though somebody works on it; its loop device goes with its last file.
+    /// </summary>
     public void Detach()
     {
         Must("umount", "-l", Path);
@@ -86,7 +88,9 @@ internal sealed class FailingStick : IDisposable
     /// <summary>From now on it can only be read.</summary>
     public void MakeReadOnly() => Must("mount", "-o", "remount,ro", Path);
 
-    /// <summary>The disk is well again and is mounted again: what the system still held in memory is gone, what counts is what the disk has.</summary>
+    /// <summary>
+    /// The disk is well again and is mounted again: what the system still held in memory is gone, what counts is what the disk has.
+    /// </summary>
     public void Remount()
     {
         Must("umount", Path);
@@ -105,7 +109,9 @@ internal sealed class FailingStick : IDisposable
 
     private static (int Code, string Said) Run(string program, params string[] words)
     {
-        using Process running = Process.Start(new ProcessStartInfo(program, words) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+        using Process running = Process.Start(
+            new ProcessStartInfo(program, words) { RedirectStandardError = true, RedirectStandardOutput = true }
+        )!;
         Task<string> output = running.StandardOutput.ReadToEndAsync();
         string said = running.StandardError.ReadToEnd();
         running.WaitForExit();

@@ -29,8 +29,14 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
         stick.Remount();
         string[] answers = [.. program.Answers];
         string said = string.Join('\n', program.Messages);
-        string[] broken = [.. new Invariant(before).BrokenInStudy(Opened(study), typed, answers, said, line => line.Kind == EntryKinds.Joined)];
-        output.WriteLine($"{kind}: {program.Acknowledged.Count} acts acknowledged, {program.Refused.Count} refused, exit code {code}, {broken.Length} broken");
+        string[] broken =
+        [
+            .. new Invariant(before).BrokenInStudy(Opened(study), typed, answers, said, line => line.Kind == EntryKinds.Joined),
+        ];
+        output.WriteLine(
+            $"{kind}: {program.Acknowledged.Count} acts acknowledged, {program.Refused.Count} refused, exit code {code}, "
+                + $"{broken.Length} broken"
+        );
         Assert.True(broken.Length == 0, string.Join('\n', broken));
         Assert.NotEmpty(program.Refused);
         Assert.Equal(3, code);
@@ -48,12 +54,32 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
         using FailingStick stick = new(kind);
         string study = laid.Here("day.study");
         IReadOnlyList<Line> before = Invariant.LinesOf(study);
-        string[] typed = [$"run {stages.Codes[0]}", "5860", "6365", "71", $"run {stages.Codes[1]}", "5961", "6264", "72", "; after the pull"];
+        string[] typed =
+        [
+            $"run {stages.Codes[0]}",
+            "5860",
+            "6365",
+            "71",
+            $"run {stages.Codes[1]}",
+            "5961",
+            "6264",
+            "72",
+            "; after the pull",
+        ];
         Directory.CreateDirectory(Path.Combine(stick.Path, "copies"));
-        using RunningProgram program = RunningProgram.With([("XDG_STATE_HOME", laid.Here("state"))], "enter", study, "--backup", Path.Combine(stick.Path, "copies"));
+        using RunningProgram program = RunningProgram.With(
+            [("XDG_STATE_HOME", laid.Here("state"))],
+            "enter",
+            study,
+            "--backup",
+            Path.Combine(stick.Path, "copies")
+        );
         program.Type(typed[..5]);
         program.WaitForAnswers(5);
-        Assert.True(SpinWait.SpinUntil(() => File.Exists(Path.Combine(stick.Path, "copies", "day.study")), TimeSpan.FromSeconds(60)), "run 1 was not copied");
+        Assert.True(
+            SpinWait.SpinUntil(() => File.Exists(Path.Combine(stick.Path, "copies", "day.study")), TimeSpan.FromSeconds(60)),
+            "run 1 was not copied"
+        );
         (isDetached ? stick.Detach : (Action)stick.Pull)();
         program.Type(typed[5..]);
         program.EndInput();
@@ -62,9 +88,14 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
         string said = string.Join('\n', program.Messages);
         output.WriteLine($"{kind}: {program.Acknowledged.Count} acts acknowledged; said: {said.Trim()}");
         Assert.Empty(program.Refused);
-        Assert.True(!isDetached || !Directory.EnumerateFileSystemEntries(stick.Path).Any(), "a copy was laid into the empty place of the stick");
+        Assert.True(
+            !isDetached || !Directory.EnumerateFileSystemEntries(stick.Path).Any(),
+            "a copy was laid into the empty place of the stick"
+        );
         Assert.Contains(stick.Path, said, StringComparison.Ordinal);
-        Assert.Empty(new Invariant(before).BrokenInStudy(Opened(study), typed, [.. program.Answers], said, line => line.Kind == EntryKinds.Joined));
+        Assert.Empty(
+            new Invariant(before).BrokenInStudy(Opened(study), typed, [.. program.Answers], said, line => line.Kind == EntryKinds.Joined)
+        );
     }
 
     private static IReadOnlyList<Line> Opened(string study)

@@ -25,13 +25,13 @@ internal sealed partial class Invariant(IReadOnlyList<Line> before)
 
     /// <summary>What a run that met a fault did not keep of this, a line each.</summary>
     public static IEnumerable<string> BrokenInWords(ProgramRun run, bool wasKilled, bool mayName, bool canSpeak = true) =>
-    [
-        .. run.Code is null ? ["it does not end"] : Array.Empty<string>(),
-        .. run.Code > MostCodes && !wasKilled ? [$"it crashed with {run.Code}"] : Array.Empty<string>(),
-        .. WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)).Select(word => $"it said '{word}'"),
-        .. canSpeak ? WithoutAWord(run) : [],
-        .. !mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["it named a spec"] : Array.Empty<string>(),
-    ];
+        [
+            .. run.Code is null ? ["it does not end"] : Array.Empty<string>(),
+            .. run.Code > MostCodes && !wasKilled ? [$"it crashed with {run.Code}"] : Array.Empty<string>(),
+            .. WordsOfNoCrew.Where(word => run.Said.Contains(word, StringComparison.Ordinal)).Select(word => $"it said '{word}'"),
+            .. canSpeak ? WithoutAWord(run) : [],
+            .. !mayName && run.Said.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["it named a spec"] : Array.Empty<string>(),
+        ];
 
     /// <summary>What the study on the disk does not keep of it.</summary>
     /// <param name="after">The study's lines, the study opened again and closed.</param>
@@ -39,7 +39,13 @@ internal sealed partial class Invariant(IReadOnlyList<Line> before)
     /// <param name="answers">What was answered, as far as it came.</param>
     /// <param name="said">Everything that was said.</param>
     /// <param name="mayCome">Whether a line may be there that nobody typed.</param>
-    public IEnumerable<string> BrokenInStudy(IReadOnlyList<Line> after, string[] typed, string[] answers, string said, Func<Line, bool> mayCome)
+    public IEnumerable<string> BrokenInStudy(
+        IReadOnlyList<Line> after,
+        string[] typed,
+        string[] answers,
+        string said,
+        Func<Line, bool> mayCome
+    )
     {
         string[] stored = [.. after.Skip(before.Count).Where(line => !mayCome(line)).Select(line => $"{EntryKinds.EntryIn(line)}")];
         HashSet<string> asked = [.. typed.Select(Meant)];
@@ -50,12 +56,15 @@ internal sealed partial class Invariant(IReadOnlyList<Line> before)
             .. KeptOfBefore(after),
             .. stored.Where(line => !asked.Contains(line)).Select(foreign => $"FOREIGN: {foreign}"),
             .. from pair in pairs
-               where pair.Answer.StartsWith("ok ", StringComparison.Ordinal) && !IsThere(after, pair.Answer, pair.Typed) && !IsTold(told, pair.Answer)
-               select $"LOST: '{pair.Typed}' was answered '{pair.Answer}'",
+            where
+                pair.Answer.StartsWith("ok ", StringComparison.Ordinal)
+                && !IsThere(after, pair.Answer, pair.Typed)
+                && !IsTold(told, pair.Answer)
+            select $"LOST: '{pair.Typed}' was answered '{pair.Answer}'",
             .. from pair in pairs
-               where pair.Answer.StartsWith("no ", StringComparison.Ordinal) && pair.Answer.Contains("not saved", StringComparison.Ordinal)
-               where stored.Contains(Meant(pair.Typed))
-               select $"STORED: '{pair.Typed}' was answered '{pair.Answer}'",
+            where pair.Answer.StartsWith("no ", StringComparison.Ordinal) && pair.Answer.Contains("not saved", StringComparison.Ordinal)
+            where stored.Contains(Meant(pair.Typed))
+            select $"STORED: '{pair.Typed}' was answered '{pair.Answer}'",
         ];
     }
 
@@ -71,7 +80,8 @@ internal sealed partial class Invariant(IReadOnlyList<Line> before)
         NumberIn(answer) is var number && number <= after.Count && $"{EntryKinds.EntryIn(after[number - 1])}" == Meant(typed);
 
     // the words of a refusal: 'The disk also lost line 7 and what follows'
-    private static bool IsTold(string said, string answer) => LostLine().Matches(said).Any(told => int.Parse(told.Groups[1].ValueSpan, CultureInfo.InvariantCulture) <= NumberIn(answer));
+    private static bool IsTold(string said, string answer) =>
+        LostLine().Matches(said).Any(told => int.Parse(told.Groups[1].ValueSpan, CultureInfo.InvariantCulture) <= NumberIn(answer));
 
     [GeneratedRegex(@"also lost line (\d+)")]
     private static partial Regex LostLine();

@@ -11,7 +11,14 @@ namespace FieldSession.Tests.Faults;
 /// <param name="Done">What it says when it was asked to do again what is done already; empty: it just does it again.</param>
 /// <param name="OnlyReads">Whether it may write nothing at all.</param>
 internal sealed record Job(
-    string Name, Stage Stage, ImmutableArray<string> Words, string Typed = "", string Makes = "", string Done = "", bool OnlyReads = false)
+    string Name,
+    Stage Stage,
+    ImmutableArray<string> Words,
+    string Typed = "",
+    string Makes = "",
+    string Done = "",
+    bool OnlyReads = false
+)
 {
     private const string LiesThere = "is there already";
 
@@ -42,24 +49,40 @@ internal sealed record Job(
         [.. BeforeTheRoad(stages), .. OnTheRoad(stages), .. InTheEvening(stages), .. ThatOnlyRead(stages)];
 
     private static IEnumerable<Job> BeforeTheRoad(Stages stages) =>
-    [
-        new("start", Stage.Planned, ["start", "plan", "day.study"], Done: LiesThere) { Adds = ["plan"] },
-        new("orders --take", Stage.Planned, ["orders", "plan", "--take", "1"], Makes: "plan"),
-        new("tyre --plan", Stage.Planned, ["tyre", "225/45R18", "--plan", "plan"], Makes: "plan"),
-        new("seal --public", Stage.Planned, ["seal", "plan", "--specs", "specs.txt", "--key", "b.key", "--public", "b.codes"], Done: "already there"),
-        new("demo --out", Stage.Planned, ["demo", "--replay", "--out", "demo"], Done: LiesThere)
-        {
-            Study = "demo/quillmere.study",
-            Adds = [.. EntryKinds.All.Select(kind => kind.Name)],
-            IsDemo = true,
-        },
-        new("report --template-out", Stage.Planned, ["report", "--template-out", "page.html"], Done: "there"),
-        new("seal", Stage.Started, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"], Done: "already") { Adds = ["sealed"] },
-        new("seal --draw-marks", Stage.Started, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key", "--draw-marks"], Done: "already") { Adds = ["sealed"] },
-        new("seal --paper", Stage.Started, ["seal", "day.study", "--paper"], Done: "already") { Adds = ["sealed"] },
-        new("codes", Stage.Started, ["codes", "day.study", "away.codes"], Done: "already") { Adds = ["sealed"] },
-        new("fitting --out", Stage.Planned, ["fitting", "a.key", "--out", "secret/list.txt"], Done: "already there"),
-    ];
+        [
+            new("start", Stage.Planned, ["start", "plan", "day.study"], Done: LiesThere) { Adds = ["plan"] },
+            new("orders --take", Stage.Planned, ["orders", "plan", "--take", "1"], Makes: "plan"),
+            new("tyre --plan", Stage.Planned, ["tyre", "225/45R18", "--plan", "plan"], Makes: "plan"),
+            new(
+                "seal --public",
+                Stage.Planned,
+                ["seal", "plan", "--specs", "specs.txt", "--key", "b.key", "--public", "b.codes"],
+                Done: "already there"
+            ),
+            new("demo --out", Stage.Planned, ["demo", "--replay", "--out", "demo"], Done: LiesThere)
+            {
+                Study = "demo/quillmere.study",
+                Adds = [.. EntryKinds.All.Select(kind => kind.Name)],
+                IsDemo = true,
+            },
+            new("report --template-out", Stage.Planned, ["report", "--template-out", "page.html"], Done: "there"),
+            new("seal", Stage.Started, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"], Done: "already")
+            {
+                Adds = ["sealed"],
+            },
+            new(
+                "seal --draw-marks",
+                Stage.Started,
+                ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key", "--draw-marks"],
+                Done: "already"
+            )
+            {
+                Adds = ["sealed"],
+            },
+            new("seal --paper", Stage.Started, ["seal", "day.study", "--paper"], Done: "already") { Adds = ["sealed"] },
+            new("codes", Stage.Started, ["codes", "day.study", "away.codes"], Done: "already") { Adds = ["sealed"] },
+            new("fitting --out", Stage.Planned, ["fitting", "a.key", "--out", "secret/list.txt"], Done: "already there"),
+        ];
 
     private static IEnumerable<Job> OnTheRoad(Stages stages)
     {
@@ -76,31 +99,39 @@ internal sealed record Job(
     }
 
     private static IEnumerable<Job> InTheEvening(Stages stages) =>
-    [
-        new("predict", Stage.Driven, ["predict", "day.study", "--lock", $"Ro feature={stages.Codes[0]} sure=4"], Done: "locked") { Adds = ["prediction"] },
-        new("reveal", Stage.Predicted, stages.RevealWords, Done: "open") { Adds = ["opened"] },
-        new("reveal --paper", Stage.PredictedOnPaper, stages.PaperRevealWords, Done: "open") { Adds = ["opened"] },
-        new("reveal --again", Stage.Revealed, ["reveal", "day.study", "--again", .. stages.MarkWords]) { Adds = ["marks"] },
-        new("report", Stage.Revealed, ["report", "day.study", "--out", "report"], Makes: "report"),
-        new("export", Stage.Driven, ["export", "day.study", "--out", "tables"], Makes: "tables"),
-        new("export, new folder", Stage.Driven, ["export", "day.study", "--out", "new"], Makes: "new"),
-        new("export, shared folder", Stage.Driven, ["export", "day.study", "--out", "other"]),
-        new("merge", Stage.Driven, ["merge", "day.study", "other/day.study"]),
-        new("archive", Stage.Driven, ["archive", "."]),
-        new("archive --csv", Stage.Driven, ["archive", ".", "--csv"]),
-        new("rescue", Stage.Driven, ["rescue", "damaged/day.study", "--out", "saved.study"], Done: LiesThere) { Study = "saved.study" },
-    ];
+        [
+            new("predict", Stage.Driven, ["predict", "day.study", "--lock", $"Ro feature={stages.Codes[0]} sure=4"], Done: "locked")
+            {
+                Adds = ["prediction"],
+            },
+            new("reveal", Stage.Predicted, stages.RevealWords, Done: "open") { Adds = ["opened"] },
+            new("reveal --paper", Stage.PredictedOnPaper, stages.PaperRevealWords, Done: "open") { Adds = ["opened"] },
+            new("reveal --again", Stage.Revealed, ["reveal", "day.study", "--again", .. stages.MarkWords]) { Adds = ["marks"] },
+            new("report", Stage.Revealed, ["report", "day.study", "--out", "report"], Makes: "report"),
+            new("export", Stage.Driven, ["export", "day.study", "--out", "tables"], Makes: "tables"),
+            new("export, new folder", Stage.Driven, ["export", "day.study", "--out", "new"], Makes: "new"),
+            new("export, shared folder", Stage.Driven, ["export", "day.study", "--out", "other"]),
+            new("merge", Stage.Driven, ["merge", "day.study", "other/day.study"]),
+            new("archive", Stage.Driven, ["archive", "."]),
+            new("archive --csv", Stage.Driven, ["archive", ".", "--csv"]),
+            new("rescue", Stage.Driven, ["rescue", "damaged/day.study", "--out", "saved.study"], Done: LiesThere) { Study = "saved.study" },
+        ];
 
     private static IEnumerable<Job> ThatOnlyRead(Stages stages) =>
-    [
-        new("keycheck", Stage.Ready, ["keycheck", "a.key", "--study", "day.study"], OnlyReads: true),
-        new("review", Stage.Driven, ["review", "day.study"], OnlyReads: true),
-        new("compare", Stage.Driven, ["compare", "day.study", "--json"], OnlyReads: true),
-        new("compare, readings", Stage.Driven, ["compare", "tables/readings.csv", "--reference", $"{stages.Codes[0]}"], OnlyReads: true),
-        new("score", Stage.Revealed, ["score", "day.study"], OnlyReads: true),
-        new("verify", Stage.Driven, ["verify", "day.study"], OnlyReads: true),
-        new("man", Stage.Planned, ["man"], OnlyReads: true),
-    ];
+        [
+            new("keycheck", Stage.Ready, ["keycheck", "a.key", "--study", "day.study"], OnlyReads: true),
+            new("review", Stage.Driven, ["review", "day.study"], OnlyReads: true),
+            new("compare", Stage.Driven, ["compare", "day.study", "--json"], OnlyReads: true),
+            new(
+                "compare, readings",
+                Stage.Driven,
+                ["compare", "tables/readings.csv", "--reference", $"{stages.Codes[0]}"],
+                OnlyReads: true
+            ),
+            new("score", Stage.Revealed, ["score", "day.study"], OnlyReads: true),
+            new("verify", Stage.Driven, ["verify", "day.study"], OnlyReads: true),
+            new("man", Stage.Planned, ["man"], OnlyReads: true),
+        ];
 
     public override string ToString() => Name;
 }

@@ -5,7 +5,8 @@ using FieldSession.Journal;
 namespace FieldSession.Tests.Faults;
 
 /// <summary>
-/// Files and streams that are not what the real program expects: each is told in words a crew can read, nothing is changed, nothing waits for ever.
+/// Files and streams that are not what the real program expects: each is told in words a crew can read, nothing is changed, nothing waits
+/// for ever.
 /// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
@@ -132,7 +133,12 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     {
         using ALaidStage laid = stages.Lay(Stage.Started);
         ProgramRun run = ProgramRun.In(
-            laid.Path, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"], "", "env", "FIELDSESSION_PASSPHRASE=12345678");
+            laid.Path,
+            ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"],
+            "",
+            "env",
+            "FIELDSESSION_PASSPHRASE=12345678"
+        );
 
         Assert.Equal(0, run.Code);
         Assert.Contains("this passphrase is weak", run.Messages, StringComparison.Ordinal);

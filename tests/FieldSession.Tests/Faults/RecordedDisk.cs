@@ -37,19 +37,26 @@ internal sealed class RecordedDisk
         int seed = chance.Next();
         return Files(_root, "", NamesOf, place => Fate(kind, upTo, place, seed)).ToDictionary();
 
-        Dictionary<string, object> NamesOf(RecordedFolder folder) => folder.After(kind switch
-        {
-            0 => folder.Safe,
-            1 => folder.Changes,
-            _ => chance.Next(folder.Safe, folder.Changes + 1),
-        });
+        Dictionary<string, object> NamesOf(RecordedFolder folder) =>
+            folder.After(
+                kind switch
+                {
+                    0 => folder.Safe,
+                    1 => folder.Changes,
+                    _ => chance.Next(folder.Safe, folder.Changes + 1),
+                }
+            );
     }
 
     /// <summary>The files with every change.</summary>
     public Dictionary<string, byte[]> Whole() => Files(_root, "", folder => folder.Now, _ => 1).ToDictionary();
 
     private static IEnumerable<KeyValuePair<string, byte[]>> Files(
-        RecordedFolder folder, string path, Func<RecordedFolder, Dictionary<string, object>> namesOf, Func<int, int> fate)
+        RecordedFolder folder,
+        string path,
+        Func<RecordedFolder, Dictionary<string, object>> namesOf,
+        Func<int, int> fate
+    )
     {
         foreach ((string name, object node) in namesOf(folder))
         {
@@ -65,21 +72,31 @@ internal sealed class RecordedDisk
     }
 
     // nothing, all, a beginning of which the last change is torn, or each change for itself
-    private static int Fate(int kind, int upTo, int place, int seed) => kind switch
-    {
-        0 => 0,
-        1 => 1,
-        2 => place < upTo ? 1 : place == upTo ? 2 + seed % 1000 : 0,
-        _ => new Random(seed ^ place).Next(4) is var fate && fate < 2 ? fate : 2 + (seed ^ place) % 1000 & int.MaxValue,
-    };
+    private static int Fate(int kind, int upTo, int place, int seed) =>
+        kind switch
+        {
+            0 => 0,
+            1 => 1,
+            2 => place < upTo ? 1
+            : place == upTo ? 2 + seed % 1000
+            : 0,
+            _ => new Random(seed ^ place).Next(4) is var fate && fate < 2 ? fate : 2 + (seed ^ place) % 1000 & int.MaxValue,
+        };
 
     private static string[] Parts(string path) => path.Split('/', StringSplitOptions.RemoveEmptyEntries);
 
-    private static RecordedFolder Laid((string[] Parts, byte[] Bytes)[] files) => new(files.GroupBy(file => file.Parts[0]).ToDictionary(
-        named => named.Key,
-        named => named.First().Parts.Length == 1
-            ? new RecordedFile(named.First().Bytes)
-            : (object)Laid([.. named.Select(file => (file.Parts[1..], file.Bytes))])));
+    private static RecordedFolder Laid((string[] Parts, byte[] Bytes)[] files) =>
+        new(
+            files
+                .GroupBy(file => file.Parts[0])
+                .ToDictionary(
+                    named => named.Key,
+                    named =>
+                        named.First().Parts.Length == 1
+                            ? new RecordedFile(named.First().Bytes)
+                            : (object)Laid([.. named.Select(file => (file.Parts[1..], file.Bytes))])
+                )
+        );
 
     private object? NodeAt(string path)
     {
@@ -151,7 +168,10 @@ internal sealed class RecordedDisk
         RecordedFolder toFolder = FolderOf(call.To);
         string to = Parts(call.To)[^1];
         object? node = folder.Now.GetValueOrDefault(name);
-        object? other = call.Name == "exchange" ? toFolder.Now.GetValueOrDefault(to) : call.Name == "link" ? node : null;
+        object? other =
+            call.Name == "exchange" ? toFolder.Now.GetValueOrDefault(to)
+            : call.Name == "link" ? node
+            : null;
         if (folder == toFolder)
         {
             folder.Change((name, other), (to, node));

@@ -46,7 +46,8 @@ internal sealed class RecordedFile(byte[] first)
     }
 
     /// <summary>What a power cut leaves of it.</summary>
-    /// <param name="survives">What becomes of an unsafe change: whether it is there (1), is not (0), or which sectors are (a seed beyond).</param>
+    /// <param name="survives">What becomes of an unsafe change: whether it is there (1), is not (0), or which sectors are (a seed
+    /// beyond).</param>
     public byte[] After(Func<int, int> survives)
     {
         MemoryStream file = new();
@@ -72,7 +73,7 @@ internal sealed class RecordedFile(byte[] first)
         }
 
         Random sectors = new(fate);
-        for (int from = 0; from < call.Bytes.Length;)
+        for (int from = 0; from < call.Bytes.Length; )
         {
             int length = (int)Math.Min(call.Bytes.Length - from, Sector - ((call.At + from) % Sector));
             if (fate == 1 || sectors.Next(2) == 0)

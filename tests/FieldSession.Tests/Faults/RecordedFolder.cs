@@ -1,7 +1,8 @@
 namespace FieldSession.Tests.Faults;
 
 /// <summary>
-/// A folder as the record tells it: its names at the beginning, and every change of them since. A change of two names, as a rename makes it, is one.
+/// A folder as the record tells it: its names at the beginning, and every change of them since. A change of two names, as a rename makes
+/// it, is one.
 /// </summary>
 /// <param name="first">Its names at the beginning, and what they named: a <see cref="RecordedFile"/> or a folder.</param>
 internal sealed class RecordedFolder(IReadOnlyDictionary<string, object> first)
@@ -10,9 +11,7 @@ internal sealed class RecordedFolder(IReadOnlyDictionary<string, object> first)
 
     /// <summary>A folder that was just made.</summary>
     public RecordedFolder()
-        : this(new Dictionary<string, object>())
-    {
-    }
+        : this(new Dictionary<string, object>()) { }
 
     /// <summary>Its names now.</summary>
     public Dictionary<string, object> Now { get; } = new(first);

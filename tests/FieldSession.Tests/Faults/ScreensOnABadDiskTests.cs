@@ -3,7 +3,8 @@ using FieldSession.Tests.Ptys;
 namespace FieldSession.Tests.Faults;
 
 /// <summary>
-/// The screens of the real program in a terminal, while calls on their files fail. FIELDSESSION_SCREEN_FAULTS sets how many faults each gets.
+/// The screens of the real program in a terminal, while calls on their files fail. FIELDSESSION_SCREEN_FAULTS sets how many faults each
+/// gets.
 /// </summary>
 [Collection(Pty.Collection)]
 public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper output) : IClassFixture<Stages>
@@ -37,7 +38,10 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
                 Dictionary<string, string> before = laid.Files(job.Makes);
                 Tried tried = Try(laid, job, begun, keys, fault);
                 failed += tried.Calls.Count(call => call.IsFailed);
-                broken.AddRange(BrokenIn(tried, laid, job, entries, before, well.Files(job.Makes), fault.Kills).Select(word => $"{job}: {fault}: {word}"));
+                broken.AddRange(
+                    BrokenIn(tried, laid, job, entries, before, well.Files(job.Makes), fault.Kills)
+                        .Select(word => $"{job}: {fault}: {word}")
+                );
             }
 
             output.WriteLine($"{job}: {Math.Min(each, faults.Length)} of {faults.Length} faults, {failed} calls failed");
@@ -47,20 +51,34 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
     }
 
     private IEnumerable<string> BrokenIn(
-        Tried tried, ALaidStage laid, Job job, HashSet<string> entries, Dictionary<string, string> before, Dictionary<string, string> after, bool isKilled) =>
-    [
-        .. isKilled ? [] : BrokenAtTheEnd(tried),
-        .. job.Makes.Length > 0 ? TornIn(laid.Files(job.Makes), before, after) : [],
-        .. LostOrForeign(tried, [.. EntriesIn(laid, job)], entries),
-        .. tried.Everything.Contains(Stages.HiddenName, StringComparison.Ordinal) ? ["NAMED: a spec's name was shown"] : Array.Empty<string>(),
-        .. job.Stage == Stage.Planned ? [] : Trial.EnteredAgain(job, laid),
-    ];
+        Tried tried,
+        ALaidStage laid,
+        Job job,
+        HashSet<string> entries,
+        Dictionary<string, string> before,
+        Dictionary<string, string> after,
+        bool isKilled
+    ) =>
+        [
+            .. isKilled ? [] : BrokenAtTheEnd(tried),
+            .. job.Makes.Length > 0 ? TornIn(laid.Files(job.Makes), before, after) : [],
+            .. LostOrForeign(tried, [.. EntriesIn(laid, job)], entries),
+            .. tried.Everything.Contains(Stages.HiddenName, StringComparison.Ordinal)
+                ? ["NAMED: a spec's name was shown"]
+                : Array.Empty<string>(),
+            .. job.Stage == Stage.Planned ? [] : Trial.EnteredAgain(job, laid),
+        ];
 
-    private static string[] BrokenAtTheEnd(Tried tried) => tried is { Code: >= 0 and <= 3, NotGivenBack: "" }
-        ? []
-        : [$"it ended with {tried.Code}, not given back: {tried.NotGivenBack}\n{tried.Screen}"];
+    private static string[] BrokenAtTheEnd(Tried tried) =>
+        tried is { Code: >= 0 and <= 3, NotGivenBack: "" }
+            ? []
+            : [$"it ended with {tried.Code}, not given back: {tried.NotGivenBack}\n{tried.Screen}"];
 
-    private static IEnumerable<string> TornIn(Dictionary<string, string> now, Dictionary<string, string> before, Dictionary<string, string> after) =>
+    private static IEnumerable<string> TornIn(
+        Dictionary<string, string> now,
+        Dictionary<string, string> before,
+        Dictionary<string, string> after
+    ) =>
         from file in now
         where !file.Key.EndsWith(".unfinished", StringComparison.Ordinal)
         where file.Value != before.GetValueOrDefault(file.Key) && file.Value != after.GetValueOrDefault(file.Key)
@@ -92,7 +110,8 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
         terminal.Start(
             [.. CallFaults.Words(laid.Path, fault, laid.Record), ProgramInATerminal.Path, job.Words[0], laid.Here(job.Words[1])],
             PtyTerminal.Plainly,
-            ("XDG_STATE_HOME", laid.Here("state")));
+            ("XDG_STATE_HOME", laid.Here("state"))
+        );
         _ = terminal.IsShown(begun);
         string everything = "";
         foreach (string key in keys)
@@ -105,7 +124,13 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
             everything += terminal.TypeIfItRuns(Quit).Settled();
         }
 
-        return new Tried(terminal.Ended(), terminal.NotGivenBack, terminal.Screen, everything + terminal.Screen, CallMade.ReadAll(laid.Record));
+        return new Tried(
+            terminal.Ended(),
+            terminal.NotGivenBack,
+            terminal.Screen,
+            everything + terminal.Screen,
+            CallMade.ReadAll(laid.Record)
+        );
     }
 
     private sealed record Tried(int Code, string NotGivenBack, string Screen, string Everything, List<CallMade> Calls);

@@ -32,7 +32,10 @@ public sealed class Stages : IDisposable
         day.Write("plan/plan.toml", AWholeDay.Plan);
         day.Write("plan/route.csv", AWholeDay.Route);
         Directory.CreateDirectory(day.Here("secret"));
-        day.Must(0, ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]);
+        day.Must(
+            0,
+            ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]
+        );
         Keep(day, Stage.Planned);
         day.Must(0, ["start", day.Here("plan"), day.Study]);
         Keep(day, Stage.Started);
@@ -48,8 +51,19 @@ public sealed class Stages : IDisposable
         Keep(day, Stage.Driven);
         day.Enter($"predict Ro feature={Codes[0]} sure=4\npredict Tam feature={Codes[0]} sure=80%\n");
         Keep(day, Stage.Predicted);
-        RevealWords = [.. day.RevealWords("a.key").Select(word => word == day.Study ? "day.study" : word == day.Here("a.key") ? "a.key" : word)];
-        MarkWords = [.. RevealWords.Where((word, i) => word is "--mark" or "--reader" || (i > 0 && RevealWords[i - 1] is "--mark" or "--reader"))];
+        RevealWords =
+        [
+            .. day.RevealWords("a.key")
+                .Select(word =>
+                    word == day.Study ? "day.study"
+                    : word == day.Here("a.key") ? "a.key"
+                    : word
+                ),
+        ];
+        MarkWords =
+        [
+            .. RevealWords.Where((word, i) => word is "--mark" or "--reader" || (i > 0 && RevealWords[i - 1] is "--mark" or "--reader")),
+        ];
         day.Must(0, day.RevealWords("a.key"));
         day.Must(0, ["report", day.Study, "--out", day.Here("report")]);
         day.Enter("; after the report\n");
@@ -80,14 +94,24 @@ public sealed class Stages : IDisposable
 
     private ImmutableArray<string> KeepOnPaper()
     {
-        using AtThePrompt day = AWholeDay.OnPaper(AWholeDay.Plan.Replace("T-7", "T-6", StringComparison.Ordinal)).Enter(AWholeDay.Ready).Drive(6);
+        using AtThePrompt day = AWholeDay
+            .OnPaper(AWholeDay.Plan.Replace("T-7", "T-6", StringComparison.Ordinal))
+            .Enter(AWholeDay.Ready)
+            .Drive(6);
         (SpecCode Code, string Name)[] key = [.. day.Now().Codes.Zip([HiddenName, "DARKGREY"])];
         day.Predict(key[0].Code);
         Keep(day, Stage.PredictedOnPaper);
         string[] words =
         [
-            "reveal", "day.study", .. key.SelectMany(line => new[] { "--paper", $"{line.Code}={line.Name}", "--mark", $"{line.Code}={line.Name}" }),
-            "--control", HiddenName, "--reader", "Ro", "--reader", "Ilse",
+            "reveal",
+            "day.study",
+            .. key.SelectMany(line => new[] { "--paper", $"{line.Code}={line.Name}", "--mark", $"{line.Code}={line.Name}" }),
+            "--control",
+            HiddenName,
+            "--reader",
+            "Ro",
+            "--reader",
+            "Ilse",
         ];
         // a finished day of the same crew and loop, for the archive of the day that is ready
         day.Must(0, [.. words.Select(word => word == "day.study" ? day.Study : word)]);
@@ -135,9 +159,12 @@ internal sealed class ALaidStage : IDisposable
     public string Here(string name) => System.IO.Path.Combine(Path, name);
 
     /// <summary>Every file below a folder of the stage, with its bytes.</summary>
-    public Dictionary<string, string> Files(string below = "") => !Directory.Exists(Here(below)) ? [] : Directory
-        .GetFiles(Here(below), "*", SearchOption.AllDirectories)
-        .ToDictionary(file => System.IO.Path.GetRelativePath(Path, file), file => Convert.ToBase64String(File.ReadAllBytes(file)));
+    public Dictionary<string, string> Files(string below = "") =>
+        !Directory.Exists(Here(below))
+            ? []
+            : Directory
+                .GetFiles(Here(below), "*", SearchOption.AllDirectories)
+                .ToDictionary(file => System.IO.Path.GetRelativePath(Path, file), file => Convert.ToBase64String(File.ReadAllBytes(file)));
 
     public void Dispose() => Directory.Delete(_whole, recursive: true);
 

@@ -8,9 +8,13 @@ namespace FieldSession.Tests.Faults;
 [Collection(FaultTests.Collection)]
 public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
 {
-    private static readonly string? Library = Directory.Exists("/usr/lib") && OperatingSystem.IsLinux()
-        ? Directory.GetDirectories("/usr/lib").Select(folder => Path.Combine(folder, "faketime", "libfaketimeMT.so.1")).FirstOrDefault(File.Exists)
-        : null;
+    private static readonly string? Library =
+        Directory.Exists("/usr/lib") && OperatingSystem.IsLinux()
+            ? Directory
+                .GetDirectories("/usr/lib")
+                .Select(folder => Path.Combine(folder, "faketime", "libfaketimeMT.so.1"))
+                .FirstOrDefault(File.Exists)
+            : null;
 
     [ClockFact]
     public void A_clock_set_back_by_hours_while_driving_does_not_count()
@@ -67,8 +71,12 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
         string[] typed = [.. offsets.Select((offset, i) => $"; act {i}, clock at {offset}")];
         (string, string)[] settings =
         [
-            ("LD_PRELOAD", Library!), ("FAKETIME_TIMESTAMP_FILE", clock), ("FAKETIME_NO_CACHE", "1"), ("FAKETIME_DONT_FAKE_MONOTONIC", "1"),
-            ("TZ", zone), ("XDG_STATE_HOME", laid.Here("state")),
+            ("LD_PRELOAD", Library!),
+            ("FAKETIME_TIMESTAMP_FILE", clock),
+            ("FAKETIME_NO_CACHE", "1"),
+            ("FAKETIME_DONT_FAKE_MONOTONIC", "1"),
+            ("TZ", zone),
+            ("XDG_STATE_HOME", laid.Here("state")),
         ];
         using RunningProgram program = RunningProgram.With(settings, "enter", study);
         for (int act = 0; act < typed.Length; act++)

@@ -39,14 +39,27 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
         Dictionary<string, string> before = laid.Files(job.Makes);
         IReadOnlyList<Line> linesBefore = Invariant.LinesOf(laid.Here(job.Study));
         Invariant invariant = new(linesBefore);
-        HashSet<string> others = [.. Invariant.LinesOf(laid.Here("other/day.study")).Concat(Invariant.LinesOf(laid.Here("damaged/day.study"))).Select(line => line.Hash)];
+        HashSet<string> others =
+        [
+            .. Invariant
+                .LinesOf(laid.Here("other/day.study"))
+                .Concat(Invariant.LinesOf(laid.Here("damaged/day.study")))
+                .Select(line => line.Hash),
+        ];
         ProgramRun run = job.Run(laid, fault);
         List<CallMade> calls = CallMade.ReadAll(laid.Record);
         int failed = calls.Count(call => call.IsFailed);
-        List<string> broken = [.. Invariant.BrokenInWords(run, fault.Kills, job.Reveals, canSpeak: fault.Call != "tell"), .. Together(well, before, laid), .. NamedBeforeReveal(job, laid)];
+        List<string> broken =
+        [
+            .. Invariant.BrokenInWords(run, fault.Kills, job.Reveals, canSpeak: fault.Call != "tell"),
+            .. Together(well, before, laid),
+            .. NamedBeforeReveal(job, laid),
+        ];
         broken.AddRange(OpenedAgain(job, laid));
         IReadOnlyList<Line> lines = Invariant.LinesOf(laid.Here(job.Study));
-        broken.AddRange(invariant.BrokenInStudy(lines, job.TypedLines, run.Answers, run.Said, line => others.Contains(line.Hash) || MayAdd(job, line)));
+        broken.AddRange(
+            invariant.BrokenInStudy(lines, job.TypedLines, run.Answers, run.Said, line => others.Contains(line.Hash) || MayAdd(job, line))
+        );
         if (run.Code == 0 && !job.Adds.IsEmpty && !lines.Skip(linesBefore.Count).Any(line => line.Kind == job.Adds[0]))
         {
             broken.Add($"DONE: it ended with 0 and its {job.Adds[0]} is not there");
@@ -80,17 +93,21 @@ internal sealed record Trial(WellRun Well, CallFault Fault, int Failed, int Ackn
         }
     }
 
-    private static IEnumerable<string> NamedBeforeReveal(Job job, ALaidStage laid) => job.Reveals
-        ? []
-        : from file in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories)
-          where Path.GetFileName(file) != "specs.txt" && !new[] { "/demo/", "/secret/", "/past/" }.Any(folder => file.Contains(folder, StringComparison.Ordinal))
-          where File.ReadAllText(file).Contains(Stages.HiddenName, StringComparison.Ordinal)
-          select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
+    private static IEnumerable<string> NamedBeforeReveal(Job job, ALaidStage laid) =>
+        job.Reveals
+            ? []
+            : from file in Directory.GetFiles(laid.Path, "*", SearchOption.AllDirectories)
+            where
+                Path.GetFileName(file) != "specs.txt"
+                && !new[] { "/demo/", "/secret/", "/past/" }.Any(folder => file.Contains(folder, StringComparison.Ordinal))
+            where File.ReadAllText(file).Contains(Stages.HiddenName, StringComparison.Ordinal)
+            select $"NAMED: {Path.GetFileName(file)} holds a spec's name";
 
     /// <summary>What is not well when the fault is over: the command is asked again, an act is entered, the study is verified.</summary>
     /// <param name="job">What was done.</param>
     /// <param name="laid">Where.</param>
-    /// <param name="isRenameAtomic">No: a power cut may leave the old name beside the new one, as on file systems without a journal; the file is whole under the new one.</param>
+    /// <param name="isRenameAtomic">No: a power cut may leave the old name beside the new one, as on file systems without a journal; the
+    /// file is whole under the new one.</param>
     public static IEnumerable<string> OpenedAgain(Job job, ALaidStage laid, bool isRenameAtomic = true) =>
         job.TakesActs ? EnteredAgain(job, laid) : [.. AskedAgain(job, laid, isRenameAtomic), .. EnteredAgain(job, laid)];
 

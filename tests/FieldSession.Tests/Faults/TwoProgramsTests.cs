@@ -36,7 +36,15 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
         first.EndInput();
         Assert.Equal(0, first.WaitForEnd());
         Assert.Equal(typed.Count, first.Acknowledged.Count);
-        Assert.Empty(new Invariant(before).BrokenInStudy(Invariant.LinesOf(study), [.. typed], [.. first.Answers], "", line => line.Kind == EntryKinds.Joined));
+        Assert.Empty(
+            new Invariant(before).BrokenInStudy(
+                Invariant.LinesOf(study),
+                [.. typed],
+                [.. first.Answers],
+                "",
+                line => line.Kind == EntryKinds.Joined
+            )
+        );
         Assert.Equal(0, ProgramRun.In(laid.Path, ["verify", "day.study"]).Code);
     }
 
@@ -50,7 +58,9 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
             string[] typed = ["; far away", "; and slow", "; but safe"];
             CallFault slow = new(call, 1, 0, "slow");
             string lines = string.Concat(typed.Select(act => $"{act}\n"));
-            Task<ProgramRun> first = Task.Run(() => ProgramRun.In(laid.Path, ["enter", "day.study"], lines, CallFaults.Words(laid.Path, slow, laid.Record)));
+            Task<ProgramRun> first = Task.Run(() =>
+                ProgramRun.In(laid.Path, ["enter", "day.study"], lines, CallFaults.Words(laid.Path, slow, laid.Record))
+            );
             bool HasAnswered() => File.Exists(laid.Record) && CallMade.ReadAll(laid.Record).Any(made => made.Name == "say");
             Assert.True(SpinWait.SpinUntil(() => first.IsCompleted || HasAnswered(), TimeSpan.FromSeconds(60)));
             ProgramRun looking = ProgramRun.In(laid.Path, ["review", "day.study"]);
@@ -58,7 +68,9 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
             Assert.Equal((0, 0), (first.Result.Code, looking.Code));
             Assert.Equal(3, first.Result.Answers.Count(answer => answer.StartsWith("ok ", StringComparison.Ordinal)));
             IReadOnlyList<Line> after = Invariant.LinesOf(laid.Here("day.study"));
-            Assert.Empty(new Invariant(before).BrokenInStudy(after, typed, first.Result.Answers, "", line => line.Kind == EntryKinds.Joined));
+            Assert.Empty(
+                new Invariant(before).BrokenInStudy(after, typed, first.Result.Answers, "", line => line.Kind == EntryKinds.Joined)
+            );
         }
     }
 }

@@ -44,8 +44,10 @@ public sealed class TwoStudiesUnderOneNameTests(Stages stages) : IClassFixture<S
     }
 
     // the study that is whole is opened for the merge, and its LiteDB file is brought up to its text
-    private static Dictionary<string, string> FilesOf(ALaidStage laid) => laid.Files()
-        .Where(file => !file.Key.StartsWith("state/", StringComparison.Ordinal) && file.Key != "whole/day.study").ToDictionary();
+    private static Dictionary<string, string> FilesOf(ALaidStage laid) =>
+        laid.Files()
+            .Where(file => !file.Key.StartsWith("state/", StringComparison.Ordinal) && file.Key != "whole/day.study")
+            .ToDictionary();
 
     // yesterday's text beside today's LiteDB file; the one that is whole lies in a folder beside them
     private ALaidStage Fused()

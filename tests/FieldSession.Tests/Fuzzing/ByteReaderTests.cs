@@ -30,8 +30,10 @@ public sealed class ByteReaderTests(ITestOutputHelper output)
             slowest = Stopwatch.GetElapsedTime(at) is var took && took > slowest.Took ? (took, seed) : slowest;
         }
 
-        output.WriteLine($"{name}: {cases} cases, {taken} taken, {cases - taken} refused, {Stopwatch.GetElapsedTime(from).TotalSeconds:0.0} s, "
-            + $"the slowest {slowest.Took.TotalMilliseconds:0} ms (seed {slowest.Seed})");
+        output.WriteLine(
+            $"{name}: {cases} cases, {taken} taken, {cases - taken} refused, {Stopwatch.GetElapsedTime(from).TotalSeconds:0.0} s, "
+                + $"the slowest {slowest.Took.TotalMilliseconds:0} ms (seed {slowest.Seed})"
+        );
         Assert.InRange(taken, 1, cases);
     }
 

@@ -4,11 +4,13 @@ using SharpFuzz.Common;
 
 namespace FieldSession.Tests.Fuzzing;
 
-/// <summary>A program of its own in this assembly: one reader of bytes, fed by a fuzzer that watches which code a case reaches ('bash .ci/fuzz').</summary>
+/// <summary>
+/// A program of its own in this assembly: one reader of bytes, fed by a fuzzer that watches which code a case reaches ('bash .ci/fuzz').
+/// </summary>
 internal static class FuzzedProgram
 {
-    /// <summary>'seeds FOLDER' writes what cases are made from; 'names' says what there is to feed; a name feeds that reader, a name and a file
-    /// read this one file.</summary>
+    /// <summary>'seeds FOLDER' writes what cases are made from; 'names' says what there is to feed; a name feeds that reader, a name and a
+    /// file read this one file.</summary>
     public static int Run(string[] words)
     {
         if (words is ["seeds", var folder])
@@ -21,7 +23,9 @@ internal static class FuzzedProgram
         }
         else if (words is [var asked, var file])
         {
-            Console.WriteLine(ByteReaders.All.Single(reader => FileName(reader) == asked).Read(File.ReadAllBytes(file)) ? "taken" : "refused");
+            Console.WriteLine(
+                ByteReaders.All.Single(reader => FileName(reader) == asked).Read(File.ReadAllBytes(file)) ? "taken" : "refused"
+            );
         }
         else
         {

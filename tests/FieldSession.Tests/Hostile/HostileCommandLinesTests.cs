@@ -8,9 +8,40 @@ namespace FieldSession.Tests.Hostile;
 public sealed class HostileCommandLinesTests
 {
     private static readonly string[] Commands =
-        ["start", "seal", "enter", "compare", "review", "predict", "report", "verify", "rescue", "size", "reveal", "export", "", "--help", "--version", "@file"];
+    [
+        "start",
+        "seal",
+        "enter",
+        "compare",
+        "review",
+        "predict",
+        "report",
+        "verify",
+        "rescue",
+        "size",
+        "reveal",
+        "export",
+        "",
+        "--help",
+        "--version",
+        "@file",
+    ];
 
-    private static readonly string[] Options = ["--out", "--backup", "--json", "--runs", "--help", "-h", "--", "-", "--order", "--level", "--key", "--sd"];
+    private static readonly string[] Options =
+    [
+        "--out",
+        "--backup",
+        "--json",
+        "--runs",
+        "--help",
+        "-h",
+        "--",
+        "-",
+        "--order",
+        "--level",
+        "--key",
+        "--sd",
+    ];
 
     [Fact]
     public void Any_words_end_with_an_exit_code_or_a_fault_of_a_file_that_is_said()
@@ -32,12 +63,13 @@ public sealed class HostileCommandLinesTests
     }
 
     // relative paths would be made in the folder of the tests
-    private static string Word(Random chance, Rubbish rubbish, string[] paths) => chance.Next(3) switch
-    {
-        0 => rubbish.Of(Options),
-        1 => rubbish.Of(paths),
-        _ => $"/dev/null/{rubbish.Line().Replace('\0', ' ')}",
-    };
+    private static string Word(Random chance, Rubbish rubbish, string[] paths) =>
+        chance.Next(3) switch
+        {
+            0 => rubbish.Of(Options),
+            1 => rubbish.Of(paths),
+            _ => $"/dev/null/{rubbish.Line().Replace('\0', ' ')}",
+        };
 
     private static int CodeOf(string[] words, string what)
     {

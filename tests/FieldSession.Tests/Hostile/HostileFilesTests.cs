@@ -31,7 +31,10 @@ public sealed class HostileFilesTests
         {
             Rubbish rubbish = new(new Random(seed));
             PlanReading reading = PlanFolder.Parse(
-                seed % 3 == 1 ? plan : rubbish.Edited(plan), seed % 3 == 0 ? route : rubbish.Edited(route), "quillmere");
+                seed % 3 == 1 ? plan : rubbish.Edited(plan),
+                seed % 3 == 0 ? route : rubbish.Edited(route),
+                "quillmere"
+            );
 
             Assert.True(reading.Plan is null == reading.Problems.Count > 0, $"seed {seed}");
         }

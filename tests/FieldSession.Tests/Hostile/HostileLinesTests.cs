@@ -22,14 +22,19 @@ public sealed class HostileLinesTests(ITestOutputHelper output)
             stored += TypeADay(seed);
         }
 
-        output.WriteLine($"{lines} lines typed, {stored} stored, {lines - stored} refused; highest memory {Environment.WorkingSet >> 20} MiB now");
+        output.WriteLine(
+            $"{lines} lines typed, {stored} stored, {lines - stored} refused; highest memory {Environment.WorkingSet >> 20} MiB now"
+        );
         Assert.InRange(stored, lines / 100, lines - lines / 100);
     }
 
     private static int TypeADay(int seed)
     {
         Rubbish rubbish = new(new Random(seed));
-        ADay day = seed % 3 == 0 ? new ADay(isSealed: false) : seed % 3 == 1 ? new ADay() : new ADay(ARoute.Plan).Ready().Typed("run 417");
+        ADay day =
+            seed % 3 == 0 ? new ADay(isSealed: false)
+            : seed % 3 == 1 ? new ADay()
+            : new ADay(ARoute.Plan).Ready().Typed("run 417");
         int before = day.Book.Lines.Count;
         for (int i = 0; i < LinesPerDay; i++)
         {
@@ -58,9 +63,13 @@ public sealed class HostileLinesTests(ITestOutputHelper output)
             throw new InvalidOperationException(what, fault);
         }
 
-        bool isStored = outcome.IsWritten && outcome.Objection is null && day.Book.Lines.Count == lines + 1 && outcome.Echo!.Words.Length > 0;
-        bool isRefused = !outcome.IsWritten && outcome.Objection is { Why.Length: > 0, Instead.Length: > 0 }
-            && day.Book.Lines.Count == lines && ReferenceEquals(day.Study, before);
+        bool isStored =
+            outcome.IsWritten && outcome.Objection is null && day.Book.Lines.Count == lines + 1 && outcome.Echo!.Words.Length > 0;
+        bool isRefused =
+            !outcome.IsWritten
+            && outcome.Objection is { Why.Length: > 0, Instead.Length: > 0 }
+            && day.Book.Lines.Count == lines
+            && ReferenceEquals(day.Study, before);
         Assert.True(isStored != isRefused, what);
     }
 }

@@ -15,7 +15,9 @@ public sealed class SmallTextTests : IDisposable
     public void A_text_at_the_limit_is_read_and_one_beyond_it_is_not()
     {
         Assert.Equal(SmallText.MostBytes, SmallText.Read(Written("plan.toml", SmallText.MostBytes)).Length);
-        TextRefusedException refused = Assert.Throws<TextRefusedException>(() => SmallText.Read(Written("plan.toml", SmallText.MostBytes + 1)));
+        TextRefusedException refused = Assert.Throws<TextRefusedException>(() =>
+            SmallText.Read(Written("plan.toml", SmallText.MostBytes + 1))
+        );
         Assert.Equal($"{_folder["plan.toml"]}: the file is larger than 5 MiB; name a text of some lines", refused.Message);
     }
 
@@ -47,7 +49,10 @@ public sealed class SmallTextTests : IDisposable
         Written(name, SmallText.MostBytes + 1);
         Outside outside = new();
         Assert.Equal(ExitCode.Wrong, outside.Run([command, _folder.Path, .. command == "start" ? new[] { _folder.Study } : []]));
-        Assert.Contains(outside.Messages, said => said.Contains("larger than 5 MiB", StringComparison.Ordinal) && said.Contains(name, StringComparison.Ordinal));
+        Assert.Contains(
+            outside.Messages,
+            said => said.Contains("larger than 5 MiB", StringComparison.Ordinal) && said.Contains(name, StringComparison.Ordinal)
+        );
         Assert.False(File.Exists(_folder.Study));
     }
 
@@ -58,7 +63,10 @@ public sealed class SmallTextTests : IDisposable
         Assert.Equal(ExitCode.Done, new Outside().Run("start", _folder.Path, _folder.Study));
         byte[] before = File.ReadAllBytes(_folder.Text);
         Outside outside = new();
-        Assert.Equal(ExitCode.Wrong, outside.Run("seal", _folder.Study, "--specs", Written("specs.txt", SmallText.MostBytes + 1), "--key", _folder["custodian.key"]));
+        Assert.Equal(
+            ExitCode.Wrong,
+            outside.Run("seal", _folder.Study, "--specs", Written("specs.txt", SmallText.MostBytes + 1), "--key", _folder["custodian.key"])
+        );
         Assert.Contains("specs.txt: the file is larger than 5 MiB", Assert.Single(outside.Messages), StringComparison.Ordinal);
         Assert.Equal(before, File.ReadAllBytes(_folder.Text));
         Assert.False(File.Exists(_folder["custodian.key"]));

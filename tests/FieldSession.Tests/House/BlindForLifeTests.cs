@@ -13,11 +13,15 @@ public sealed class BlindForLifeTests(TheHouse house)
     // Every other room could only show who is who too early.
     private static readonly ImmutableArray<string> MaySeeTheKey =
     [
-        "src/FieldSession/Sealing/", "src/FieldSession/Revealing/",
+        "src/FieldSession/Sealing/",
+        "src/FieldSession/Revealing/",
         "src/FieldSession.Store/Sealing/",
         "src/FieldSession.Terminal/Custodian/",
-        "src/FieldSession.Terminal/Commands/Custodian/SealCommand.cs", "src/FieldSession.Terminal/Commands/Custodian/SealAway.cs", "src/FieldSession.Terminal/Commands/Custodian/KeyMaking.cs",
-        "src/FieldSession.Terminal/Commands/Custodian/FittingCommand.cs", "src/FieldSession.Terminal/Commands/Custodian/KeycheckCommand.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/SealCommand.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/SealAway.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/KeyMaking.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/FittingCommand.cs",
+        "src/FieldSession.Terminal/Commands/Custodian/KeycheckCommand.cs",
         "src/FieldSession.Terminal/Demonstration/DemoDay.cs",
     ];
 
@@ -27,7 +31,8 @@ public sealed class BlindForLifeTests(TheHouse house)
         Dictionary<Type, string> reached = ReachedFrom(typeof(Study));
         TheHouse.NoneOf(
             reached.Where(pair => IsKey(pair.Key)).Select(pair => $"{pair.Value} is a {pair.Key.FullName}"),
-            "no type that holds the key can be reached from the study");
+            "no type that holds the key can be reached from the study"
+        );
     }
 
     [Fact]
@@ -40,21 +45,25 @@ public sealed class BlindForLifeTests(TheHouse house)
     }
 
     [Fact]
-    public void Nobody_sees_the_key_but_the_rooms_that_seal_and_open_it() => TheHouse.NoneOf(
-        from use in house.Uses
-        where use.IsOurs && !MaySeeTheKey.Any(use.Source.LiesIn)
-        where (use.Symbol.ContainingType?.Name ?? use.Symbol.Name) is nameof(KeySheet) or nameof(KeyLine)
-        select use.ToString(),
-        "the key is seen where it is sealed, kept, opened and told, nowhere else");
+    public void Nobody_sees_the_key_but_the_rooms_that_seal_and_open_it() =>
+        TheHouse.NoneOf(
+            from use in house.Uses
+            where use.IsOurs && !MaySeeTheKey.Any(use.Source.LiesIn)
+            where (use.Symbol.ContainingType?.Name ?? use.Symbol.Name) is nameof(KeySheet) or nameof(KeyLine)
+            select use.ToString(),
+            "the key is seen where it is sealed, kept, opened and told, nowhere else"
+        );
 
     [Fact]
-    public void No_screen_of_the_day_takes_what_the_reveal_knows() => TheHouse.NoneOf(
-        from use in house.Uses
-        where use.IsOurs && use.Source.LiesIn("src/FieldSession.Terminal/Screens/")
-        where use.Source.Room is not ("Revealing" or "Reporting")
-        where use.Room is "Revealing" or "Reporting"
-        select use.ToString(),
-        "before the reveal there is nothing on a screen that could tell");
+    public void No_screen_of_the_day_takes_what_the_reveal_knows() =>
+        TheHouse.NoneOf(
+            from use in house.Uses
+            where use.IsOurs && use.Source.LiesIn("src/FieldSession.Terminal/Screens/")
+            where use.Source.Room is not ("Revealing" or "Reporting")
+            where use.Room is "Revealing" or "Reporting"
+            select use.ToString(),
+            "before the reveal there is nothing on a screen that could tell"
+        );
 
     private static bool IsKey(Type type) =>
         type.Namespace == "FieldSession.Revealing" || type == typeof(KeySheet) || type == typeof(KeyLine) || type == typeof(SpecList);

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace FieldSession.Tests.House;
 
-/// <summary>Files that need each other, directly or by way of others (R. E. Tarjan, "Depth-first search and linear graph algorithms", 1972).</summary>
+/// <summary>
+/// Files that need each other, directly or by way of others (R. E. Tarjan, "Depth-first search and linear graph algorithms", 1972).
+/// </summary>
 internal sealed class Circles
 {
     private readonly IReadOnlyDictionary<string, ImmutableHashSet<string>> _used;
@@ -55,8 +57,7 @@ internal sealed class Circles
         do
         {
             circle.Add(_open.Pop());
-        }
-        while (circle[^1] != first);
+        } while (circle[^1] != first);
         if (circle.Count > 1)
         {
             _found.Add([.. circle]);

@@ -11,15 +11,23 @@ namespace FieldSession.Tests.House;
 /// </summary>
 internal static class Complexity
 {
-    public static int Of(SyntaxNode member) => 1 + member
-        .DescendantNodes(node => node == member || node is not LocalFunctionStatementSyntax)
-        .Count(IsBranch);
+    public static int Of(SyntaxNode member) =>
+        1 + member.DescendantNodes(node => node == member || node is not LocalFunctionStatementSyntax).Count(IsBranch);
 
-    private static bool IsBranch(SyntaxNode node) => node.Kind() is
-        SyntaxKind.IfStatement or SyntaxKind.ConditionalExpression or
-        SyntaxKind.WhileStatement or SyntaxKind.DoStatement or SyntaxKind.ForStatement or
-        SyntaxKind.ForEachStatement or SyntaxKind.ForEachVariableStatement or
-        SyntaxKind.CaseSwitchLabel or SyntaxKind.CasePatternSwitchLabel or
-        SyntaxKind.SwitchExpression or SyntaxKind.WhenClause or SyntaxKind.CatchClause or
-        SyntaxKind.LogicalAndExpression or SyntaxKind.LogicalOrExpression;
+    private static bool IsBranch(SyntaxNode node) =>
+        node.Kind()
+            is SyntaxKind.IfStatement
+                or SyntaxKind.ConditionalExpression
+                or SyntaxKind.WhileStatement
+                or SyntaxKind.DoStatement
+                or SyntaxKind.ForStatement
+                or SyntaxKind.ForEachStatement
+                or SyntaxKind.ForEachVariableStatement
+                or SyntaxKind.CaseSwitchLabel
+                or SyntaxKind.CasePatternSwitchLabel
+                or SyntaxKind.SwitchExpression
+                or SyntaxKind.WhenClause
+                or SyntaxKind.CatchClause
+                or SyntaxKind.LogicalAndExpression
+                or SyntaxKind.LogicalOrExpression;
 }

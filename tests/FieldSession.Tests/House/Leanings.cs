@@ -13,11 +13,24 @@ internal static class Leanings
 
     private static ImmutableArray<string> WritingFacts { get; } =
     [
-        .. Hearing, "Measures", "State", "Journal", "Planning", "Sealing", "Checking", "Driving", "Flagging", "Statistics", "Rating", "Listening", "EnergyDriving", "Merging",
+        .. Hearing,
+        "Measures",
+        "State",
+        "Journal",
+        "Planning",
+        "Sealing",
+        "Checking",
+        "Driving",
+        "Flagging",
+        "Statistics",
+        "Rating",
+        "Listening",
+        "EnergyDriving",
+        "Merging",
     ];
 
     private static ImmutableArray<string> DrawingConclusions { get; } =
-        [.. Hearing, "Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting", "Archiving"];
+    [.. Hearing, "Measures", "State", "Statistics", "Comparing", "Reviewing", "Predicting", "Revealing", "Reporting", "Archiving"];
 
     // The facts of these two stages are written like all others, ask whether the day was checked, and open what was sealed.
     private static ImmutableArray<string> ConclusionsWithFacts { get; } = ["Predicting", "Revealing"];

@@ -8,7 +8,10 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace FieldSession.Tests.House;
 
-/// <summary>The program speaks as an engineer speaks aloud: everyday words, short sentences on screens, one name for one thing, no pointer into nothing.</summary>
+/// <summary>
+/// The program speaks as an engineer speaks aloud: everyday words, short sentences on screens, one name for one thing, no pointer into
+/// nothing.
+/// </summary>
 [Collection(HouseRules.Name)]
 public sealed partial class PlainSentencesTests(TheHouse house)
 {
@@ -16,9 +19,24 @@ public sealed partial class PlainSentencesTests(TheHouse house)
     private const int MostWordsOnAScreen = 15;
 
     // The rest of a page of Markdown, printed and never shown on a screen; and the report, which is read at a desk.
-    private static readonly ImmutableArray<string> ReadAtADesk = [
-        "KeysWords", "/Reporting/", "/Exports/", "/Commands/", "/Journaling/", "/Readings/", "/Archiving/", "/MeterLogs/", "StateWords", "Comparison", "Energy",
-        "Ring", "Size", "Extra", "HangsOn", "MainMeasure",
+    private static readonly ImmutableArray<string> ReadAtADesk =
+    [
+        "KeysWords",
+        "/Reporting/",
+        "/Exports/",
+        "/Commands/",
+        "/Journaling/",
+        "/Readings/",
+        "/Archiving/",
+        "/MeterLogs/",
+        "StateWords",
+        "Comparison",
+        "Energy",
+        "Ring",
+        "Size",
+        "Extra",
+        "HangsOn",
+        "MainMeasure",
     ];
 
     // Another word for a thing of docs/glossary.md, and the glossary's.
@@ -42,59 +60,73 @@ public sealed partial class PlainSentencesTests(TheHouse house)
     }.ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
 
     [Fact]
-    public void The_program_uses_the_words_that_an_engineer_says_aloud() => TheHouse.NoneOf(
-        from source in house.Program
-        from text in TextsIn(source)
-        from Match word in Stilted().Matches(text.Words)
-        select $"{text.Place}: '{word.Value}' in: {text.Words}",
-        "is, needs, fix, expected, calculated, again, ready: not 'stands', 'bears', 'mend', 'let expect', 'reckon', 'anew', 'at hand'");
+    public void The_program_uses_the_words_that_an_engineer_says_aloud() =>
+        TheHouse.NoneOf(
+            from source in house.Program
+            from text in TextsIn(source)
+            from Match word in Stilted().Matches(text.Words)
+            select $"{text.Place}: '{word.Value}' in: {text.Words}",
+            "is, needs, fix, expected, calculated, again, ready: not 'stands', 'bears', 'mend', 'let expect', 'reckon', 'anew', 'at hand'"
+        );
 
     [Fact]
-    public void Comments_and_names_use_them_too() => TheHouse.NoneOf(
-        from source in house.Program
-        from line in source.Text.Split('\n').Index()
-        let comment = CommentIn(line.Item)
-        let names = string.Join(' ', Pieces().Matches(Member().Match(line.Item).Value).Select(piece => piece.Value))
-        where Stilted().IsMatch(comment) || Stilted().IsMatch(names)
-        select $"{source.Path}:{line.Index + 1}: {line.Item.Trim()}",
-        "a comment and a name say it in everyday words");
+    public void Comments_and_names_use_them_too() =>
+        TheHouse.NoneOf(
+            from source in house.Program
+            from line in source.Text.Split('\n').Index()
+            let comment = CommentIn(line.Item)
+            let names = string.Join(' ', Pieces().Matches(Member().Match(line.Item).Value).Select(piece => piece.Value))
+            where Stilted().IsMatch(comment) || Stilted().IsMatch(names)
+            select $"{source.Path}:{line.Index + 1}: {line.Item.Trim()}",
+            "a comment and a name say it in everyday words"
+        );
 
     [Fact]
-    public void A_sentence_on_a_screen_has_at_most_fifteen_words() => TheHouse.NoneOf(
-        from source in house.Program
-        from text in TextsIn(source)
-        where text.Type.EndsWith("Words", StringComparison.Ordinal) && !ReadAtADesk.Any(part => $"{source.Folder}/{text.Type}".Contains(part, StringComparison.Ordinal))
-        from sentence in SentenceEnd().Split(Quoted().Replace(text.Words, "X"))
-        let words = Word().Count(sentence)
-        where words > MostWordsOnAScreen
-        select $"{text.Place}: {words} words: {sentence.Trim()}",
-        $"a sentence on a screen has at most {MostWordsOnAScreen} words; what is in quotes counts as one");
+    public void A_sentence_on_a_screen_has_at_most_fifteen_words() =>
+        TheHouse.NoneOf(
+            from source in house.Program
+            from text in TextsIn(source)
+            where
+                text.Type.EndsWith("Words", StringComparison.Ordinal)
+                && !ReadAtADesk.Any(part => $"{source.Folder}/{text.Type}".Contains(part, StringComparison.Ordinal))
+            from sentence in SentenceEnd().Split(Quoted().Replace(text.Words, "X"))
+            let words = Word().Count(sentence)
+            where words > MostWordsOnAScreen
+            select $"{text.Place}: {words} words: {sentence.Trim()}",
+            $"a sentence on a screen has at most {MostWordsOnAScreen} words; what is in quotes counts as one"
+        );
 
     [Fact]
-    public void One_thing_has_one_name() => TheHouse.NoneOf(
-        from source in house.Program
-        from text in TextsIn(source)
-        where text.Type.EndsWith("Words", StringComparison.Ordinal)
-        from other in OtherNames
-        where Regex.IsMatch(text.Words, $@"\b{other.Key}\b", RegexOptions.IgnoreCase)
-        select $"{text.Place}: '{other.Key}' is called '{other.Value}': {text.Words}",
-        "a thing is called what docs/glossary.md calls it");
+    public void One_thing_has_one_name() =>
+        TheHouse.NoneOf(
+            from source in house.Program
+            from text in TextsIn(source)
+            where text.Type.EndsWith("Words", StringComparison.Ordinal)
+            from other in OtherNames
+            where Regex.IsMatch(text.Words, $@"\b{other.Key}\b", RegexOptions.IgnoreCase)
+            select $"{text.Place}: '{other.Key}' is called '{other.Value}': {text.Words}",
+            "a thing is called what docs/glossary.md calls it"
+        );
 
     [Fact]
     public void A_command_or_a_topic_that_a_sentence_names_is_there()
     {
         ImmutableHashSet<string> commands = [.. CommandLine.Make(new Outside().World).Subcommands.Select(command => command.Name)];
         ImmutableHashSet<string> topics = [.. HelpCommand.Topics];
-        (string Place, string Command, string Topic)[] named = [.. from source in house.Program
+        (string Place, string Command, string Topic)[] named =
+        [
+            .. from source in house.Program
             from text in TextsIn(source)
             from Match call in Called().Matches(text.Words)
-            select (text.Place, call.Groups[1].Value, call.Groups[2].Value)];
+            select (text.Place, call.Groups[1].Value, call.Groups[2].Value),
+        ];
         Assert.True(named.Length > 25, $"only {named.Length} commands are named");
         TheHouse.NoneOf(
             from one in named
             where !commands.Contains(one.Command) || (one.Command == "help" && one.Topic.Length > 0 && !topics.Contains(one.Topic))
             select $"{one.Place}: fieldsession {one.Command} {one.Topic}",
-            "a sentence names a command of the program, or a topic of its help");
+            "a sentence names a command of the program, or a topic of its help"
+        );
     }
 
     private static IEnumerable<(string Place, string Words, string Type)> TextsIn(SourceFile source) =>
@@ -104,12 +136,16 @@ public sealed partial class PlainSentencesTests(TheHouse house)
         select (source.Place(node), words, node.Ancestors().OfType<BaseTypeDeclarationSyntax>().LastOrDefault()?.Identifier.Text ?? "");
 
     // what is put in counts as one word
-    private static string? TextOf(SyntaxNode node) => node switch
-    {
-        LiteralExpressionSyntax { Token.Value: string text } literal when !literal.IsKind(SyntaxKind.Utf8StringLiteralExpression) => text,
-        InterpolatedStringExpressionSyntax text => string.Concat(text.Contents.Select(part => part is InterpolatedStringTextSyntax plain ? plain.TextToken.ValueText : "X")),
-        _ => null,
-    };
+    private static string? TextOf(SyntaxNode node) =>
+        node switch
+        {
+            LiteralExpressionSyntax { Token.Value: string text } literal when !literal.IsKind(SyntaxKind.Utf8StringLiteralExpression) =>
+                text,
+            InterpolatedStringExpressionSyntax text => string.Concat(
+                text.Contents.Select(part => part is InterpolatedStringTextSyntax plain ? plain.TextToken.ValueText : "X")
+            ),
+            _ => null,
+        };
 
     private static string CommentIn(string line)
     {
@@ -117,7 +153,10 @@ public sealed partial class PlainSentencesTests(TheHouse house)
         return trimmed.StartsWith("//", StringComparison.Ordinal) ? trimmed : "";
     }
 
-    [GeneratedRegex(@"\b(stands?|stood|bears?|bore|mend|mends|mended|mending|let expect|lets expect|reckon\w*|anew|at hand)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        @"\b(stands?|stood|bears?|bore|mend|mends|mended|mending|let expect|lets expect|reckon\w*|anew|at hand)\b",
+        RegexOptions.IgnoreCase
+    )]
     private static partial Regex Stilted();
 
     [GeneratedRegex(@"(?<=\b(public|private|internal|protected)\b[^=(;]*)\b[A-Z]\w+(?=\s*[({=;])")]

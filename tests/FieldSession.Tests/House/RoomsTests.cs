@@ -10,16 +10,23 @@ public sealed class RoomsTests(TheHouse house)
     private const int LongestCircle = 5;
 
     [Fact]
-    public void No_folder_has_more_than_25_files() => TheHouse.NoneOf(
-        house.Sources.GroupBy(source => source.Folder).Where(folder => folder.Count() > MostFiles).Select(folder => $"{folder.Key}: {folder.Count()} files"),
-        $"a folder has at most {MostFiles} files; more of them are sorted by subject");
+    public void No_folder_has_more_than_25_files() =>
+        TheHouse.NoneOf(
+            house
+                .Sources.GroupBy(source => source.Folder)
+                .Where(folder => folder.Count() > MostFiles)
+                .Select(folder => $"{folder.Key}: {folder.Count()} files"),
+            $"a folder has at most {MostFiles} files; more of them are sorted by subject"
+        );
 
     [Fact]
-    public void No_circle_runs_through_two_folders_or_more_than_5_files() => TheHouse.NoneOf(
-        from circle in Circles.In(house.FilesUsed)
-        where circle.Length > LongestCircle || circle.Select(FolderOf).Distinct().Skip(1).Any()
-        select $"{circle.Length} files: {string.Join(", ", circle)}",
-        $"files that need each other lie in one folder, and are at most {LongestCircle}");
+    public void No_circle_runs_through_two_folders_or_more_than_5_files() =>
+        TheHouse.NoneOf(
+            from circle in Circles.In(house.FilesUsed)
+            where circle.Length > LongestCircle || circle.Select(FolderOf).Distinct().Skip(1).Any()
+            select $"{circle.Length} files: {string.Join(", ", circle)}",
+            $"files that need each other lie in one folder, and are at most {LongestCircle}"
+        );
 
     [Fact]
     public void A_circle_is_found()

@@ -26,8 +26,11 @@ public sealed record SourceFile(string Path, string Text, SyntaxTree Tree)
     public string Room => Namespace[(Namespace.LastIndexOf('.') + 1)..];
 
     /// <summary>The types that it declares at its top.</summary>
-    public IEnumerable<MemberDeclarationSyntax> Types => Tree.GetRoot().DescendantNodes(node => node is CompilationUnitSyntax or BaseNamespaceDeclarationSyntax)
-        .OfType<MemberDeclarationSyntax>().Where(member => member is BaseTypeDeclarationSyntax or DelegateDeclarationSyntax);
+    public IEnumerable<MemberDeclarationSyntax> Types =>
+        Tree.GetRoot()
+            .DescendantNodes(node => node is CompilationUnitSyntax or BaseNamespaceDeclarationSyntax)
+            .OfType<MemberDeclarationSyntax>()
+            .Where(member => member is BaseTypeDeclarationSyntax or DelegateDeclarationSyntax);
 
     /// <summary>Whether it lies in a folder or in one below it.</summary>
     public bool LiesIn(string folder) => Path.StartsWith(folder, StringComparison.Ordinal);
@@ -40,8 +43,10 @@ public sealed record SourceFile(string Path, string Text, SyntaxTree Tree)
     }
 
     /// <summary>Whether a piece of it is in a type of one of these names, by their ends.</summary>
-    public static bool IsInTypeNamed(SyntaxNode node, IEnumerable<string> ends) => node.Ancestors().OfType<BaseTypeDeclarationSyntax>()
-        .Any(type => ends.Any(end => type.Identifier.Text.EndsWith(end, StringComparison.Ordinal)));
+    public static bool IsInTypeNamed(SyntaxNode node, IEnumerable<string> ends) =>
+        node.Ancestors()
+            .OfType<BaseTypeDeclarationSyntax>()
+            .Any(type => ends.Any(end => type.Identifier.Text.EndsWith(end, StringComparison.Ordinal)));
 
     /// <summary>Where a piece of the file is, as an editor can follow it.</summary>
     public string Place(SyntaxNode node) => $"{Path}:{Tree.GetLineSpan(node.Span).StartLinePosition.Line + 1}";

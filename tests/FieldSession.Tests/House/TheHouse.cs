@@ -13,8 +13,8 @@ namespace FieldSession.Tests.House;
 public sealed class TheHouse
 {
     private const string ImplicitUsings =
-        "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq;" +
-        "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;";
+        "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq;"
+        + "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;";
 
     // What .gitignore leaves out, and git itself.
     private static readonly ImmutableHashSet<string> LeftOut = [".git", ".artifacts", ".vs", ".idea", "TestResults"];
@@ -31,7 +31,12 @@ public sealed class TheHouse
             "TheHouse",
             Program.Select(source => source.Tree).Append(CSharpSyntaxTree.ParseText(ImplicitUsings)),
             Libraries(),
-            new CSharpCompilationOptions(OutputKind.ConsoleApplication, allowUnsafe: true, nullableContextOptions: NullableContextOptions.Enable));
+            new CSharpCompilationOptions(
+                OutputKind.ConsoleApplication,
+                allowUnsafe: true,
+                nullableContextOptions: NullableContextOptions.Enable
+            )
+        );
         _uses = new(() => [.. Program.AsParallel().AsOrdered().SelectMany(UsesIn)]);
     }
 
@@ -48,14 +53,16 @@ public sealed class TheHouse
     public ImmutableArray<Use> Uses => _uses.Value;
 
     /// <summary>For each file of the program the others that it uses.</summary>
-    public ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsed => (
-        from use in Uses
-        where use.IsOurs
-        let type = TopOf(use.Symbol)
-        where type is not null
-        from place in type.DeclaringSyntaxReferences.Take(1)
-        where place.SyntaxTree.FilePath != use.Source.Path
-        group place.SyntaxTree.FilePath by use.Source.Path).ToImmutableDictionary(file => file.Key, file => file.ToImmutableHashSet());
+    public ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsed =>
+        (
+            from use in Uses
+            where use.IsOurs
+            let type = TopOf(use.Symbol)
+            where type is not null
+            from place in type.DeclaringSyntaxReferences.Take(1)
+            where place.SyntaxTree.FilePath != use.Source.Path
+            group place.SyntaxTree.FilePath by use.Source.Path
+        ).ToImmutableDictionary(file => file.Key, file => file.ToImmutableHashSet());
 
     /// <summary>What the names in a file of the program mean.</summary>
     public SemanticModel MeaningOf(SourceFile source) => _compilation.GetSemanticModel(source.Tree);
@@ -86,21 +93,24 @@ public sealed class TheHouse
     {
         SemanticModel meaning = MeaningOf(source);
         return from name in source.Tree.GetRoot().DescendantNodes().OfType<SimpleNameSyntax>()
-               let symbol = meaning.GetSymbolInfo(name).Symbol
-               where symbol is ITypeSymbol or IMethodSymbol or IPropertySymbol or IFieldSymbol or IEventSymbol
-               where symbol.ContainingNamespace is { IsGlobalNamespace: false }
-               select new Use(source, source.Place(name), symbol, IsOurs(symbol));
+            let symbol = meaning.GetSymbolInfo(name).Symbol
+            where symbol is ITypeSymbol or IMethodSymbol or IPropertySymbol or IFieldSymbol or IEventSymbol
+            where symbol.ContainingNamespace is { IsGlobalNamespace: false }
+            select new Use(source, source.Place(name), symbol, IsOurs(symbol));
     }
 
     // A walk, not a question to git: the tests also run in a copy without history.
-    private static IEnumerable<string> FilesBelow(string folder) => Directory.EnumerateFileSystemEntries(folder)
-        .Where(path => !LeftOut.Contains(Path.GetFileName(path)))
-        .SelectMany(path => Directory.Exists(path) ? FilesBelow(path) : [path]);
+    private static IEnumerable<string> FilesBelow(string folder) =>
+        Directory
+            .EnumerateFileSystemEntries(folder)
+            .Where(path => !LeftOut.Contains(Path.GetFileName(path)))
+            .SelectMany(path => Directory.Exists(path) ? FilesBelow(path) : [path]);
 
-    private static IEnumerable<MetadataReference> Libraries() => ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
-        .Split(Path.PathSeparator)
-        .Where(path => !Path.GetFileName(path).StartsWith("fieldsession", StringComparison.OrdinalIgnoreCase))
-        .Select(path => MetadataReference.CreateFromFile(path));
+    private static IEnumerable<MetadataReference> Libraries() =>
+        ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!)
+            .Split(Path.PathSeparator)
+            .Where(path => !Path.GetFileName(path).StartsWith("fieldsession", StringComparison.OrdinalIgnoreCase))
+            .Select(path => MetadataReference.CreateFromFile(path));
 }
 
 /// <summary>A name in a file of the program, and what it means.</summary>

@@ -7,7 +7,16 @@ namespace FieldSession.Tests.House;
 [Collection(HouseRules.Name)]
 public sealed partial class TopLevelTests(TheHouse house)
 {
-    private static readonly ImmutableArray<string> TopLevel = ["README.md", "DEVELOPERS.md", "FieldSession.sln", "src", "tests", "demo", "docs"];
+    private static readonly ImmutableArray<string> TopLevel =
+    [
+        "README.md",
+        "DEVELOPERS.md",
+        "FieldSession.sln",
+        "src",
+        "tests",
+        "demo",
+        "docs",
+    ];
 
     [Fact]
     public void At_the_top_lies_what_a_newcomer_looks_for_and_nothing_else()
@@ -17,16 +26,21 @@ public sealed partial class TopLevelTests(TheHouse house)
     }
 
     public static TheoryData<string> PagesWithPointers =>
-        [.. Directory.GetFiles(Path.Combine(Repository.Root, "docs"), "*.md").Select(path => $"docs/{Path.GetFileName(path)}").Order(StringComparer.Ordinal), "README.md", "DEVELOPERS.md"];
+        [
+            .. Directory
+                .GetFiles(Path.Combine(Repository.Root, "docs"), "*.md")
+                .Select(path => $"docs/{Path.GetFileName(path)}")
+                .Order(StringComparer.Ordinal),
+            "README.md",
+            "DEVELOPERS.md",
+        ];
 
     [Theory]
     [MemberData(nameof(PagesWithPointers))]
     public void What_a_page_points_to_is_there(string page)
     {
         string[] pointed = [.. PathsIn(File.ReadAllText(Path.Combine(Repository.Root, page)))];
-        TheHouse.NoneOf(
-            pointed.Where(path => !Lies(path)).Select(path => $"{page}: {path}"),
-            "a path that a page names exists");
+        TheHouse.NoneOf(pointed.Where(path => !Lies(path)).Select(path => $"{page}: {path}"), "a path that a page names exists");
     }
 
     [Fact]
@@ -34,10 +48,12 @@ public sealed partial class TopLevelTests(TheHouse house)
     {
         string reasons = File.ReadAllText(Path.Combine(Repository.Root, "docs/architecture.md"));
         TheHouse.NoneOf(
-            PackageName().Matches(File.ReadAllText(Path.Combine(Repository.Root, ".build/packages.props")))
+            PackageName()
+                .Matches(File.ReadAllText(Path.Combine(Repository.Root, ".build/packages.props")))
                 .Select(match => match.Groups[1].Value)
                 .Where(name => !Regex.IsMatch(reasons, $@"(?m)^\|[^|]*(?<![\w.]){Regex.Escape(name)}(?![\w.])[^|]*\|")),
-            "a package is taken for a reason that docs/architecture.md says");
+            "a package is taken for a reason that docs/architecture.md says"
+        );
     }
 
     [Fact]
@@ -53,7 +69,8 @@ public sealed partial class TopLevelTests(TheHouse house)
 
     private static IEnumerable<string> PathsIn(string text) => Pointer().Matches(text).Select(match => match.Value).Distinct();
 
-    private bool Lies(string path) => house.Files.Any(file => file == path || file.StartsWith(path.TrimEnd('/') + "/", StringComparison.Ordinal));
+    private bool Lies(string path) =>
+        house.Files.Any(file => file == path || file.StartsWith(path.TrimEnd('/') + "/", StringComparison.Ordinal));
 
     [GeneratedRegex("PackageVersion Include=\"([^\"]+)\"")]
     private static partial Regex PackageName();

@@ -6,7 +6,10 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Journal;
 
-/// <summary>A study that a newer program went on with, opened by this one, which plays the release before: it says what it can't read, and changes nothing.</summary>
+/// <summary>
+/// A study that a newer program went on with, opened by this one, which plays the release before: it says what it can't read, and changes
+/// nothing.
+/// </summary>
 public sealed class ANewerStudyTests
 {
     [Theory]
@@ -19,7 +22,15 @@ public sealed class ANewerStudyTests
         WriteAsANewerProgram(day.Study, kind, version, body);
         byte[] before = File.ReadAllBytes(day.Here("day.journal"));
 
-        foreach (string[] words in new string[][] { ["review", day.Study], ["compare", day.Study], ["export", day.Study, "--out", day.Here("new")], ["enter", day.Study] })
+        foreach (
+            string[] words in new string[][]
+            {
+                ["review", day.Study],
+                ["compare", day.Study],
+                ["export", day.Study, "--out", day.Here("new")],
+                ["enter", day.Study],
+            }
+        )
         {
             day.Run(words, "; one more\n");
             Assert.Contains("A newer program wrote this study", day.Said, StringComparison.Ordinal);
@@ -42,7 +53,15 @@ public sealed class ANewerStudyTests
     [Fact]
     public void A_line_by_another_hand_is_not_taken_for_one_of_a_newer_program()
     {
-        Line line = Line.Make(1, Line.NoHash, new StoppedClock().Now, "00000000000000aa", EntryKinds.Of(new NoteMade("a")).Name, 1, json => Write(json, """{"words":7,"mood":"good"}"""));
+        Line line = Line.Make(
+            1,
+            Line.NoHash,
+            new StoppedClock().Now,
+            "00000000000000aa",
+            EntryKinds.Of(new NoteMade("a")).Name,
+            1,
+            json => Write(json, """{"words":7,"mood":"good"}""")
+        );
         Assert.Throws<JsonException>(() => EntryKinds.EntryIn(line));
     }
 

@@ -16,34 +16,35 @@ public class EachStageTakesItsOwnActs
     private static readonly SpecCode Other = new("862");
 
     /// <summary>Kind, and the stages that take an entry of it; everywhere else it is refused.</summary>
-    public static TheoryData<string, string> Table => new()
-    {
-        { "plan", "empty planned" },
-        { "amended", "planned sealed stop" },
-        { "sealed", "planned stop" },
-        { "calibration", "planned sealed" },
-        { "weather", "planned sealed run stop" },
-        { "override", "planned sealed" },
-        { "run", "stop" },
-        { "reading", "run" },
-        { "missed", "run" },
-        { "segment", "run" },
-        { "end", "run" },
-        { "undo", "run stop" },
-        { "letters", "run stop" },
-        { "note", "planned sealed run stop locked1 locked2 revealed" },
-        { "speaker", "run stop" },
-        { "confirmed", "stop" },
-        { "corrected", "stop" },
-        { "filled", "stop" },
-        { "aborted", "stop" },
-        { "shift", "stop" },
-        { "spoilt", "run stop" },
-        { "clean", "run stop" },
-        { "prediction", "locked1" },
-        { "opened", "locked2" },
-        { "marks", "revealed" },
-    };
+    public static TheoryData<string, string> Table =>
+        new()
+        {
+            { "plan", "empty planned" },
+            { "amended", "planned sealed stop" },
+            { "sealed", "planned stop" },
+            { "calibration", "planned sealed" },
+            { "weather", "planned sealed run stop" },
+            { "override", "planned sealed" },
+            { "run", "stop" },
+            { "reading", "run" },
+            { "missed", "run" },
+            { "segment", "run" },
+            { "end", "run" },
+            { "undo", "run stop" },
+            { "letters", "run stop" },
+            { "note", "planned sealed run stop locked1 locked2 revealed" },
+            { "speaker", "run stop" },
+            { "confirmed", "stop" },
+            { "corrected", "stop" },
+            { "filled", "stop" },
+            { "aborted", "stop" },
+            { "shift", "stop" },
+            { "spoilt", "run stop" },
+            { "clean", "run stop" },
+            { "prediction", "locked1" },
+            { "opened", "locked2" },
+            { "marks", "revealed" },
+        };
 
     [Theory]
     [MemberData(nameof(Table))]
@@ -75,18 +76,22 @@ public class EachStageTakesItsOwnActs
             Assert.NotNull(entry.ObjectionIn(At("locked2")));
         }
 
-        Assert.All(OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name is not ("note" or "marks")), entry => Assert.NotNull(entry.ObjectionIn(At("revealed"))));
+        Assert.All(
+            OneOfEachKind.All.Where(entry => EntryKinds.Of(entry).Name is not ("note" or "marks")),
+            entry => Assert.NotNull(entry.ObjectionIn(At("revealed")))
+        );
     }
 
     // An entry that would be right but for the stage.
-    private static Entry Sample(string kind, Study study) => kind switch
-    {
-        "plan" => new PlanMade(ADay.ShortPlan),
-        "sealed" => new SpecsSealed(study.Fittings.Count == 0 ? [One, Other] : [new("531"), new("290")], new string('a', 64)),
-        "opened" => new KeyOpened([new CodedSpec(One, "A"), new CodedSpec(Other, "B")], "A", null, null, [], []),
-        "marks" => new MarksReadAgain([.. study.DrivenCodes.Select(code => new MarkRead(code, "A"))], ["Ro", "Ilse"], []),
-        _ => OneTyped(kind, study),
-    };
+    private static Entry Sample(string kind, Study study) =>
+        kind switch
+        {
+            "plan" => new PlanMade(ADay.ShortPlan),
+            "sealed" => new SpecsSealed(study.Fittings.Count == 0 ? [One, Other] : [new("531"), new("290")], new string('a', 64)),
+            "opened" => new KeyOpened([new CodedSpec(One, "A"), new CodedSpec(Other, "B")], "A", null, null, [], []),
+            "marks" => new MarksReadAgain([.. study.DrivenCodes.Select(code => new MarkRead(code, "A"))], ["Ro", "Ilse"], []),
+            _ => OneTyped(kind, study),
+        };
 
     private static Entry OneTyped(string kind, Study study)
     {
@@ -103,24 +108,25 @@ public class EachStageTakesItsOwnActs
         };
     }
 
-    private static string Typed(string kind) => kind switch
-    {
-        "amended" => "amend margin_db=1.5 because why",
-        "calibration" => "calibration before 94.0",
-        "weather" => "weather air=6",
-        "override" => "override calibration-before none at hand",
-        "run" => "run 417",
-        "reading" => "58-60",
-        "missed" => "m",
-        "segment" => "seg 1",
-        "end" => "end",
-        "note" => "; a word",
-        "confirmed" => "confirm 1.1",
-        "corrected" => "correct 1.1 60-62",
-        "filled" => "fill 2.3 71.4",
-        "shift" => "shift 2.1 +1",
-        _ => "predict Tam feature=862 sure=2",
-    };
+    private static string Typed(string kind) =>
+        kind switch
+        {
+            "amended" => "amend margin_db=1.5 because why",
+            "calibration" => "calibration before 94.0",
+            "weather" => "weather air=6",
+            "override" => "override calibration-before none at hand",
+            "run" => "run 417",
+            "reading" => "58-60",
+            "missed" => "m",
+            "segment" => "seg 1",
+            "end" => "end",
+            "note" => "; a word",
+            "confirmed" => "confirm 1.1",
+            "corrected" => "correct 1.1 60-62",
+            "filled" => "fill 2.3 71.4",
+            "shift" => "shift 2.1 +1",
+            _ => "predict Tam feature=862 sure=2",
+        };
 
     private static Study At(string stage)
     {

@@ -43,12 +43,16 @@ public sealed class GoldenLineTests
     private static Line KeptLine(string kind)
     {
         Line? line = KeptLines().FirstOrDefault(kept => kept.Kind == kind);
-        Assert.True(line is not null, $"{Kept} has no line of kind '{kind}'; add one of it to OneOfEachKind and to the end of the file:\n{LineOf(kind)}");
+        Assert.True(
+            line is not null,
+            $"{Kept} has no line of kind '{kind}'; add one of it to OneOfEachKind and to the end of the file:\n{LineOf(kind)}"
+        );
         return line;
     }
 
-    private static IEnumerable<Line> KeptLines() => File.ReadLines(Path.Combine(Repository.Root, Kept))
-        .Select(text => Line.Parse(text) ?? throw new InvalidDataException($"no valid line: {text}"));
+    private static IEnumerable<Line> KeptLines() =>
+        File.ReadLines(Path.Combine(Repository.Root, Kept))
+            .Select(text => Line.Parse(text) ?? throw new InvalidDataException($"no valid line: {text}"));
 
     private static string LineOf(string kind)
     {

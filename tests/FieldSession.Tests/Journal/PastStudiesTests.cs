@@ -5,14 +5,16 @@ using FieldSession.Tests.Making;
 namespace FieldSession.Tests.Journal;
 
 /// <summary>
-/// Studies outlive programs: the demo day as programs of the past wrote it, one for each form that a study ever had, is kept as test data and read to the end by this
-/// one. The folders are named by the day and hour of the program that wrote them; three have the LiteDB file as well, from each form of that.
+/// Studies outlive programs: the demo day as programs of the past wrote it, one for each form that a study ever had, is kept as test data
+/// and read to the end by this one. The folders are named by the day and hour of the program that wrote them; three have the LiteDB file as
+/// well, from each form of that.
 /// </summary>
 public sealed class PastStudiesTests
 {
     private static string Kept => Path.Combine(Repository.Root, "tests/FieldSession.Tests/Journal/Past");
 
-    public static TheoryData<string> Past => [.. Directory.GetDirectories(Kept).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Past =>
+        [.. Directory.GetDirectories(Kept).Select(folder => Path.GetFileName(folder)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Past))]

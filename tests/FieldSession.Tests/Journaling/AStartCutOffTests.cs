@@ -7,11 +7,14 @@ namespace FieldSession.Tests.Journaling;
 /// <summary>A power cut while a study is made leaves nothing that is in the way.</summary>
 public sealed class AStartCutOffTests
 {
-    public static TheoryData<string, byte[]> Remains => new()
-    {
-        { "empty", [] }, { "zeros", new byte[300] }, { "half a line", "0123456789abcdef0123 {\"seq\":1,"u8.ToArray() },
-        { "the end of a line behind a sector that never came", [.. new byte[512], .. "of the first line\"}\n"u8] },
-    };
+    public static TheoryData<string, byte[]> Remains =>
+        new()
+        {
+            { "empty", [] },
+            { "zeros", new byte[300] },
+            { "half a line", "0123456789abcdef0123 {\"seq\":1,"u8.ToArray() },
+            { "the end of a line behind a sector that never came", [.. new byte[512], .. "of the first line\"}\n"u8] },
+        };
 
     [Theory]
     [MemberData(nameof(Remains))]
@@ -60,6 +63,10 @@ public sealed class AStartCutOffTests
         prompt.Write("day.journal", "");
         string said = prompt.Must(command == "verify" ? ExitCode.No : ExitCode.Wrong, [command, prompt.Study]);
         Assert.DoesNotContain("freeze hold", said, StringComparison.Ordinal);
-        Assert.Contains(command == "verify" ? "no line of it can be read" : "Make it again with 'fieldsession start PLAN_DIR", said, StringComparison.Ordinal);
+        Assert.Contains(
+            command == "verify" ? "no line of it can be read" : "Make it again with 'fieldsession start PLAN_DIR",
+            said,
+            StringComparison.Ordinal
+        );
     }
 }

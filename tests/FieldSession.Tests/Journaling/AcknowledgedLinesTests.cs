@@ -84,13 +84,17 @@ public sealed class AcknowledgedLinesTests : IDisposable
         _folder.Open().Dispose();
     }
 
-    private int Run(string[] words, string typed = "") => CommandLine.Run(words, new Surroundings
-    {
-        Input = new StringReader(typed),
-        Output = _said,
-        Error = _said,
-        Clock = new StoppedClock(),
-        Lot = new Sealing.SeededLot(1),
-        StateFolder = _state,
-    });
+    private int Run(string[] words, string typed = "") =>
+        CommandLine.Run(
+            words,
+            new Surroundings
+            {
+                Input = new StringReader(typed),
+                Output = _said,
+                Error = _said,
+                Clock = new StoppedClock(),
+                Lot = new Sealing.SeededLot(1),
+                StateFolder = _state,
+            }
+        );
 }

@@ -29,7 +29,8 @@ public sealed class EveryEditIsFoundTests : IDisposable
             JournalCheck check = JournalCheck.Of(_folder.Study);
             // with a fresh hash the next line no longer follows, and the other copy names the line itself
             bool isFresh = what == FreshHash;
-            bool isNamed = (isFresh ? check.FirstDifference : check.Text.FirstFailing) == at + 1 || (check.Text.Holds && at == lines.Length - 1);
+            bool isNamed =
+                (isFresh ? check.FirstDifference : check.Text.FirstFailing) == at + 1 || (check.Text.Holds && at == lines.Length - 1);
             if (check.Holds || !isNamed)
             {
                 unseen.Add($"edit {edit}, line {at + 1}, {what}: {check.Text.FirstFailing}");
@@ -78,7 +79,9 @@ public sealed class EveryEditIsFoundTests : IDisposable
     // The text says something else and its hash is right: only the next line's 'prev', or the other copy, tells.
     private static byte[] Rehashed(byte[] line)
     {
-        string json = Encoding.UTF8.GetString(line)[65..].Replace("\"at\":\"2026-02-03T09", "\"at\":\"2026-02-03T07", StringComparison.Ordinal);
+        string json = Encoding
+            .UTF8.GetString(line)[65..]
+            .Replace("\"at\":\"2026-02-03T09", "\"at\":\"2026-02-03T07", StringComparison.Ordinal);
         string hash = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(Encoding.UTF8.GetBytes(json)));
         return Encoding.UTF8.GetBytes($"{hash} {json}");
     }

@@ -25,13 +25,21 @@ internal static class SomeLines
     {
         int number = (last?.Number ?? 0) + 1;
         DateTimeOffset at = new DateTimeOffset(2026, 11, 25, 9, 30, 0, TimeSpan.Zero).AddSeconds(7 * number);
-        return Line.Make(number, last?.Hash ?? Line.NoHash, at, strand, "note", 1, body =>
-        {
-            body.WriteStartObject();
-            body.WriteString("text", $"{note}, {number}: \"lane 2\", 18 °C\nsecond row");
-            body.WriteNumber("km", number * 1.5);
-            body.WriteEndObject();
-        });
+        return Line.Make(
+            number,
+            last?.Hash ?? Line.NoHash,
+            at,
+            strand,
+            "note",
+            1,
+            body =>
+            {
+                body.WriteStartObject();
+                body.WriteString("text", $"{note}, {number}: \"lane 2\", 18 °C\nsecond row");
+                body.WriteNumber("km", number * 1.5);
+                body.WriteEndObject();
+            }
+        );
     }
 
     public static string[] Hashes(this IEnumerable<Line> lines) => [.. lines.Select(line => line.Hash)];

@@ -6,7 +6,10 @@ using LiteDB;
 
 namespace FieldSession.Tests.Journaling;
 
-/// <summary>Any LiteDB program can question a study file: its documents have fields beside the exact line, which stays the only thing that is trusted.</summary>
+/// <summary>
+/// Any LiteDB program can question a study file: its documents have fields beside the exact line, which stays the only thing that is
+/// trusted.
+/// </summary>
 public sealed class TheStudyFileAnswersTests : IDisposable
 {
     private readonly AtThePrompt _day = AWholeDay.Sealed();
@@ -18,16 +21,33 @@ public sealed class TheStudyFileAnswersTests : IDisposable
     {
         string code = Drive();
         using LiteDatabase file = new($"Filename={_day.Study};ReadOnly=true");
-        string[] questions = [.. File.ReadAllText(Path.Combine(Repository.Root, "docs/files.md")).Split('\n').Where(line => line.StartsWith("    SELECT ", StringComparison.Ordinal)).Select(line => line.Trim())];
+        string[] questions =
+        [
+            .. File.ReadAllText(Path.Combine(Repository.Root, "docs/files.md"))
+                .Split('\n')
+                .Where(line => line.StartsWith("    SELECT ", StringComparison.Ordinal))
+                .Select(line => line.Trim()),
+        ];
         Assert.Equal(3, questions.Length);
 
         Assert.Equal(["58-60", "64-69"], Answers(file, questions[0]).Select(row => $"{row["low"].AsDouble}-{row["high"].AsDouble}"));
         Assert.Equal(["2 traffic"], Answers(file, questions[1]).Select(row => $"{row["segment"].AsInt32} {row["cause"].AsString}"));
-        Assert.Equal(["calibration 1", "reading 2", "run 1"], Answers(file, questions[2]).Select(row => $"{row["kind"].AsString} {row["lines"].AsInt32}")
-            .Where(row => row.StartsWith("calibration", StringComparison.Ordinal) || row.StartsWith('r')).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["calibration 1", "reading 2", "run 1"],
+            Answers(file, questions[2])
+                .Select(row => $"{row["kind"].AsString} {row["lines"].AsInt32}")
+                .Where(row => row.StartsWith("calibration", StringComparison.Ordinal) || row.StartsWith('r'))
+                .Order(StringComparer.Ordinal)
+        );
         BsonDocument first = file.GetCollection("journal").FindOne(Query.EQ("segment", 1));
         Assert.Equal((1, code), (first["run"].AsInt32, first["code"].AsString));
-        Assert.Equal(["_id", "kind", "run", "segment"], file.GetCollection("$indexes").Find(Query.EQ("collection", "journal")).Select(index => index["name"].AsString).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["_id", "kind", "run", "segment"],
+            file.GetCollection("$indexes")
+                .Find(Query.EQ("collection", "journal"))
+                .Select(index => index["name"].AsString)
+                .Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -46,7 +66,16 @@ public sealed class TheStudyFileAnswersTests : IDisposable
             foreach (BsonDocument document in journal.FindAll().ToArray())
             {
                 bool isOld = document["_id"].AsInt64 % 2 == 0;
-                _ = journal.Update(isOld ? new BsonDocument { ["_id"] = document["_id"], ["hash"] = document["hash"], ["json"] = document["json"] } : Changed(document));
+                _ = journal.Update(
+                    isOld
+                        ? new BsonDocument
+                        {
+                            ["_id"] = document["_id"],
+                            ["hash"] = document["hash"],
+                            ["json"] = document["json"],
+                        }
+                        : Changed(document)
+                );
             }
         }
 
@@ -63,12 +92,17 @@ public sealed class TheStudyFileAnswersTests : IDisposable
         return document;
     }
 
-    private static BsonDocument[] Answers(LiteDatabase file, string question) => [.. file.Execute(question).ToEnumerable().Select(value => value.AsDocument)];
+    private static BsonDocument[] Answers(LiteDatabase file, string question) =>
+        [.. file.Execute(question).ToEnumerable().Select(value => value.AsDocument)];
 
     private string Drive()
     {
         string code = Logbook.Fold(ReadStudy.At(_day.Study).Lines).Fittings[0].Codes[0].Digits;
-        _day.Must(ExitCode.Done, ["enter", _day.Study], $"calibration before 94.0\nweather air=6 road=5 wind=2 surface=dry\nrun {code}\n58-60\n64-69 t\n");
+        _day.Must(
+            ExitCode.Done,
+            ["enter", _day.Study],
+            $"calibration before 94.0\nweather air=6 road=5 wind=2 surface=dry\nrun {code}\n58-60\n64-69 t\n"
+        );
         return code;
     }
 }

@@ -8,15 +8,25 @@ namespace FieldSession.Tests.Journaling;
 /// <summary>Two studies stay two: everything is called day.study, and people copy only the file that they name.</summary>
 public sealed class TwoStudiesTests
 {
-    public static TheoryData<string, string[]> Commands => new()
-    {
-        { "review", [] }, { "compare", [] }, { "enter", [] }, { "predict", ["--lock", "Ro feature=417 sure=3"] },
-        { "report", ["--out", "OUT"] }, { "export", ["--out", "OUT"] }, { "score", [] }, { "merge", ["OTHER"] },
-    };
+    public static TheoryData<string, string[]> Commands =>
+        new()
+        {
+            { "review", [] },
+            { "compare", [] },
+            { "enter", [] },
+            { "predict", ["--lock", "Ro feature=417 sure=3"] },
+            { "report", ["--out", "OUT"] },
+            { "export", ["--out", "OUT"] },
+            { "score", [] },
+            { "merge", ["OTHER"] },
+        };
 
     [Theory]
     [MemberData(nameof(Commands))]
-    public void The_text_of_one_beside_the_LiteDB_file_of_another_is_refused_with_both_named_and_nothing_is_written(string command, string[] words)
+    public void The_text_of_one_beside_the_LiteDB_file_of_another_is_refused_with_both_named_and_nothing_is_written(
+        string command,
+        string[] words
+    )
     {
         using AtThePrompt yesterday = AWholeDay.Sealed();
         using AtThePrompt today = AWholeDay.Sealed(seed: 2);
@@ -25,7 +35,22 @@ public sealed class TwoStudiesTests
         byte[][] before = [File.ReadAllBytes(text), File.ReadAllBytes(today.Study)];
         string[] names = Directory.GetFiles(Path.GetDirectoryName(today.Study)!);
 
-        string said = today.Must(3, [command, today.Study, .. words.Select(word => word switch { "OUT" => today.Here("out"), "OTHER" => yesterday.Study, _ => word })], typed: "; a note\n");
+        string said = today.Must(
+            3,
+            [
+                command,
+                today.Study,
+                .. words.Select(word =>
+                    word switch
+                    {
+                        "OUT" => today.Here("out"),
+                        "OTHER" => yesterday.Study,
+                        _ => word,
+                    }
+                ),
+            ],
+            typed: "; a note\n"
+        );
 
         Assert.Contains($"{text} and {today.Study} are of two studies", said, StringComparison.Ordinal);
         Assert.Contains("Nothing was changed", said, StringComparison.Ordinal);
@@ -66,7 +91,11 @@ public sealed class TwoStudiesTests
         using (StudyFile study = folder.Open())
         {
             Assert.Equal(lines, study.Lines);
-            Assert.Contains("lines 5 to 6 were brought back from the other copy, and what it was is kept in", Assert.Single(study.Repaired), StringComparison.Ordinal);
+            Assert.Contains(
+                "lines 5 to 6 were brought back from the other copy, and what it was is kept in",
+                Assert.Single(study.Repaired),
+                StringComparison.Ordinal
+            );
         }
 
         Assert.Equal(older, File.ReadAllBytes(Directory.GetFiles(folder.Path, "day.journal.damaged-*").Single()));

@@ -58,8 +58,12 @@ public sealed partial class CustodianAndCrewTests : IDisposable
         _crew.Receive(_custodian, $"{fitting}.codes");
         _crew.Run(0, ["codes", "day.study", $"{fitting}.codes"]);
         Assert.Contains("ok  it is the key of the codes in", Custodian("keycheck", $"{fitting}.key", "--public", $"{fitting}.codes"));
-        Dictionary<int, (string Code, string Spec, string Mark)> list = List().Matches(Custodian("fitting", $"{fitting}.key", "--print"))
-            .ToDictionary(row => int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture), row => (row.Groups[2].Value, row.Groups[3].Value, row.Groups[4].Value));
+        Dictionary<int, (string Code, string Spec, string Mark)> list = List()
+            .Matches(Custodian("fitting", $"{fitting}.key", "--print"))
+            .ToDictionary(
+                row => int.Parse(row.Groups[1].Value, CultureInfo.InvariantCulture),
+                row => (row.Groups[2].Value, row.Groups[3].Value, row.Groups[4].Value)
+            );
         Assert.Equal(Enumerable.Range(from, 7 - from), list.Keys.Order());
         for (int run = from; run <= to; run++)
         {
@@ -74,7 +78,10 @@ public sealed partial class CustodianAndCrewTests : IDisposable
     private static string Readings(int run, string onTheCar)
     {
         double more = (onTheCar == Candidate ? 2 : 0) + ((run - 1) % 3 * 0.2);
-        return string.Create(CultureInfo.InvariantCulture, $"{60 + more:0.0}-{62 + more:0.0}\n{64 + more:0.0}-{66 + more:0.0}\n{71 + more:0.0}\n");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{60 + more:0.0}-{62 + more:0.0}\n{64 + more:0.0}-{66 + more:0.0}\n{71 + more:0.0}\n"
+        );
     }
 
     private void Evening(string feature)
@@ -111,7 +118,13 @@ public sealed partial class CustodianAndCrewTests : IDisposable
         _crew.Receive(_custodian, "b.key");
         StringBuilder read = new();
         string[] marks = [.. codes.SelectMany(code => new[] { "--mark", $"{code}={_underTape[_fitted[code]]}" })];
-        read.Append(_crew.Run(0, ["reveal", "day.study", "--key", "a.key", "--key", "b.key", .. marks, "--reader", "Ro", "--reader", "Ilse"], passphrase: Passphrase));
+        read.Append(
+            _crew.Run(
+                0,
+                ["reveal", "day.study", "--key", "a.key", "--key", "b.key", .. marks, "--reader", "Ro", "--reader", "Ilse"],
+                passphrase: Passphrase
+            )
+        );
         Assert.Contains("it gives the published commitment; the marks on the tyres agree", read.ToString());
         Assert.All(codes, code => Assert.Contains($"{code} {_fitted[code]}", read.ToString()));
         _crew.Run(0, ["report", "day.study", "--out", "report"]);

@@ -5,8 +5,24 @@ namespace FieldSession.Tests.Journeys;
 /// <summary>Before, keys, after: what happens on the screens of the evening.</summary>
 public sealed class EveningByKeysTests
 {
-    private static ADay AllDriven => new ADay().Ready().Typed(
-        "run 417", "5860", "6365", "714", "run 862", "5961", "6466", "724", "run 417", "5860", "6365", "714", "calibration after 93.9");
+    private static ADay AllDriven =>
+        new ADay()
+            .Ready()
+            .Typed(
+                "run 417",
+                "5860",
+                "6365",
+                "714",
+                "run 862",
+                "5961",
+                "6466",
+                "724",
+                "run 417",
+                "5860",
+                "6365",
+                "714",
+                "calibration after 93.9"
+            );
 
     [Theory]
     [InlineData("review", "Blind summary, by code only")]
@@ -56,7 +72,9 @@ public sealed class EveningByKeysTests
     [Fact]
     public void A_segment_is_followed_down_to_its_readings_and_notes_and_back()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "5860", "6365 t two lorries", "; grit in it", "714", "run 862", "5961", "6466", "724");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "5860", "6365 t two lorries", "; grit in it", "714", "run 862", "5961", "6466", "724");
         using Tui tui = new(day, screen: "review");
         tui.Keys("parked<Enter><CursorRight><Enter>");
         Assert.Contains("2 of 3  Quarry road", tui.Screen, StringComparison.Ordinal);
@@ -173,7 +191,11 @@ public sealed class EveningByKeysTests
         day.Typed("quillmere/day.txt").Typed("quillmere/evening.txt");
         using Tui tui = day.Screens(screen: "reveal");
         tui.Keys($"parked<Enter>{day.KeyPath}<Enter>{ADemoDay.Demo.Passphrase}<Enter>STIFFENED<Enter>STANDARD<Enter>Ro<Enter>Ilse<Enter>");
-        Assert.Contains("nothing is stored yet: the mark read on 417 and 862 is NOT the one in the key", Words(tui.Screen), StringComparison.Ordinal);
+        Assert.Contains(
+            "nothing is stored yet: the mark read on 417 and 862 is NOT the one in the key",
+            Words(tui.Screen),
+            StringComparison.Ordinal
+        );
         tui.Keys("<Enter>");
         Assert.Contains("the mark under the tape of the tyres driven as 417", tui.Screen, StringComparison.Ordinal);
         Assert.Null(day.Book.Study.Opening);

@@ -16,7 +16,9 @@ public sealed class FixingSlipsByKeysTests
     public void Off_by_one_seen_later_after_a_jump_is_shifted_into_the_gap_and_the_skipped_segment_filled()
     {
         // segment 2 was not typed: its values are on 2 and 3 one too early, then ':seg 5' was right again
-        ADay day = new ADay(ARoute.Plan).Ready().Typed("run 417", "5355", "6265", "699", "seg 5", "6468", "6166", "732", "6971", "6367", "5861", "6569");
+        ADay day = new ADay(ARoute.Plan)
+            .Ready()
+            .Typed("run 417", "5355", "6265", "699", "seg 5", "6468", "6166", "732", "6971", "6367", "5861", "6569");
         using Tui tui = new(day, 120, 40);
         tui.Keys("parked<Enter>");
         Assert.Matches("4 Dellinbrook joint +impact +not read", tui.Screen);
@@ -44,7 +46,9 @@ public sealed class FixingSlipsByKeysTests
     [Fact]
     public void A_run_that_ended_early_says_so_asks_for_its_cause_and_offers_its_place_again()
     {
-        ADay day = new ADay().Ready().Typed("run 417", Whole[0], Whole[1], Whole[2], "run 862", Whole[0], Whole[1], Whole[2], "run 417", "5860");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", Whole[0], Whole[1], Whole[2], "run 862", Whole[0], Whole[1], Whole[2], "run 417", "5860");
         using Tui tui = new(day);
         tui.Keys(":end<Enter>");
         Assert.Contains("run 4, place 3 of 3", tui.Rows[0], StringComparison.Ordinal);
@@ -62,7 +66,10 @@ public sealed class FixingSlipsByKeysTests
         ADay day = new ADay().Ready().Typed("run 417", "5860", "m", "714");
         using Tui tui = new(day);
         tui.Keys("parked<Enter><CursorUp>;2<Enter>6365<Enter>t<Enter>; a queue<Enter>d<Enter>");
-        Assert.Equal([(2, "grit", null), (2, "a queue", "Ro")], day.Study.Notes.Select(note => (note.Segment!.Value, note.Words, note.Who)));
+        Assert.Equal(
+            [(2, "grit", null), (2, "a queue", "Ro")],
+            day.Study.Notes.Select(note => (note.Segment!.Value, note.Words, note.Who))
+        );
         Assert.Equal(("63-65", SpoiltCause.Traffic), ($"{On(day, 2).Levels}", On(day, 2).Spoilt!.Cause));
         Assert.Null(On(day, 1).Spoilt);
     }
@@ -70,7 +77,10 @@ public sealed class FixingSlipsByKeysTests
     [Fact]
     public void A_rating_that_is_due_is_asked_with_its_key_first_in_the_footer_until_it_is_given()
     {
-        ADay day = new ADay(ADay.ShortPlan with { Attributes = ["roar"] }).Ready().Typed(["run 417", .. Whole]).Typed(["run 862", .. Whole]);
+        ADay day = new ADay(ADay.ShortPlan with { Attributes = ["roar"] })
+            .Ready()
+            .Typed(["run 417", .. Whole])
+            .Typed(["run 862", .. Whole]);
         using Tui tui = new(day, 60, 20);
         Assert.Contains("F3 rate", tui.Rows[^1], StringComparison.Ordinal);
         Assert.Contains("run 2 on 862 is not rated by Ro and Tam", Unbroken(tui), StringComparison.Ordinal);

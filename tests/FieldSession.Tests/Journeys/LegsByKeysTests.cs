@@ -7,15 +7,18 @@ namespace FieldSession.Tests.Journeys;
 /// <summary>Before, keys, after: what is typed at a charging stop.</summary>
 public sealed class LegsByKeysTests
 {
-    private static ADay Planned(UnitSystem units = UnitSystem.Metric) => new(ADay.ShortPlan with
-    {
-        Units = units,
-        EnergyTold = new EnergyPlan
-        {
-            Usable = Energy.Of(75, EnergyUnit.KilowattHour),
-            Days = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(1)), new("Y", new Place(0))])],
-        },
-    });
+    private static ADay Planned(UnitSystem units = UnitSystem.Metric) =>
+        new(
+            ADay.ShortPlan with
+            {
+                Units = units,
+                EnergyTold = new EnergyPlan
+                {
+                    Usable = Energy.Of(75, EnergyUnit.KilowattHour),
+                    Days = [new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(1)), new("Y", new Place(0))])],
+                },
+            }
+        );
 
     [Fact]
     public void A_leg_is_typed_field_by_field_and_what_the_plan_knows_needs_Enter_alone()

@@ -99,7 +99,10 @@ public sealed class LevelsByStreamTests
     {
         for (int second = 1; second <= seconds; second++)
         {
-            levels.Take(levelDb(second).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture), day.Clock.GetUtcNow().AddSeconds(0.5));
+            levels.Take(
+                levelDb(second).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture),
+                day.Clock.GetUtcNow().AddSeconds(0.5)
+            );
             tui.Wait(1);
         }
     }

@@ -44,7 +44,5 @@ public sealed class NothingSeenTooEarlyTests
         Assert.DoesNotContain("51.3", tui.Screen, StringComparison.Ordinal);
     }
 
-    private static ADay ADayWithOddLevels(Plan? plan = null) => new ADay(plan)
-        .Ready()
-        .Typed("run 417", "51.3-54.2", "62.3-65.1", "71.7");
+    private static ADay ADayWithOddLevels(Plan? plan = null) => new ADay(plan).Ready().Typed("run 417", "51.3-54.2", "62.3-65.1", "71.7");
 }

@@ -34,7 +34,8 @@ public sealed class RatingByKeysTests
         Press("9.5<Enter>");
         Assert.Equal(
             [("Ro", 6.25, "driver"), ("Ro", 8.5, "driver"), ("Tam", 3.75, "co-driver"), ("Tam", 9.5, "co-driver")],
-            day.Study.Ratings.Select(r => (r.Person, r.Score.Points, r.Seat)));
+            day.Study.Ratings.Select(r => (r.Person, r.Score.Points, r.Seat))
+        );
     }
 
     [Fact]

@@ -57,9 +57,16 @@ public class RevealByKeysTests
         Assert.True(opened.Logbook.Study.Opening!.MarksAgree);
     }
 
-    private static Tui Screens(AtThePrompt prompt, OpenedStudy opened) => new(
-        opened.Logbook,
-        prompt.Clock,
-        desk => desk with { OpenKey = (path, passphrase, ring) => DriveCommand.Tried(prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(prompt.Outside().Lot)) },
-        screen: ScreenName.Reveal);
+    private static Tui Screens(AtThePrompt prompt, OpenedStudy opened) =>
+        new(
+            opened.Logbook,
+            prompt.Clock,
+            desk =>
+                desk with
+                {
+                    OpenKey = (path, passphrase, ring) =>
+                        DriveCommand.Tried(prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(prompt.Outside().Lot)),
+                },
+            screen: ScreenName.Reveal
+        );
 }

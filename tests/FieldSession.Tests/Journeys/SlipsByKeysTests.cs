@@ -22,11 +22,13 @@ public sealed class SlipsByKeysTests
         return tui;
     }
 
-    private static object Data(ADay day) => (
-        day.Study.NextSegment,
-        string.Join(' ', day.Study.Runs.SelectMany(run => run.Passages)),
-        day.Study.Notes.Count,
-        day.Study.Runs.Count);
+    private static object Data(ADay day) =>
+        (
+            day.Study.NextSegment,
+            string.Join(' ', day.Study.Runs.SelectMany(run => run.Passages)),
+            day.Study.Notes.Count,
+            day.Study.Runs.Count
+        );
 
     [Fact]
     public void A_refused_line_costs_no_reading_but_itself_and_one_key_brings_it_back()

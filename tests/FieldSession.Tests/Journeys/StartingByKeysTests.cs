@@ -13,15 +13,16 @@ public sealed class StartingByKeysTests : IDisposable
 
     private string State => Path.Combine(_folder, "state");
 
-    private Surroundings Outside => new()
-    {
-        Input = TextReader.Null,
-        Output = TextWriter.Null,
-        Error = new StringWriter(),
-        Clock = new StoppedClock(),
-        Lot = new SeededLot(3),
-        StateFolder = State,
-    };
+    private Surroundings Outside =>
+        new()
+        {
+            Input = TextReader.Null,
+            Output = TextWriter.Null,
+            Error = new StringWriter(),
+            Clock = new StoppedClock(),
+            Lot = new SeededLot(3),
+            StateFolder = State,
+        };
 
     [Theory]
     [InlineData("<Enter>", "Study", "one.study")]
@@ -67,7 +68,10 @@ public sealed class StartingByKeysTests : IDisposable
 
         Assert.True(File.Exists(Path.Combine(plan, "QW-0114.study")));
         string study = Path.Combine(plan, "QW-0114.study");
-        Assert.Equal("QW-0114: planned; next: the custodian seals the key, the crew takes the codes", RecentStudies.At([study]).Single().Words);
+        Assert.Equal(
+            "QW-0114: planned; next: the custodian seals the key, the crew takes the codes",
+            RecentStudies.At([study]).Single().Words
+        );
         File.Copy(Path.ChangeExtension(study, ".journal"), Path.Combine(_folder, "backup.journal"));
         string second = Path.Combine(_folder, "second.study");
         Assert.Equal(ExitCode.Done, StartCommand.Run(plan, second, Outside));
@@ -81,8 +85,16 @@ public sealed class StartingByKeysTests : IDisposable
     [Fact]
     public void A_folder_without_a_plan_and_a_file_that_is_not_there_are_refused_in_words()
     {
-        Assert.Contains("plan.toml", StartScreen.Opened(new StartChoice(StartKind.Plan, _folder), Outside).Refusal, StringComparison.Ordinal);
-        Assert.Contains("no.study", StartScreen.Opened(new StartChoice(StartKind.Study, Path.Combine(_folder, "no.study")), Outside).Refusal, StringComparison.Ordinal);
+        Assert.Contains(
+            "plan.toml",
+            StartScreen.Opened(new StartChoice(StartKind.Plan, _folder), Outside).Refusal,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "no.study",
+            StartScreen.Opened(new StartChoice(StartKind.Study, Path.Combine(_folder, "no.study")), Outside).Refusal,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -117,13 +129,14 @@ public sealed class StartingByKeysTests : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
-    private StartDesk Two(string? refusal) => new()
-    {
-        Recent = [new("one.study", "T-1: sealed"), new("two.study", "T-2: planned")],
-        Open = choice =>
+    private StartDesk Two(string? refusal) =>
+        new()
         {
-            _chosen.Add(choice);
-            return refusal;
-        },
-    };
+            Recent = [new("one.study", "T-1: sealed"), new("two.study", "T-2: planned")],
+            Open = choice =>
+            {
+                _chosen.Add(choice);
+                return refusal;
+            },
+        };
 }

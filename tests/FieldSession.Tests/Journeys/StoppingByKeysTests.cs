@@ -104,7 +104,11 @@ public sealed class StoppingByKeysTests
     {
         ADay day = Doubtful();
         using Tui tui = new(day);
-        Assert.Contains("Enter: starts run 2 on 862 and confirms: windows and vents shut", Unbroken(tui.Keys("parked<Enter>")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Enter: starts run 2 on 862 and confirms: windows and vents shut",
+            Unbroken(tui.Keys("parked<Enter>")),
+            StringComparison.Ordinal
+        );
         tui.Keys("<Enter>");
         Assert.Equal(2, day.Study.RunOn?.Number);
         Assert.Contains("NEXT 1 of 3", tui.Screen, StringComparison.Ordinal);
@@ -136,7 +140,9 @@ public sealed class StoppingByKeysTests
     [Fact]
     public void A_plan_that_covers_all_until_the_evening_shows_no_other_run_and_no_comparison_at_the_stop()
     {
-        ADay day = new ADay(ADay.ShortPlan with { CoveredUntilEvening = true }).Ready().Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "725");
+        ADay day = new ADay(ADay.ShortPlan with { CoveredUntilEvening = true })
+            .Ready()
+            .Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "725");
         using Tui tui = new(day);
         tui.Keys("parked<Enter>");
         Assert.Contains("59-61", tui.Screen, StringComparison.Ordinal);

@@ -26,7 +26,24 @@ public sealed class TheBlindHoldsTests : IDisposable
         Wrongs(codes);
         AssertNothingTold();
 
-        string reveal = Run(1, ["reveal", "day.study", "--key", "custodian/a.key", "--mark", $"{codes[0]}=?", "--mark", $"{codes[1]}=?", "--reader", "Ro", "--reader", "Ilse", "--as-read"]);
+        string reveal = Run(
+            1,
+            [
+                "reveal",
+                "day.study",
+                "--key",
+                "custodian/a.key",
+                "--mark",
+                $"{codes[0]}=?",
+                "--mark",
+                $"{codes[1]}=?",
+                "--reader",
+                "Ro",
+                "--reader",
+                "Ilse",
+                "--as-read",
+            ]
+        );
         Assert.Contains(Specs[0], reveal);
         Assert.NotEmpty(Traces());
     }
@@ -105,5 +122,6 @@ public sealed class TheBlindHoldsTests : IDisposable
 
     private IEnumerable<string> Traces() => Leak.FilesWith(_home.Path, Specs);
 
-    private string Run(int code, string[] words, string typed = "", string passphrase = Passphrase) => _home.Run(code, words, typed, passphrase);
+    private string Run(int code, string[] words, string typed = "", string passphrase = Passphrase) =>
+        _home.Run(code, words, typed, passphrase);
 }

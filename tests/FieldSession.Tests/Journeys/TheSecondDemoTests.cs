@@ -78,7 +78,9 @@ public class TheSecondDemoTests
     private static string Report(string control)
     {
         (Study study, KeySheet key) = Driven(control);
-        KeyOpened opened = KeyRing.Empty.With(key).Fact(study, key.Places.Select(line => new MarkRead(line.Code, line.Spec)), ["Bex", "Orla"]);
+        KeyOpened opened = KeyRing
+            .Empty.With(key)
+            .Fact(study, key.Places.Select(line => new MarkRead(line.Code, line.Spec)), ["Bex", "Orla"]);
         Report report = DayReport.Of(opened.ApplyTo(study, new LineMark(999, default)), OpenedKey.In([opened]), new Provenance(1, "", ""));
         return Store.Exports.ReportMarkdown.Of(report).Replace("\\", "", StringComparison.Ordinal);
     }
@@ -93,7 +95,8 @@ public class TheSecondDemoTests
             plan.Plan.StudyName,
             Demo.Codes.Zip(specs, (code, spec) => new KeyLine(new SpecCode(code), spec)),
             control,
-            Convert.ToHexStringLower(new SeededLot(1).Bytes(KeySheet.NonceBytes)));
+            Convert.ToHexStringLower(new SeededLot(1).Bytes(KeySheet.NonceBytes))
+        );
         Assert.True(logbook.Write(plan).IsWritten);
         Assert.True(logbook.Write(new SpecsSealed(key.Codes, Commitment.Of(key))).IsWritten);
         DemoDay.Type(logbook, Demo.Lines("day.txt"), clock, int.MaxValue);

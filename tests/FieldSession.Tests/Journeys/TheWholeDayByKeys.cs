@@ -26,11 +26,14 @@ public sealed class TheWholeDayByKeys
 
         // More screens than keys that a whole day takes would mean that the search below saw too few of them.
         Assert.True(blind.Count > 600, $"{blind.Count} screens");
-        Assert.All(blind, screen =>
-        {
-            Assert.DoesNotContain("STANDARD", screen, StringComparison.Ordinal);
-            Assert.DoesNotContain("STIFFENED", screen, StringComparison.Ordinal);
-        });
+        Assert.All(
+            blind,
+            screen =>
+            {
+                Assert.DoesNotContain("STANDARD", screen, StringComparison.Ordinal);
+                Assert.DoesNotContain("STIFFENED", screen, StringComparison.Ordinal);
+            }
+        );
 
         using ADemoDay byLines = TheWholeDayByEnter.Driven();
         Assert.Contains("report.md", tui.Keys("<F7>w").Screen, StringComparison.Ordinal);
@@ -52,7 +55,14 @@ public sealed class TheWholeDayByKeys
         {
             bool startsRun = line.StartsWith("run ", StringComparison.Ordinal);
             bool isWords = BehindAColon.Any(word => line.StartsWith(word, StringComparison.Ordinal));
-            At(tui, day, at, startsRun ? "" : isWords ? $":{line}" : line);
+            At(
+                tui,
+                day,
+                at,
+                startsRun ? ""
+                    : isWords ? $":{line}"
+                    : line
+            );
         }
 
         Assert.True(day.Book.Study.OrderDriven);

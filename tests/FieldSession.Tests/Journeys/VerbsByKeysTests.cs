@@ -102,9 +102,7 @@ public sealed class VerbsByKeysTests
         {
             string text = verb.Word[..2];
             HashSet<string> seen = [];
-            while (seen.Add(text = Terminal.Screens.Driving.WordsBegun.Completed(text, study)))
-            {
-            }
+            while (seen.Add(text = Terminal.Screens.Driving.WordsBegun.Completed(text, study))) { }
 
             Assert.Contains(seen, line => line == $":{verb.Word}" || line.StartsWith($":{verb.Word} ", StringComparison.Ordinal));
         }

@@ -8,7 +8,8 @@ public sealed class WordsAtTheStopByKeysTests
     // 84-86 is far from the plan's 60 dB
     private static ADay Doubtful() => new ADay().Ready().Typed("run 417", "8486", "6365", "714");
 
-    private static ADay TwoSkipped() => new ADay(ARoute.Plan).Ready().Typed("run 417", "5355", "6062", "6265", "seg 6", "6166", "732", "end");
+    private static ADay TwoSkipped() =>
+        new ADay(ARoute.Plan).Ready().Typed("run 417", "5355", "6062", "6265", "seg 6", "6166", "732", "end");
 
     // the marked row begins with the same sign as the box
     private static string Box(Tui tui) => tui.Rows.Last(row => row.StartsWith(" >", StringComparison.Ordinal))[2..].Trim();
@@ -86,7 +87,11 @@ public sealed class WordsAtTheStopByKeysTests
         using Tui tui = new(day);
         tui.Keys("parked<Enter><Tab>5860<Enter>").Bounce(120);
         Assert.Null(day.Study.RunOn);
-        Assert.Contains("a second Enter within 0.3 s was left out", string.Join(' ', tui.Rows.Select(row => row.Trim())), StringComparison.Ordinal);
+        Assert.Contains(
+            "a second Enter within 0.3 s was left out",
+            string.Join(' ', tui.Rows.Select(row => row.Trim())),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -99,7 +99,11 @@ public sealed class BadRecordingsTests
 
         string said = day.Prompt.Must(2, ["listen", day.Prompt.Study, first, rest]);
 
-        Assert.Contains("it holds less than half of run 1; join the parts of a split recording into one file", said, StringComparison.Ordinal);
+        Assert.Contains(
+            "it holds less than half of run 1; join the parts of a split recording into one file",
+            said,
+            StringComparison.Ordinal
+        );
         Assert.Contains("run 1: 4 of 6 readings heard", said, StringComparison.Ordinal);
         Assert.Single(day.Study.Recordings);
     }
@@ -127,7 +131,11 @@ public sealed class BadRecordingsTests
         using AtThePrompt prompt = new();
         prompt.Write("plan/plan.toml", $"{AWholeDay.Plan}\nring_band_hz = {band}\n");
         prompt.Write("plan/route.csv", "segment,kind,speed_kmh,length_m\nLane,smooth,72,300\n");
-        Assert.Contains("'ring_band_hz' is two numbers from 100 to 400, at least 20 apart", prompt.Must(2, ["start", prompt.Here("plan"), prompt.Study]), StringComparison.Ordinal);
+        Assert.Contains(
+            "'ring_band_hz' is two numbers from 100 to 400, at least 20 apart",
+            prompt.Must(2, ["start", prompt.Here("plan"), prompt.Study]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

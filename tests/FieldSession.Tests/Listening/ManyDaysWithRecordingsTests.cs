@@ -7,8 +7,8 @@ using FieldSession.Tests.Making;
 namespace FieldSession.Tests.Listening;
 
 /// <summary>
-/// Many days drawn on the level of what is kept of a window: runs scatter by 0.5 dB, cells by 0.9 dB, and the difference varies by 0.5 dB from segment to
-/// segment (assumed scatters, no car measured). Source: the model that the days are drawn from.
+/// Many days drawn on the level of what is kept of a window: runs scatter by 0.5 dB, cells by 0.9 dB, and the difference varies by 0.5 dB
+/// from segment to segment (assumed scatters, no car measured). Source: the model that the days are drawn from.
 /// </summary>
 public sealed class ManyDaysWithRecordingsTests(ITestOutputHelper said)
 {
@@ -18,7 +18,10 @@ public sealed class ManyDaysWithRecordingsTests(ITestOutputHelper said)
     private const double CellSdDb = 0.9;
     private const double DifferenceSdDb = 0.5;
 
-    private static int Days => int.TryParse(Environment.GetEnvironmentVariable(DaysVariable), NumberStyles.None, CultureInfo.InvariantCulture, out int days) ? days : 300;
+    private static int Days =>
+        int.TryParse(Environment.GetEnvironmentVariable(DaysVariable), NumberStyles.None, CultureInfo.InvariantCulture, out int days)
+            ? days
+            : 300;
 
     [Fact]
     public void The_interval_covers_the_truth_and_false_differences_are_rare()
@@ -34,7 +37,10 @@ public sealed class ManyDaysWithRecordingsTests(ITestOutputHelper said)
             falseOnes += Compared(driven, 0, new Random(1_000_000 + day)).Main.Conclusion?.ShowsDifference == true ? 1 : 0;
         }
 
-        said.WriteLine($"{Days} days: covered {100.0 * covered / Days:0.0} %, shown {100.0 * shown / Days:0.0} %, false {100.0 * falseOnes / Days:0.0} %");
+        said.WriteLine(
+            $"{Days} days: covered {100.0 * covered / Days:0.0} %, shown {100.0 * shown / Days:0.0} %, false "
+                + $"{100.0 * falseOnes / Days:0.0} %"
+        );
         Assert.Equal(shown, right);
 
         // binomial, three standard errors, on what 2,000 days are held to: 94 % and 5 %
@@ -59,7 +65,11 @@ public sealed class ManyDaysWithRecordingsTests(ITestOutputHelper said)
                     [
                         .. run.Readings.Select(reading =>
                         {
-                            double level = 60 + reading.Segment + runDb + (CellSdDb * Normal(lot))
+                            double level =
+                                60
+                                + reading.Segment
+                                + runDb
+                                + (CellSdDb * Normal(lot))
                                 + (run.Code == reference ? 0 : differenceDb + bySegment[reading.Segment - 1] - mean);
                             return new HeardSegment(reading.Mark.Number, 0, 12) { RingDb = level, RingMedianDb = level };
                         }),

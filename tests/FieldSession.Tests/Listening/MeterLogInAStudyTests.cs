@@ -25,7 +25,10 @@ public sealed class MeterLogInAStudyTests
         Assert.Contains("traffic proposed: run 1, 4 Lane 4; 'flag 1.4 t'", said, StringComparison.Ordinal);
         Assert.Contains("by file time within 2.0 s", said, StringComparison.Ordinal);
         Assert.All(day.Study.Runs.SelectMany(run => run.Readings), reading => Assert.Null(reading.Spoilt));
-        string[] doubts = [.. Assert.Single(day.Study.LogComparisons).DoubtsIn(day.Study).Select(doubt => doubt.Run.PlaceOf(doubt.Reading))];
+        string[] doubts =
+        [
+            .. Assert.Single(day.Study.LogComparisons).DoubtsIn(day.Study).Select(doubt => doubt.Run.PlaceOf(doubt.Reading)),
+        ];
         Assert.Equal(["1.2", "2.3"], doubts.Except(["1.4"]));
         Assert.DoesNotContain(day.Study.Codes, code => said.Contains(code.Digits, StringComparison.Ordinal));
     }
@@ -54,7 +57,11 @@ public sealed class MeterLogInAStudyTests
         string other = day.Prompt.Write("other.csv", "date,time,laeq\n2026-02-07,10:00:00,60\n2026-02-07,10:00:01,61\n");
         string back = day.Prompt.Write("back.csv", "date,time,laeq\n2026-02-03,10:00:05,60\n2026-02-03,10:00:01,61\n");
 
-        Assert.Contains("the log does not cover any reading; give --offset", day.Prompt.Must(2, ["log", day.Prompt.Study, other, "--zone", "Z"]), StringComparison.Ordinal);
+        Assert.Contains(
+            "the log does not cover any reading; give --offset",
+            day.Prompt.Must(2, ["log", day.Prompt.Study, other, "--zone", "Z"]),
+            StringComparison.Ordinal
+        );
         Assert.Contains("the time goes back", day.Prompt.Must(2, ["log", day.Prompt.Study, back, "--zone", "Z"]), StringComparison.Ordinal);
         Assert.Contains("give --zone", day.Prompt.Must(2, ["log", day.Prompt.Study, other]), StringComparison.Ordinal);
         Assert.Empty(day.Study.LogComparisons);
@@ -74,7 +81,10 @@ public sealed class MeterLogInAStudyTests
                 {
                     bool isLoud = loud == (run.Number, reading.Segment) && (reading.Mark.At - at).TotalSeconds is > 5 and < 10;
                     double level = reading.Levels.MidpointDb + (1.6 * (lot.NextDouble() - 0.5)) + (isLoud ? 8 : 0);
-                    log.Append(CultureInfo.InvariantCulture, $"{at.AddSeconds(aheadS):yyyy-MM-dd},{at.AddSeconds(aheadS):HH:mm:ss},{level:0.0}\n");
+                    log.Append(
+                        CultureInfo.InvariantCulture,
+                        $"{at.AddSeconds(aheadS):yyyy-MM-dd},{at.AddSeconds(aheadS):HH:mm:ss},{level:0.0}\n"
+                    );
                 }
 
                 from = reading.Mark.At;
@@ -96,6 +106,9 @@ public sealed class MeterLogInAStudyTests
         Reading reading = day.Study.Runs[run - 1].ReadingsOn(segment)[0];
         int whole = (int)reading.Levels.LowDb;
         double swapped = (whole % 10 * 10) + (whole / 10) + (reading.Levels.LowDb - whole);
-        return string.Create(CultureInfo.InvariantCulture, $"{Math.Min(swapped, reading.Levels.HighDb):0.0}-{Math.Max(swapped, reading.Levels.HighDb):0.0}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Math.Min(swapped, reading.Levels.HighDb):0.0}-{Math.Max(swapped, reading.Levels.HighDb):0.0}"
+        );
     }
 }

@@ -52,7 +52,11 @@ public sealed class RecordingsOfRunsTests
         day.EnterAt(day.Study.Runs[0].Started.At.AddSeconds(-4), "mark");
         File.SetLastWriteTimeUtc(path, File.GetLastWriteTimeUtc(path).AddSeconds(9));
 
-        Assert.Contains("its marks and its file time are 9 s apart; give --clock marks or --clock file", day.Prompt.Must(2, ["listen", day.Prompt.Study, path]), StringComparison.Ordinal);
+        Assert.Contains(
+            "its marks and its file time are 9 s apart; give --clock marks or --clock file",
+            day.Prompt.Must(2, ["listen", day.Prompt.Study, path]),
+            StringComparison.Ordinal
+        );
         Assert.Empty(day.Study.Recordings);
 
         day.Prompt.Must(0, ["listen", day.Prompt.Study, path, "--clock", "marks"]);
@@ -67,7 +71,11 @@ public sealed class RecordingsOfRunsTests
         DateTime closed = File.GetLastWriteTimeUtc(path);
         File.SetLastWriteTimeUtc(path, closed.AddDays(1));
 
-        Assert.Contains("no run was driven from 2026-02-04", day.Prompt.Must(2, ["listen", day.Prompt.Study, path]), StringComparison.Ordinal);
+        Assert.Contains(
+            "no run was driven from 2026-02-04",
+            day.Prompt.Must(2, ["listen", day.Prompt.Study, path]),
+            StringComparison.Ordinal
+        );
         Assert.Empty(day.Study.Recordings);
 
         day.Prompt.Must(0, ["listen", day.Prompt.Study, path, "--offset", "86400"]);
@@ -85,12 +93,20 @@ public sealed class RecordingsOfRunsTests
         File.WriteAllBytes(other, bytes);
         File.SetLastWriteTimeUtc(other, File.GetLastWriteTimeUtc(path));
 
-        Assert.Contains("run 1 is in two of the files", day.Prompt.Must(2, ["listen", day.Prompt.Study, path, other]), StringComparison.Ordinal);
+        Assert.Contains(
+            "run 1 is in two of the files",
+            day.Prompt.Must(2, ["listen", day.Prompt.Study, path, other]),
+            StringComparison.Ordinal
+        );
         Assert.Empty(day.Study.Recordings);
 
         day.Prompt.Must(0, ["listen", day.Prompt.Study, path]);
         string first = day.Study.Recordings[0].Sha256;
-        Assert.Contains("run 1 has another recording already", day.Prompt.Must(2, ["listen", day.Prompt.Study, other]), StringComparison.Ordinal);
+        Assert.Contains(
+            "run 1 has another recording already",
+            day.Prompt.Must(2, ["listen", day.Prompt.Study, other]),
+            StringComparison.Ordinal
+        );
         Assert.Equal(first, Assert.Single(day.Study.Recordings).Sha256);
 
         day.Prompt.Must(0, ["listen", day.Prompt.Study, other, "--again"]);
@@ -131,10 +147,18 @@ public sealed class RecordingsOfRunsTests
         using ADayWithRecorder day = new();
         string path = day.Drive();
         day.Prompt.Enter($"run {day.Study.CodeAsked}\n");
-        Assert.Contains("a run is on; recordings are taken at a stop", day.Prompt.Must(1, ["listen", day.Prompt.Study, path]), StringComparison.Ordinal);
+        Assert.Contains(
+            "a run is on; recordings are taken at a stop",
+            day.Prompt.Must(1, ["listen", day.Prompt.Study, path]),
+            StringComparison.Ordinal
+        );
         day.Prompt.Enter("end trial\ncalibration after 94.0\n");
         day.Prompt.Enter($"predict Ro feature={day.Study.Codes.First()} sure=4\n");
-        Assert.Contains("no recording can be taken any more", day.Prompt.Must(1, ["listen", day.Prompt.Study, path]), StringComparison.Ordinal);
+        Assert.Contains(
+            "no recording can be taken any more",
+            day.Prompt.Must(1, ["listen", day.Prompt.Study, path]),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

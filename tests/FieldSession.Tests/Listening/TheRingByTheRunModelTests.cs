@@ -5,7 +5,10 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Listening;
 
-/// <summary>Levels of bands by the run model as it is (case R11-band-comparison-abba, numpy): the ring band one test, the explored bands Holm over theirs.</summary>
+/// <summary>
+/// Levels of bands by the run model as it is (case R11-band-comparison-abba, numpy): the ring band one test, the explored bands Holm over
+/// theirs.
+/// </summary>
 public sealed class TheRingByTheRunModelTests
 {
     private static readonly RecordingCase Case = RecordingCase.Open("R11-band-comparison-abba");
@@ -36,23 +39,35 @@ public sealed class TheRingByTheRunModelTests
         Assert.NotEmpty(bands);
         Estimate[] found = [.. bands.Select(band => Compared(band).Overall!)];
         double[] holm = Holm.Adjust([.. found.Select(one => one.P!.Value)]);
-        Assert.All(bands.Index(), band =>
-        {
-            Case.Holds($"{band.Item}.overall.d", found[band.Index].DifferenceDb);
-            Case.Holds($"explored.{band.Item}.p_holm", holm[band.Index]);
-        });
+        Assert.All(
+            bands.Index(),
+            band =>
+            {
+                Case.Holds($"{band.Item}.overall.d", found[band.Index].DifferenceDb);
+                Case.Holds($"explored.{band.Item}.p_holm", holm[band.Index]);
+            }
+        );
     }
 
     private static ClassComparison Compared(string band) =>
         BlindComparison.Of(DayOf(band), new ComparisonTerms("417", MarginDb: 2)).Comparisons.Single().Classes.Steady!;
 
-    private static MeasuredDay DayOf(string band) => new(
-    [
-        .. from row in Case.Table("levels.csv")
-           where row[4] == band
-           let level = Number(row[5])
-           select new MeasuredLevel((int)Number(row[0]), row[2], row[3], "coarse", MeasureClass.Steady, level, level, Minutes: Number(row[1])),
-    ]);
+    private static MeasuredDay DayOf(string band) =>
+        new([
+            .. from row in Case.Table("levels.csv")
+            where row[4] == band
+            let level = Number(row[5])
+            select new MeasuredLevel(
+                (int)Number(row[0]),
+                row[2],
+                row[3],
+                "coarse",
+                MeasureClass.Steady,
+                level,
+                level,
+                Minutes: Number(row[1])
+            ),
+        ]);
 
     private static void Holds(string name, Estimate estimate)
     {

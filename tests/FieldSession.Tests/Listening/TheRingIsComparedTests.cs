@@ -40,7 +40,10 @@ public sealed class TheRingIsComparedTests
         JsonElement member = json.RootElement.GetProperty("comparisons")[0].GetProperty("ring");
         Assert.Equal(pair.Main.Overall.DifferenceDb, member.GetProperty("overall").GetProperty("d").GetDouble(), 1e-12);
         Assert.True(member.GetProperty("calibrated").GetBoolean());
-        Assert.Equal(["meter", "ring", "ear", "worth"], json.RootElement.GetProperty("verdicts").EnumerateArray().Select(line => line.GetProperty("line").GetString()!));
+        Assert.Equal(
+            ["meter", "ring", "ear", "worth"],
+            json.RootElement.GetProperty("verdicts").EnumerateArray().Select(line => line.GetProperty("line").GetString()!)
+        );
 
         day.Prompt.Must(0, ["report", day.Prompt.Study, "--out", day.Prompt.Here("report")]);
         string report = File.ReadAllText(day.Prompt.Here("report/report.md"));

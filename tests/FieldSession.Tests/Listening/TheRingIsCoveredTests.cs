@@ -4,12 +4,23 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Listening;
 
-/// <summary>Before the last prediction is locked nothing that anybody can read holds the ring by code: the crew know which way the feature pushes it.</summary>
+/// <summary>
+/// Before the last prediction is locked nothing that anybody can read holds the ring by code: the crew know which way the feature pushes
+/// it.
+/// </summary>
 public sealed class TheRingIsCoveredTests
 {
     // all that a crew can ask for in the evening
     private static readonly string[][] Asked =
-        [["review"], ["compare"], ["compare", "--json"], ["report", "--out", "REPORT"], ["export", "--out", "TABLES"], ["verify"], ["archive", "."]];
+    [
+        ["review"],
+        ["compare"],
+        ["compare", "--json"],
+        ["report", "--out", "REPORT"],
+        ["export", "--out", "TABLES"],
+        ["verify"],
+        ["archive", "."],
+    ];
 
     [Fact]
     public void Until_the_last_prediction_no_answer_and_no_file_holds_a_ring_and_a_code_and_then_they_do()
@@ -47,9 +58,17 @@ public sealed class TheRingIsCoveredTests
     {
         using ADayWithRecorder day = new();
         day.Drive();
-        Assert.Contains("no recording was taken yet", day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open because the owner asks\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "no recording was taken yet",
+            day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open because the owner asks\n"),
+            StringComparison.Ordinal
+        );
         day.Listen();
-        Assert.Contains("uncovering the ring early needs a reason", day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "uncovering the ring early needs a reason",
+            day.Prompt.Must(1, ["enter", day.Prompt.Study], "ring open\n"),
+            StringComparison.Ordinal
+        );
         day.Prompt.Enter("ring open because the owner asks\n");
         Assert.True(RingCover.IsOpen(day.Study));
         Assert.Equal("the owner asks", day.Study.RingOpening!.Why);
@@ -66,12 +85,20 @@ public sealed class TheRingIsCoveredTests
 
         day.Listen();
         day.Prompt.Enter("calibration after 94.0\n");
-        Assert.Contains("Recordings of 4 of 4 runs; what they hold is covered until the last prediction", Review(day), StringComparison.Ordinal);
+        Assert.Contains(
+            "Recordings of 4 of 4 runs; what they hold is covered until the last prediction",
+            Review(day),
+            StringComparison.Ordinal
+        );
         day.Prompt.Enter("ring open because the owner asks\n");
         Assert.Matches("Ring in recordings, 178 to 282 Hz[\\s\\S]*  Lane 2 +[-+0-9]", Review(day));
         day.Prompt.Enter($"predict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam feature={day.Study.Codes.First()} sure=4\n");
         day.Prompt.Must(0, ["report", day.Prompt.Study, "--out", day.Prompt.Here("report")]);
-        Assert.Contains("Ro and Tam predicted after the ring was uncovered (the owner asks)", File.ReadAllText(day.Prompt.Here("report/report.md")), StringComparison.Ordinal);
+        Assert.Contains(
+            "Ro and Tam predicted after the ring was uncovered (the owner asks)",
+            File.ReadAllText(day.Prompt.Here("report/report.md")),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -85,7 +112,10 @@ public sealed class TheRingIsCoveredTests
         }
 
         Assert.All(Answers(day), answer => NoRingIn(answer, ["61.37", "62.37", "200 Hz, "]));
-        day.Prompt.Enter($"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam feature={day.Study.Codes.First()} sure=4\n");
+        day.Prompt.Enter(
+            $"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam "
+                + $"feature={day.Study.Codes.First()} sure=4\n"
+        );
         Assert.Contains("61.37", string.Concat(Answers(day)), StringComparison.Ordinal);
     }
 
@@ -97,19 +127,31 @@ public sealed class TheRingIsCoveredTests
         return tui.Screen;
     }
 
-    private static void NoRingIn(string answer, string[] rings) => Assert.DoesNotContain(rings, ring => answer.Contains(ring, StringComparison.Ordinal));
+    private static void NoRingIn(string answer, string[] rings) =>
+        Assert.DoesNotContain(rings, ring => answer.Contains(ring, StringComparison.Ordinal));
 
     // as the journal writes them: three digits behind the point meet nothing else
-    private static IEnumerable<string> RingsOf(Study study) => study.Recordings.SelectMany(recording => recording.Segments)
-        .SelectMany(heard => new[] { heard.RingDb, heard.RingMedianDb, heard.BandDb(-7), heard.BandDb(-6) })
-        .OfType<double>().Select(level => level.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture));
+    private static IEnumerable<string> RingsOf(Study study) =>
+        study
+            .Recordings.SelectMany(recording => recording.Segments)
+            .SelectMany(heard => new[] { heard.RingDb, heard.RingMedianDb, heard.BandDb(-7), heard.BandDb(-6) })
+            .OfType<double>()
+            .Select(level => level.ToString("0.000", System.Globalization.CultureInfo.InvariantCulture));
 
     private static string[] Answers(ADayWithRecorder day)
     {
         List<string> answers = [];
         foreach (string[] words in Asked)
         {
-            string[] typed = words[0] == "archive" ? ["archive", day.Prompt.Here(".")] : [words[0], day.Prompt.Study, .. words.Skip(1).Select(word => word is "REPORT" or "TABLES" ? day.Prompt.Here(word) : word)];
+            string[] typed =
+                words[0] == "archive"
+                    ? ["archive", day.Prompt.Here(".")]
+                    :
+                    [
+                        words[0],
+                        day.Prompt.Study,
+                        .. words.Skip(1).Select(word => word is "REPORT" or "TABLES" ? day.Prompt.Here(word) : word),
+                    ];
             day.Prompt.Run(typed);
             answers.Add(day.Prompt.Said);
         }

@@ -5,7 +5,10 @@ using FieldSession.Tests.Sealing;
 
 namespace FieldSession.Tests.Listening;
 
-/// <summary>Listening at home: planned trials are played from recordings between the last prediction and the reveal, and nothing tells which clip is which code.</summary>
+/// <summary>
+/// Listening at home: planned trials are played from recordings between the last prediction and the reveal, and nothing tells which clip is
+/// which code.
+/// </summary>
 public sealed class TrialsFromRecordingsTests
 {
     private const string SixTrials = "n=6 seg=2 from=recordings which rings more";
@@ -23,10 +26,20 @@ public sealed class TrialsFromRecordingsTests
         Assert.Equal(["Ro", "Tam", "Ro", "Tam", "Ro", "Tam"], set.Choices.Select(choice => choice.Person));
         Assert.All(set.Choices, choice => Assert.Equal((1, ChoiceSight.Unseen), (choice.Place, choice.Sight)));
         Assert.All(set.Choices, choice => Assert.Equal(choice.Clips!.Order, set.Presentations[choice.Trial - 1]));
-        Assert.All(set.Choices, choice => Assert.Equal(
-            Enumerable.Range(1, 2).Select(place => set.CodeAt(choice.Trial, place)), choice.Clips!.Runs.Select(run => day.Study.Runs[run - 1].Code)));
+        Assert.All(
+            set.Choices,
+            choice =>
+                Assert.Equal(
+                    Enumerable.Range(1, 2).Select(place => set.CodeAt(choice.Trial, place)),
+                    choice.Clips!.Runs.Select(run => day.Study.Runs[run - 1].Code)
+                )
+        );
         Assert.Contains("the set is complete", said, StringComparison.Ordinal);
-        Assert.Contains("'which rings more', Lane 2, from recordings", day.Prompt.Must(0, ["review", day.Prompt.Study]), StringComparison.Ordinal);
+        Assert.Contains(
+            "'which rings more', Lane 2, from recordings",
+            day.Prompt.Must(0, ["review", day.Prompt.Study]),
+            StringComparison.Ordinal
+        );
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
         day.Prompt.Must(0, ["export", day.Prompt.Study, "--out", day.Prompt.Here("tables")]);
         Assert.Contains(",true,2,", File.ReadAllText(day.Prompt.Here("tables/choices.csv")), StringComparison.Ordinal);
@@ -51,8 +64,12 @@ public sealed class TrialsFromRecordingsTests
         HeardSegment heard = day.Study.Recordings[0].Segments[1];
         byte[] whole = File.ReadAllBytes(day.Files[0]);
         int middle = (int)((heard.FromS + (heard.Seconds / 2)) * 16_000);
-        Assert.Contains(clips.Select(File.ReadAllBytes), clip => clip[44..].Length / 3 / 2 is var half
-            && Enumerable.Range(0, 1000).All(i => Math.Abs(Sample24(clip, half + i) - Sample16(whole, middle + i)) < 2.0 / 32768));
+        Assert.Contains(
+            clips.Select(File.ReadAllBytes),
+            clip =>
+                clip[44..].Length / 3 / 2 is var half
+                && Enumerable.Range(0, 1000).All(i => Math.Abs(Sample24(clip, half + i) - Sample16(whole, middle + i)) < 2.0 / 32768)
+        );
     }
 
     [Fact]
@@ -61,10 +78,22 @@ public sealed class TrialsFromRecordingsTests
         using ADayWithRecorder day = Recorded(2);
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Assert.Contains("still open: Ro, Tam", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
-        Assert.Contains("its order is drawn clip by clip", day.Prompt.Must(1, ["slip", day.Prompt.Study, "--for", "Ilse"]), StringComparison.Ordinal);
-        Assert.Contains("'fieldsession play' plays it", day.Prompt.Must(1, ["enter", day.Prompt.Study], "choose Ro first\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "its order is drawn clip by clip",
+            day.Prompt.Must(1, ["slip", day.Prompt.Study, "--for", "Ilse"]),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "'fieldsession play' plays it",
+            day.Prompt.Must(1, ["enter", day.Prompt.Study], "choose Ro first\n"),
+            StringComparison.Ordinal
+        );
         day.Prompt.Enter($"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\n");
-        Assert.Contains("still open: Tam; lock it with 'fieldsession predict'", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "still open: Tam; lock it with 'fieldsession predict'",
+            day.Prompt.Must(1, Play(day), "\n1\n"),
+            StringComparison.Ordinal
+        );
         Assert.Empty(day.Study.ChoiceSets[0].Choices);
         Assert.All(day.Study.ChoiceSets[0].Presentations, order => Assert.Equal("", order));
     }
@@ -74,13 +103,25 @@ public sealed class TrialsFromRecordingsTests
     {
         using ADayWithRecorder day = Recorded(2);
         Locked(day);
-        Assert.Contains("fewer than 2 clean runs on", day.Prompt.Must(1, ["enter", day.Prompt.Study], $"{Trials(day, "n=12 kind=triangle from=recordings")}\n"), StringComparison.Ordinal);
-        Assert.Contains("predictions are locked", day.Prompt.Must(1, ["enter", day.Prompt.Study], $"{Trials(day, "n=12 which is louder")}\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "fewer than 2 clean runs on",
+            day.Prompt.Must(1, ["enter", day.Prompt.Study], $"{Trials(day, "n=12 kind=triangle from=recordings")}\n"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "predictions are locked",
+            day.Prompt.Must(1, ["enter", day.Prompt.Study], $"{Trials(day, "n=12 which is louder")}\n"),
+            StringComparison.Ordinal
+        );
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Assert.True(Assert.Single(day.Study.ChoiceSets).IsFromRecordings);
         day.Prompt.Must(0, ["verify", day.Prompt.Study]);
         Assert.Contains("set 1 is not heard to its end", day.Prompt.Must(0, day.Prompt.RevealWords("a.key")), StringComparison.Ordinal);
-        Assert.Contains("the key is open, so nobody can choose blind any more", day.Prompt.Must(1, Play(day), "\n1\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "the key is open, so nobody can choose blind any more",
+            day.Prompt.Must(1, Play(day), "\n1\n"),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -90,7 +131,11 @@ public sealed class TrialsFromRecordingsTests
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Locked(day);
         Assert.Contains("stopped before trial 3", day.Prompt.Must(0, Play(day), "\n1\n\n2\nq\n"), StringComparison.Ordinal);
-        Assert.Contains("2 of 6 trials made, covered until the planned end", day.Prompt.Must(0, ["review", day.Prompt.Study]), StringComparison.Ordinal);
+        Assert.Contains(
+            "2 of 6 trials made, covered until the planned end",
+            day.Prompt.Must(0, ["review", day.Prompt.Study]),
+            StringComparison.Ordinal
+        );
         day.Prompt.Run(["export", day.Prompt.Study, "--out", day.Prompt.Here("tables")]);
         Assert.False(File.Exists(day.Prompt.Here("tables/journal.jsonl")));
         Assert.Contains("trial 3 of 6, Ro alone", day.Prompt.Must(0, Play(day), "\n1\n\n1\n\n1\n\n1\n"), StringComparison.Ordinal);
@@ -105,7 +150,11 @@ public sealed class TrialsFromRecordingsTests
         day.Prompt.Enter($"{Trials(day, SixTrials)}\n");
         Locked(day);
         day.Prompt.Write("clips/left.wav", "left by a crash");
-        Assert.Contains("the player ended with 1, nothing is stored", day.Prompt.Must(2, Play(day, "false"), "\n1\n"), StringComparison.Ordinal);
+        Assert.Contains(
+            "the player ended with 1, nothing is stored",
+            day.Prompt.Must(2, Play(day, "false"), "\n1\n"),
+            StringComparison.Ordinal
+        );
         Assert.Empty(day.Study.ChoiceSets[0].Choices);
         Assert.False(Directory.Exists(day.Prompt.Here("clips")));
     }
@@ -138,7 +187,11 @@ public sealed class TrialsFromRecordingsTests
         Assert.Contains("recordings not found: run 4", day.Prompt.Must(0, moved, "\n1\nq\n"), StringComparison.Ordinal);
         File.Delete(day.Prompt.Here("moved/take1.WAV"));
         Assert.Contains("too few recordings are left to play", day.Prompt.Must(1, moved, "\n1\n"), StringComparison.Ordinal);
-        Assert.Contains("can't be read; name the recordings", day.Prompt.Must(2, ["play", day.Prompt.Study, day.Prompt.Here("nowhere"), "--player", "true", "--for", "Ro"]), StringComparison.Ordinal);
+        Assert.Contains(
+            "can't be read; name the recordings",
+            day.Prompt.Must(2, ["play", day.Prompt.Study, day.Prompt.Here("nowhere"), "--player", "true", "--for", "Ro"]),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -150,7 +203,10 @@ public sealed class TrialsFromRecordingsTests
         ChoiceTerms terms = new(kind, new SpecCode("417"), new SpecCode("862"), "x", null, null, 0.75);
         SegmentClips Segment(int number) => new(number, [ClipOf(1), ClipOf(4), ClipOf(5)], [ClipOf(2), ClipOf(3)]);
         SeededLot lot = new(11);
-        DrawnTrial[] trials = [.. Enumerable.Range(0, Draws).Select(_ => DrawnTrial.Of(new ClipPool([Segment(1), Segment(2)], null), terms, lot))];
+        DrawnTrial[] trials =
+        [
+            .. Enumerable.Range(0, Draws).Select(_ => DrawnTrial.Of(new ClipPool([Segment(1), Segment(2)], null), terms, lot)),
+        ];
         ChoiceSet set = new(1, terms, [.. trials.Select(trial => trial.Heard.Order)], default);
         int right = Enumerable.Range(1, Draws).Count(trial => places == 3 ? set.IsOdd(trial, 1) : set.CodeAt(trial, 1) == terms.First);
 
@@ -167,12 +223,27 @@ public sealed class TrialsFromRecordingsTests
         Study study = day.Study;
         ChoiceTerms terms = new(ChoiceKind.Paired, study.Codes.First(), study.Codes.Last(), "x", 2, null, 0.75);
         Assert.Null(ClipPool.Of(study, terms).Objection);
-        RunRecording clipped = study.Recordings[0] with { Segments = [.. study.Recordings[0].Segments.Select(heard => heard with { Clips = 1 })] };
-        RunRecording voices = study.Recordings[0] with { Segments = [.. study.Recordings[0].Segments.Select(heard => heard with { HasSpeech = true })] };
-        Assert.All([clipped, voices], bad => Assert.NotNull(ClipPool.Of(study with { Recordings = [bad, study.Recordings[1]] }, terms).Objection));
+        RunRecording clipped = study.Recordings[0] with
+        {
+            Segments = [.. study.Recordings[0].Segments.Select(heard => heard with { Clips = 1 })],
+        };
+        RunRecording voices = study.Recordings[0] with
+        {
+            Segments = [.. study.Recordings[0].Segments.Select(heard => heard with { HasSpeech = true })],
+        };
+        Assert.All(
+            [clipped, voices],
+            bad => Assert.NotNull(ClipPool.Of(study with { Recordings = [bad, study.Recordings[1]] }, terms).Objection)
+        );
         day.Prompt.Enter("flag 1.2 t lorry\n");
         Assert.NotNull(ClipPool.Of(day.Study, terms).Objection);
-        Assert.Contains("different chains", ClipPool.Of(study with { Recordings = [study.Recordings[0] with { Chain = "phone" }, study.Recordings[1]] }, terms).Objection!.Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "different chains",
+            ClipPool
+                .Of(study with { Recordings = [study.Recordings[0] with { Chain = "phone" }, study.Recordings[1]] }, terms)
+                .Objection!.Why,
+            StringComparison.Ordinal
+        );
     }
 
     private static Clip ClipOf(int run) => new(run, new string((char)('a' + run), 64), 1, 10, 5);
@@ -192,15 +263,30 @@ public sealed class TrialsFromRecordingsTests
     private static string Trials(ADayWithRecorder day, string rest) => $"trials {day.Study.Codes.First()} {day.Study.Codes.Last()} {rest}";
 
     private static void Locked(ADayWithRecorder day) =>
-        day.Prompt.Enter($"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam feature={day.Study.Codes.First()} sure=4\n");
+        day.Prompt.Enter(
+            $"calibration after 94.0\npredict Ro feature={day.Study.Codes.First()} sure=4\npredict Tam "
+                + $"feature={day.Study.Codes.First()} sure=4\n"
+        );
 
     private static string[] Play(ADayWithRecorder day, string? player = null)
     {
         Directory.CreateDirectory(day.Prompt.Here("played"));
-        return ["play", day.Prompt.Study, .. day.Files, "--player", player ?? $"cp -t '{day.Prompt.Here("played")}'", "--for", "Ro", "--for", "Tam"];
+        return
+        [
+            "play",
+            day.Prompt.Study,
+            .. day.Files,
+            "--player",
+            player ?? $"cp -t '{day.Prompt.Here("played")}'",
+            "--for",
+            "Ro",
+            "--for",
+            "Tam",
+        ];
     }
 
-    private static double Sample24(byte[] clip, int at) => ((clip[44 + (3 * at)] << 8) | (clip[45 + (3 * at)] << 16) | (clip[46 + (3 * at)] << 24)) / (double)int.MaxValue;
+    private static double Sample24(byte[] clip, int at) =>
+        ((clip[44 + (3 * at)] << 8) | (clip[45 + (3 * at)] << 16) | (clip[46 + (3 * at)] << 24)) / (double)int.MaxValue;
 
     private static double Sample16(byte[] wav, int at) => BitConverter.ToInt16(wav, 44 + (2 * at)) / 32768.0;
 }

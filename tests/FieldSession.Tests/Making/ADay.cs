@@ -29,22 +29,26 @@ internal sealed class ADay
     public Study Study => Book.Study;
 
     /// <summary>Two steady segments and an impact, two specs, driven R 1 R.</summary>
-    public static Plan ShortPlan => new()
-    {
-        StudyName = "T-1",
-        Question = "Is the candidate louder?",
-        SpecCount = 2,
-        Order = [new Place(0), new Place(1), new Place(0)],
-        Route =
-        [
-            ASegment(1, "Mill lane", "smooth") with { NominalDb = 60 },
-            ASegment(2, "Quarry road", "coarse"),
-            ASegment(3, "Bridge joint", "impact"),
-        ],
-        Crew = [new CrewMember("Ro", CrewMember.DriverSeat), new CrewMember("Tam", CrewMember.CoDriverSeat)],
-        Custodian = "Ilse",
-        Phrases = ["hollow ring", "grit"],
-    };
+    public static Plan ShortPlan =>
+        new()
+        {
+            StudyName = "T-1",
+            Question = "Is the candidate louder?",
+            SpecCount = 2,
+            Order = [new Place(0), new Place(1), new Place(0)],
+            Route =
+            [
+                ASegment(1, "Mill lane", "smooth") with
+                {
+                    NominalDb = 60,
+                },
+                ASegment(2, "Quarry road", "coarse"),
+                ASegment(3, "Bridge joint", "impact"),
+            ],
+            Crew = [new CrewMember("Ro", CrewMember.DriverSeat), new CrewMember("Tam", CrewMember.CoDriverSeat)],
+            Custodian = "Ilse",
+            Phrases = ["hollow ring", "grit"],
+        };
 
     public static Segment ASegment(int number, string name, string kind) =>
         new(number, name, SegmentKind.Of(kind), Speed.FromKmh(80), Distance.FromMetres(500));

@@ -5,8 +5,8 @@ using FieldSession.Terminal.Demonstration;
 namespace FieldSession.Tests.Making;
 
 /// <summary>
-/// A day by commands with a recorder on: every run is driven by the clock, typed line by line, and its sound is made and written as a WAV file, whose file
-/// time says when the recorder was stopped. What the ring does is the test's to say.
+/// A day by commands with a recorder on: every run is driven by the clock, typed line by line, and its sound is made and written as a WAV
+/// file, whose file time says when the recorder was stopped. What the ring does is the test's to say.
 /// </summary>
 internal sealed class ADayWithRecorder : IDisposable
 {
@@ -78,7 +78,8 @@ internal sealed class ADayWithRecorder : IDisposable
     }
 
     /// <summary>The calibrator's tone in a file of its own, now.</summary>
-    public string Tone(double levelDb = 94, string name = "tone.wav") => Written(name, SoundOfRun.Tone(_rateHz, 8, levelDb), Prompt.Clock.Now);
+    public string Tone(double levelDb = 94, string name = "tone.wav") =>
+        Written(name, SoundOfRun.Tone(_rateHz, 8, levelDb), Prompt.Clock.Now);
 
     /// <summary>Types one line at a time of the clock.</summary>
     public void EnterAt(DateTimeOffset at, string line)
@@ -105,10 +106,14 @@ internal sealed class ADayWithRecorder : IDisposable
         };
     }
 
-    private static string RouteOf(int steady) => string.Concat(
-        "segment,kind,speed_kmh,length_m\n",
-        string.Concat(Enumerable.Range(1, steady).Select(segment => $"Lane {segment},{(segment % 2 == 0 ? "coarse" : "smooth")},72,300\n")),
-        "Bridge joint,impact,72,300\n");
+    private static string RouteOf(int steady) =>
+        string.Concat(
+            "segment,kind,speed_kmh,length_m\n",
+            string.Concat(
+                Enumerable.Range(1, steady).Select(segment => $"Lane {segment},{(segment % 2 == 0 ? "coarse" : "smooth")},72,300\n")
+            ),
+            "Bridge joint,impact,72,300\n"
+        );
 
     // never a whole number: a range in tenths behind whole ones would be asked about
     private static string Number(double level) => ((Math.Round(level * 5) / 5) + 0.1).ToString("0.0", CultureInfo.InvariantCulture);

@@ -62,7 +62,11 @@ internal sealed class ADemoDay : IDisposable
     public ADemoDay TypedToTheLastRun()
     {
         (DateTimeOffset At, string Line)[] lines = [.. Lines("quillmere/day.txt")];
-        foreach ((DateTimeOffset at, string line) in lines.Take(Array.FindLastIndex(lines, one => one.Line.StartsWith("run ", StringComparison.Ordinal))))
+        foreach (
+            (DateTimeOffset at, string line) in lines.Take(
+                Array.FindLastIndex(lines, one => one.Line.StartsWith("run ", StringComparison.Ordinal))
+            )
+        )
         {
             TypedAt(at, line);
         }
@@ -77,29 +81,34 @@ internal sealed class ADemoDay : IDisposable
     }
 
     /// <summary>The whole world of a command, with lines to read.</summary>
-    public Surroundings Outside(string typed) => new()
-    {
-        Input = new StringReader(typed),
-        Output = _said,
-        Error = _said,
-        Clock = Clock,
-        Lot = new SeededLot(11),
-        Passphrase = Demo.Passphrase,
-    };
+    public Surroundings Outside(string typed) =>
+        new()
+        {
+            Input = new StringReader(typed),
+            Output = _said,
+            Error = _said,
+            Clock = Clock,
+            Lot = new SeededLot(11),
+            Passphrase = Demo.Passphrase,
+        };
 
     /// <summary>The screens on this day, with its key file and a report beside it; a path is taken from their folder.</summary>
-    public Tui Screens(int columns = 80, int rows = 24, string screen = "drive") => new(
-        Book,
-        Clock,
-        desk => desk with
-        {
-            OpenKey = (path, passphrase, ring) => DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, ring, new(new SeededLot(11))),
-            WriteReport = () => ReportCommand.Write(Book, _folder),
-            Version = ReportCommand.ProgramVersion,
-        },
-        columns,
-        rows,
-        screen);
+    public Tui Screens(int columns = 80, int rows = 24, string screen = "drive") =>
+        new(
+            Book,
+            Clock,
+            desk =>
+                desk with
+                {
+                    OpenKey = (path, passphrase, ring) =>
+                        DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, ring, new(new SeededLot(11))),
+                    WriteReport = () => ReportCommand.Write(Book, _folder),
+                    Version = ReportCommand.ProgramVersion,
+                },
+            columns,
+            rows,
+            screen
+        );
 
     public void Dispose()
     {

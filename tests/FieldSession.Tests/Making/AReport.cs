@@ -27,20 +27,22 @@ internal static class AReport
     /// </summary>
     public static Report Of(Func<string, string> called)
     {
-        ADay day = new ADay(ADay.ShortPlan with
-        {
-            StudyName = called("T-1"),
-            Question = called("Is it louder?"),
-            Protocol = called("windows shut"),
-            PricePremium = 96,
-            Currency = called("units"),
-            Route =
-            [
-                ADay.ASegment(1, called("Mill lane"), "smooth"),
-                ADay.ASegment(2, called("Quarry road"), "coarse"),
-                ADay.ASegment(3, called("Bridge joint"), "impact"),
-            ],
-        }).Ready();
+        ADay day = new ADay(
+            ADay.ShortPlan with
+            {
+                StudyName = called("T-1"),
+                Question = called("Is it louder?"),
+                Protocol = called("windows shut"),
+                PricePremium = 96,
+                Currency = called("units"),
+                Route =
+                [
+                    ADay.ASegment(1, called("Mill lane"), "smooth"),
+                    ADay.ASegment(2, called("Quarry road"), "coarse"),
+                    ADay.ASegment(3, called("Bridge joint"), "impact"),
+                ],
+            }
+        ).Ready();
         day.Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "72", "run 417", "5860");
         Assert.True(day.Book.Write(new NoteMade(called("a note"))).IsWritten);
         day.Typed("6465", "715", "calibration after 93.9", "predict Tam feature=862 sure=3", "predict Ro feature=417 sure=5");
@@ -57,18 +59,22 @@ internal static class AReport
         parser.Error += (_, found) =>
         {
             HtmlErrorEvent error = (HtmlErrorEvent)found;
-            faults.Add($"line {error.Position.Line}, column {error.Position.Column}: {error.Message} {html.Split('\n')[error.Position.Line - 1]}");
+            faults.Add(
+                $"line {error.Position.Line}, column {error.Position.Column}: {error.Message} {html.Split('\n')[error.Position.Line - 1]}"
+            );
         };
         IHtmlDocument page = parser.ParseDocument(html);
         Assert.Empty(faults);
         return page;
     }
 
-    private static KeyOpened Opened(string control, string candidate) => new(
-        [new CodedSpec(new SpecCode("417"), control), new CodedSpec(new SpecCode("862"), candidate)],
-        control,
-        null,
-        null,
-        [new MarkRead(new SpecCode("417"), control), new MarkRead(new SpecCode("862"), candidate)],
-        ["Ro", "Ilse"]);
+    private static KeyOpened Opened(string control, string candidate) =>
+        new(
+            [new CodedSpec(new SpecCode("417"), control), new CodedSpec(new SpecCode("862"), candidate)],
+            control,
+            null,
+            null,
+            [new MarkRead(new SpecCode("417"), control), new MarkRead(new SpecCode("862"), candidate)],
+            ["Ro", "Ilse"]
+        );
 }

@@ -17,7 +17,8 @@ internal static class AWholeDay
         custodian = "Ilse"
         """;
 
-    public const string Route = "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,500\nQuarry road,coarse,60,500\nBridge joint,impact,50,60\n";
+    public const string Route =
+        "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,500\nQuarry road,coarse,60,500\nBridge joint,impact,50,60\n";
 
     public const string Ready = "calibration before 94.0\nweather air=6 road=5 wind=2 surface=dry\n";
 
@@ -72,17 +73,22 @@ internal static class AWholeDay
 
     /// <summary>What a key file of the study holds, as the custodian may know it.</summary>
     public static Dictionary<SpecCode, string> SpecsIn(this AtThePrompt prompt, string key) =>
-        new KeyFile(new SeededLot(3)).Open(prompt.Here(key), "T-7", null, AtThePrompt.Passphrase).Key!.Places
-            .ToDictionary(line => line.Code, line => line.Spec);
+        new KeyFile(new SeededLot(3))
+            .Open(prompt.Here(key), "T-7", null, AtThePrompt.Passphrase)
+            .Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
 
     /// <summary>The words of a reveal by key files, the marks read as they are.</summary>
     public static string[] RevealWords(this AtThePrompt prompt, params string[] keys) =>
-    [
-        "reveal", prompt.Study,
-        .. keys.Distinct().SelectMany(prompt.SpecsIn).SelectMany(pair => new[] { "--mark", $"{pair.Key}={pair.Value}" }),
-        .. keys.SelectMany(key => new[] { "--key", prompt.Here(key) }),
-        "--reader", "Ro", "--reader", "Ilse",
-    ];
+        [
+            "reveal",
+            prompt.Study,
+            .. keys.Distinct().SelectMany(prompt.SpecsIn).SelectMany(pair => new[] { "--mark", $"{pair.Key}={pair.Value}" }),
+            .. keys.SelectMany(key => new[] { "--key", prompt.Here(key) }),
+            "--reader",
+            "Ro",
+            "--reader",
+            "Ilse",
+        ];
 
     private static string Range(double low) => $"{Number(low)}-{Number(low + 2)}";
 

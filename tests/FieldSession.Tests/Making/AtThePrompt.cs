@@ -54,16 +54,17 @@ internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposabl
     }
 
     /// <summary>The world of a command that nobody listens to.</summary>
-    public Surroundings Outside(string typed = "") => new()
-    {
-        Input = new StringReader(typed),
-        Output = TextWriter.Null,
-        Error = TextWriter.Null,
-        Clock = Clock,
-        Lot = _lot,
-        Laptop = laptop,
-        ClipsFolder = Here("clips"),
-    };
+    public Surroundings Outside(string typed = "") =>
+        new()
+        {
+            Input = new StringReader(typed),
+            Output = TextWriter.Null,
+            Error = TextWriter.Null,
+            Clock = Clock,
+            Lot = _lot,
+            Laptop = laptop,
+            ClipsFolder = Here("clips"),
+        };
 
     /// <summary>The study as it is on the disk.</summary>
     public FieldSession.State.Study Now() => Logbook.Fold(JournalCheck.Of(Study).LinesToFirstFailing);

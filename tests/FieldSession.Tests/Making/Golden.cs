@@ -22,6 +22,8 @@ internal static class Golden
         string approved = File.Exists(path) ? File.ReadAllText(path) : "";
         Assert.True(
             approved == actual,
-            $"{file} is not what the program says now. To accept it, run 'FIELDSESSION_APPROVE=1 dotnet test' and look at the change.\n--- now:\n{actual}\n--- approved:\n{approved}");
+            $"{file} is not what the program says now. To accept it, run 'FIELDSESSION_APPROVE=1 dotnet test' and look at the "
+                + $"change.\n--- now:\n{actual}\n--- approved:\n{approved}"
+        );
     }
 }

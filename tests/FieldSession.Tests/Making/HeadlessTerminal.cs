@@ -25,7 +25,8 @@ internal abstract class HeadlessTerminal : IDisposable
     }
 
     /// <summary>The screen as text, blanks at the ends of rows cut. A wide character takes one place here but two on the screen.</summary>
-    public string Screen => string.Join('\n', _app.Driver!.ToString()!.Split(Environment.NewLine).Select(row => row.TrimEnd())).TrimEnd('\n');
+    public string Screen =>
+        string.Join('\n', _app.Driver!.ToString()!.Split(Environment.NewLine).Select(row => row.TrimEnd())).TrimEnd('\n');
 
     /// <summary>Its rows.</summary>
     public string[] Rows => Screen.Split('\n');
@@ -103,9 +104,14 @@ internal abstract class HeadlessTerminal : IDisposable
         Watcher?.Invoke(Screen);
     }
 
-    private bool MayAct(Key key) => key.AsRune.Value is > ' ' and not (>= '0' and <= '9') and not ('-' or '.' or ',' or ';' or ':')
+    private bool MayAct(Key key) =>
+        key.AsRune.Value is > ' ' and not (>= '0' and <= '9') and not ('-' or '.' or ',' or ';' or ':')
         && Rows.Select(row => row.TrimStart()).FirstOrDefault(row => row.StartsWith('>')) is { } box
-        && box[1..].Split("   ")[0].Trim().TrimEnd('t', 'w', 's', 'r', 'n', 'e').All(stands => char.IsAsciiDigit(stands) || stands is '-' or '.' or ',' or ' ');
+        && box[1..]
+            .Split("   ")[0]
+            .Trim()
+            .TrimEnd('t', 'w', 's', 'r', 'n', 'e')
+            .All(stands => char.IsAsciiDigit(stands) || stands is '-' or '.' or ',' or ' ');
 
     private void Settle()
     {

@@ -21,7 +21,5 @@ internal sealed class MemoryJournal(params IEnumerable<Line> lines) : IJournal
         _lines.Add(line);
     }
 
-    public void Dispose()
-    {
-    }
+    public void Dispose() { }
 }

@@ -18,14 +18,15 @@ internal sealed class Outside(params IEnumerable<string> lines)
     /// <summary>What came on the message stream, a line each.</summary>
     public string[] Messages => _error.ToString().Split(Environment.NewLine, StringSplitOptions.RemoveEmptyEntries);
 
-    public Surroundings World => new()
-    {
-        Input = new Typist(lines),
-        Output = new StringWriter(_output),
-        Error = new StringWriter(_error),
-        Clock = Clock,
-        Lot = new SystemLot(),
-    };
+    public Surroundings World =>
+        new()
+        {
+            Input = new Typist(lines),
+            Output = new StringWriter(_output),
+            Error = new StringWriter(_error),
+            Clock = Clock,
+            Lot = new SystemLot(),
+        };
 
     /// <summary>Runs a command as it is typed at the prompt.</summary>
     public int Run(params string[] words) => CommandLine.Run(words, World);

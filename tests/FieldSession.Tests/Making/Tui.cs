@@ -10,10 +10,14 @@ internal sealed class Tui : HeadlessTerminal
     private readonly Shell _shell;
     private readonly StoppedClock _clock;
 
-    public Tui(ADay day, int columns = 80, int rows = 24, string screen = "drive", Func<MeasuredDay, ComparisonTerms, Comparison>? compare = null)
-        : this(day.Book, day.Clock, desk => compare is null ? desk : desk with { Compare = compare }, columns, rows, screen)
-    {
-    }
+    public Tui(
+        ADay day,
+        int columns = 80,
+        int rows = 24,
+        string screen = "drive",
+        Func<MeasuredDay, ComparisonTerms, Comparison>? compare = null
+    )
+        : this(day.Book, day.Clock, desk => compare is null ? desk : desk with { Compare = compare }, columns, rows, screen) { }
 
     public Tui(Logbook book, StoppedClock clock, Func<Desk, Desk> with, int columns = 80, int rows = 24, string screen = "drive")
         : base(clock, columns, rows)

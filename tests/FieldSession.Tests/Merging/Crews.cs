@@ -12,21 +12,78 @@ internal sealed class Crews
 {
     private static readonly string[] Acts =
     [
-        "calibration before 94.0", "calibration after 93.9", "weather air=6 road=5 wind=2 surface=dry", "run 417", "run 862", "run 417", "run 862",
-        "5860", "6163", "5961 t van", "60", "58-62", "m", "71", "t", "w", "u", "u", "; hollow", "d", "end", "seg 2", "confirm 1.1", "correct 1.1 57-59", "correct 2.2 61-63",
-        "shift 1.1 +1", "flag 1.1 r", "flag 2.1 n grit", "amend margin_db=1.5 because asked", "amend margin_db=2 because else", "rate Tam roar 6.25", "ratings closed",
-        "settle 1 first because ours", "settle 1 second because theirs", "settle 2 both because fine", "predict Ro 862 3", "prediction Tam 417 2",
-        "leg day=1 car=X code=417 km=104 kwh=18.8 t0=5 t1=6 driver=Ro", "leg day=1 car=Y code=862 km=104 kwh=19.3 t0=5 t1=6 driver=Tam", "leg 1 w gusts", "trials 862 417 n=10", "slip Ilse",
-        "choose Tam first", "choice Ro second unseen", "check pressure 230 231 250 249 at=12", "override calibration-before left at home", "rerun bracket 1 lorry", "mark",
-        "chain recorder at=headrest", "extra c=74.2 rec=take12", "ring open because asked", "fill 1.2 60-62", "end puncture", "flag 1.1 t",
+        "calibration before 94.0",
+        "calibration after 93.9",
+        "weather air=6 road=5 wind=2 surface=dry",
+        "run 417",
+        "run 862",
+        "run 417",
+        "run 862",
+        "5860",
+        "6163",
+        "5961 t van",
+        "60",
+        "58-62",
+        "m",
+        "71",
+        "t",
+        "w",
+        "u",
+        "u",
+        "; hollow",
+        "d",
+        "end",
+        "seg 2",
+        "confirm 1.1",
+        "correct 1.1 57-59",
+        "correct 2.2 61-63",
+        "shift 1.1 +1",
+        "flag 1.1 r",
+        "flag 2.1 n grit",
+        "amend margin_db=1.5 because asked",
+        "amend margin_db=2 because else",
+        "rate Tam roar 6.25",
+        "ratings closed",
+        "settle 1 first because ours",
+        "settle 1 second because theirs",
+        "settle 2 both because fine",
+        "predict Ro 862 3",
+        "prediction Tam 417 2",
+        "leg day=1 car=X code=417 km=104 kwh=18.8 t0=5 t1=6 driver=Ro",
+        "leg day=1 car=Y code=862 km=104 kwh=19.3 t0=5 t1=6 driver=Tam",
+        "leg 1 w gusts",
+        "trials 862 417 n=10",
+        "slip Ilse",
+        "choose Tam first",
+        "choice Ro second unseen",
+        "check pressure 230 231 250 249 at=12",
+        "override calibration-before left at home",
+        "rerun bracket 1 lorry",
+        "mark",
+        "chain recorder at=headrest",
+        "extra c=74.2 rec=take12",
+        "ring open because asked",
+        "fill 1.2 60-62",
+        "end puncture",
+        "flag 1.1 t",
     ];
 
     // what hangs on whose laptop it is that reads
     private static readonly string[] OfOneLaptop =
-        [nameof(Study.Undoables), nameof(Study.Undone), nameof(Study.Hand), nameof(Study.OtherHands), nameof(Study.FirstStrand)];
+    [
+        nameof(Study.Undoables),
+        nameof(Study.Undone),
+        nameof(Study.Hand),
+        nameof(Study.OtherHands),
+        nameof(Study.FirstStrand),
+    ];
 
     private static readonly PropertyInfo[] TellingMembers =
-        [.. typeof(Study).GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(member => member.CanWrite && !OfOneLaptop.Contains(member.Name))];
+    [
+        .. typeof(Study)
+            .GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(member => member.CanWrite && !OfOneLaptop.Contains(member.Name)),
+    ];
 
     // what keys take back is written below, about lines that are there
     private static readonly Entry[] Entries = [.. OneOfEachKind.All.Where(entry => entry is not (LettersTakenBack or ActUndone))];
@@ -50,7 +107,12 @@ internal sealed class Crews
         }
     }
 
-    public static Plan Plan => ADay.ShortPlan with { Order = [new Place(0), new Place(1), new Place(1), new Place(0)], Attributes = ["roar"] };
+    public static Plan Plan =>
+        ADay.ShortPlan with
+        {
+            Order = [new Place(0), new Place(1), new Place(1), new Place(0)],
+            Attributes = ["roar"],
+        };
 
     public List<Laptop> Laptops { get; } = [];
 
@@ -75,7 +137,11 @@ internal sealed class Crews
                 laptop.Book.Write(Acts[_lot.Next(Acts.Length)]);
             }
 
-            if (_lot.Next(3) == 0 && laptop.Book.LastFacts is [.., { Line: { Kind: "spoilt" or "clean" or "missed" or "undo" or "speaker" } last }] && last.Strand == laptop.Strand)
+            if (
+                _lot.Next(3) == 0
+                && laptop.Book.LastFacts is [.., { Line: { Kind: "spoilt" or "clean" or "missed" or "undo" or "speaker" } last }]
+                && last.Strand == laptop.Strand
+            )
             {
                 // the key was a letter of a word
                 laptop.Book.Write(new LettersTakenBack(last.Number));

@@ -11,19 +11,28 @@ internal static class EverythingTold
 
     public static string By(object? value) => By(value, Deepest);
 
-    private static string By(object? value, int left) => value switch
-    {
-        null => "-",
-        string text => $"'{text}'",
-        double number => number.ToString("R", CultureInfo.InvariantCulture),
-        IFormattable plain => plain.ToString(null, CultureInfo.InvariantCulture),
-        Type or bool => $"{value}",
-        _ when left == 0 => throw new InvalidOperationException($"{value.GetType()} holds itself"),
-        IDictionary pairs => $"{{{string.Join(", ", pairs.Keys.Cast<object>().Select(key => $"{key}: {By(pairs[key], left - 1)}").Order(StringComparer.Ordinal))}}}",
-        IEnumerable many => $"[{string.Join(", ", many.Cast<object?>().Select(one => By(one, left - 1)))}]",
-        _ => $"({string.Join(", ", MembersOf(value).Select(member => $"{member.Name}={By(member.GetValue(value), left - 1)}"))})",
-    };
+    private static string By(object? value, int left) =>
+        value switch
+        {
+            null => "-",
+            string text => $"'{text}'",
+            double number => number.ToString("R", CultureInfo.InvariantCulture),
+            IFormattable plain => plain.ToString(null, CultureInfo.InvariantCulture),
+            Type or bool => $"{value}",
+            _ when left == 0 => throw new InvalidOperationException($"{value.GetType()} holds itself"),
+            IDictionary pairs => "{"
+                + string.Join(
+                    ", ",
+                    pairs.Keys.Cast<object>().Select(key => $"{key}: {By(pairs[key], left - 1)}").Order(StringComparer.Ordinal)
+                )
+                + "}",
+            IEnumerable many => $"[{string.Join(", ", many.Cast<object?>().Select(one => By(one, left - 1)))}]",
+            _ => $"({string.Join(", ", MembersOf(value).Select(member => $"{member.Name}={By(member.GetValue(value), left - 1)}"))})",
+        };
 
-    private static IEnumerable<PropertyInfo> MembersOf(object value) => value.GetType().GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Where(member => member.GetIndexParameters().Length == 0 && member.CanWrite);
+    private static IEnumerable<PropertyInfo> MembersOf(object value) =>
+        value
+            .GetType()
+            .GetProperties(BindingFlags.Public | BindingFlags.Instance)
+            .Where(member => member.GetIndexParameters().Length == 0 && member.CanWrite);
 }

@@ -36,7 +36,8 @@ public sealed class MergeLawsTests
             Assert.Equal(laptop.Book.Study.Runs.Count, again.Study.Runs.Count);
             Assert.Equal(
                 laptop.Book.Study.Runs.Select(run => string.Join(" / ", run.Passages)),
-                again.Study.Runs.Select(run => string.Join(" / ", run.Passages)));
+                again.Study.Runs.Select(run => string.Join(" / ", run.Passages))
+            );
             Assert.Equal(laptop.Book.Study.Conflicts, again.Study.Conflicts);
             Assert.Equal(laptop.Book.Study.Sessions, again.Study.Sessions);
         }
@@ -53,14 +54,31 @@ public sealed class MergeLawsTests
         // a line never is before one of its strand, nor before one that its laptop knew
         IReadOnlyList<Line> ordered = StrandOrder.Of(all);
         Dictionary<(string, int), int> places = ordered.Index().ToDictionary(x => (x.Item.Strand, x.Item.Number), x => x.Index);
-        Assert.All(ordered, line => Assert.True(line.Number == 1 || places[(line.Strand, line.Number - 1)] < places[(line.Strand, line.Number)]));
-        Assert.All(ordered, line => Assert.All(StrandOrder.EndsIn(line), end => Assert.True(places[(end.Strand, end.Line)] < places[(line.Strand, line.Number)])));
+        Assert.All(
+            ordered,
+            line => Assert.True(line.Number == 1 || places[(line.Strand, line.Number - 1)] < places[(line.Strand, line.Number)])
+        );
+        Assert.All(
+            ordered,
+            line =>
+                Assert.All(
+                    StrandOrder.EndsIn(line),
+                    end => Assert.True(places[(end.Strand, end.Line)] < places[(line.Strand, line.Number)])
+                )
+        );
     }
 
     [Fact]
     public void Every_kind_of_entry_is_written_on_one_of_several_laptops_in_these_tests()
     {
-        HashSet<string> written = [.. Enumerable.Range(1, 60).SelectMany(seed => new Crews(seed, 3).Type(150).Laptops).SelectMany(laptop => laptop.Lines).Select(line => line.Kind)];
+        HashSet<string> written =
+        [
+            .. Enumerable
+                .Range(1, 60)
+                .SelectMany(seed => new Crews(seed, 3).Type(150).Laptops)
+                .SelectMany(laptop => laptop.Lines)
+                .Select(line => line.Kind),
+        ];
         // several laptops drive no bracket again; the ring and the key are opened once, by one laptop
         Assert.Equal(["rerun", "ring-opened", "opened", "marks"], EntryKinds.All.Select(kind => kind.Name).Except(written));
     }
@@ -78,11 +96,14 @@ public sealed class MergeLawsTests
     [Fact]
     public void Another_laptop_s_lines_change_the_comparison()
     {
-        Assert.Contains(Enumerable.Range(1, 10), seed =>
-        {
-            IReadOnlyList<Line>[] of = [.. new Crews(seed, 2).Type(200).Laptops.Select(laptop => laptop.Lines)];
-            return Compared(Crews.Merged(of[0], of[1])) != Compared(of[0]);
-        });
+        Assert.Contains(
+            Enumerable.Range(1, 10),
+            seed =>
+            {
+                IReadOnlyList<Line>[] of = [.. new Crews(seed, 2).Type(200).Laptops.Select(laptop => laptop.Lines)];
+                return Compared(Crews.Merged(of[0], of[1])) != Compared(of[0]);
+            }
+        );
     }
 
     private static string Compared(IReadOnlyList<Line> lines)

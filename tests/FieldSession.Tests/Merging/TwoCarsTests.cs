@@ -4,7 +4,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Merging;
 
-/// <summary>Two cars side by side, a laptop in each: the study is handed over as a file once, and the strands come together in the evening.</summary>
+/// <summary>
+/// Two cars side by side, a laptop in each: the study is handed over as a file once, and the strands come together in the evening.
+/// </summary>
 public sealed class TwoCarsTests : IDisposable
 {
     private readonly AtThePrompt _prompt = new();
@@ -47,11 +49,15 @@ public sealed class TwoCarsTests : IDisposable
         _prompt.Must(ExitCode.Done, ["export", X, "--out", _prompt.Here("out")]);
         string[] cells = File.ReadAllLines(_prompt.Here("out/readings.csv"));
         Assert.Contains("slot", cells[0]);
-        string fromCsv = _prompt.Must(ExitCode.Done, ["compare", _prompt.Here("out/readings.csv"), "--reference", Code(0), "--margin", "1", "--impact-margin", "2", "--json"]);
+        string fromCsv = _prompt.Must(
+            ExitCode.Done,
+            ["compare", _prompt.Here("out/readings.csv"), "--reference", Code(0), "--margin", "1", "--impact-margin", "2", "--json"]
+        );
         using JsonDocument csv = JsonDocument.Parse(fromCsv);
         Assert.Equal(
             steady.GetProperty("overall").GetRawText(),
-            csv.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady").GetProperty("overall").GetRawText());
+            csv.RootElement.GetProperty("comparisons")[0].GetProperty("classes").GetProperty("steady").GetProperty("overall").GetRawText()
+        );
     }
 
     [Fact]
@@ -87,9 +93,15 @@ public sealed class TwoCarsTests : IDisposable
         Enter(X, "shift 1.2 +1\n");
         Enter(Y, "shift 1.2 +1\n");
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
-        Assert.Contains("Conflict 1: run 1 was shifted on both laptops; check that its readings are where they belong; NOT SETTLED", _prompt.Said);
+        Assert.Contains(
+            "Conflict 1: run 1 was shifted on both laptops; check that its readings are where they belong; NOT SETTLED",
+            _prompt.Said
+        );
         Enter(X, $"settle 1 {side} because the joint was missed once\n");
-        Assert.Equal([1, segment], Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Runs[0].Passages.Select(passage => passage.Segment));
+        Assert.Equal(
+            [1, segment],
+            Logbook.Fold(Store.Journaling.ReadStudy.At(X).Lines).Runs[0].Passages.Select(passage => passage.Segment)
+        );
         _prompt.Must(ExitCode.Done, ["review", X]);
         Assert.Contains("shifted on both laptops", _prompt.Said);
         Assert.Contains("because the joint was missed once", _prompt.Said);
@@ -116,7 +128,8 @@ public sealed class TwoCarsTests : IDisposable
         Driven();
         _prompt.Must(ExitCode.Done, ["merge", X, Y]);
         _prompt.Must(ExitCode.Done, ["merge", Y, X]);
-        static IEnumerable<string> Strands(string said) => said.Split('\n').Where(line => line.Contains("strand", StringComparison.Ordinal)).Distinct();
+        static IEnumerable<string> Strands(string said) =>
+            said.Split('\n').Where(line => line.Contains("strand", StringComparison.Ordinal)).Distinct();
         IEnumerable<string> ofX = Strands(_prompt.Must(ExitCode.Done, ["verify", X]));
         Assert.Equal(ofX, Strands(_prompt.Must(ExitCode.Done, ["verify", Y])));
     }
@@ -136,7 +149,10 @@ public sealed class TwoCarsTests : IDisposable
         _prompt.Must(ExitCode.Done, ["verify", X]);
         Enter(X, "settle 1 first because the flag came too late\n");
         _prompt.Must(ExitCode.Done, ["export", X, "--out", _prompt.Here("out")]);
-        Assert.DoesNotContain(File.ReadAllLines(_prompt.Here("out/readings.csv")), row => row.Contains("traffic", StringComparison.Ordinal));
+        Assert.DoesNotContain(
+            File.ReadAllLines(_prompt.Here("out/readings.csv")),
+            row => row.Contains("traffic", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
@@ -181,7 +197,10 @@ public sealed class TwoCarsTests : IDisposable
 
     private void HandedOver(string cars, string route = "Mill lane,smooth,80,900\nBridge joint,impact,50,60\n")
     {
-        _prompt.Write("plan/plan.toml", $"study = \"TW-1\"\nspecs = 2\norder = \"R 1 1 R R 1 1 R\"\ncrew = [\"Ro\", \"Tam\"]\ncustodian = \"Ilse\"\n{cars}");
+        _prompt.Write(
+            "plan/plan.toml",
+            $"study = \"TW-1\"\nspecs = 2\norder = \"R 1 1 R R 1 1 R\"\ncrew = [\"Ro\", \"Tam\"]\ncustodian = \"Ilse\"\n{cars}"
+        );
         _prompt.Write("plan/route.csv", $"segment,kind,speed_kmh,length_m\n{route}");
         _prompt.Write("specs.txt", "STANDARD\nSTIFFENED\n");
         Directory.CreateDirectory(_prompt.Here("x"));
@@ -199,8 +218,16 @@ public sealed class TwoCarsTests : IDisposable
     {
         HandedOver("cars = [\"X\", \"Y\"]\ncar_order = [\"X\", \"Y\", \"X\", \"Y\", \"Y\", \"X\", \"Y\", \"X\"]\n");
         (string r, string c) = (Code(0), Code(1));
-        Enter(X, $"calibration before 94.0\nrun {r} car=X\n60\n72.1\nrun {c} car=X\n61.2\n73\nrun {c} car=X\n61\n73.2\nrun {r} car=X\n60.3\n72\ncalibration after 94.0\n");
-        Enter(Y, $"calibration before 94.2\nrun {c} car=Y\n62.1\n74\nrun {r} car=Y\n61.1\n72.7\nrun {r} car=Y\n60.8\n73.1\nrun {c} car=Y\n62\n74.3\ncalibration after 94.2\n");
+        Enter(
+            X,
+            $"calibration before 94.0\nrun {r} car=X\n60\n72.1\nrun {c} car=X\n61.2\n73\nrun {c} car=X\n61\n73.2\nrun {r} "
+                + "car=X\n60.3\n72\ncalibration after 94.0\n"
+        );
+        Enter(
+            Y,
+            $"calibration before 94.2\nrun {c} car=Y\n62.1\n74\nrun {r} car=Y\n61.1\n72.7\nrun {r} car=Y\n60.8\n73.1\nrun {c} "
+                + "car=Y\n62\n74.3\ncalibration after 94.2\n"
+        );
     }
 
     private void Enter(string study, string typed, int code = ExitCode.Done) => _prompt.Must(code, ["enter", study], typed);

@@ -91,13 +91,20 @@ public class MeterLogCsvTests
         MeterLog log = Of(text, Plus1 with { TimeColumn = "Clock", LevelColumn = "las" }).Content!;
         Assert.Equal("clock:LAS", log.Columns);
         Assert.Equal([60.5, 60.6], log.Lines.Select(line => line.LevelDb));
-        Assert.Contains("there is no such column", string.Join('\n', Of(text, Plus1 with { TimeColumn = "clock", DateColumn = "day", LevelColumn = "las" }).ProblemLines()), StringComparison.Ordinal);
+        Assert.Contains(
+            "there is no such column",
+            string.Join('\n', Of(text, Plus1 with { TimeColumn = "clock", DateColumn = "day", LevelColumn = "las" }).ProblemLines()),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void Gaps_and_words_in_place_of_levels_are_told()
     {
-        MeterLog log = Of("time,LAeq\n2026-02-03 10:00:00,54\n2026-02-03 10:00:01,OVER\n2026-02-03 10:00:02,54\n2026-02-03 10:00:09,54\n", Plus1).Content!;
+        MeterLog log = Of(
+            "time,LAeq\n2026-02-03 10:00:00,54\n2026-02-03 10:00:01,OVER\n2026-02-03 10:00:02,54\n2026-02-03 10:00:09,54\n",
+            Plus1
+        ).Content!;
         Assert.Equal(["'OVER' instead of a level in line 3", "a gap of 7 s before line 5"], log.Remarks.ToArray());
         Assert.Equal(1, log.StepS);
     }
@@ -109,7 +116,8 @@ public class MeterLogCsvTests
         {
             Assert.Equal(
                 DateTimeOffset.Parse(Case.Text($"series.{i}.utc"), CultureInfo.InvariantCulture),
-                log.BegunAt!.Value.AddSeconds(log.Lines[i].AtS));
+                log.BegunAt!.Value.AddSeconds(log.Lines[i].AtS)
+            );
             Case.Holds($"series.{i}.laeq", log.Lines[i].LevelDb);
         }
     }

@@ -7,7 +7,8 @@ namespace FieldSession.Tests.Planning;
 
 public sealed class AChosenOrderIsInThePlan : IDisposable
 {
-    private const string Written = "# our ring\nspecs = 2  # winter\norder = \"R 1 R\" # short\ncrew = [\"Ro\", \"Tam\"]\n\n[limits]\nwidth_warn_db = 5\n";
+    private const string Written =
+        "# our ring\nspecs = 2  # winter\norder = \"R 1 R\" # short\ncrew = [\"Ro\", \"Tam\"]\n\n[limits]\nwidth_warn_db = 5\n";
     private readonly string _folder = Directory.CreateTempSubdirectory("fieldsession-orders").FullName;
 
     public AChosenOrderIsInThePlan()
@@ -44,7 +45,15 @@ public sealed class AChosenOrderIsInThePlan : IDisposable
     {
         (int code, string output) = Run(new AskedOrders());
         Assert.Equal(ExitCode.Done, code);
-        string[] parts = ["own  R 1 R: 3 runs", "a steady drift (R on average at run 2, 1 at run 2)", "set and spec", "degrees of freedom", "Assumed, not measured", "tyres changed twice"];
+        string[] parts =
+        [
+            "own  R 1 R: 3 runs",
+            "a steady drift (R on average at run 2, 1 at run 2)",
+            "set and spec",
+            "degrees of freedom",
+            "Assumed, not measured",
+            "tyres changed twice",
+        ];
         Assert.All(parts.SkipLast(1), part => Assert.Contains(part, output));
         Assert.All(output.Split('\n'), line => Assert.True(line.Length <= 80, line));
     }
@@ -56,7 +65,10 @@ public sealed class AChosenOrderIsInThePlan : IDisposable
         (int code, string output) = Run(new AskedOrders(Archive: archive));
         Assert.Equal(ExitCode.Done, code);
         Assert.Contains("Known from", output);
-        Assert.NotEqual(Run(new AskedOrders()).Output.Split("could show")[1].Split("look out")[0], output.Split("could show")[1].Split("look out")[0]);
+        Assert.NotEqual(
+            Run(new AskedOrders()).Output.Split("could show")[1].Split("look out")[0],
+            output.Split("could show")[1].Split("look out")[0]
+        );
         Assert.Equal(ExitCode.Wrong, Run(new AskedOrders(Archive: Path.Combine(_folder, "none.csv"))).Code);
     }
 
@@ -73,7 +85,14 @@ public sealed class AChosenOrderIsInThePlan : IDisposable
     private (int Code, string Output) Run(AskedOrders asked)
     {
         StringWriter output = new();
-        Surroundings outside = new() { Input = TextReader.Null, Output = output, Error = new StringWriter(), Clock = new StoppedClock(), Lot = new Sealing.SeededLot(1) };
+        Surroundings outside = new()
+        {
+            Input = TextReader.Null,
+            Output = output,
+            Error = new StringWriter(),
+            Clock = new StoppedClock(),
+            Lot = new Sealing.SeededLot(1),
+        };
         return (OrdersCommand.Run(_folder, asked, new TurnRound(), outside), output.ToString());
     }
 }

@@ -24,29 +24,39 @@ public class APlanFolderIsRead
     [Fact]
     public void Every_word_of_a_plan_arrives()
     {
-        Plan plan = PlanTexts.WithPlan("""
-            question = "Louder?"
-            units = "imperial"
-            margin_db = 0.5
-            impact_margin_db = 3
-            custodian = "Ilse"
-            phrases = ["ring", "roar"]
-            attributes = ["boom"]
-            protocol = "all shut"
-            calibrator_db = 114
-            covered_until_evening = true
-            price_premium = 96
-            currency = "coins"
-            set_life_km = 40000
-            limits.wind_warn_m_s = 4
-            [[crew]]
-            name = "Ro"
-            [[crew]]
-            seat = "rear left"
-            name = "Tam"
-            """).Plan!;
-        Assert.Equal(("Louder?", UnitSystem.Imperial, 0.5, 3.0, "Ilse"), (plan.Question, plan.Units, plan.MarginDb, plan.ImpactMarginDb, plan.Custodian));
-        Assert.Equal(("all shut", 114.0, true, 96.0, "coins", 40000.0), (plan.Protocol, plan.CalibratorDb, plan.CoveredUntilEvening, plan.PricePremium, plan.Currency, plan.SetLifeKm));
+        Plan plan = PlanTexts
+            .WithPlan(
+                """
+                question = "Louder?"
+                units = "imperial"
+                margin_db = 0.5
+                impact_margin_db = 3
+                custodian = "Ilse"
+                phrases = ["ring", "roar"]
+                attributes = ["boom"]
+                protocol = "all shut"
+                calibrator_db = 114
+                covered_until_evening = true
+                price_premium = 96
+                currency = "coins"
+                set_life_km = 40000
+                limits.wind_warn_m_s = 4
+                [[crew]]
+                name = "Ro"
+                [[crew]]
+                seat = "rear left"
+                name = "Tam"
+                """
+            )
+            .Plan!;
+        Assert.Equal(
+            ("Louder?", UnitSystem.Imperial, 0.5, 3.0, "Ilse"),
+            (plan.Question, plan.Units, plan.MarginDb, plan.ImpactMarginDb, plan.Custodian)
+        );
+        Assert.Equal(
+            ("all shut", 114.0, true, 96.0, "coins", 40000.0),
+            (plan.Protocol, plan.CalibratorDb, plan.CoveredUntilEvening, plan.PricePremium, plan.Currency, plan.SetLifeKm)
+        );
         Assert.Equal(["ring", "roar"], plan.Phrases);
         Assert.Equal(["boom"], plan.Attributes);
         Assert.Equal(4.0, plan.Limits.WindWarnMetresPerSecond);
@@ -65,10 +75,13 @@ public class APlanFolderIsRead
     [Fact]
     public void A_route_is_read_by_column_name_with_byte_order_mark_and_windows_line_ends()
     {
-        Plan plan = PlanTexts.WithRoute(
-            "\uFEFFLength_mi,Mood,segment,KIND,speed_mph,limit_mph,nominal_db,start_mark,phrase,class\r\n"
-            + "0.6,good,\"Parkway, west\",Smooth,45,50,61.5,third lamp,hum,\r\n\r\n"
-            + "0.5,bad,Cattle grid,grid,30,,,,,impact\r\n").Plan!;
+        Plan plan = PlanTexts
+            .WithRoute(
+                "\uFEFFLength_mi,Mood,segment,KIND,speed_mph,limit_mph,nominal_db,start_mark,phrase,class\r\n"
+                    + "0.6,good,\"Parkway, west\",Smooth,45,50,61.5,third lamp,hum,\r\n\r\n"
+                    + "0.5,bad,Cattle grid,grid,30,,,,,impact\r\n"
+            )
+            .Plan!;
         Segment parkway = plan.Route[0];
         Assert.Equal((1, "Parkway, west", "smooth", false), (parkway.Number, parkway.Name, parkway.Kind.Word, parkway.Kind.IsImpact));
         Assert.Equal(45, parkway.Speed.Mph, 9);

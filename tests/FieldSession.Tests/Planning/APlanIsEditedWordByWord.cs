@@ -99,7 +99,8 @@ public sealed class APlanIsEditedWordByWord : IDisposable
     public void A_segment_keeps_the_comma_of_its_name_and_a_margin_takes_one_for_its_point()
     {
         PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Viaduct, 3 joints", "smooth", "80", "900")] })
-            .With(Field("main_segments"), "Viaduct, 3 joints").With(Field("margin_db"), "1,5");
+            .With(Field("main_segments"), "Viaduct, 3 joints")
+            .With(Field("margin_db"), "1,5");
         Assert.Equal(["Viaduct, 3 joints"], pages.Judged().Plan!.MainSegments);
         Assert.Equal(1.5, pages.Judged().Plan!.MarginDb);
     }
@@ -110,7 +111,10 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         const string Toml = "specs = 2\nquestion = \"a\"  # remark\norder = \"R 1 R\"\n[limits]\nwidth_warn_db = 5\n";
         string without = PlanText.With(Toml, "question", null);
         Assert.Equal("specs = 2\norder = \"R 1 R\"\n[limits]\nwidth_warn_db = 5\n", without);
-        Assert.Equal("specs = 2\norder = \"R 1 R\"\nquestion = \"b\"\n[limits]\nwidth_warn_db = 5\n", PlanText.With(without, "question", "\"b\""));
+        Assert.Equal(
+            "specs = 2\norder = \"R 1 R\"\nquestion = \"b\"\n[limits]\nwidth_warn_db = 5\n",
+            PlanText.With(without, "question", "\"b\"")
+        );
     }
 
     [Fact]
@@ -121,7 +125,10 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         foreach (PlanField field in PlanFields.All)
         {
             PlanPages pages = PlanPages.Open(_folder).With(field, "x");
-            Assert.DoesNotContain(pages.Judged().Problems.Concat(pages.Judged().Warnings), problem => problem.What.Contains("not a word of the plan", StringComparison.Ordinal));
+            Assert.DoesNotContain(
+                pages.Judged().Problems.Concat(pages.Judged().Warnings),
+                problem => problem.What.Contains("not a word of the plan", StringComparison.Ordinal)
+            );
         }
     }
 
@@ -130,7 +137,10 @@ public sealed class APlanIsEditedWordByWord : IDisposable
     [InlineData("no", false)]
     public void Yes_and_no_are_written_as_truth_values(string text, bool covered)
     {
-        PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Mill lane", "smooth", "80", "900")] }).With(Field("covered_until_evening"), text);
+        PlanPages pages = (PlanPages.Open(_folder) with { Rows = [Row("Mill lane", "smooth", "80", "900")] }).With(
+            Field("covered_until_evening"),
+            text
+        );
         Assert.Equal(covered, pages.Judged().Plan!.CoveredUntilEvening);
         Assert.Equal(text, pages.TextOf(Field("covered_until_evening")));
     }
@@ -155,7 +165,11 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         PlanPages pages = PlanPages.Of("x", Toml, "segment,kind,speed_kmh,length_m\nMill lane,smooth,80,900\n");
         PlanPages changed = pages.With(tread, "2,5").WithReason(tread, "worn \"on purpose\"").With(AllLimits.InOrder[2].Limit, "6");
         Assert.Equal(
-            Toml + "\n[limits]\ntread_difference_mm = 2.5\nwind_warn_m_s = 6.0\n\n[limits.reasons]\ntread_difference_mm = \"worn \\\"on purpose\\\"\"\n", changed.Toml);
+            Toml
+                + "\n[limits]\ntread_difference_mm = 2.5\nwind_warn_m_s = 6.0\n\n[limits.reasons]\ntread_difference_mm = \"worn "
+                + "\\\"on purpose\\\"\"\n",
+            changed.Toml
+        );
         Limits limits = changed.Judged().Plan!.Limits;
         Assert.Equal((2.5, 6.0, "worn \"on purpose\""), (limits.Of(tread), limits.WindWarnMetresPerSecond, limits.Reasons![tread.Name]));
         PlanPages back = changed.With(tread, "").WithReason(tread, "").With(AllLimits.InOrder[2].Limit, "");
@@ -163,7 +177,10 @@ public sealed class APlanIsEditedWordByWord : IDisposable
     }
 
     [Theory]
-    [InlineData("[limits] # ours\nwidth_warn_db = 5 # wide\n\n[[crew]]\nname = \"Ro\"\n", "[limits] # ours\nwidth_warn_db = 5 # wide\ntread_difference_mm = 2.0\n\n[[crew]]\nname = \"Ro\"\n")]
+    [InlineData(
+        "[limits] # ours\nwidth_warn_db = 5 # wide\n\n[[crew]]\nname = \"Ro\"\n",
+        "[limits] # ours\nwidth_warn_db = 5 # wide\ntread_difference_mm = 2.0\n\n[[crew]]\nname = \"Ro\"\n"
+    )]
     [InlineData("[limits]", "[limits]\ntread_difference_mm = 2.0\n")]
     [InlineData("limits.width_warn_db = 5\nspecs = 2\n", "limits.width_warn_db = 5\nlimits.tread_difference_mm = 2.0\nspecs = 2\n")]
     [InlineData("limits.tread_difference_mm = 5 # old\n", "limits.tread_difference_mm = 2.0 # old\n")]
@@ -172,13 +189,21 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         Assert.Equal(then, PlanText.With(toml, "limits", "tread_difference_mm", "2.0"));
 
     [Fact]
-    public void A_reason_beside_dotted_ones_is_dotted_too() => Assert.Equal(
-        "[limits]\nwidth_warn_db = 5\nreasons.width_warn_db = \"why\"\nreasons.tread_difference_mm = \"worn\"\n",
-        PlanText.With("[limits]\nwidth_warn_db = 5\nreasons.width_warn_db = \"why\"\n", "limits.reasons", "tread_difference_mm", "\"worn\""));
+    public void A_reason_beside_dotted_ones_is_dotted_too() =>
+        Assert.Equal(
+            "[limits]\nwidth_warn_db = 5\nreasons.width_warn_db = \"why\"\nreasons.tread_difference_mm = \"worn\"\n",
+            PlanText.With(
+                "[limits]\nwidth_warn_db = 5\nreasons.width_warn_db = \"why\"\n",
+                "limits.reasons",
+                "tread_difference_mm",
+                "\"worn\""
+            )
+        );
 
     private static PlanField Field(string name) => PlanFields.All.Single(field => field.Name == name);
 
-    private static ImmutableArray<string> Row(string name, string kind, string speed, string length) => [name, kind, speed, length, "", "", "", "", ""];
+    private static ImmutableArray<string> Row(string name, string kind, string speed, string length) =>
+        [name, kind, speed, length, "", "", "", "", ""];
 
     private static void AssertSame(Plan one, Plan other)
     {
@@ -187,7 +212,28 @@ public sealed class APlanIsEditedWordByWord : IDisposable
         Assert.Equal(one.Phrases, other.Phrases);
         Assert.Equal(one.Crew, other.Crew);
         Assert.Equal(
-            (one.StudyName, one.Question, one.SpecCount, one.MarginDb, one.ImpactMarginDb, one.Custodian, one.Protocol, one.CalibratorDb, one.PricePremium),
-            (other.StudyName, other.Question, other.SpecCount, other.MarginDb, other.ImpactMarginDb, other.Custodian, other.Protocol, other.CalibratorDb, other.PricePremium));
+            (
+                one.StudyName,
+                one.Question,
+                one.SpecCount,
+                one.MarginDb,
+                one.ImpactMarginDb,
+                one.Custodian,
+                one.Protocol,
+                one.CalibratorDb,
+                one.PricePremium
+            ),
+            (
+                other.StudyName,
+                other.Question,
+                other.SpecCount,
+                other.MarginDb,
+                other.ImpactMarginDb,
+                other.Custodian,
+                other.Protocol,
+                other.CalibratorDb,
+                other.PricePremium
+            )
+        );
     }
 }

@@ -41,7 +41,9 @@ public class AWeakPlanIsDrivenWithWarnings
     [Fact]
     public void A_short_steady_segment_draws_a_warning_and_a_short_impact_does_not()
     {
-        PlanReading reading = PlanTexts.WithRoute("segment,kind,speed_kmh,length_m\nShort,smooth,72,99\nJoint,impact,72,20\nLong,smooth,72,100\n");
+        PlanReading reading = PlanTexts.WithRoute(
+            "segment,kind,speed_kmh,length_m\nShort,smooth,72,99\nJoint,impact,72,20\nLong,smooth,72,100\n"
+        );
         PlanProblem warning = Assert.Single(reading.Warnings);
         Assert.Equal(("route.csv", 2), (warning.File, warning.Line));
         Assert.Contains("'Short' lasts 5.0 s at 72 km/h", warning.What);
@@ -66,16 +68,29 @@ public class AWeakPlanIsDrivenWithWarnings
     {
         ADay day = new ADay().Ready();
         using Tui tui = new(day);
-        Assert.Contains("weak in the plan: spec 1 has 1 bracket", string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries)));
+        Assert.Contains(
+            "weak in the plan: spec 1 has 1 bracket",
+            string.Join(' ', tui.Screen.Split((char[])['\n', ' '], StringSplitOptions.RemoveEmptyEntries))
+        );
         day.Typed("run 417", "6060", "6565", "700");
         IEnumerable<string> lines = QuestionSection.Of(day.Study).Blocks.OfType<Points>().SelectMany(points => points.Items);
-        Assert.Contains(lines, line => line.StartsWith("Weak in the plan, and driven all the same: spec 1 has 1 bracket", StringComparison.Ordinal));
+        Assert.Contains(
+            lines,
+            line => line.StartsWith("Weak in the plan, and driven all the same: spec 1 has 1 bracket", StringComparison.Ordinal)
+        );
     }
 
     [Fact]
     public void A_bracket_runs_from_one_run_of_the_reference_to_the_next()
     {
         Place[] order = [.. "R12R21R1".Select(letter => new Place(letter == 'R' ? 0 : letter - '0'))];
-        Assert.Equal((2, 2, 0), (OrderDoubts.BracketsOf(order, new Place(1)), OrderDoubts.BracketsOf(order, new Place(2)), OrderDoubts.BracketsOf(order, new Place(3))));
+        Assert.Equal(
+            (2, 2, 0),
+            (
+                OrderDoubts.BracketsOf(order, new Place(1)),
+                OrderDoubts.BracketsOf(order, new Place(2)),
+                OrderDoubts.BracketsOf(order, new Place(3))
+            )
+        );
     }
 }

@@ -40,12 +40,17 @@ public class AWrongPlanIsRefusedByLine
 
     [Fact]
     public void A_custodian_who_rides_is_refused() =>
-        Assert.Contains("custodian 'ro' is in the crew", PlanTexts.OnlyProblem(PlanTexts.WithPlan("crew = [\"Ro\"]\ncustodian = \"ro\"")).What);
+        Assert.Contains(
+            "custodian 'ro' is in the crew",
+            PlanTexts.OnlyProblem(PlanTexts.WithPlan("crew = [\"Ro\"]\ncustodian = \"ro\"")).What
+        );
 
     [Fact]
-    public void The_sentence_names_file_line_column_and_what_is_allowed() => Assert.Equal(
-        "plan.toml, line 4, column 13: 'margin_db' is -1; 'margin_db' is a number above 0, at most 20, with a point, without quotes",
-        $"{PlanTexts.OnlyProblem(PlanTexts.WithPlan("margin_db = -1"))}");
+    public void The_sentence_names_file_line_column_and_what_is_allowed() =>
+        Assert.Equal(
+            "plan.toml, line 4, column 13: 'margin_db' is -1; 'margin_db' is a number above 0, at most 20, with a point, without quotes",
+            $"{PlanTexts.OnlyProblem(PlanTexts.WithPlan("margin_db = -1"))}"
+        );
 
     [Fact]
     public void A_slip_of_the_finger_gets_the_word_that_was_meant() =>
@@ -80,7 +85,10 @@ public class AWrongPlanIsRefusedByLine
     public void All_problems_of_both_files_are_told_at_once_up_to_twenty()
     {
         PlanReading reading = PlanFolder.Parse(
-            "specs = 1\norder = \"R 1 R\"\nmargin_db = 0\n", "segment,kind,speed_kmh,length_m\nA,smooth,,900\nB,smooth,80,-1\n", "folder");
+            "specs = 1\norder = \"R 1 R\"\nmargin_db = 0\n",
+            "segment,kind,speed_kmh,length_m\nA,smooth,,900\nB,smooth,80,-1\n",
+            "folder"
+        );
         Assert.Equal(["plan.toml", "plan.toml", "route.csv", "route.csv"], reading.Problems.Select(problem => problem.File).Order());
         string hopeless = "segment,kind,speed_kmh,length_m\n" + string.Concat(Enumerable.Repeat("A,smooth,x,y\n", 100));
         Assert.Equal(20, PlanTexts.WithRoute(hopeless).Problems.Count);
@@ -88,5 +96,8 @@ public class AWrongPlanIsRefusedByLine
 
     [Fact]
     public void A_plan_nested_without_end_is_refused_not_crashed() =>
-        Assert.Equal("lists or tables are nested too deep", PlanTexts.OnlyProblem(PlanTexts.WithPlan("a = " + new string('[', 50_000))).What);
+        Assert.Equal(
+            "lists or tables are nested too deep",
+            PlanTexts.OnlyProblem(PlanTexts.WithPlan("a = " + new string('[', 50_000))).What
+        );
 }

@@ -59,7 +59,9 @@ public class AWrongRouteIsRefusedByLine
     [Fact]
     public void A_column_that_is_nearly_known_draws_a_warning()
     {
-        PlanProblem warning = Assert.Single(PlanTexts.WithRoute("segment,kind,speed_kmh,length_m,limit_khm,colour\nA,smooth,80,900,70,red\n").Warnings);
+        PlanProblem warning = Assert.Single(
+            PlanTexts.WithRoute("segment,kind,speed_kmh,length_m,limit_khm,colour\nA,smooth,80,900,70,red\n").Warnings
+        );
         Assert.Contains("'limit_khm'", warning.What);
         Assert.Contains("'limit_kmh'", warning.Allowed);
     }

@@ -73,10 +73,24 @@ public class OrdersCancelADrift
         IReadOnlyList<OrderSize> sizes = OrderSize.Of(order, null, Terms);
         double dunnett = StudentT.TwoSidedP(2.67, 8);
         Assert.All(sizes, size => Assert.Equal((8, 2), (size.Df, size.Comparisons)));
-        Assert.All(sizes, size => Assert.Equal(
-            NoncentralT.NoncentralityForPower(0.8, 8, dunnett)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5), size.SmallestDb!.Value, 0.005));
-        Assert.All(OrderSize.Of(order, null, Terms, asksAllPairs: true), size => Assert.Equal(
-            NoncentralT.NoncentralityForPower(0.8, 8, 0.05 / 3)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5), size.SmallestDb!.Value, 1e-9));
+        Assert.All(
+            sizes,
+            size =>
+                Assert.Equal(
+                    NoncentralT.NoncentralityForPower(0.8, 8, dunnett)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5),
+                    size.SmallestDb!.Value,
+                    0.005
+                )
+        );
+        Assert.All(
+            OrderSize.Of(order, null, Terms, asksAllPairs: true),
+            size =>
+                Assert.Equal(
+                    NoncentralT.NoncentralityForPower(0.8, 8, 0.05 / 3)!.Value * Terms.RunMeanSdDb * Math.Sqrt(0.5),
+                    size.SmallestDb!.Value,
+                    1e-9
+                )
+        );
     }
 
     [Fact]
@@ -109,11 +123,14 @@ public class OrdersCancelADrift
         foreach (ImmutableList<Place> order in OrderProposals.Of(specs, runs))
         {
             OrderProposal shared = OrderSharing.Of(order, ["X", "Y"], ["Ro", "Tam"]);
-            Assert.All(OrderSize.Of(order, shared.Cars, Terms), size =>
-            {
-                Assert.Null(size.ConfoundedWith);
-                Assert.True(size.DriftCancels);
-            });
+            Assert.All(
+                OrderSize.Of(order, shared.Cars, Terms),
+                size =>
+                {
+                    Assert.Null(size.ConfoundedWith);
+                    Assert.True(size.DriftCancels);
+                }
+            );
         }
     }
 
@@ -149,7 +166,12 @@ public class OrdersCancelADrift
         new(1, "a", SegmentKind.Of("smooth"), Measures.Speed.FromKmh(kmh), Measures.Distance.FromMetres(metres));
 
     private static ImmutableList<Place> Order(string text) =>
-        [.. text.Split(' ').Select(word => word == "R" ? Place.Reference : new Place(int.Parse(word, System.Globalization.CultureInfo.InvariantCulture)))];
+        [
+            .. text.Split(' ')
+                .Select(word =>
+                    word == "R" ? Place.Reference : new Place(int.Parse(word, System.Globalization.CultureInfo.InvariantCulture))
+                ),
+        ];
 
     // what a drift would be taken for, by plain means of its values at the runs of a place and of R
     private static double DriftSeen(ImmutableList<Place> order, Place place, Func<double, double> drift)

@@ -15,7 +15,8 @@ internal static class PlanTexts
 
     public static PlanReading WithRoute(string route) => PlanFolder.Parse(Plan, route, "folder");
 
-    public static PlanReading WithOrder(string order, int specs) => PlanFolder.Parse($"specs = {specs}\norder = \"{order}\"", Route, "folder");
+    public static PlanReading WithOrder(string order, int specs) =>
+        PlanFolder.Parse($"specs = {specs}\norder = \"{order}\"", Route, "folder");
 
     public static PlanProblem OnlyProblem(PlanReading reading)
     {

@@ -18,7 +18,10 @@ public class TheDemoStudyIsAGoodPlanAndAWholeDay
         Assert.Equal(["Ro", "Tam"], plan.Crew.Select(member => member.Name));
         Assert.Equal("Harrinvik viaduct, 3 joints", plan.Route[6].Name);
         Assert.Equal([4, 7], plan.Route.Where(segment => segment.Kind.IsImpact).Select(segment => segment.Number));
-        Assert.All(plan.Route, segment => Assert.True(segment.NominalDb is not null && segment.StartMark is not null && segment.Limit is not null));
+        Assert.All(
+            plan.Route,
+            segment => Assert.True(segment.NominalDb is not null && segment.StartMark is not null && segment.Limit is not null)
+        );
         Assert.Empty(reading.Warnings);
     }
 
@@ -26,7 +29,8 @@ public class TheDemoStudyIsAGoodPlanAndAWholeDay
     public void The_custodians_list_fits_the_plan() =>
         Assert.Equal(["STANDARD", "STIFFENED"], SpecList.Parse(Text("specs.txt"), Demo().Plan!.SpecCount, out _)!.Names);
 
-    // own calculation of the demo's check values, docs/formulas.md: pairs in the brackets 1-2-3, 3-4-5, 5-6-7 and 7-8-9, a spoilt side left out
+    // own calculation of the demo's check values, docs/formulas.md: pairs in the brackets 1-2-3, 3-4-5, 5-6-7 and 7-8-9, a spoilt side left
+    // out
     [Fact]
     public void Every_line_of_the_day_is_taken_and_gives_the_known_paired_differences()
     {
@@ -45,8 +49,15 @@ public class TheDemoStudyIsAGoodPlanAndAWholeDay
     public void The_readings_lie_near_the_levels_that_the_plan_expects()
     {
         Plan plan = Demo().Plan!;
-        Assert.All(Driven().Runs.SelectMany(run => run.Readings), reading => Assert.InRange(
-            reading.Levels.MidpointDb - plan.Route[reading.Segment - 1].NominalDb!.Value, -plan.Limits.NominalDistanceDb, plan.Limits.NominalDistanceDb));
+        Assert.All(
+            Driven().Runs.SelectMany(run => run.Readings),
+            reading =>
+                Assert.InRange(
+                    reading.Levels.MidpointDb - plan.Route[reading.Segment - 1].NominalDb!.Value,
+                    -plan.Limits.NominalDistanceDb,
+                    plan.Limits.NominalDistanceDb
+                )
+        );
     }
 
     private static IEnumerable<double> Pairs(Study study, Func<Reading, bool> counts) =>

@@ -15,13 +15,21 @@ public class ThePlanIsFrozenFirst
     [InlineData("AMEND Impact_Margin_Db = 2.5 because joints are rough", "impact_margin_db", "2.0", "2.5")]
     [InlineData("amend main_measure=impact because that is the question", "main_measure", "steady", "impact")]
     [InlineData("amend order=R 1 R 1 R because a bracket more", "order", "R 1 R", "R 1 R 1 R")]
-    [InlineData("amend question=Louder, because of the joint? because it was unclear", "question", "Is the candidate louder?", "Louder, because of the joint?")]
+    [InlineData(
+        "amend question=Louder, because of the joint? because it was unclear",
+        "question",
+        "Is the candidate louder?",
+        "Louder, because of the joint?"
+    )]
     public void A_part_is_amended_with_its_reason_and_what_it_was(string typed, string what, string from, string to)
     {
         ADay day = Driven().Typed(typed);
         Amendment amendment = Assert.Single(day.Study.Amendments);
         Assert.Equal((what, from, to, 1), (amendment.What, amendment.From, amendment.To, amendment.AfterRun));
-        Assert.Equal(2, EntryKinds.EntryIn(day.Journal.Lines[0]) is FieldSession.Planning.PlanMade { Plan.ImpactMarginDb: var kept } ? kept : 0);
+        Assert.Equal(
+            2,
+            EntryKinds.EntryIn(day.Journal.Lines[0]) is FieldSession.Planning.PlanMade { Plan.ImpactMarginDb: var kept } ? kept : 0
+        );
     }
 
     [Fact]
@@ -92,9 +100,15 @@ public class ThePlanIsFrozenFirst
         ComparisonTerms before = StudyTerms.Of(seen.Study);
         seen.Typed($"amend {amendment} because we looked");
         ComparisonTerms after = StudyTerms.Of(seen.Study);
-        Assert.Equal((before.MainMeasure, before.MarginDb, before.ImpactMarginDb), (after.MainMeasure, after.MarginDb, after.ImpactMarginDb));
+        Assert.Equal(
+            (before.MainMeasure, before.MarginDb, before.ImpactMarginDb),
+            (after.MainMeasure, after.MarginDb, after.ImpactMarginDb)
+        );
         ComparisonTerms chosen = StudyTerms.ChosenAfter(seen.Study)!;
-        Assert.NotEqual((after.MainMeasure, after.MarginDb, after.ImpactMarginDb), (chosen.MainMeasure, chosen.MarginDb, chosen.ImpactMarginDb));
+        Assert.NotEqual(
+            (after.MainMeasure, after.MarginDb, after.ImpactMarginDb),
+            (chosen.MainMeasure, chosen.MarginDb, chosen.ImpactMarginDb)
+        );
         string verdict = ReportMarkdown.Of(DayReport.Of(seen.Study, null, new Provenance(1, "", "")));
         Assert.Contains("Chosen after the data", verdict, StringComparison.Ordinal);
     }
@@ -110,7 +124,9 @@ public class ThePlanIsFrozenFirst
     [Fact]
     public void An_order_lengthened_in_the_middle_counts_too_once_a_comparison_could_be_seen()
     {
-        ADay day = Driven().Typed(["run 862", .. Run]).Typed("amend order=R 1 R 1 because more", "amend order=R 1 R 1 R because still more");
+        ADay day = Driven()
+            .Typed(["run 862", .. Run])
+            .Typed("amend order=R 1 R 1 because more", "amend order=R 1 R 1 R because still more");
         Assert.Equal([3, 4, 5], StudyTerms.OrderRunsOf(day.Study));
         Assert.Equal(2, StudyTerms.Of(day.Study).Looks!.Lengthened);
         Assert.Equal(0, StudyTerms.Of(Driven().Typed("amend order=R 1 R 1 R because why").Study).Looks!.Lengthened);
@@ -118,6 +134,13 @@ public class ThePlanIsFrozenFirst
 
     private static ADay Driven() => new ADay().Ready().Typed(["run 417", .. Run]);
 
-    private static string Question(ADay day) => string.Join('\n', DayReport.Of(day.Study, null, new Provenance(1, "", ""))
-        .Sections.Single(section => section.Part == ReportPart.Question).Blocks.OfType<Points>().SelectMany(points => points.Items));
+    private static string Question(ADay day) =>
+        string.Join(
+            '\n',
+            DayReport
+                .Of(day.Study, null, new Provenance(1, "", ""))
+                .Sections.Single(section => section.Part == ReportPart.Question)
+                .Blocks.OfType<Points>()
+                .SelectMany(points => points.Items)
+        );
 }

@@ -29,7 +29,9 @@ public class TyresAreCalculated
         Assert.Equal(13.8, size.TurnsPerSecond(Speed.FromKmh(100)), 0.05);
     }
 
-    /// <summary>Worked by hand, c / (pi (rim + section height)) with c = 331.3 sqrt(1 + t/273.15); within the published 190..250 Hz for usual sizes.</summary>
+    /// <summary>
+    /// Worked by hand, c / (pi (rim + section height)) with c = 331.3 sqrt(1 + t/273.15); within the published 190..250 Hz for usual sizes.
+    /// </summary>
     [Theory]
     [InlineData("225/45R18", 195.6, 203.8)]
     [InlineData("205/55R16", 210.4, 219.2)]
@@ -93,7 +95,9 @@ public class TyresAreCalculated
         Assert.Equal(0.27, SpeedCost.Db(Speed.FromMph(65), Speed.KmPerMile, SpeedCost.MostFactor), 0.005);
     }
 
-    /// <summary>Worked by hand from Gay-Lussac's law: (230 + 101.325) 283.15/293.15 - 101.325 = 218.7 kPa, 333.15/293.15: 275.2 kPa.</summary>
+    /// <summary>
+    /// Worked by hand from Gay-Lussac's law: (230 + 101.325) 283.15/293.15 - 101.325 = 218.7 kPa, 333.15/293.15: 275.2 kPa.
+    /// </summary>
     [Theory]
     [InlineData(230, 20, 10, 218.7)]
     [InlineData(230, 20, 60, 275.2)]

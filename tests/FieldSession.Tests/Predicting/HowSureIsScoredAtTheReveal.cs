@@ -25,7 +25,10 @@ public class HowSureIsScoredAtTheReveal
     [InlineData("sure=very")]
     [InlineData("sure=%")]
     public void What_is_neither_is_refused(string sure) =>
-        Assert.Contains("80%", Driven().Refusal($"predict Ro feature=862 {sure}").ToString().Replace("1% to 100%", "80%", StringComparison.Ordinal));
+        Assert.Contains(
+            "80%",
+            Driven().Refusal($"predict Ro feature=862 {sure}").ToString().Replace("1% to 100%", "80%", StringComparison.Ordinal)
+        );
 
     // own scale, docs/formulas.md: step 1 is the chance of pointing blindly, step 5 certainty, evenly between
     [Theory]
@@ -100,7 +103,8 @@ public class HowSureIsScoredAtTheReveal
         return prompt;
     }
 
-    private static OpenedKey Key => new([new CodedSpec(new("417"), "A"), new CodedSpec(new("862"), "B")], "A", [], new MarkCheck([], [], ReadByTwo: true), true);
+    private static OpenedKey Key =>
+        new([new CodedSpec(new("417"), "A"), new CodedSpec(new("862"), "B")], "A", [], new MarkCheck([], [], ReadByTwo: true), true);
 
     private static Prediction Of(int step, int? percent) =>
         new("Ro", new("862"), step, null, null, PredictionBasis.Guess, null, default) { SurePercent = percent };
@@ -108,14 +112,21 @@ public class HowSureIsScoredAtTheReveal
     private static Study Locked(string ofRo, string ofTam) =>
         Driven().Typed($"predict Ro feature={ofRo} sure=4", $"predict Tam feature={ofTam} sure=80%").Study;
 
-    private static ADay Driven() => new ADay().Ready()
-        .Typed("run 417", "6062", "6466", "71.4", "run 862", "6062", "6466", "71.4", "calibration after 94.0");
+    private static ADay Driven() =>
+        new ADay().Ready().Typed("run 417", "6062", "6466", "71.4", "run 862", "6062", "6466", "71.4", "calibration after 94.0");
 
-    private static string Section(Report report) => string.Join('\n', report.Sections.Single(section => section.Title == "Predictions").Blocks
-        .SelectMany(block => block switch
-        {
-            Points points => points.Items,
-            Paragraph paragraph => [paragraph.Words],
-            _ => [],
-        }));
+    private static string Section(Report report) =>
+        string.Join(
+            '\n',
+            report
+                .Sections.Single(section => section.Title == "Predictions")
+                .Blocks.SelectMany(block =>
+                    block switch
+                    {
+                        Points points => points.Items,
+                        Paragraph paragraph => [paragraph.Words],
+                        _ => [],
+                    }
+                )
+        );
 }

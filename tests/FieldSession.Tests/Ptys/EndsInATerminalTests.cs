@@ -1,6 +1,8 @@
 namespace FieldSession.Tests.Ptys;
 
-/// <summary>However the program ends, the terminal is given back, what was typed is in the study, and the next start goes on there.</summary>
+/// <summary>
+/// However the program ends, the terminal is given back, what was typed is in the study, and the next start goes on there.
+/// </summary>
 [Collection(Pty.Collection)]
 public sealed class EndsInATerminalTests
 {

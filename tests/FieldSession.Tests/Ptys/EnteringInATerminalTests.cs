@@ -53,7 +53,11 @@ public sealed class EnteringInATerminalTests
         Assert.Equal(["first", "second", "third"], program.Study.Notes.Select(note => note.Words));
     }
 
-    private static PtyTerminal Entering(ProgramInATerminal program) => program.Terminal
-        .Start([ProgramInATerminal.Path, "enter", program.StudyPath])
-        .Type("; first\r").Until("note: first").Type("; second\r").Until("note: second");
+    private static PtyTerminal Entering(ProgramInATerminal program) =>
+        program
+            .Terminal.Start([ProgramInATerminal.Path, "enter", program.StudyPath])
+            .Type("; first\r")
+            .Until("note: first")
+            .Type("; second\r")
+            .Until("note: second");
 }

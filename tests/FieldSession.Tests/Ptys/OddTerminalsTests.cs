@@ -41,7 +41,13 @@ public sealed class OddTerminalsTests
         using ProgramInATerminal program = new();
         program.Driving(PtyTerminal.Plainly, ("NO_COLOR", noColour)).OnTheRoad().Terminal.Type("x").Until("does nothing").Type(CtrlQ);
         Assert.Equal(0, program.Terminal.Ended());
-        int[] parts = [.. program.Terminal.Looks.SelectMany(look => look.Split(';')).Where(part => part.Length > 0).Select(part => int.Parse(part, CultureInfo.InvariantCulture))];
+        int[] parts =
+        [
+            .. program
+                .Terminal.Looks.SelectMany(look => look.Split(';'))
+                .Where(part => part.Length > 0)
+                .Select(part => int.Parse(part, CultureInfo.InvariantCulture)),
+        ];
         Assert.Equal(isColoured, parts.Any(part => part is (>= 30 and <= 38) or (>= 40 and <= 48) or (>= 90 and <= 107)));
     }
 
@@ -64,7 +70,15 @@ public sealed class OddTerminalsTests
         using ProgramInATerminal program = new();
         PtyTerminal terminal = program.Driving().OnTheRoad().Terminal.Type("63").Until("> 63");
         terminal.Resize(120, 40).Until("> 63").Resize(20, 5).Until("2 Quarry road").Until("> 63");
-        terminal.Type("65\r").Until("3 Bridge joint").Resize(60, 20).Until("NEXT 3 of 3").Until("63-65").Resize(80, 24).Until("NEXT 3 of 3").Type(CtrlQ);
+        terminal
+            .Type("65\r")
+            .Until("3 Bridge joint")
+            .Resize(60, 20)
+            .Until("NEXT 3 of 3")
+            .Until("63-65")
+            .Resize(80, 24)
+            .Until("NEXT 3 of 3")
+            .Type(CtrlQ);
         Assert.Equal((0, ""), (terminal.Ended(), terminal.NotGivenBack));
     }
 
@@ -98,7 +112,10 @@ public sealed class OddTerminalsTests
     public void Typed_letters_of_any_script_are_kept_and_a_paste_that_was_torn_is_refused_not_stored()
     {
         using ProgramInATerminal program = new();
-        PtyTerminal terminal = program.Driving().Terminal.Type("; \u00fc 21 \u00b0 \u6f22\u5b57 e\u0301\r").Until("note: \u00fc 21 \u00b0 \u6f22\u5b57 e\u0301");
+        PtyTerminal terminal = program
+            .Driving()
+            .Terminal.Type("; \u00fc 21 \u00b0 \u6f22\u5b57 e\u0301\r")
+            .Until("note: \u00fc 21 \u00b0 \u6f22\u5b57 e\u0301");
         string words = string.Concat(Enumerable.Repeat("\u00fc\u00b0\u6f22", 200));
         terminal.Type(";").Type(Pasted(words)).Until("\u00fc\u00b0").Type("\r").Until("can't be read").Type(CtrlQ);
         Assert.Equal(0, terminal.Ended());

@@ -23,7 +23,8 @@ internal static class Pty
 {
     public const string Collection = "pseudo terminals";
 
-    public static string? WhyNot => !OperatingSystem.IsLinux() ? "pseudo terminals are asked for as Linux names them"
+    public static string? WhyNot =>
+        !OperatingSystem.IsLinux() ? "pseudo terminals are asked for as Linux names them"
         : !File.Exists("/usr/bin/setsid") && !File.Exists("/bin/setsid") ? "'setsid' is missing (package util-linux)"
         : null;
 }

@@ -36,7 +36,8 @@ internal sealed class PtyScreen(int columns, int rows)
     {
         get
         {
-            IEnumerable<string> lines = Enumerable.Range(0, _cells.GetLength(0))
+            IEnumerable<string> lines = Enumerable
+                .Range(0, _cells.GetLength(0))
                 .Select(row => string.Concat(Enumerable.Range(0, _cells.GetLength(1)).Select(column => _cells[row, column])).TrimEnd());
             return string.Join('\n', lines);
         }
@@ -76,7 +77,9 @@ internal sealed class PtyScreen(int columns, int rows)
             State.Ground => Grounded(rune, c),
             State.Escape => Escaped(c),
             State.Control => Controlled(c),
-            State.Command => c == '\a' ? State.Ground : c == '\x1b' ? State.CommandEscape : State.Command,
+            State.Command => c == '\a' ? State.Ground
+            : c == '\x1b' ? State.CommandEscape
+            : State.Command,
             _ => State.Ground,
         };
     }
@@ -188,5 +191,6 @@ internal sealed class PtyScreen(int columns, int rows)
         }
     }
 
-    private static int Number(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
+    private static int Number(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int number) ? number : 0;
 }

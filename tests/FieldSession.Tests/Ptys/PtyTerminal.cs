@@ -48,19 +48,29 @@ internal sealed class PtyTerminal : IDisposable
     public string[] Looks => Locked(screen => screen.Looks.ToArray());
 
     /// <summary>What the program wrote since this was asked last, codes and all.</summary>
-    public string TakeHeard() => Locked(_ =>
-    {
-        string heard = _heard.ToString();
-        _heard.Clear();
-        return heard;
-    });
+    public string TakeHeard() =>
+        Locked(_ =>
+        {
+            string heard = _heard.ToString();
+            _heard.Clear();
+            return heard;
+        });
 
-    /// <summary>What is left to be put back: settings that differ from before, modes that are still on; empty: the terminal was given back.</summary>
-    public string NotGivenBack => Locked(screen =>
-    {
-        string[] on = [.. screen.Modes.Where(mode => mode.Value != (mode.Key == 25)).Where(mode => mode.Key is not (7 or 12)).Select(mode => $"?{mode.Key}")];
-        return (Settings().SequenceEqual(_settingsBefore) ? "" : "settings ") + string.Join(' ', on);
-    });
+    /// <summary>
+    /// What is left to be put back: settings that differ from before, modes that are still on; empty: the terminal was given back.
+    /// </summary>
+    public string NotGivenBack =>
+        Locked(screen =>
+        {
+            string[] on =
+            [
+                .. screen
+                    .Modes.Where(mode => mode.Value != (mode.Key == 25))
+                    .Where(mode => mode.Key is not (7 or 12))
+                    .Select(mode => $"?{mode.Key}"),
+            ];
+            return (Settings().SequenceEqual(_settingsBefore) ? "" : "settings ") + string.Join(' ', on);
+        });
 
     /// <summary>Whether the program is still there.</summary>
     public bool IsRunning => _program is { HasExited: false };
@@ -82,7 +92,17 @@ internal sealed class PtyTerminal : IDisposable
             start.ArgumentList.Add(word);
         }
 
-        (string, string?)[] usual = [("DisableRealDriverIO", null), ("TERM", "xterm-256color"), ("HOME", _home), ("XDG_STATE_HOME", null), ("XDG_CONFIG_HOME", null), ("NO_COLOR", null), ("LINES", null), ("COLUMNS", null)];
+        (string, string?)[] usual =
+        [
+            ("DisableRealDriverIO", null),
+            ("TERM", "xterm-256color"),
+            ("HOME", _home),
+            ("XDG_STATE_HOME", null),
+            ("XDG_CONFIG_HOME", null),
+            ("NO_COLOR", null),
+            ("LINES", null),
+            ("COLUMNS", null),
+        ];
         foreach ((string name, string? value) in usual.Concat(settings))
         {
             start.Environment[name] = value;
@@ -123,7 +143,7 @@ internal sealed class PtyTerminal : IDisposable
     public string Settled()
     {
         string before = Screen;
-        for (int still = 0; still < 3 && IsRunning;)
+        for (int still = 0; still < 3 && IsRunning; )
         {
             Thread.Sleep(100);
             still = Screen == before ? still + 1 : 0;

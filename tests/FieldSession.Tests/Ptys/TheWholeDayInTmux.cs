@@ -10,7 +10,9 @@ using FieldSession.Tests.Sealing;
 
 namespace FieldSession.Tests.Ptys;
 
-/// <summary>The demo day typed into the real program in a real terminal, from calibration to the report: the same journal as by lines.</summary>
+/// <summary>
+/// The demo day typed into the real program in a real terminal, from calibration to the report: the same journal as by lines.
+/// </summary>
 [Collection(Pty.Collection)]
 public sealed partial class TheWholeDayInTmux : IDisposable
 {
@@ -74,7 +76,11 @@ public sealed partial class TheWholeDayInTmux : IDisposable
             (startsRun ? tmux.Answer("") : tmux.Type(isWords ? $":{line}" : line).Press("Enter")).Until($"saved {saved} ");
         }
 
-        tmux.Until("F4     the order is driven and the meter checked").Press("F4").Until("parked").Answer("parked").Until("Blind summary, by code only");
+        tmux.Until("F4     the order is driven and the meter checked")
+            .Press("F4")
+            .Until("parked")
+            .Answer("parked")
+            .Until("Blind summary, by code only");
     }
 
     private static void Predict(Tmux tmux)

@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 
 namespace FieldSession.Tests.Ptys;
 
-/// <summary>A program in a real terminal of 80x24: tmux draws it, keys go in as from a keyboard, and the screen comes out as text.</summary>
+/// <summary>
+/// A program in a real terminal of 80x24: tmux draws it, keys go in as from a keyboard, and the screen comes out as text.
+/// </summary>
 internal sealed class Tmux : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
@@ -18,7 +20,8 @@ internal sealed class Tmux : IDisposable
     }
 
     /// <summary>Why there can't be such a terminal here; null: there can.</summary>
-    public static string? WhyNot => new[] { "/usr/bin/tmux", "/bin/tmux", "/usr/local/bin/tmux" }.Any(File.Exists) ? null : "tmux is not installed here";
+    public static string? WhyNot =>
+        new[] { "/usr/bin/tmux", "/bin/tmux", "/usr/local/bin/tmux" }.Any(File.Exists) ? null : "tmux is not installed here";
 
     /// <summary>What is shown.</summary>
     public string Screen => Run(["capture-pane", "-p"]);
@@ -95,7 +98,18 @@ internal sealed class Tmux : IDisposable
             start.ArgumentList.Add(word);
         }
 
-        foreach ((string name, string? value) in new (string, string?)[] { ("DisableRealDriverIO", null), ("TMUX", null), ("NO_COLOR", null), ("HOME", _home), ("XDG_STATE_HOME", null), ("XDG_CONFIG_HOME", null), ("LC_ALL", "C.UTF-8") })
+        foreach (
+            (string name, string? value) in new (string, string?)[]
+            {
+                ("DisableRealDriverIO", null),
+                ("TMUX", null),
+                ("NO_COLOR", null),
+                ("HOME", _home),
+                ("XDG_STATE_HOME", null),
+                ("XDG_CONFIG_HOME", null),
+                ("LC_ALL", "C.UTF-8"),
+            }
+        )
         {
             start.Environment[name] = value;
         }

@@ -9,7 +9,9 @@ namespace FieldSession.Tests.Rating;
 internal static class AnEarDay
 {
     public static ADay AtTheStop(params ImmutableList<string> attributes) =>
-        new ADay(ADay.ShortPlan with { Attributes = attributes }).Ready().Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "725");
+        new ADay(ADay.ShortPlan with { Attributes = attributes })
+            .Ready()
+            .Typed("run 417", "5860", "6365", "714", "run 862", "5961", "6466", "725");
 
     public static EarFindings Found(ADay day) => EarFindings.Of(day.Study, StudyTerms.Of(day.Study));
 

@@ -15,8 +15,9 @@ public sealed class ForcedChoicesTests
         string answer = day.Answer(Ten).Words;
         Assert.Equal(
             "set 1: 10 trials, 862 or 417, 'which is louder' on 2 Quarry road, two-sided; trial 1 of 10 is next"
-            + "; NOT HEARD is out of reach: 75 % right would be found with a chance of 24 % only, 35 trials make it 80 %",
-            answer);
+                + "; NOT HEARD is out of reach: 75 % right would be found with a chance of 24 % only, 35 trials make it 80 %",
+            answer
+        );
         Assert.DoesNotContain("out of reach", AnEarDay.AtTheStop().Answer("trials 862 417 n=40 x").Words, StringComparison.Ordinal);
     }
 
@@ -31,7 +32,13 @@ public sealed class ForcedChoicesTests
         Assert.Contains("Ro has chosen in set 1", day.Refusal("slip Ro").Why, StringComparison.Ordinal);
         Assert.Contains("nothing to take back", AnEarDay.AtTheStop().Typed(Ten, "slip Tam").Refusal("u").Why, StringComparison.Ordinal);
         string[] slip = [.. OrderSlip.Rows(day.Study.ChoiceSets[0], 1)];
-        Assert.Contains(string.Join("   ", Enumerable.Range(1, 5).Select(t => $"{t,3}  {day.Study.ChoiceSets[0].CodeAt(t, 1)} {day.Study.ChoiceSets[0].CodeAt(t, 2)}")), slip);
+        Assert.Contains(
+            string.Join(
+                "   ",
+                Enumerable.Range(1, 5).Select(t => $"{t, 3}  {day.Study.ChoiceSets[0].CodeAt(t, 1)} {day.Study.ChoiceSets[0].CodeAt(t, 2)}")
+            ),
+            slip
+        );
     }
 
     [Fact]
@@ -42,7 +49,10 @@ public sealed class ForcedChoicesTests
         Assert.Contains("counted apart: with the meter seen", day.Answer("choose Tam first").Words, StringComparison.Ordinal);
         Assert.Contains("counted apart: with the meter seen", day.Answer("choose Ro first").Words, StringComparison.Ordinal);
         day.Typed("choose Ro first unseen");
-        Assert.Equal([ChoiceSight.MeterSeen, ChoiceSight.MeterSeen, ChoiceSight.Unseen], day.Study.ChoiceSets[0].Choices.Select(choice => choice.Sight));
+        Assert.Equal(
+            [ChoiceSight.MeterSeen, ChoiceSight.MeterSeen, ChoiceSight.Unseen],
+            day.Study.ChoiceSets[0].Choices.Select(choice => choice.Sight)
+        );
         ADay before = new ADay().Ready().Typed("run 417", "5860", "6365", "714", Ten, "choose Tam first");
         Assert.Equal(ChoiceSight.Unseen, before.Study.ChoiceSets[0].Choices[0].Sight);
     }
@@ -83,8 +93,8 @@ public sealed class ForcedChoicesTests
         Assert.Equal(place, AnEarDay.AtTheStop().Typed(Ten, $"choose Tam {typed}").Study.ChoiceSets[0].Choices[0].Place);
 
     [Fact]
-    public void Nobody_answers_by_code() => Assert.Contains(
-        "does not know the codes", AnEarDay.AtTheStop().Typed(Ten).Refusal("choose Tam 862").Why, StringComparison.Ordinal);
+    public void Nobody_answers_by_code() =>
+        Assert.Contains("does not know the codes", AnEarDay.AtTheStop().Typed(Ten).Refusal("choose Tam 862").Why, StringComparison.Ordinal);
 
     [Theory]
     [InlineData("choose Ilse first", "not in the crew")]
@@ -115,11 +125,19 @@ public sealed class ForcedChoicesTests
 
     [Fact]
     public void Nobody_chooses_while_the_car_is_on_a_run() =>
-        Assert.Contains("choices at a stop", AnEarDay.AtTheStop().Typed(Ten, "run 417").Refusal("choose Tam first").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "choices at a stop",
+            AnEarDay.AtTheStop().Typed(Ten, "run 417").Refusal("choose Tam first").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
-    public void In_a_triangle_the_odd_one_is_chosen_by_its_place() => Assert.Contains(
-        "by its place", AnEarDay.AtTheStop().Typed("trials 862 417 n=12 kind=triangle odd one").Refusal("choose Tam 862").Why, StringComparison.Ordinal);
+    public void In_a_triangle_the_odd_one_is_chosen_by_its_place() =>
+        Assert.Contains(
+            "by its place",
+            AnEarDay.AtTheStop().Typed("trials 862 417 n=12 kind=triangle odd one").Refusal("choose Tam 862").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_set_ends_by_its_plan_alone_and_its_last_choice_stands()

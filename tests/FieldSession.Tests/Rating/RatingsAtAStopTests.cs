@@ -35,11 +35,19 @@ public sealed class RatingsAtAStopTests
 
     [Fact]
     public void Nobody_rates_twice() =>
-        Assert.Contains("already", AnEarDay.AtTheStop().Typed("rate Tam roar 6").Refusal("rate TAM coarse roar 7").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "already",
+            AnEarDay.AtTheStop().Typed("rate Tam roar 6").Refusal("rate TAM coarse roar 7").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Nobody_rates_while_the_car_is_on_a_run() =>
-        Assert.Contains("ratings at a stop", AnEarDay.AtTheStop().Typed("run 417").Refusal("rate Tam roar 6").Why, StringComparison.Ordinal);
+        Assert.Contains(
+            "ratings at a stop",
+            AnEarDay.AtTheStop().Typed("run 417").Refusal("rate Tam roar 6").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void Nothing_is_rated_before_anything_is_driven() =>
@@ -54,8 +62,12 @@ public sealed class RatingsAtAStopTests
     }
 
     [Fact]
-    public void Nothing_is_rated_once_the_data_are_frozen() => Assert.Contains(
-        "frozen", AnEarDay.AtTheStop().Typed("calibration after 94", "predict Ro feature=862 sure=3").Refusal("rate Tam roar 6").Why, StringComparison.Ordinal);
+    public void Nothing_is_rated_once_the_data_are_frozen() =>
+        Assert.Contains(
+            "frozen",
+            AnEarDay.AtTheStop().Typed("calibration after 94", "predict Ro feature=862 sure=3").Refusal("rate Tam roar 6").Why,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void The_plan_may_change_what_is_rated()
@@ -67,7 +79,9 @@ public sealed class RatingsAtAStopTests
     [Fact]
     public void The_seat_is_the_one_of_the_run_unless_it_is_said()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "end", "run 862 driver=Tam", "end", "rate Tam roar 6", "rate Ro roar 6", "rate Ro slap 6 seat=REAR");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "end", "run 862 driver=Tam", "end", "rate Tam roar 6", "rate Ro roar 6", "rate Ro slap 6 seat=REAR");
         Assert.Equal(["driver", "co-driver", "rear"], day.Study.Ratings.Select(r => r.Seat));
     }
 
@@ -114,7 +128,15 @@ public sealed class RatingsAtAStopTests
     [Fact]
     public void The_journal_read_back_tells_the_same_ratings_choices_and_extras()
     {
-        ADay day = AnEarDay.AtTheStop().Typed("extra c=74.2 rec=take12", "rate Tam roar 6.25", "trials 417 862 n=6 seg=2 side=862 which is louder", "slip Ilse", "choose Ro first unseen");
+        ADay day = AnEarDay
+            .AtTheStop()
+            .Typed(
+                "extra c=74.2 rec=take12",
+                "rate Tam roar 6.25",
+                "trials 417 862 n=6 seg=2 side=862 which is louder",
+                "slip Ilse",
+                "choose Ro first unseen"
+            );
         Study again = Logbook.Fold(day.Book.Lines);
         Assert.Equal(day.Study.Ratings, again.Ratings);
         Assert.Equal(day.Study.ChoiceSets[0].Choices, again.ChoiceSets[0].Choices);

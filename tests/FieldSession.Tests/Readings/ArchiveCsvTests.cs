@@ -12,7 +12,9 @@ public class ArchiveCsvTests
     [Fact]
     public void The_archive_of_the_reference_case_reads_line_by_line()
     {
-        IReadOnlyList<ArchiveRow> lines = ArchiveCsv.Read(Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv")).Content!;
+        IReadOnlyList<ArchiveRow> lines = ArchiveCsv
+            .Read(Path.Combine(AppContext.BaseDirectory, "References", "cases", "06-aba-archive", "archive.csv"))
+            .Content!;
 
         Assert.Equal(15, lines.Count);
         Assert.Equal(new ArchiveRow(new EarlierScatter("1", "all", 1, 0.41, 0.1, 9, 0.72)), lines[0]);
@@ -23,7 +25,8 @@ public class ArchiveCsvTests
     public void A_scatter_without_degrees_of_freedom_is_unknown() =>
         Assert.Equal(
             new ArchiveRow(new EarlierScatter("1", "impact", 0, null, 1, 0, null)),
-            Assert.Single(Read(Header, "1,impact,1,0,NA,1,0,").Content!));
+            Assert.Single(Read(Header, "1,impact,1,0,NA,1,0,").Content!)
+        );
 
     [Theory]
     [InlineData("1,loud,8,1,0.4,0.1,9,0.7", "column 'cls': 'loud': no class")]
@@ -39,7 +42,8 @@ public class ArchiveCsvTests
     public void A_day_has_one_line_a_class() =>
         Assert.Contains(
             "line 3, column 'day': '1': this day has a line for all already",
-            Assert.Single(Read(Header, "1,all,8,1,0.4,0.1,9,0.7", "1,all,8,1,0.4,0.1,9,0.7").ProblemLines()));
+            Assert.Single(Read(Header, "1,all,8,1,0.4,0.1,9,0.7", "1,all,8,1,0.4,0.1,9,0.7").ProblemLines())
+        );
 
     [Fact]
     public void An_archive_without_a_day_is_refused() =>

@@ -14,12 +14,18 @@ public sealed class LegsCsvTests
 {
     private const string Header = "day,car,code,distance_km,energy_kwh";
 
-    private static FileRead<IReadOnlyList<LegRow>> Read(string text) => LegsCsv.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)), "legs.csv", null);
+    private static FileRead<IReadOnlyList<LegRow>> Read(string text) =>
+        LegsCsv.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)), "legs.csv", null);
 
     [Fact]
     public void Columns_are_found_by_name_and_units_stand_in_the_names()
     {
-        LegFigures leg = Read("note,CODE,car,day,Distance_mi,energy_kwh,air_start_f,air_end_c,wind_mph,speed_mph,start,minutes,driver\n,417,X,1,132,38.6,50,12,10,60,09:10,135,Ro\n").Content![0].Leg.Figures;
+        LegFigures leg = Read(
+            "note,CODE,car,day,Distance_mi,energy_kwh,air_start_f,air_end_c,wind_mph,speed_mph,start,minutes,driver\n"
+                + ",417,X,1,132,38.6,50,12,10,60,09:10,135,Ro\n"
+        )
+            .Content![0]
+            .Leg.Figures;
         Assert.Equal((132 * 1.609344, 38.6), (leg.Distance.Kilometres, leg.Energy.Amount));
         Assert.Equal(10, leg.AirAtStart!.Value.Celsius, 1e-9);
         Assert.Equal(12, leg.AirAtEnd!.Value.Celsius);
@@ -58,14 +64,20 @@ public sealed class LegsCsvTests
     [Fact]
     public void Charge_that_rises_is_refused_by_line()
     {
-        FileRead<IReadOnlyList<LegRow>> read = Read("day,car,code,distance_km,soc_start_percent,soc_end_percent,usable_kwh\n1,X,417,200,31,80,75\n");
+        FileRead<IReadOnlyList<LegRow>> read = Read(
+            "day,car,code,distance_km,soc_start_percent,soc_end_percent,usable_kwh\n1,X,417,200,31,80,75\n"
+        );
         Assert.Contains("legs.csv, line 2: the state of charge rises", Assert.Single(read.Problems).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_missing_column_and_an_empty_file_are_said()
     {
-        Assert.Contains("column 'code': the column is missing", Read("day,car,distance_km\n1,X,2\n").Problems[0].ToString(), StringComparison.Ordinal);
+        Assert.Contains(
+            "column 'code': the column is missing",
+            Read("day,car,distance_km\n1,X,2\n").Problems[0].ToString(),
+            StringComparison.Ordinal
+        );
         Assert.Contains("no leg below the header", Read(Header + "\n").Problems[0].ToString(), StringComparison.Ordinal);
     }
 
@@ -76,7 +88,8 @@ public sealed class LegsCsvTests
             "leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10 driver=Ro",
             "leg day=1 car=Y code=862 km=212.4 soc=80-31 usable=75 t0=6 at=09:10",
             "leg day=2 car=X code=862 mi=132 kwh=38.4",
-            "leg day=2 car=Y code=417 km=212.4 kwh=37.6 w shower, and \"sleet\"");
+            "leg day=2 car=Y code=417 km=212.4 kwh=37.6 w shower, and \"sleet\""
+        );
         ADay again = new();
         foreach (LegRow row in LegsCsv.Read(new MemoryStream(Csv(day)), "legs.csv", null).Content!)
         {
@@ -123,7 +136,8 @@ public sealed class LegsCsvTests
         Assert.Empty(day.Study.Legs);
     }
 
-    private static byte[] Csv(ADay day) => FieldSession.Store.Exports.Exports.All.Single(file => file.Name == "legs.csv").BytesOf(ExportSource.Of(day.Book));
+    private static byte[] Csv(ADay day) =>
+        FieldSession.Store.Exports.Exports.All.Single(file => file.Name == "legs.csv").BytesOf(ExportSource.Of(day.Book));
 
     private static (int Code, string Output, string Error) Run(ADay day, string path)
     {

@@ -57,7 +57,8 @@ public class ReadingsCsvRefusalTests
     public void An_impact_can_not_be_called_steady() =>
         Assert.Contains(
             "'steady': the kind impact is read as a peak",
-            CsvText.Problem(CsvText.Header + ",class", "1,417,A,impact,58,60,,steady"));
+            CsvText.Problem(CsvText.Header + ",class", "1,417,A,impact,58,60,,steady")
+        );
 
     [Theory]
     [InlineData("1,862,A,smooth,58,60,,0,blue,1,am", "column 'code': '862': run 1 has 417 here on line 2; one code a run")]
@@ -66,7 +67,10 @@ public class ReadingsCsvRefusalTests
     [InlineData("1,417,A,smooth,58,60,,0,red,1,am", "column 'car': 'red': run 1 has blue here on line 2")]
     [InlineData("1,417,A,smooth,58,60,,0,blue,2,am", "column 'slot': '2': run 1 has 1 here on line 2")]
     [InlineData("1,417,A,smooth,58,60,,0,blue,1,pm", "column 'session': 'pm': run 1 has am here on line 2")]
-    [InlineData("2,417,A,coarse,58,60,,0,blue,1,am", "column 'kind': 'coarse': segment A has the kind smooth on line 2; one kind a segment")]
+    [InlineData(
+        "2,417,A,coarse,58,60,,0,blue,1,am",
+        "column 'kind': 'coarse': segment A has the kind smooth on line 2; one kind a segment"
+    )]
     public void A_run_and_a_segment_say_the_same_on_every_row(string row, string expected) =>
         Assert.Contains(expected, CsvText.Problem(CsvText.Header + ",minutes,car,slot,session", "1,417,A,smooth,58,60,,0,blue,1,am", row));
 
@@ -74,12 +78,17 @@ public class ReadingsCsvRefusalTests
     public void A_segment_lasts_as_long_on_every_row() =>
         Assert.Contains(
             "column 'seconds': '9': segment A has '8' here on line 2; one duration a segment",
-            CsvText.Problem(CsvText.Header + ",seconds", "1,417,A,smooth,58,60,,8", "2,417,A,smooth,58,60,,9"));
+            CsvText.Problem(CsvText.Header + ",seconds", "1,417,A,smooth,58,60,,8", "2,417,A,smooth,58,60,,9")
+        );
 
     [Fact]
     public void A_file_of_more_than_five_million_rows_is_a_clear_no()
     {
-        byte[] rows = [.. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good), .. Enumerable.Repeat("\n,,,,,,", CsvLimits.Rows).SelectMany(row => Encoding.UTF8.GetBytes(row))];
+        byte[] rows =
+        [
+            .. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good),
+            .. Enumerable.Repeat("\n,,,,,,", CsvLimits.Rows).SelectMany(row => Encoding.UTF8.GetBytes(row)),
+        ];
 
         Assert.Contains("line 5000002: more than 5000000 rows; split the file", Assert.Single(CsvText.ReadBytes(rows).ProblemLines()));
     }
@@ -88,7 +97,8 @@ public class ReadingsCsvRefusalTests
     public void A_segment_has_one_class() =>
         Assert.Contains(
             "column 'class': 'impact': segment A is steady on line 2; one class a segment",
-            CsvText.Problem(CsvText.Header + ",class", "1,417,A,kerb,58,60,,steady", "2,417,A,kerb,58,60,,impact"));
+            CsvText.Problem(CsvText.Header + ",class", "1,417,A,kerb,58,60,,steady", "2,417,A,kerb,58,60,,impact")
+        );
 
     [Theory]
     [InlineData("", "the file is empty")]
@@ -116,7 +126,11 @@ public class ReadingsCsvRefusalTests
     [Fact]
     public void Bytes_that_are_no_utf8_are_refused_with_their_line()
     {
-        FileRead<MeasuredDay> read = CsvText.ReadBytes([.. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good + "\n1,417,"), 0xE4, .. Encoding.UTF8.GetBytes(",smooth,58,60,\n")]);
+        FileRead<MeasuredDay> read = CsvText.ReadBytes([
+            .. Encoding.UTF8.GetBytes(CsvText.Header + "\n" + Good + "\n1,417,"),
+            0xE4,
+            .. Encoding.UTF8.GetBytes(",smooth,58,60,\n"),
+        ]);
 
         Assert.Contains("day.csv, line 3: bytes that are not UTF-8", Assert.Single(read.ProblemLines()));
     }
@@ -124,7 +138,10 @@ public class ReadingsCsvRefusalTests
     [Fact]
     public void A_file_in_utf16_is_refused()
     {
-        FileRead<MeasuredDay> read = CsvText.ReadBytes([.. Encoding.Unicode.GetPreamble(), .. Encoding.Unicode.GetBytes(CsvText.Header + "\n" + Good + "\n")]);
+        FileRead<MeasuredDay> read = CsvText.ReadBytes([
+            .. Encoding.Unicode.GetPreamble(),
+            .. Encoding.Unicode.GetBytes(CsvText.Header + "\n" + Good + "\n"),
+        ]);
 
         Assert.Null(read.Content);
     }
@@ -147,7 +164,8 @@ public class ReadingsCsvRefusalTests
     public void More_than_a_thousand_columns_are_a_clear_no() =>
         Assert.Contains(
             "1207 columns; at most 1000 are read",
-            CsvText.Problem(CsvText.Header + string.Concat(Enumerable.Repeat(",x", 1200)), Good));
+            CsvText.Problem(CsvText.Header + string.Concat(Enumerable.Repeat(",x", 1200)), Good)
+        );
 
     [Fact]
     public void A_million_columns_are_a_clear_no()
@@ -171,7 +189,8 @@ public class ReadingsCsvRefusalTests
     public void More_than_fifty_cars_or_sessions_are_a_clear_no(string column) =>
         Assert.Contains(
             $"line 52, column '{column}': more than 50 {column}s",
-            CsvText.Problem([CsvText.Header + "," + column, .. Enumerable.Range(1, 51).Select(i => $"{i},417,A,smooth,58,60,,x{i}")]));
+            CsvText.Problem([CsvText.Header + "," + column, .. Enumerable.Range(1, 51).Select(i => $"{i},417,A,smooth,58,60,,x{i}")])
+        );
 
     [Theory]
     [InlineData("slot")]
@@ -179,16 +198,29 @@ public class ReadingsCsvRefusalTests
     public void More_than_a_thousand_runs_side_by_side_are_a_clear_no(string column) =>
         Assert.Contains(
             "1002 runs, some of them side by side",
-            CsvText.Problem([CsvText.Header + "," + column, .. Enumerable.Range(1, 1002).Select(i => $"{i},{i % 2},A,smooth,58,60,,{i / 2}")]));
+            CsvText.Problem([
+                CsvText.Header + "," + column,
+                .. Enumerable.Range(1, 1002).Select(i => $"{i},{i % 2},A,smooth,58,60,,{i / 2}"),
+            ])
+        );
 
     [Fact]
     public void A_thousand_runs_one_after_the_other_are_read() =>
-        Assert.Equal(1500, CsvText.Day([CsvText.Header + ",minutes", .. Enumerable.Range(1, 1500).Select(i => $"{i},417,A,smooth,58,60,,{i}")]).Levels.Count);
+        Assert.Equal(
+            1500,
+            CsvText
+                .Day([CsvText.Header + ",minutes", .. Enumerable.Range(1, 1500).Select(i => $"{i},417,A,smooth,58,60,,{i}")])
+                .Levels.Count
+        );
 
     [Fact]
     public void Many_runs_on_many_segments_are_a_clear_no()
     {
-        string[] rows = [.. Enumerable.Range(1, 2500).Select(run => $"{run},417,A,smooth,58,60,"), .. Enumerable.Range(1, 2000).Select(i => $"1,417,S{i},smooth,58,60,")];
+        string[] rows =
+        [
+            .. Enumerable.Range(1, 2500).Select(run => $"{run},417,A,smooth,58,60,"),
+            .. Enumerable.Range(1, 2000).Select(i => $"1,417,S{i},smooth,58,60,"),
+        ];
 
         Assert.Contains("line 4501, column 'segment': more than 5000000 runs times segments", CsvText.Problem([CsvText.Header, .. rows]));
     }
@@ -197,12 +229,17 @@ public class ReadingsCsvRefusalTests
     public void Many_runs_of_many_codes_are_a_clear_no() =>
         Assert.Contains(
             "line 19232, column 'segment': more than 1000000 runs times codes, cars and sessions",
-            CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, 19_231).Select(run => $"{run},{run % 50},A,smooth,58,60,")]));
+            CsvText.Problem([CsvText.Header, .. Enumerable.Range(1, 19_231).Select(run => $"{run},{run % 50},A,smooth,58,60,")])
+        );
 
     [Fact]
     public void Many_codes_on_many_segments_are_a_clear_no()
     {
-        string[] rows = [.. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"), .. Enumerable.Range(1, 4000).Select(i => $"1,1,S{i},smooth,58,60,")];
+        string[] rows =
+        [
+            .. Enumerable.Range(1, 50).Select(code => $"{code},{code},A,smooth,58,60,"),
+            .. Enumerable.Range(1, 4000).Select(i => $"1,1,S{i},smooth,58,60,"),
+        ];
 
         Assert.Contains("column 'segment': more than 200000 codes times segments", CsvText.Problem([CsvText.Header, .. rows]));
     }

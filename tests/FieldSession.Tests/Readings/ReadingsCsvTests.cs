@@ -17,13 +17,19 @@ public class ReadingsCsvTests
     [Fact]
     public void Columns_come_in_any_order_and_letter_case_and_others_are_passed_over()
     {
-        MeasuredLevel level = Assert.Single(CsvText.Day(
-            "NOTE,High,low,spoilt,segment,Kind,Code,RUN,minutes,car,slot,session",
-            "\"two lorries, close\",60,58,t,Mill lane,smooth,417,3,35.5,blue,2,morning").Levels);
+        MeasuredLevel level = Assert.Single(
+            CsvText
+                .Day(
+                    "NOTE,High,low,spoilt,segment,Kind,Code,RUN,minutes,car,slot,session",
+                    "\"two lorries, close\",60,58,t,Mill lane,smooth,417,3,35.5,blue,2,morning"
+                )
+                .Levels
+        );
 
         Assert.Equal(
             new MeasuredLevel(3, "417", "Mill lane", "smooth", MeasureClass.Steady, 58, 60, true, "traffic", 35.5, "blue", "2", "morning"),
-            level);
+            level
+        );
     }
 
     [Fact]
@@ -74,7 +80,15 @@ public class ReadingsCsvTests
     [Fact]
     public void A_byte_order_mark_carriage_returns_empty_lines_and_a_missing_last_line_break_do_no_harm()
     {
-        byte[] bytes = [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(CsvText.Header + "\r\n1,417,Überführung,rough,58,60,\r\n\r\n,,,,,,\r\n2,862,Überführung,rough,59,61,")];
+        byte[] bytes =
+        [
+            0xEF,
+            0xBB,
+            0xBF,
+            .. Encoding.UTF8.GetBytes(
+                CsvText.Header + "\r\n1,417,Überführung,rough,58,60,\r\n\r\n,,,,,,\r\n2,862,Überführung,rough,59,61,"
+            ),
+        ];
 
         MeasuredDay day = CsvText.ReadBytes(bytes).Content!;
 
@@ -112,7 +126,11 @@ public class ReadingsCsvTests
     [Fact]
     public void A_quoted_value_may_hold_commas_quotes_and_line_breaks()
     {
-        MeasuredDay day = CsvText.Day(CsvText.Header + ",note", "1,417,\"Mill lane, \"\"upper\"\"\",smooth,58,60,,\"a\nb\"", "2,862,C,smooth,58,60,,");
+        MeasuredDay day = CsvText.Day(
+            CsvText.Header + ",note",
+            "1,417,\"Mill lane, \"\"upper\"\"\",smooth,58,60,,\"a\nb\"",
+            "2,862,C,smooth,58,60,,"
+        );
 
         Assert.Equal(["Mill lane, \"upper\"", "C"], day.Levels.Select(level => level.Segment));
     }

@@ -3,8 +3,8 @@ using FieldSession.Tests.References;
 namespace FieldSession.Tests.Readings;
 
 /// <summary>
-/// The days of the reference cases, read through the CSV reader; sources: SOURCE.md beside each case. That they compare as expected is held where
-/// the days themselves are.
+/// The days of the reference cases, read through the CSV reader; sources: SOURCE.md beside each case. That they compare as expected is held
+/// where the days themselves are.
 /// </summary>
 public class ReferenceDaysAsCsvTests
 {

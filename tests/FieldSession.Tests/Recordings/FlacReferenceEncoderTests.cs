@@ -5,8 +5,8 @@ using FieldSession.Store.Recordings;
 namespace FieldSession.Tests.Recordings;
 
 /// <summary>
-/// FLAC against files made by the reference encoder, `flac` of the distribution (Debian: package flac): every sample that went in comes out. Where the
-/// encoder is not installed the tests fail and say so; `.ci/run` installs it.
+/// FLAC against files made by the reference encoder, `flac` of the distribution (Debian: package flac): every sample that went in comes
+/// out. Where the encoder is not installed the tests fail and say so; `.ci/run` installs it.
 /// </summary>
 public sealed class FlacReferenceEncoderTests : IDisposable
 {
@@ -59,13 +59,15 @@ public sealed class FlacReferenceEncoderTests : IDisposable
     [InlineData("-l", "0")]
     [InlineData("-r", "0,8")]
     [InlineData("-A", "rectangle", "-p")]
-    public void Every_kind_of_prediction_comes_out_as_it_went_in(params string[] words) => ComesOut(Music(24, 1, 30_000, 7), 24, 1, ["--lax", .. words]);
+    public void Every_kind_of_prediction_comes_out_as_it_went_in(params string[] words) =>
+        ComesOut(Music(24, 1, 30_000, 7), 24, 1, ["--lax", .. words]);
 
     [Theory]
     [InlineData(1)]
     [InlineData(3)]
     [InlineData(8)]
-    public void Every_number_of_channels_comes_out_as_it_went_in(int channels) => ComesOut(Music(16, channels, 9000, 11), 16, channels, ["--channel-map=none"]);
+    public void Every_number_of_channels_comes_out_as_it_went_in(int channels) =>
+        ComesOut(Music(16, channels, 9000, 11), 16, channels, ["--channel-map=none"]);
 
     [Fact]
     public void Silence_full_scale_wasted_bits_and_white_noise_come_out_as_they_went_in()
@@ -121,7 +123,21 @@ public sealed class FlacReferenceEncoderTests : IDisposable
             file.Write(60 + (samples.Length * width));
             file.Write("WAVEfmt "u8);
             file.Write(40);
-            foreach (int word in new[] { 0xFFFE, channels, RateHz & 0xFFFF, RateHz >> 16, RateHz * width * channels & 0xFFFF, RateHz * width * channels >> 16, width * channels, 8 * width, 22, bits })
+            foreach (
+                int word in new[]
+                {
+                    0xFFFE,
+                    channels,
+                    RateHz & 0xFFFF,
+                    RateHz >> 16,
+                    RateHz * width * channels & 0xFFFF,
+                    RateHz * width * channels >> 16,
+                    width * channels,
+                    8 * width,
+                    22,
+                    bits,
+                }
+            )
             {
                 file.Write((ushort)word);
             }
@@ -187,12 +203,15 @@ public sealed class FlacReferenceEncoderTests : IDisposable
         double most = Math.ScaleB(1, bits - 1) - 1;
         return
         [
-            .. Enumerable.Range(0, frames * channels).Select(i =>
-            {
-                double t = i / channels / (double)RateHz;
-                double sound = (0.5 * Math.Sin(40 * t)) + (0.3 * Math.Sin(2800 * (t + (i % channels)))) + (0.15 * ((2 * lot.NextDouble()) - 1));
-                return (int)Math.Round(most * sound);
-            }),
+            .. Enumerable
+                .Range(0, frames * channels)
+                .Select(i =>
+                {
+                    double t = i / channels / (double)RateHz;
+                    double sound =
+                        (0.5 * Math.Sin(40 * t)) + (0.3 * Math.Sin(2800 * (t + (i % channels)))) + (0.15 * ((2 * lot.NextDouble()) - 1));
+                    return (int)Math.Round(most * sound);
+                }),
         ];
     }
 
@@ -201,7 +220,11 @@ public sealed class FlacReferenceEncoderTests : IDisposable
     {
         int[] left = Music(16, 1, 8000, 29);
         int[] noise = Music(16, 1, 8000, 31);
-        return [.. left.Zip(noise, (l, n) => new[] { l, (int)Math.Clamp((share * l) + (own * n), short.MinValue, short.MaxValue) }).SelectMany(frame => frame)];
+        return
+        [
+            .. left.Zip(noise, (l, n) => new[] { l, (int)Math.Clamp((share * l) + (own * n), short.MinValue, short.MaxValue) })
+                .SelectMany(frame => frame),
+        ];
     }
 
     private sealed record FlacRead(SoundFormat Format, int[] Samples, IReadOnlyList<string> Remarks);

@@ -73,7 +73,10 @@ public class SoundFileTests
     [InlineData("RIFF\0\0\0\0WAVEdata\0\0\0\0", "without a format")]
     [InlineData("RIFF\0\0\0\0WAVEfmt \u0010\0\0\0\u0001\0\u0001\0", "ends within its header")]
     [InlineData("RIFF\0\0\0\0WAVEfmt \u0010\0\0\0\u0001\0\u0001\0\u0040\u001f\0\0\0\0\0\0\u0001\0\b\0data", "8 bits a sample")]
-    [InlineData("RIFF\0\0\0\0WAVEfmt \u0010\0\0\0\u0001\0\u0001\0\u0040\u0006\0\0\0\0\0\0\u0002\0\u0010\0data", "1600 samples a second; levels need 8000")]
+    [InlineData(
+        "RIFF\0\0\0\0WAVEfmt \u0010\0\0\0\u0001\0\u0001\0\u0040\u0006\0\0\0\0\0\0\u0002\0\u0010\0data",
+        "1600 samples a second; levels need 8000"
+    )]
     [InlineData("fLaC\u0080\0\0\u0022short", "FLAC header is wrong")]
     public void What_is_no_recording_for_levels_says_why(string bytes, string why)
     {

@@ -8,7 +8,14 @@ internal static class FoundNumbers
     public static Dictionary<string, object?> Of(ClassComparisons classes)
     {
         Dictionary<string, object?> found = [];
-        foreach ((string name, ClassComparison? comparison) in new[] { ("all", classes.All), ("steady", classes.Steady), ("impact", classes.Impact) })
+        foreach (
+            (string name, ClassComparison? comparison) in new[]
+            {
+                ("all", classes.All),
+                ("steady", classes.Steady),
+                ("impact", classes.Impact),
+            }
+        )
         {
             if (comparison is not null)
             {

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace FieldSession.Tests.References;
 
-/// <summary>One folder of reference recordings. A tolerance is absolute here, always, in the quantity's unit (README.md beside the cases).</summary>
+/// <summary>
+/// One folder of reference recordings. A tolerance is absolute here, always, in the quantity's unit (README.md beside the cases).
+/// </summary>
 internal sealed class RecordingCase
 {
     private readonly string _folder;
@@ -11,14 +13,18 @@ internal sealed class RecordingCase
     private RecordingCase(string folder)
     {
         _folder = folder;
-        _expected = File.ReadLines(PathOf("expected.csv")).Skip(1).Where(line => line != "").Select(line => line.Split(',', 4))
+        _expected = File.ReadLines(PathOf("expected.csv"))
+            .Skip(1)
+            .Where(line => line != "")
+            .Select(line => line.Split(',', 4))
             .ToDictionary(cells => cells[0], cells => (cells[1], double.Parse(cells[2], CultureInfo.InvariantCulture)));
     }
 
     public static RecordingCase Open(string name) => new(Path.Combine(AppContext.BaseDirectory, "References", "recordings", name));
 
     /// <summary>All quantities that begin with these words.</summary>
-    public IEnumerable<string> Quantities(string begin = "") => _expected.Keys.Where(name => name.StartsWith(begin, StringComparison.Ordinal));
+    public IEnumerable<string> Quantities(string begin = "") =>
+        _expected.Keys.Where(name => name.StartsWith(begin, StringComparison.Ordinal));
 
     public string PathOf(string file) => Path.Combine(_folder, file);
 

@@ -21,12 +21,19 @@ internal sealed class ReferenceCase
     {
         string[] lines = File.ReadAllLines(PathOf(file));
         string[] header = Cells(lines[0]);
-        return [.. lines.Skip(1).Where(line => line != "").Select(line => header.Zip(Cells(line)).ToDictionary(x => x.First, x => x.Second))];
+        return
+        [
+            .. lines.Skip(1).Where(line => line != "").Select(line => header.Zip(Cells(line)).ToDictionary(x => x.First, x => x.Second)),
+        ];
     }
 
     /// <summary>Holds every expected row against the numbers; rows of the other estimator in gappy data only have to be near.</summary>
     /// <returns>How many rows were held.</returns>
-    public int Check(IReadOnlyDictionary<string, object?> found, Func<string, double?>? nearEnough = null, Func<string, bool>? leaveOut = null)
+    public int Check(
+        IReadOnlyDictionary<string, object?> found,
+        Func<string, double?>? nearEnough = null,
+        Func<string, bool>? leaveOut = null
+    )
     {
         List<string> offenders = [];
         int rows = 0;
@@ -47,8 +54,7 @@ internal sealed class ReferenceCase
         return rows;
     }
 
-    public static double Number(string text) =>
-        text == "Inf" ? double.PositiveInfinity : double.Parse(text, CultureInfo.InvariantCulture);
+    public static double Number(string text) => text == "Inf" ? double.PositiveInfinity : double.Parse(text, CultureInfo.InvariantCulture);
 
     private static string? Offence(string expected, object? found, double tolerance)
     {

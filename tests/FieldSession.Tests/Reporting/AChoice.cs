@@ -19,7 +19,17 @@ internal static class AChoice
             40,
             false,
             new ChoiceSize(40, 0.5, 27, 0.75, power, power, 1),
-            new ChoiceCounts(40, 27, new SpecCode("862"), p, 0.51, 0.81, 20, [new PersonCount("Ro", 14, 20), new PersonCount("Tam", 13, 20)]));
+            new ChoiceCounts(
+                40,
+                27,
+                new SpecCode("862"),
+                p,
+                0.51,
+                0.81,
+                20,
+                [new PersonCount("Ro", 14, 20), new PersonCount("Tam", 13, 20)]
+            )
+        );
         Assert.Equal(word, choice.Verdict);
         return choice;
     }

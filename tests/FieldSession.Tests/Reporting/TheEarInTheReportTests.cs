@@ -12,8 +12,14 @@ namespace FieldSession.Tests.Reporting;
 
 public sealed class TheEarInTheReportTests
 {
-    private static OpenedKey Key(SpecCode control) => new(
-        [new CodedSpec(new SpecCode("417"), "STANDARD"), new CodedSpec(new SpecCode("862"), "STIFFENED")], control.Digits == "417" ? "STANDARD" : "STIFFENED", [], new MarkCheck([], [], ReadByTwo: true), true);
+    private static OpenedKey Key(SpecCode control) =>
+        new(
+            [new CodedSpec(new SpecCode("417"), "STANDARD"), new CodedSpec(new SpecCode("862"), "STIFFENED")],
+            control.Digits == "417" ? "STANDARD" : "STIFFENED",
+            [],
+            new MarkCheck([], [], ReadByTwo: true),
+            true
+        );
 
     private static string Report(ADay day, OpenedKey? key = null) =>
         ReportMarkdown.Of(DayReport.Of(day.Study, key, new Provenance(day.Book.Lines.Count, day.Book.HeadHash, "1")));
@@ -23,7 +29,11 @@ public sealed class TheEarInTheReportTests
     public void The_demo_day_was_heard_blind()
     {
         string report = Report(ExportedDay.Demo());
-        Assert.Contains("Ear: HEARD BLIND: 'which is louder', Sallowheath lane, 862 or 417, two-sided: 862 chosen 9 of 10 unseen, two-sided p 0.021", report, StringComparison.Ordinal);
+        Assert.Contains(
+            "Ear: HEARD BLIND: 'which is louder', Sallowheath lane, 862 or 417, two-sided: 862 chosen 9 of 10 unseen, two-sided p 0.021",
+            report,
+            StringComparison.Ordinal
+        );
         Assert.Contains("| roar | 862 | Tam, co-driver | 6 | 7 | -1.00 |", report, StringComparison.Ordinal);
         Assert.Single(report.Split("too few for a test").Skip(1));
         Assert.DoesNotContain("STIFFENED", report, StringComparison.Ordinal);
@@ -40,8 +50,12 @@ public sealed class TheEarInTheReportTests
     }
 
     [Fact]
-    public void A_day_without_trials_says_so() => Assert.Contains(
-        "Ear: NOT TESTED ENOUGH: no forced choices were planned for this pair.", Report(AnEarDay.AtTheStop()), StringComparison.Ordinal);
+    public void A_day_without_trials_says_so() =>
+        Assert.Contains(
+            "Ear: NOT TESTED ENOUGH: no forced choices were planned for this pair.",
+            Report(AnEarDay.AtTheStop()),
+            StringComparison.Ordinal
+        );
 
     [Theory]
     [InlineData(MeterVerdict.Measured, EarVerdict.HeardBlind, "The crew heard a difference blind in this test (Ro and Tam")]
@@ -75,7 +89,13 @@ public sealed class TheEarInTheReportTests
     [InlineData("862", "sound", "0 of 2 named")]
     public void Whether_the_blind_held_is_told_with_the_reason_that_was_given(string control, string because, string words)
     {
-        ADay day = AnEarDay.AtTheStop().Typed("calibration after 94", "predict Ro feature=862 sure=4 because=sound", $"predict Tam feature=862 sure=3 because={because}");
+        ADay day = AnEarDay
+            .AtTheStop()
+            .Typed(
+                "calibration after 94",
+                "predict Ro feature=862 sure=4 because=sound",
+                $"predict Tam feature=862 sure=3 because={because}"
+            );
         Assert.Contains(words, string.Join(' ', UnblindingWords.Of(day.Study, Key(new SpecCode(control)))), StringComparison.Ordinal);
     }
 

@@ -12,7 +12,17 @@ public sealed class TheFactsOfTheDayTests
     [Fact]
     public void Facts_written_into_the_plan_are_in_the_report_and_the_missing_ones_are_named_in_one_line()
     {
-        ADay day = new(ADay.ShortPlan with { FactsTold = new DayFacts { Car = "small van, 2021", Meter = "class 1", UtcOffsetMinutes = -210 } });
+        ADay day = new(
+            ADay.ShortPlan with
+            {
+                FactsTold = new DayFacts
+                {
+                    Car = "small van, 2021",
+                    Meter = "class 1",
+                    UtcOffsetMinutes = -210,
+                },
+            }
+        );
         ReportSection section = FactsSection.Of(day.Study);
         string[] points = [.. section.Blocks.OfType<Points>().Single().Items];
         Assert.Contains("Car: small van, 2021.", points);
@@ -20,7 +30,8 @@ public sealed class TheFactsOfTheDayTests
         Assert.Contains("Local time: UTC-03:30; times in this report are UTC unless both are shown.", points);
         Assert.Equal(
             "Not written down: tyre size, tyres made, tread, hardness, cold pressures, position of the meter.",
-            section.Blocks.OfType<Paragraph>().Single().Words);
+            section.Blocks.OfType<Paragraph>().Single().Words
+        );
     }
 
     [Theory]

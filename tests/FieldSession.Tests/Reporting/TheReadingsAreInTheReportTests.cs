@@ -41,7 +41,10 @@ public sealed class TheReadingsAreInTheReportTests
         ADay day = new ADay().Ready();
         day.Typed("run 417", "5860", "6365", "714", "run 862", "6365", "6466", "72");
         ReadingsMap map = MapOf(day);
-        Assert.Equal([(MapHeat.FarBelow, "--"), (MapHeat.FarAbove, "++")], map.Rows[0].Cells.Select(cell => (cell.Heat, cell.Mark.Split(' ')[^1])));
+        Assert.Equal(
+            [(MapHeat.FarBelow, "--"), (MapHeat.FarAbove, "++")],
+            map.Rows[0].Cells.Select(cell => (cell.Heat, cell.Mark.Split(' ')[^1]))
+        );
         Assert.Equal([MapHeat.Near, MapHeat.Near], map.Rows[1].Cells.Select(cell => cell.Heat));
     }
 
@@ -52,8 +55,10 @@ public sealed class TheReadingsAreInTheReportTests
         return day;
     }
 
-    private static ReadingsMap MapOf(ADay day) => DayReport
-        .Of(day.Study, OpenedKey.In(day.Book.Entries), new Provenance(0, "", "1"))
-        .Sections.Single(section => section.Part == ReportPart.Readings)
-        .Blocks.OfType<ReadingsMap>().Single();
+    private static ReadingsMap MapOf(ADay day) =>
+        DayReport
+            .Of(day.Study, OpenedKey.In(day.Book.Entries), new Provenance(0, "", "1"))
+            .Sections.Single(section => section.Part == ReportPart.Readings)
+            .Blocks.OfType<ReadingsMap>()
+            .Single();
 }

@@ -39,7 +39,11 @@ public sealed class AKeyFileThatIsNotTheOneOpensNothing : IDisposable
     [Fact]
     public void A_note_that_names_a_spec_is_pointed_out_to_the_custodian_at_the_reveal()
     {
-        using AtThePrompt prompt = AWholeDay.Sealed("XYLOPHONE\nQUAGMIRE\n").Enter(AWholeDay.Ready).Drive(6).Enter("; felt like the quagmire to me\n");
+        using AtThePrompt prompt = AWholeDay
+            .Sealed("XYLOPHONE\nQUAGMIRE\n")
+            .Enter(AWholeDay.Ready)
+            .Drive(6)
+            .Enter("; felt like the quagmire to me\n");
         prompt.Predict(prompt.Now().Codes.First());
         string said = prompt.Must(0, prompt.RevealWords("a.key"));
         Assert.Contains("written before the reveal, names a spec: felt like the quagmire to me", said);

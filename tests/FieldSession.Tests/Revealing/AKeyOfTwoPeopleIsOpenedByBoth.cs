@@ -19,7 +19,16 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
         _prompt.Write("plan/plan.toml", AWholeDay.Plan);
         _prompt.Write("plan/route.csv", AWholeDay.Route);
         _prompt.Must(0, ["start", _prompt.Here("plan"), _prompt.Study]);
-        _seal = ["seal", _prompt.Study, "--specs", _prompt.Write("specs.txt", "ALPHA\nBETA\n"), "--key", _prompt.Here("a.key"), "--two-people"];
+        _seal =
+        [
+            "seal",
+            _prompt.Study,
+            "--specs",
+            _prompt.Write("specs.txt", "ALPHA\nBETA\n"),
+            "--key",
+            _prompt.Here("a.key"),
+            "--two-people",
+        ];
     }
 
     public void Dispose() => _prompt.Dispose();
@@ -48,7 +57,11 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
         string list = Asked(1, ["fitting", _prompt.Here("a.key"), "--csv"], first, second);
         Assert.DoesNotContain("ALPHA", list, StringComparison.Ordinal);
         Drive();
-        Assert.DoesNotContain("ALPHA", Asked(1, ["reveal", _prompt.Study, "--key", _prompt.Here("a.key")], first, second), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "ALPHA",
+            Asked(1, ["reveal", _prompt.Study, "--key", _prompt.Here("a.key")], first, second),
+            StringComparison.Ordinal
+        );
         Assert.Null(_prompt.Now().Opening);
     }
 
@@ -90,9 +103,18 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
             return new ConsoleKeyInfo(key, key == '\r' ? ConsoleKey.Enter : ConsoleKey.None, false, false, false);
         }
 
-        Assert.Equal(0, CommandLine.Run(_seal, _prompt.Outside() with { Error = said, Output = new StringWriter(), ReadKeyUnseen = Press }));
+        Assert.Equal(
+            0,
+            CommandLine.Run(_seal, _prompt.Outside() with { Error = said, Output = new StringWriter(), ReadKeyUnseen = Press })
+        );
         Assert.Equal(4, asked);
-        string[] both = [.. said.ToString().Split('\n').Where(line => line.StartsWith("four words by lot", StringComparison.Ordinal)).Select(line => line.Split(": ")[1].Trim())];
+        string[] both =
+        [
+            .. said.ToString()
+                .Split('\n')
+                .Where(line => line.StartsWith("four words by lot", StringComparison.Ordinal))
+                .Select(line => line.Split(": ")[1].Trim()),
+        ];
         Assert.Equal(2, both.Distinct().Count());
         Assert.NotNull(new KeyFile(_prompt.Outside().Lot).Open(_prompt.Here("a.key"), TwoPassphrases.Joined(both[0], both[1])).Key);
     }
@@ -100,7 +122,8 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
     private static string Offered(StringWriter said) =>
         said.ToString().Split('\n').Last(line => line.StartsWith("four words by lot", StringComparison.Ordinal)).Split(": ")[1].Trim();
 
-    private string Asked(int code, string[] words, string first, string second) => _prompt.Must(code, words, $"{first}\n{second}\n", passphrase: null);
+    private string Asked(int code, string[] words, string first, string second) =>
+        _prompt.Must(code, words, $"{first}\n{second}\n", passphrase: null);
 
     private void Drive()
     {
@@ -108,17 +131,23 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
         _prompt.Predict(_prompt.Now().Codes.First());
     }
 
-    private IEnumerable<string> Marks() => new KeyFile(_prompt.Outside().Lot).Open(_prompt.Here("a.key"), TwoPassphrases.Joined(First, Second)).Key!.Places
-        .OrderBy(line => _prompt.Now().DrivenCodes.ToList().IndexOf(line.Code))
-        .SelectMany(line => new[] { "--mark", $"{line.Code}={line.UnderTape}" });
+    private IEnumerable<string> Marks() =>
+        new KeyFile(_prompt.Outside().Lot)
+            .Open(_prompt.Here("a.key"), TwoPassphrases.Joined(First, Second))
+            .Key!.Places.OrderBy(line => _prompt.Now().DrivenCodes.ToList().IndexOf(line.Code))
+            .SelectMany(line => new[] { "--mark", $"{line.Code}={line.UnderTape}" });
 
-    private Tui Screens(OpenedStudy opened) => new(
-        opened.Logbook,
-        _prompt.Clock,
-        desk => desk with
-        {
-            OpenKey = (path, passphrase, ring) => DriveCommand.Tried(_prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(_prompt.Outside().Lot)),
-            TwoPassphrases = TwoPassphrases.Joined,
-        },
-        screen: ScreenName.Reveal);
+    private Tui Screens(OpenedStudy opened) =>
+        new(
+            opened.Logbook,
+            _prompt.Clock,
+            desk =>
+                desk with
+                {
+                    OpenKey = (path, passphrase, ring) =>
+                        DriveCommand.Tried(_prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(_prompt.Outside().Lot)),
+                    TwoPassphrases = TwoPassphrases.Joined,
+                },
+            screen: ScreenName.Reveal
+        );
 }

@@ -93,10 +93,22 @@ public class APaperKeyAndAnOpenStudy
     }
 
     private static string[] Reveal(AtThePrompt prompt, SpecCode[] codes) =>
-    [
-        "reveal", prompt.Study, "--paper", $"{codes[0]}=ALPHA", "--paper", $"{codes[1]}=BETA",
-        "--mark", $"{codes[0]}=ALPHA", "--mark", $"{codes[1]}=BETA", "--reader", "Ro", "--reader", "Ilse",
-    ];
+        [
+            "reveal",
+            prompt.Study,
+            "--paper",
+            $"{codes[0]}=ALPHA",
+            "--paper",
+            $"{codes[1]}=BETA",
+            "--mark",
+            $"{codes[0]}=ALPHA",
+            "--mark",
+            $"{codes[1]}=BETA",
+            "--reader",
+            "Ro",
+            "--reader",
+            "Ilse",
+        ];
 
     private static string Report(AtThePrompt prompt)
     {

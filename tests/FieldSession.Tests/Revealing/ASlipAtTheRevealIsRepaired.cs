@@ -5,7 +5,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Revealing;
 
-/// <summary>One wrong line in the evening costs nothing: marks are compared before anything is stored, and can be read again afterwards.</summary>
+/// <summary>
+/// One wrong line in the evening costs nothing: marks are compared before anything is stored, and can be read again afterwards.
+/// </summary>
 public sealed class ASlipAtTheRevealIsRepaired : IDisposable
 {
     private readonly AtThePrompt _prompt = AWholeDay.Sealed().Enter(AWholeDay.Ready).Drive(6);
@@ -47,7 +49,11 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
     {
         SpecCode[] codes = [.. _prompt.Now().DrivenCodes];
         string[] marks = [.. codes.Select(code => code == _beta ? "BETTA" : "ALPHA")];
-        string said = _prompt.Must(0, ["reveal", _prompt.Study, "--key", _prompt.Here("a.key")], $"{string.Join('\n', marks)}\nRo\nIlse\nbeta\n");
+        string said = _prompt.Must(
+            0,
+            ["reveal", _prompt.Study, "--key", _prompt.Here("a.key")],
+            $"{string.Join('\n', marks)}\nRo\nIlse\nbeta\n"
+        );
         Assert.Equal(3, said.Split("mark under the tape").Length - 1);
         Assert.True(_prompt.Now().Opening!.MarksAgree);
         Assert.Contains($"First read on the tyres of {_beta}: BETTA; read again as beta.", Report());
@@ -57,7 +63,10 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
     [Fact]
     public void Stored_as_it_was_read_it_withholds_the_names_and_a_later_reading_brings_them_back()
     {
-        Assert.Contains($"names withheld: the mark read on {_beta} is NOT the one in the key", _prompt.Must(1, [.. _mistyped, "--as-read"]));
+        Assert.Contains(
+            $"names withheld: the mark read on {_beta} is NOT the one in the key",
+            _prompt.Must(1, [.. _mistyped, "--as-read"])
+        );
         Assert.Contains($"withheld here: the mark read on {_beta} is NOT the one in the key.", Report());
         Assert.DoesNotContain("BETA (", Report());
 
@@ -70,7 +79,10 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
         Assert.Contains($"First read on the tyres of {_beta}: BETTA; read again as BETA.", report);
         Assert.DoesNotContain("are withheld", report);
         _prompt.Must(0, ["export", _prompt.Study, "--out", _prompt.Here("tables")]);
-        Assert.Contains(File.ReadLines(_prompt.Here("tables/key.csv")), row => row.StartsWith($"{_beta},BETA", StringComparison.Ordinal) && row.Contains("BETTA", StringComparison.Ordinal));
+        Assert.Contains(
+            File.ReadLines(_prompt.Here("tables/key.csv")),
+            row => row.StartsWith($"{_beta},BETA", StringComparison.Ordinal) && row.Contains("BETTA", StringComparison.Ordinal)
+        );
         Assert.Contains("entries, commitment and freeze hold", _prompt.Must(0, ["verify", _prompt.Study]));
     }
 
@@ -79,7 +91,10 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
     {
         Assert.Contains("the key is not open yet", _prompt.Must(1, Again("BETA")));
         _prompt.Must(1, [.. _mistyped, "--as-read"]);
-        Assert.Contains("not read by two", _prompt.Must(1, ["reveal", _prompt.Study, "--again", "--mark", $"{_beta}=BETA", "--reader", "Ro"]));
+        Assert.Contains(
+            "not read by two",
+            _prompt.Must(1, ["reveal", _prompt.Study, "--again", "--mark", $"{_beta}=BETA", "--reader", "Ro"])
+        );
         Assert.Contains("the key is open already", _prompt.Must(1, _right));
     }
 
@@ -89,17 +104,26 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
         _prompt.Must(1, [.. _mistyped, "--as-read"]);
         IReadOnlyList<Line> lines = JournalCheck.Of(_prompt.Study).LinesToFirstFailing;
         FieldSession.Revealing.MarksReadAgain claim = new(
-            [.. _prompt.Now().DrivenCodes.Select(code => new FieldSession.Revealing.MarkRead(code, "NOTHING"))], ["Ro", "Ilse"], []);
+            [.. _prompt.Now().DrivenCodes.Select(code => new FieldSession.Revealing.MarkRead(code, "NOTHING"))],
+            ["Ro", "Ilse"],
+            []
+        );
         Line forged = EntryKinds.Of(claim).Write(claim, lines.Count + 1, lines[^1].Hash, lines[^1].At, lines[^1].Strand);
         RuleBroken broken = Assert.Single(JournalRules.BrokenIn([.. lines, forged]));
         Assert.Contains("not as the line says", broken.Why);
     }
 
     private string[] Again(string beta) =>
-    [
-        "reveal", _prompt.Study, "--again", "--reader", "Ro", "--reader", "Ilse",
-        .. _prompt.Now().DrivenCodes.SelectMany(code => new[] { "--mark", $"{code}={(code == _beta ? beta : "ALPHA")}" }),
-    ];
+        [
+            "reveal",
+            _prompt.Study,
+            "--again",
+            "--reader",
+            "Ro",
+            "--reader",
+            "Ilse",
+            .. _prompt.Now().DrivenCodes.SelectMany(code => new[] { "--mark", $"{code}={(code == _beta ? beta : "ALPHA")}" }),
+        ];
 
     private int Lines() => JournalCheck.Of(_prompt.Study).LinesToFirstFailing.Count;
 

@@ -87,11 +87,13 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
         return _prompt.Must(code, !swapped ? words : [.. words.Select(Swapped), "--as-read"]);
     }
 
-    private static string Swapped(string word) => word.Contains("=BETA", StringComparison.Ordinal)
-        ? word.Replace("BETA", "ALPHA", StringComparison.Ordinal)
-        : word.Replace("=ALPHA", "=BETA", StringComparison.Ordinal);
+    private static string Swapped(string word) =>
+        word.Contains("=BETA", StringComparison.Ordinal)
+            ? word.Replace("BETA", "ALPHA", StringComparison.Ordinal)
+            : word.Replace("=ALPHA", "=BETA", StringComparison.Ordinal);
 
-    private IEnumerable<FieldSession.Journal.Entry> Entries() => JournalCheck.Of(_prompt.Study).LinesToFirstFailing.Select(EntryKinds.EntryIn);
+    private IEnumerable<FieldSession.Journal.Entry> Entries() =>
+        JournalCheck.Of(_prompt.Study).LinesToFirstFailing.Select(EntryKinds.EntryIn);
 
     private bool IsBeta(SpecCode code) => _specs[code] == "BETA";
 

@@ -29,7 +29,8 @@ public sealed class NoRoundedNumberContradictsItsWordTests
     [InlineData(0.0502, "0.0502")]
     [InlineData(0.02497, "0.02497")]
     [InlineData(0.00001, "< 0.0001")]
-    public void A_p_is_printed_on_its_own_side_of_5_and_of_2_and_a_half_percent(double p, string words) => Assert.Equal(words, Figures.Probability(p));
+    public void A_p_is_printed_on_its_own_side_of_5_and_of_2_and_a_half_percent(double p, string words) =>
+        Assert.Equal(words, Figures.Probability(p));
 
     [Theory]
     [InlineData(-1.2, 9.3, "-1 % to +9 %")]
@@ -37,8 +38,23 @@ public sealed class NoRoundedNumberContradictsItsWordTests
     [InlineData(0.04, 3.38, "+0.04 % to +3.38 %")]
     [InlineData(0.74, 1.02, "+0.74 % to +1.02 %")]
     [InlineData(-0.74, 1.98, "-0.74 % to +1.98 %")]
-    public void A_percentage_of_energy_has_the_digits_that_its_interval_carries_and_those_that_the_word_needs(double low, double high, string words) =>
-        Assert.Equal(words, EnergyWords.Interval95(new EnergyEstimate(0, 0) { Df = 4, Lo95Percent = low, Hi95Percent = high, MarginPercent = 2 }));
+    public void A_percentage_of_energy_has_the_digits_that_its_interval_carries_and_those_that_the_word_needs(
+        double low,
+        double high,
+        string words
+    ) =>
+        Assert.Equal(
+            words,
+            EnergyWords.Interval95(
+                new EnergyEstimate(0, 0)
+                {
+                    Df = 4,
+                    Lo95Percent = low,
+                    Hi95Percent = high,
+                    MarginPercent = 2,
+                }
+            )
+        );
 
     [Fact]
     public void On_random_days_no_printed_limit_contradicts_the_verdict()
@@ -55,7 +71,10 @@ public sealed class NoRoundedNumberContradictsItsWordTests
             {
                 Assert.Equal(conclusion.ShowsDifference, LeavesOut0(Figures.Interval95(steady.Overall)));
                 Assert.Equal(conclusion.ShowsEquivalence, LiesWithin(1, Figures.Interval90(steady.Overall)));
-                Assert.Equal(LeavesOut0(Figures.Interval95(steady.Overall)), LeavesOut0(Figures.Short95(steady.Overall)!.Replace("..", " to ", StringComparison.Ordinal)));
+                Assert.Equal(
+                    LeavesOut0(Figures.Interval95(steady.Overall)),
+                    LeavesOut0(Figures.Short95(steady.Overall)!.Replace("..", " to ", StringComparison.Ordinal))
+                );
             }
         }
     }
@@ -67,7 +86,8 @@ public sealed class NoRoundedNumberContradictsItsWordTests
 
     private static bool LiesWithin(double margin, string interval) => Limits(interval).All(limit => Math.Abs(limit) < margin);
 
-    private static double[] Limits(string interval) => [.. interval.Split(" to ").Select(limit => double.Parse(limit, CultureInfo.CurrentCulture))];
+    private static double[] Limits(string interval) =>
+        [.. interval.Split(" to ").Select(limit => double.Parse(limit, CultureInfo.CurrentCulture))];
 
     private static double Normal(Random lot) => Math.Sqrt(-2 * Math.Log(1 - lot.NextDouble())) * Math.Cos(2 * Math.PI * lot.NextDouble());
 }

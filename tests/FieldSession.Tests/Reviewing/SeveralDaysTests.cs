@@ -8,7 +8,11 @@ namespace FieldSession.Tests.Reviewing;
 /// <summary>Sessions on different days in one study: what differs between the days is said, and taken out.</summary>
 public sealed class SeveralDaysTests
 {
-    private static Plan Plan => ADay.ShortPlan with { Order = [.. "R 1 1 R 1 R R 1".Split(' ').Select(word => new Place(word == "R" ? 0 : 1))] };
+    private static Plan Plan =>
+        ADay.ShortPlan with
+        {
+            Order = [.. "R 1 1 R 1 R R 1".Split(' ').Select(word => new Place(word == "R" ? 0 : 1))],
+        };
 
     [Theory]
     [InlineData(0)]
@@ -30,12 +34,17 @@ public sealed class SeveralDaysTests
         string[] words = [.. SessionWords.Of(TwoDays(3))];
         Assert.Equal(3, words.Length);
         Assert.Equal("Session 1, 2026-02-03: 4 runs on 417, 862; air that day 6 to 6 degC; meter drift -0.1 dB.", words[0]);
-        Assert.Equal("Session 2, 2026-02-05: 4 runs on 417, 862; air that day 2 to 2 degC; meter drift 0.0 dB; the reference +2.9 dB against its first session.", words[1]);
+        Assert.Equal(
+            "Session 2, 2026-02-05: 4 runs on 417, 862; air that day 2 to 2 degC; meter drift 0.0 dB; the reference +2.9 dB "
+                + "against its first session.",
+            words[1]
+        );
         Assert.Contains("a column in the run model", words[2]);
     }
 
     [Fact]
-    public void A_study_of_one_session_says_nothing_of_sessions() => Assert.Empty(SessionWords.Of(new ADay().Ready().Typed("run 417", "5860").Study));
+    public void A_study_of_one_session_says_nothing_of_sessions() =>
+        Assert.Empty(SessionWords.Of(new ADay().Ready().Typed("run 417", "5860").Study));
 
     private static Study TwoDays(double louder)
     {
@@ -54,7 +63,8 @@ public sealed class SeveralDaysTests
         foreach ((int i, int code) in codes.Index())
         {
             double more = louder + (code == 862 ? 1 : 0) + (i % 2 * 0.2) + (i == 3 ? 0.1 : 0);
-            string Range(double level) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{level + more:0.0}-{level + more + 2:0.0}");
+            string Range(double level) =>
+                string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{level + more:0.0}-{level + more + 2:0.0}");
             day.Typed($"run {code}", Range(58), Range(63));
             day.Clock.Advance(TimeSpan.FromMinutes(20));
             day.Typed(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{71 + more:0.0}"));

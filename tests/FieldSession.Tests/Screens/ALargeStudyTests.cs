@@ -22,5 +22,6 @@ public sealed class ALargeStudyTests
         Assert.False(Rows(day.Study)[0].IsCovered);
     }
 
-    private static System.Collections.Immutable.ImmutableArray<SegmentRow> Rows(Study study) => RunningComparison.Of(study, FieldSession.Comparing.BlindComparison.Of);
+    private static System.Collections.Immutable.ImmutableArray<SegmentRow> Rows(Study study) =>
+        RunningComparison.Of(study, FieldSession.Comparing.BlindComparison.Of);
 }

@@ -52,7 +52,9 @@ public sealed class DrivePageTests
     [Fact]
     public void After_the_last_run_it_says_what_to_do_before_the_evening()
     {
-        ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "714", "run 862", "5860", "6365", "714", "run 417", "5860", "6365", "714");
+        ADay day = new ADay()
+            .Ready()
+            .Typed("run 417", "5860", "6365", "714", "run 862", "5860", "6365", "714", "run 417", "5860", "6365", "714");
         using Tui tui = new(day);
         Assert.Contains("calibration after", tui.Screen, StringComparison.Ordinal);
         tui.Keys(":calibration after 93.9<Enter>");
@@ -85,9 +87,17 @@ public sealed class DrivePageTests
     public void Wide_and_combining_characters_in_names_keep_the_columns_aligned()
     {
         Plan plan = ADay.ShortPlan;
-        plan = plan with { Route = plan.Route.SetItem(0, ADay.ASegment(1, "\u6f22\u5b57 lane", "smooth")).SetItem(1, ADay.ASegment(2, "cafe\u0301 road", "smooth")) };
+        plan = plan with
+        {
+            Route = plan
+                .Route.SetItem(0, ADay.ASegment(1, "\u6f22\u5b57 lane", "smooth"))
+                .SetItem(1, ADay.ASegment(2, "cafe\u0301 road", "smooth")),
+        };
         using Tui tui = new(new ADay(plan).Ready().Typed("run 417", "5860", "6365"), 120, 40);
-        string[] named = [.. tui.Rows.Where(row => row.Contains("lane  ", StringComparison.Ordinal) || row.Contains("road  ", StringComparison.Ordinal))];
+        string[] named =
+        [
+            .. tui.Rows.Where(row => row.Contains("lane  ", StringComparison.Ordinal) || row.Contains("road  ", StringComparison.Ordinal)),
+        ];
         string[] table = [.. named.Where(row => row.Contains("417", StringComparison.Ordinal))];
         Assert.Equal(2, table.Length);
         Assert.Single(table.Select(row => Columns.Of(row[..row.LastIndexOf("417", StringComparison.Ordinal)])).Distinct());

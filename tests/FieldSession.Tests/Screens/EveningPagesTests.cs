@@ -8,7 +8,13 @@ namespace FieldSession.Tests.Screens;
 /// <summary>What the screens of the evening look like, at three sizes of terminal.</summary>
 public sealed partial class EveningPagesTests
 {
-    public static TheoryData<int, int> Sizes => new() { { 60, 20 }, { 80, 24 }, { 120, 40 } };
+    public static TheoryData<int, int> Sizes =>
+        new()
+        {
+            { 60, 20 },
+            { 80, 24 },
+            { 120, 40 },
+        };
 
     [Theory]
     [MemberData(nameof(Sizes))]
@@ -64,7 +70,10 @@ public sealed partial class EveningPagesTests
             Recent =
             [
                 new("/crew/winter/QW-0114.study", "QW-0114: all 6 runs driven; next: the blind review, then the predictions"),
-                new("/crew/a/folder/with/a/very/long/name/that/goes/on/and/on/for/ever/DM-0207.study", "DM-0207: 3 of 9 runs driven; next: run 4"),
+                new(
+                    "/crew/a/folder/with/a/very/long/name/that/goes/on/and/on/for/ever/DM-0207.study",
+                    "DM-0207: 3 of 9 runs driven; next: run 4"
+                ),
             ],
             Open = _ => null,
         };
@@ -89,7 +98,8 @@ public sealed partial class EveningPagesTests
     [GeneratedRegex(@"\s+")]
     private static partial Regex Blanks();
 
-    private static void Approve(string page, int columns, int rows, Tui tui) => Golden.Approve(Name(page, columns, rows), tui.Screen + "\n");
+    private static void Approve(string page, int columns, int rows, Tui tui) =>
+        Golden.Approve(Name(page, columns, rows), tui.Screen + "\n");
 
     private static string Name(string page, int columns, int rows) => $"tests/FieldSession.Tests/Screens/Pages/{page}-{columns}x{rows}.txt";
 }

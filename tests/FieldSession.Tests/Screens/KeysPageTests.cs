@@ -34,9 +34,11 @@ public sealed class KeysPageTests
     }
 
     [Fact]
-    public void Every_named_key_is_known_to_the_terminal() => Assert.All(
-        KeyTable.Standard.Rows.SelectMany(row => row.Keys).Where(key => key.Length > 1),
-        key => Assert.True(global::Terminal.Gui.Input.Key.TryParse(key, out _), key));
+    public void Every_named_key_is_known_to_the_terminal() =>
+        Assert.All(
+            KeyTable.Standard.Rows.SelectMany(row => row.Keys).Where(key => key.Length > 1),
+            key => Assert.True(global::Terminal.Gui.Input.Key.TryParse(key, out _), key)
+        );
 
     [Fact]
     public void The_help_says_why_a_key_is_barred()

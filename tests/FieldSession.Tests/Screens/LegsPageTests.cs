@@ -6,24 +6,32 @@ namespace FieldSession.Tests.Screens;
 
 public sealed class LegsPageTests
 {
-    private static ADay Planned() => new(ARoute.Plan with
-    {
-        EnergyTold = new EnergyPlan
-        {
-            Usable = Energy.Of(75, EnergyUnit.KilowattHour),
-            Days =
-            [
-                new([new("X", new Place(0)), new("Y", new Place(1))]), new([new("X", new Place(0)), new("Y", new Place(1))]),
-                new([new("X", new Place(1)), new("Y", new Place(0))]), new([new("X", new Place(1)), new("Y", new Place(0))]),
-            ],
-        },
-    });
+    private static ADay Planned() =>
+        new(
+            ARoute.Plan with
+            {
+                EnergyTold = new EnergyPlan
+                {
+                    Usable = Energy.Of(75, EnergyUnit.KilowattHour),
+                    Days =
+                    [
+                        new([new("X", new Place(0)), new("Y", new Place(1))]),
+                        new([new("X", new Place(0)), new("Y", new Place(1))]),
+                        new([new("X", new Place(1)), new("Y", new Place(0))]),
+                        new([new("X", new Place(1)), new("Y", new Place(0))]),
+                    ],
+                },
+            }
+        );
 
     /// <summary>Three legs of the first day, made up.</summary>
-    private static ADay AtAStop() => Planned().Typed(
-        "leg day=1 car=X code=417 km=104.0 kwh=18.8 t0=5 t1=6.5 wind=2 kmh=88 at=09:30 driver=Ro",
-        "leg day=1 car=Y code=862 km=104.0 kwh=1.93 t0=5 at=09:30 driver=Una",
-        "leg day=1 car=X code=417 km=96.0 kwh=17.0 at=11:40 driver=Ro w shower");
+    private static ADay AtAStop() =>
+        Planned()
+            .Typed(
+                "leg day=1 car=X code=417 km=104.0 kwh=18.8 t0=5 t1=6.5 wind=2 kmh=88 at=09:30 driver=Ro",
+                "leg day=1 car=Y code=862 km=104.0 kwh=1.93 t0=5 at=09:30 driver=Una",
+                "leg day=1 car=X code=417 km=96.0 kwh=17.0 at=11:40 driver=Ro w shower"
+            );
 
     [Theory]
     [InlineData(60, 20)]

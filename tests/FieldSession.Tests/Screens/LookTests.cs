@@ -8,13 +8,17 @@ public sealed class LookTests
 {
     [Theory]
     [InlineData("ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-.,!?'/() ")]
-    public void Every_sign_of_the_block_font_has_rows_of_one_width(string signs) => Assert.All(signs, sign =>
-    {
-        string[]? dots = BlockFont.Dots($"{sign}");
-        Assert.NotNull(dots);
-        Assert.Equal(BlockFont.Height, dots.Length);
-        Assert.Single(dots.Select(row => row.Length).Distinct());
-    });
+    public void Every_sign_of_the_block_font_has_rows_of_one_width(string signs) =>
+        Assert.All(
+            signs,
+            sign =>
+            {
+                string[]? dots = BlockFont.Dots($"{sign}");
+                Assert.NotNull(dots);
+                Assert.Equal(BlockFont.Height, dots.Length);
+                Assert.Single(dots.Select(row => row.Length).Distinct());
+            }
+        );
 
     [Theory]
     [InlineData("Carrowedge", 120, 5, 5)]

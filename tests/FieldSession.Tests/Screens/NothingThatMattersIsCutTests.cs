@@ -19,7 +19,10 @@ public class NothingThatMattersIsCutTests
         tui.Keys("<Enter>5457<Enter>6470t<Enter>");
         Assert.Contains("from where the chippings begin", tui.Screen, StringComparison.Ordinal);
         tui.Keys("6365<Enter>697<Enter>6486<Enter>");
-        TheHouse.NoneOf(tui.Rows.Take(FirstRowOfActs).Where(row => row.Contains(Cut, StringComparison.Ordinal)), "what is on the drive screen is there to its end");
+        TheHouse.NoneOf(
+            tui.Rows.Take(FirstRowOfActs).Where(row => row.Contains(Cut, StringComparison.Ordinal)),
+            "what is on the drive screen is there to its end"
+        );
         Assert.Contains("wide: traffic?", tui.Screen, StringComparison.Ordinal);
     }
 

@@ -71,7 +71,11 @@ public sealed class PlanScreenTests : IDisposable
         CopyDemo();
         using Tui tui = Open(columns, rows);
         tui.Keys("<Ctrl+T>" + string.Concat(Enumerable.Repeat("<CursorRight>", 6)));
-        Assert.Contains("start_mark", tui.Screen.Split('\n').Single(line => line.Contains(" segment  ", StringComparison.Ordinal)), StringComparison.Ordinal);
+        Assert.Contains(
+            "start_mark",
+            tui.Screen.Split('\n').Single(line => line.Contains(" segment  ", StringComparison.Ordinal)),
+            StringComparison.Ordinal
+        );
         Assert.Contains("town sign with the he", tui.Screen, StringComparison.Ordinal);
         Assert.Contains("= town sign with the", tui.Screen, StringComparison.Ordinal);
     }
@@ -93,7 +97,10 @@ public sealed class PlanScreenTests : IDisposable
         EditedPlan table = new(_folder, _ => []);
         using Tui tui = Open(80, 24, table);
         tui.Keys("<Ctrl+T><Ctrl+T>0,4<Enter>");
-        Assert.Contains(table.Sheet.Remarks, remark => remark.Row == table.Sheet.FirstLimit && remark.Words.Contains("without a reason", StringComparison.Ordinal));
+        Assert.Contains(
+            table.Sheet.Remarks,
+            remark => remark.Row == table.Sheet.FirstLimit && remark.Words.Contains("without a reason", StringComparison.Ordinal)
+        );
         tui.Keys("old meter<Enter><Ctrl+S>");
         Limits limits = PlanFolder.Read(_folder).Plan!.Limits;
         Assert.Equal((0.4, "old meter"), (limits.CalibrationDriftWarnDb, limits.Reasons!["calibration_drift_warn_db"]));
@@ -257,7 +264,14 @@ public sealed class PlanScreenTests : IDisposable
     private Tui Open(int columns = 80, int rows = 24, EditedPlan? table = null)
     {
         ADay day = new();
-        return new Tui(day.Book, day.Clock, desk => desk with { PlanTable = table ?? new EditedPlan(_folder, _ => []) }, columns, rows, ScreenName.Plan);
+        return new Tui(
+            day.Book,
+            day.Clock,
+            desk => desk with { PlanTable = table ?? new EditedPlan(_folder, _ => []) },
+            columns,
+            rows,
+            ScreenName.Plan
+        );
     }
 
     private static string Down(int rows) => string.Concat(Enumerable.Repeat("<CursorDown>", rows));

@@ -11,7 +11,12 @@ public sealed class RatePageTests
     [InlineData(120, 40)]
     public void The_rating_page_asks_who_rates(int columns, int rows)
     {
-        using Tui tui = new(AnEarDay.AtTheStop().Typed("trials 862 417 n=10 seg=2 which is louder", "rate Tam roar 6.25"), columns, rows, "rate");
+        using Tui tui = new(
+            AnEarDay.AtTheStop().Typed("trials 862 417 n=10 seg=2 which is louder", "rate Tam roar 6.25"),
+            columns,
+            rows,
+            "rate"
+        );
         Approve("who", columns, rows, tui.Keys("parked<Enter>"));
     }
 

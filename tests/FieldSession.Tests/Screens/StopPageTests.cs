@@ -14,7 +14,22 @@ public sealed class StopPageTests
     {
         ADay day = new ADay(ARoute.Plan)
             .Ready()
-            .Typed("run 417", "5355", "7577", "; hollow ring after the second joint", "d", "6562 t van alongside", "699", "m", "6166", "732", "6971", "6367", "5861", "6569")
+            .Typed(
+                "run 417",
+                "5355",
+                "7577",
+                "; hollow ring after the second joint",
+                "d",
+                "6562 t van alongside",
+                "699",
+                "m",
+                "6166",
+                "732",
+                "6971",
+                "6367",
+                "5861",
+                "6569"
+            )
             .Typed("correct 1.1 53-56", "flag 1.9 w gust at the bridge", "weather air=7 road=8 wind=2 gust=4 surface=dry");
         using Tui tui = new(day, columns, rows);
         tui.Keys("parked<Enter>");

@@ -14,7 +14,10 @@ public class CodesAreDrawnByLot
             Assert.Equal(9, codes.Distinct().Count());
             Assert.All(codes, code => Assert.True(CodeLot.IsNeutral(code), code.Digits));
             Assert.All(codes, code => Assert.InRange(int.Parse(code.Digits), 100, 999));
-            Assert.All(codes, one => Assert.All(codes, other => Assert.True(one == other || DigitsApart(one, other) >= 2, $"{one} {other}")));
+            Assert.All(
+                codes,
+                one => Assert.All(codes, other => Assert.True(one == other || DigitsApart(one, other) >= 2, $"{one} {other}"))
+            );
         }
     }
 
@@ -87,15 +90,19 @@ public class CodesAreDrawnByLot
     {
         SpecList specs = SpecList.Parse("PLAIN\nRIBBED\nTALL", 3, out _)!;
         List<KeySheet> keys = [.. Enumerable.Range(0, 900).Select(seed => KeySheet.Drawn("XX-1", specs, [], new SeededLot(seed)))];
-        Assert.All(specs.Names, name =>
-        {
-            Assert.InRange(keys.Count(key => key.Places[0].Spec == name), 240, 360);
-            Assert.InRange(keys.Count(key => key.Places.MinBy(place => place.Code.Digits)!.Spec == name), 240, 360);
-        });
+        Assert.All(
+            specs.Names,
+            name =>
+            {
+                Assert.InRange(keys.Count(key => key.Places[0].Spec == name), 240, 360);
+                Assert.InRange(keys.Count(key => key.Places.MinBy(place => place.Code.Digits)!.Spec == name), 240, 360);
+            }
+        );
         Assert.InRange(keys.Count(key => key.Places[0].Code == key.Codes.MinBy(code => code.Digits)), 240, 360);
         Assert.All(keys, key => Assert.Equal("PLAIN", key.ControlSpec));
         Assert.Equal(900, keys.Select(key => key.Nonce).Distinct().Count());
     }
 
-    private static int DigitsApart(SpecCode one, SpecCode other) => Enumerable.Range(0, 3).Count(place => one.Digits[place] != other.Digits[place]);
+    private static int DigitsApart(SpecCode one, SpecCode other) =>
+        Enumerable.Range(0, 3).Count(place => one.Digits[place] != other.Digits[place]);
 }

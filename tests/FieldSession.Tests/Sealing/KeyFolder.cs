@@ -13,14 +13,20 @@ internal sealed class KeyFolder : IDisposable
 
     private readonly string _path = Directory.CreateTempSubdirectory("fieldsession-key").FullName;
 
-    public static KeySheet Key => new(
-        "QW-0114",
-        [new KeyLine(new SpecCode("862"), "STIFFENED"), new KeyLine(new SpecCode("417"), "STANDARD")],
-        "STANDARD",
-        "8f1d6c0b2a4e49579d03c7e1b6a85f42");
+    public static KeySheet Key =>
+        new(
+            "QW-0114",
+            [new KeyLine(new SpecCode("862"), "STIFFENED"), new KeyLine(new SpecCode("417"), "STANDARD")],
+            "STANDARD",
+            "8f1d6c0b2a4e49579d03c7e1b6a85f42"
+        );
 
-    public KeyFile Quick { get; } = new(new SeededLot(5), (passphrase, salt, rounds) =>
-        SHA256.HashData([.. Encoding.UTF8.GetBytes(passphrase), .. salt, .. BitConverter.GetBytes(rounds)]));
+    public KeyFile Quick { get; } =
+        new(
+            new SeededLot(5),
+            (passphrase, salt, rounds) =>
+                SHA256.HashData([.. Encoding.UTF8.GetBytes(passphrase), .. salt, .. BitConverter.GetBytes(rounds)])
+        );
 
     public string[] Entries => Directory.GetFileSystemEntries(_path);
 

@@ -17,8 +17,14 @@ public sealed class KeysOfTwoPeople : IDisposable
         Assert.Null(_folder.Quick.Seal(path, KeyFolder.Key, TwoPassphrases.Joined(KeyFolder.Passphrase, Second)));
         Assert.Equal(2, KeyFile.LabelOf(path, out _)!.People);
         Assert.Equal(KeyFault.NeedsTwoPassphrases, _folder.Quick.Open(path, KeyFolder.Passphrase).Fault);
-        Assert.Equal(KeyFault.WrongPassphraseOrChanged, _folder.Quick.Open(path, TwoPassphrases.Joined(Second, KeyFolder.Passphrase)).Fault);
-        Assert.Equal(KeyFault.WrongPassphraseOrChanged, _folder.Quick.Open(path, TwoPassphrases.Joined(KeyFolder.Passphrase, "another loud person")).Fault);
+        Assert.Equal(
+            KeyFault.WrongPassphraseOrChanged,
+            _folder.Quick.Open(path, TwoPassphrases.Joined(Second, KeyFolder.Passphrase)).Fault
+        );
+        Assert.Equal(
+            KeyFault.WrongPassphraseOrChanged,
+            _folder.Quick.Open(path, TwoPassphrases.Joined(KeyFolder.Passphrase, "another loud person")).Fault
+        );
         Assert.NotNull(_folder.Quick.Open(path, TwoPassphrases.Joined(KeyFolder.Passphrase, Second)).Key);
     }
 
@@ -29,10 +35,16 @@ public sealed class KeysOfTwoPeople : IDisposable
         Assert.Null(_folder.Quick.Seal(path, KeyFolder.Key, TwoPassphrases.Joined(KeyFolder.Passphrase, Second)));
         string edited = File.ReadAllText(path).Replace("\"people\": 2", "\"people\": 1", StringComparison.Ordinal);
         Assert.Equal(KeyFault.WrongPassphraseOrChanged, _folder.OpenText(edited).Fault);
-        Assert.Equal(KeyFault.OtherParameters, _folder.OpenText(edited.Replace("\"people\": 1", "\"people\": 3", StringComparison.Ordinal)).Fault);
+        Assert.Equal(
+            KeyFault.OtherParameters,
+            _folder.OpenText(edited.Replace("\"people\": 1", "\"people\": 3", StringComparison.Ordinal)).Fault
+        );
     }
 
     [Fact]
     public void Each_of_the_two_passphrases_has_its_least_length() =>
-        Assert.Contains("8 characters", $"{KeyFile.ObjectionTo(_folder.Here("two.key"), TwoPassphrases.Joined(KeyFolder.Passphrase, "short"))}");
+        Assert.Contains(
+            "8 characters",
+            $"{KeyFile.ObjectionTo(_folder.Here("two.key"), TwoPassphrases.Joined(KeyFolder.Passphrase, "short"))}"
+        );
 }

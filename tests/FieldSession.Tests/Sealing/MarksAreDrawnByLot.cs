@@ -14,27 +14,51 @@ public sealed class MarksAreDrawnByLot
             string[] marks = [.. MarkLot.Draw(Specs, new SeededLot(seed)).Values];
             Assert.All(marks, mark => Assert.True(MarkLot.IsMark(mark), mark));
             Assert.All(
-                from one in marks from other in marks where one != other select (one, other),
-                pair => Assert.True(pair.one.Zip(pair.other).Count(letter => letter.First != letter.Second) >= 2));
+                from one in marks
+                from other in marks
+                where one != other
+                select (one, other),
+                pair => Assert.True(pair.one.Zip(pair.other).Count(letter => letter.First != letter.Second) >= 2)
+            );
         }
     }
 
     [Fact]
     public void A_mark_is_bound_by_the_commitment()
     {
-        KeySheet Key(string mark) => new(
-            "QW-0114", [new KeyLine(new("862"), "STIFFENED", mark), new KeyLine(new("417"), "STANDARD", "KTXM")], "STANDARD", KeyFolder.Key.Nonce);
-        Assert.Equal($"study=QW-0114|417=STANDARD|862=STIFFENED|marks=417:KTXM,862:CDFH|nonce={KeyFolder.Key.Nonce}", Commitment.CanonicalLine(Key("CDFH")));
+        KeySheet Key(string mark) =>
+            new(
+                "QW-0114",
+                [new KeyLine(new("862"), "STIFFENED", mark), new KeyLine(new("417"), "STANDARD", "KTXM")],
+                "STANDARD",
+                KeyFolder.Key.Nonce
+            );
+        Assert.Equal(
+            $"study=QW-0114|417=STANDARD|862=STIFFENED|marks=417:KTXM,862:CDFH|nonce={KeyFolder.Key.Nonce}",
+            Commitment.CanonicalLine(Key("CDFH"))
+        );
         Assert.NotEqual(Commitment.Of(Key("CDFH")), Commitment.Of(Key("CDFJ")));
     }
 
     [Fact]
     public void Marks_that_are_missing_for_one_or_the_same_for_two_are_no_key()
     {
-        Assert.Throws<ArgumentException>(() => new KeySheet(
-            "QW-0114", [new KeyLine(new("862"), "STIFFENED", "KTXM"), new KeyLine(new("417"), "STANDARD")], "STANDARD", KeyFolder.Key.Nonce));
-        Assert.Throws<ArgumentException>(() => new KeySheet(
-            "QW-0114", [new KeyLine(new("862"), "STIFFENED", "KTXM"), new KeyLine(new("417"), "STANDARD", "KTXM")], "STANDARD", KeyFolder.Key.Nonce));
+        Assert.Throws<ArgumentException>(() =>
+            new KeySheet(
+                "QW-0114",
+                [new KeyLine(new("862"), "STIFFENED", "KTXM"), new KeyLine(new("417"), "STANDARD")],
+                "STANDARD",
+                KeyFolder.Key.Nonce
+            )
+        );
+        Assert.Throws<ArgumentException>(() =>
+            new KeySheet(
+                "QW-0114",
+                [new KeyLine(new("862"), "STIFFENED", "KTXM"), new KeyLine(new("417"), "STANDARD", "KTXM")],
+                "STANDARD",
+                KeyFolder.Key.Nonce
+            )
+        );
     }
 
     [Fact]
@@ -47,7 +71,13 @@ public sealed class MarksAreDrawnByLot
             EarlierCodes = [new("531"), new("290")],
             OnCars = [new SetOnCar("X", new("531"), null), new SetOnCar("Y", new("290"), "STIFFENED")],
         };
-        KeySheet key = new("QW-0114", KeyFolder.Key.Places.Select((line, at) => line with { Mark = at == 0 ? "KTXM" : "CDFH" }), "STANDARD", KeyFolder.Key.Nonce, plan);
+        KeySheet key = new(
+            "QW-0114",
+            KeyFolder.Key.Places.Select((line, at) => line with { Mark = at == 0 ? "KTXM" : "CDFH" }),
+            "STANDARD",
+            KeyFolder.Key.Nonce,
+            plan
+        );
         KeySheet read = folder.Quick.Open(folder.Seal("a.key", key), KeyFolder.Passphrase).Key!;
         Assert.Equal(key.Places, read.Places);
         Assert.Equal(plan.Order, read.Plan!.Order);

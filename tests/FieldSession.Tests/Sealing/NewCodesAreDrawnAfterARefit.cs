@@ -43,7 +43,10 @@ public class NewCodesAreDrawnAfterARefit
     [Fact]
     public void After_the_first_prediction_no_fitting_is_sealed()
     {
-        ADay day = new ADay().Ready().Typed(["run 417", .. Run]).Typed(["run 862", .. Run])
+        ADay day = new ADay()
+            .Ready()
+            .Typed(["run 417", .. Run])
+            .Typed(["run 862", .. Run])
             .Typed("calibration after 94.0", "predict Ro feature=862 sure=2");
         Assert.Contains("frozen", day.Book.Write(Fitting("531", "290")).Objection!.Why);
     }

@@ -20,7 +20,10 @@ public class TheCommitmentBindsTheKey
 
     [Fact]
     public void Swapping_the_specs_gives_another_hash() =>
-        Assert.NotEqual(Commitment.Of(Key(("417", "STANDARD"), ("862", "STIFFENED"))), Commitment.Of(Key(("417", "STIFFENED"), ("862", "STANDARD"))));
+        Assert.NotEqual(
+            Commitment.Of(Key(("417", "STANDARD"), ("862", "STIFFENED"))),
+            Commitment.Of(Key(("417", "STIFFENED"), ("862", "STANDARD")))
+        );
 
     [Fact]
     public void A_key_that_slips_into_a_message_tells_no_spec()
@@ -39,14 +42,21 @@ public class TheCommitmentBindsTheKey
     [InlineData("QW", "417", "862", "STIFF=ENED", Nonce)]
     [InlineData("QW", "417", "862", "STIFFENED", "8F1D6C0B2A4E49579D03C7E1B6A85F42")]
     [InlineData("QW", "417", "862", "STIFFENED", "8f1d")]
-    public void A_key_that_could_be_read_two_ways_is_refused_without_naming_a_spec(string study, string one, string other, string spec, string nonce)
+    public void A_key_that_could_be_read_two_ways_is_refused_without_naming_a_spec(
+        string study,
+        string one,
+        string other,
+        string spec,
+        string nonce
+    )
     {
-        ArgumentException no = Assert.Throws<ArgumentException>(() => new KeySheet(
-            study, [new KeyLine(new SpecCode(one), "STANDARD"), new KeyLine(new SpecCode(other), spec)], "STANDARD", nonce));
+        ArgumentException no = Assert.Throws<ArgumentException>(() =>
+            new KeySheet(study, [new KeyLine(new SpecCode(one), "STANDARD"), new KeyLine(new SpecCode(other), spec)], "STANDARD", nonce)
+        );
         Assert.DoesNotContain("STAND", no.Message, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("STIFF", no.Message, StringComparison.OrdinalIgnoreCase);
     }
 
-    private static KeySheet Key(params (string Code, string Spec)[] places) => new(
-        "QW-0114", places.Select(place => new KeyLine(new SpecCode(place.Code), place.Spec)), "STANDARD", Nonce);
+    private static KeySheet Key(params (string Code, string Spec)[] places) =>
+        new("QW-0114", places.Select(place => new KeyLine(new SpecCode(place.Code), place.Spec)), "STANDARD", Nonce);
 }

@@ -45,7 +45,11 @@ public sealed class TheKeyFileOpensOnlyForTheCustodian : IDisposable
     {
         string wide = string.Concat(Enumerable.Repeat("🛞", 59));
         KeySheet longest = new(
-            "QW-0114", Enumerable.Range(0, 9).Select(n => new KeyLine(new SpecCode($"{n + 1}{n}5"), wide + n)), wide + 3, KeyFolder.Key.Nonce);
+            "QW-0114",
+            Enumerable.Range(0, 9).Select(n => new KeyLine(new SpecCode($"{n + 1}{n}5"), wide + n)),
+            wide + 3,
+            KeyFolder.Key.Nonce
+        );
         string one = _folder.Seal("short.key", KeyFolder.Key);
         string other = _folder.Seal("long.key", longest);
         Assert.Equal(new FileInfo(one).Length, new FileInfo(other).Length);

@@ -9,23 +9,25 @@ namespace FieldSession.Tests.Slips;
 internal sealed record MeantReading(string Figures, char? Flag, bool FlagFirst)
 {
     /// <summary>The keys that store it, without a slip; a bar is a thought before the next key.</summary>
-    public string Keys => (Figures, Flag, FlagFirst) switch
-    {
-        ("", _, _) => "m",
-        (_, { } flag, true) => $"{Figures}{flag}\n",
-        (_, { } flag, false) => $"{Figures}\n|{flag}",
-        _ => $"{Figures}\n",
-    };
+    public string Keys =>
+        (Figures, Flag, FlagFirst) switch
+        {
+            ("", _, _) => "m",
+            (_, { } flag, true) => $"{Figures}{flag}\n",
+            (_, { } flag, false) => $"{Figures}\n|{flag}",
+            _ => $"{Figures}\n",
+        };
 
     /// <summary>Whether the passage is what was meant.</summary>
-    public bool IsAsMeant(Passage? passage) => passage switch
-    {
-        Missed => Figures.Length == 0,
-        Reading reading => Levels(reading) == Figures && reading.Spoilt?.Cause == (Flag is { } flag ? SpoiltCauses.FromLetter(flag) : null),
-        _ => false,
-    };
+    public bool IsAsMeant(Passage? passage) =>
+        passage switch
+        {
+            Missed => Figures.Length == 0,
+            Reading reading => Levels(reading) == Figures
+                && reading.Spoilt?.Cause == (Flag is { } flag ? SpoiltCauses.FromLetter(flag) : null),
+            _ => false,
+        };
 
-    private static string Levels(Reading reading) => reading.Levels.IsSingle
-        ? $"{reading.Levels.LowDb * 10:0}"
-        : $"{reading.Levels.LowDb:0}{reading.Levels.HighDb:0}";
+    private static string Levels(Reading reading) =>
+        reading.Levels.IsSingle ? $"{reading.Levels.LowDb * 10:0}" : $"{reading.Levels.LowDb:0}{reading.Levels.HighDb:0}";
 }

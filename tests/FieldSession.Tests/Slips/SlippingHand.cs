@@ -2,7 +2,10 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Slips;
 
-/// <summary>A hand that types what is meant and slips now and then: keys left out, doubled, swapped, added, Enter too early or too late, words meant for another window.</summary>
+/// <summary>
+/// A hand that types what is meant and slips now and then: keys left out, doubled, swapped, added, Enter too early or too late, words meant
+/// for another window.
+/// </summary>
 /// <param name="tui">What it types into.</param>
 /// <param name="chance">Where its slips come from.</param>
 /// <param name="rate">Slips for each key, 0 to 1.</param>
@@ -12,8 +15,21 @@ internal sealed class SlippingHand(Tui tui, Random chance, double rate)
 
     private static readonly string[] OtherWindow =
     [
-        "git status\n", "ls -la\n", "hello\n", "motorbike in the way", "yes\n", "ok\n", "truck overtaking us", "sudo apt update\n", "what time is it\n",
-        ":wq\n", "exit\n", "set volume 40\n", "mute", "next song\n", "we turn left here\n",
+        "git status\n",
+        "ls -la\n",
+        "hello\n",
+        "motorbike in the way",
+        "yes\n",
+        "ok\n",
+        "truck overtaking us",
+        "sudo apt update\n",
+        "what time is it\n",
+        ":wq\n",
+        "exit\n",
+        "set volume 40\n",
+        "mute",
+        "next song\n",
+        "we turn left here\n",
     ];
 
     private string _late = "";

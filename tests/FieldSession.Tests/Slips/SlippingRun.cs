@@ -37,12 +37,18 @@ internal sealed partial class SlippingRun
     /// <summary>The run of a seed.</summary>
     public static SlippingRunOutcome Of(int seed, double rate, bool looks = true)
     {
-        ADay day = new ADay(ARoute.Plan with { Route = [.. ARoute.Plan.Route.Select(segment => segment with { NominalDb = Nominal(segment) })] }).Ready();
+        ADay day = new ADay(
+            ARoute.Plan with
+            {
+                Route = [.. ARoute.Plan.Route.Select(segment => segment with { NominalDb = Nominal(segment) })],
+            }
+        ).Ready();
         using Tui tui = new(day);
         return new SlippingRun(day, tui, new Random(seed), rate).Driven(looks);
     }
 
-    private static double Nominal(Segment segment) => segment.NominalDb ?? 55 + ((segment.Number * 7) % 15) + (segment.Kind.IsImpact ? 5 : 0);
+    private static double Nominal(Segment segment) =>
+        segment.NominalDb ?? 55 + ((segment.Number * 7) % 15) + (segment.Kind.IsImpact ? 5 : 0);
 
     private SlippingRunOutcome Driven(bool looks)
     {
@@ -87,7 +93,10 @@ internal sealed partial class SlippingRun
         string due = Due().Match(_tui.Screen) is { Success: true } next ? next.Groups[1].Value : "";
         string ahead = _meant.Count < _day.Study.Plan!.Route.Count ? $"{_meant.Count + 1}" : "";
         bool signOfFlag = _tui.Screen.Contains("! spoilt", StringComparison.Ordinal);
-        return refused || _tui.Box.Length > 0 || due != ahead || signOfFlag != (_meant[^1].Figures.Length > 0 && _meant[^1].Flag is not null);
+        return refused
+            || _tui.Box.Length > 0
+            || due != ahead
+            || signOfFlag != (_meant[^1].Figures.Length > 0 && _meant[^1].Flag is not null);
     }
 
     // What is on the screen is put right from the last act on, and typed again.
@@ -112,13 +121,23 @@ internal sealed partial class SlippingRun
     {
         Run? run = _day.Study.Runs.Count == 1 ? _day.Study.RunOn : null;
         bool fits = run is not null && run.NextSegment == run.Passages.Count + 1 && run.Passages.Count <= _meant.Count;
-        return (fits && run!.Passages.Index().All(passage => passage.Item.Segment == passage.Index + 1 && (
-            passage.Index < _meant.Count - 2 || _meant[passage.Index].IsAsMeant(passage.Item)))) || IsOverAsMeant();
+        return (
+                fits
+                && run!
+                    .Passages.Index()
+                    .All(passage =>
+                        passage.Item.Segment == passage.Index + 1
+                        && (passage.Index < _meant.Count - 2 || _meant[passage.Index].IsAsMeant(passage.Item))
+                    )
+            ) || IsOverAsMeant();
     }
 
     private bool IsOverAsMeant() =>
-        _day.Study.Runs.Count == 1 && _day.Study.RunOn is null && _meant.Count == _day.Study.Plan!.Route.Count
-        && _day.Study.Runs[0].Passages.Count == _meant.Count && _meant[^1].IsAsMeant(_day.Study.Runs[0].Passages[^1]);
+        _day.Study.Runs.Count == 1
+        && _day.Study.RunOn is null
+        && _meant.Count == _day.Study.Plan!.Route.Count
+        && _day.Study.Runs[0].Passages.Count == _meant.Count
+        && _meant[^1].IsAsMeant(_day.Study.Runs[0].Passages[^1]);
 
     private bool IsAsMeant(Run run, int segment)
     {
@@ -131,11 +150,26 @@ internal sealed partial class SlippingRun
     {
         Passage[] here = [.. run.Passages.Where(passage => passage.Segment == segment)];
         return here.Length == 0
-            || Array.Exists(here, passage => passage is Missed or Reading { IsToBeAsked: true } or Reading { Spoilt: not null } or Reading { FlagTakenBack: not null });
+            || Array.Exists(
+                here,
+                passage =>
+                    passage
+                        is Missed
+                            or Reading { IsToBeAsked: true }
+                            or Reading { Spoilt: not null }
+                            or Reading { FlagTakenBack: not null }
+            );
     }
 
-    private string Told(Run run, int segment) => $"segment {segment}: meant `{_meant[segment - 1].Keys.Replace("\n", "~", StringComparison.Ordinal)}`, "
-        + $"got {string.Join(" and ", run.Passages.Where(passage => passage.Segment == segment).Select(passage => passage is Reading reading ? $"{reading.Levels}{(reading.Spoilt is null ? "" : "!")}" : "missed"))}";
+    private string Told(Run run, int segment)
+    {
+        string meant = _meant[segment - 1].Keys.Replace("\n", "~", StringComparison.Ordinal);
+        IEnumerable<string> got = run.Passages.Where(passage => passage.Segment == segment).Select(InWords);
+        return $"segment {segment}: meant `{meant}`, got {string.Join(" and ", got)}";
+    }
+
+    private static string InWords(Passage passage) =>
+        passage is Reading reading ? $"{reading.Levels}{(reading.Spoilt is null ? "" : "!")}" : "missed";
 
     [GeneratedRegex(@"NEXT (\d+) of")]
     private static partial Regex Due();

@@ -42,7 +42,13 @@ public sealed class SlipsTests
     }
 
     private static SlippingRunOutcome[][] Driven(int runs, bool looks) =>
-        [.. Enumerable.Range(1, HighestPercent).Select(percent => Enumerable.Range(0, runs).Select(run => SlippingRun.Of((percent * 1000) + run, percent / 100.0, looks)).ToArray())];
+        [
+            .. Enumerable
+                .Range(1, HighestPercent)
+                .Select(percent =>
+                    Enumerable.Range(0, runs).Select(run => SlippingRun.Of((percent * 1000) + run, percent / 100.0, looks)).ToArray()
+                ),
+        ];
 
     private static IEnumerable<SlippingRunOutcome> All(SlippingRunOutcome[][] rates) => rates.SelectMany(rate => rate);
 
@@ -53,7 +59,8 @@ public sealed class SlipsTests
         Row("the first run of each rate", [.. looking.Select(rate => rate[0])], [.. without.Select(rate => rate[0])]);
 
     private static string Row(string what, SlippingRunOutcome[] seen, SlippingRunOutcome[] blind) =>
-        $"| {what} | {seen.Sum(r => r.Keys)} | {seen.Sum(r => r.Slips)} | {seen.Sum(r => r.Meant)} | {seen.Sum(r => r.Wrong)} | {seen.Sum(r => r.NotPointedOut.Count)} "
+        $"| {what} | {seen.Sum(r => r.Keys)} | {seen.Sum(r => r.Slips)} | {seen.Sum(r => r.Meant)} | "
+        + $"{seen.Sum(r => r.Wrong)} | {seen.Sum(r => r.NotPointedOut.Count)} "
         + $"| {blind.Sum(r => r.Wrong)} | {blind.Sum(r => r.NotPointedOut.Count)} |\n";
 
     private static string Printed(SlippingRunOutcome[][] looking, SlippingRunOutcome[][] without)
@@ -64,7 +71,8 @@ public sealed class SlipsTests
 
             For whoever asks what typing errors do to a day. Here you can see how many wrong readings slips of the finger leave behind, and which ones.
 
-            Printed by a test that drives {RunsOfRate * HighestPercent} runs of eleven segments through the drive screen, key by key, with a hand that slips.
+            Printed by a test that drives {RunsOfRate
+                * HighestPercent} runs of eleven segments through the drive screen, key by key, with a hand that slips.
             `{Variable}=1` drives them all again.
 
             **The hand.** Each key may go wrong, at the rate in the first column. It is left out, doubled or swapped with the next, or a key is added. Enter comes too early,
@@ -78,8 +86,14 @@ public sealed class SlipsTests
             flagged, missed or not read. In the last two columns nobody looks at the screen before the stop.
 
 
-            """.ReplaceLineEndings("\n"));
-        text.Append("| slips for each key | keys | slips | readings | wrong | not pointed out | wrong, nobody looked | not pointed out, nobody looked |\n|---|---|---|---|---|---|---|---|\n");
+            """.ReplaceLineEndings(
+                "\n"
+            )
+        );
+        text.Append(
+            "| slips for each key | keys | slips | readings | wrong | not pointed out | wrong, nobody looked | not pointed "
+                + "out, nobody looked |\n|---|---|---|---|---|---|---|---|\n"
+        );
         for (int i = 0; i < looking.Length; i++)
         {
             text.Append(Row($"{i + 1} %", looking[i], without[i]));
@@ -88,8 +102,10 @@ public sealed class SlipsTests
         text.Append(Row($"all {RunsOfRate * HighestPercent} runs", [.. All(looking)], [.. All(without)]));
         text.Append(OfTheSuite(looking, without));
         text.Append(
-            $"\nThe same runs typed into the program before it guarded words, bounces and refused lines: {WrongBefore} wrong, {UnsaidBefore} of them not pointed out. "
-            + $"Where nobody looked, {UnsaidBeforeWithoutLooking} were not pointed out.\n");
+            $"\nThe same runs typed into the program before it guarded words, bounces and refused lines: {WrongBefore} wrong, "
+                + $"{UnsaidBefore} of them not pointed out. "
+                + $"Where nobody looked, {UnsaidBeforeWithoutLooking} were not pointed out.\n"
+        );
         text.Append(Left(looking));
         return text.ToString();
     }
@@ -99,8 +115,10 @@ public sealed class SlipsTests
         string[] left = [.. All(rates).SelectMany(run => run.NotPointedOut)];
         return left.Length == 0
             ? ""
-            : "\nA figure swapped or left out in a peak, or a flag that was not given, leaves a reading that could be right. The large figures of what was stored, and\n"
-            + "the list at the stop, are the only guard against it. "
-            + $"What the stop does not point out, segment by segment (`~` is Enter, `|` a thought):\n\n{string.Concat(left.Select(one => $"- {one}\n"))}";
+            : "\nA figure swapped or left out in a peak, or a flag that was not given, leaves a reading that could be right. "
+                + "The large figures of what was stored, and\n"
+                + "the list at the stop, are the only guard against it. "
+                + "What the stop does not point out, segment by segment (`~` is Enter, `|` a "
+                + $"thought):\n\n{string.Concat(left.Select(one => $"- {one}\n"))}";
     }
 }

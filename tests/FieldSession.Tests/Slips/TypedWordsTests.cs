@@ -23,7 +23,11 @@ public sealed class TypedWordsTests
         ADay day = new ADay(ARoute.Plan).Ready().Typed("run 417", "5355", "6062 t", "6265");
         string before = Told(day.Study);
         TypingBox box = new() { Pressed = _ => false };
-        EntryHand hand = new(new Desk { Logbook = day.Book, Clock = day.Clock }, new Pen(day.Book), box) { Changed = () => { }, Asked = (_, _) => { } };
+        EntryHand hand = new(new Desk { Logbook = day.Book, Clock = day.Clock }, new Pen(day.Book), box)
+        {
+            Changed = () => { },
+            Asked = (_, _) => { },
+        };
         int words = 0;
         foreach (string word in Words())
         {
@@ -81,7 +85,8 @@ public sealed class TypedWordsTests
         }
     }
 
-    private static string Told(Study study) => $"{study.NextSegment?.Number} {study.Runs.Count} {study.Notes.Count} {string.Join('\n', study.Runs[0].Passages)}";
+    private static string Told(Study study) =>
+        $"{study.NextSegment?.Number} {study.Runs.Count} {study.Notes.Count} {string.Join('\n', study.Runs[0].Passages)}";
 
     private static IEnumerable<string> Words()
     {

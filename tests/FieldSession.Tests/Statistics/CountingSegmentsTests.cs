@@ -5,7 +5,9 @@ using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Statistics;
 
-/// <summary>What would happen if segments were counted as repetitions: the table of docs/formulas.md, "One comparison", worked out and drawn.</summary>
+/// <summary>
+/// What would happen if segments were counted as repetitions: the table of docs/formulas.md, "One comparison", worked out and drawn.
+/// </summary>
 public class CountingSegmentsTests
 {
     private const int Segments = 10;
@@ -28,10 +30,14 @@ public class CountingSegmentsTests
     }
 
     [Fact]
-    public void The_document_prints_these_shares() => Assert.Contains(
-        $"| {string.Join(" | ", new[] { 5.0, 11.8, 27.8, 42.7 }.Select(percent => percent.ToString("0.0", CultureInfo.InvariantCulture)))} |",
-        File.ReadAllText(Path.Combine(Repository.Root, "docs/formulas.md")),
-        StringComparison.Ordinal);
+    public void The_document_prints_these_shares()
+    {
+        IEnumerable<string> shares = new[] { 5.0, 11.8, 27.8, 42.7 }.Select(percent =>
+            percent.ToString("0.0", CultureInfo.InvariantCulture)
+        );
+        string formulas = File.ReadAllText(Path.Combine(Repository.Root, "docs/formulas.md"));
+        Assert.Contains($"| {string.Join(" | ", shares)} |", formulas, StringComparison.Ordinal);
+    }
 
     // four runs, A B B A; what a run adds is in all of its segments
     private static bool ShowsADifference(SeededLot lot, double runSdDb)

@@ -17,8 +17,11 @@ internal static class CrossoverCase
 
     private static void AddEnergy(Dictionary<string, object?> found, ReferenceCase reference)
     {
-        var units = reference.Table("data.csv").GroupBy(row => (Day: row["day"], Car: row["car"], Code: row["code"]))
-            .Select(unit => (unit.Key, PerKm: unit.Sum(row => Number(row["energy_kWh"])) / unit.Sum(row => Number(row["distance_km"])))).ToArray();
+        var units = reference
+            .Table("data.csv")
+            .GroupBy(row => (Day: row["day"], Car: row["car"], Code: row["code"]))
+            .Select(unit => (unit.Key, PerKm: unit.Sum(row => Number(row["energy_kWh"])) / unit.Sum(row => Number(row["distance_km"]))))
+            .ToArray();
         found["units"] = units.Length;
         foreach (var unit in units)
         {
@@ -35,17 +38,29 @@ internal static class CrossoverCase
         (found["energy.lo95_percent"], found["energy.hi95_percent"]) = (Percent(d - t95), Percent(d + t95));
         (found["energy.lo90_percent"], found["energy.hi90_percent"]) = (Percent(d - t90), Percent(d + t90));
         found["energy.p"] = StudentT.TwoSidedP(d / se, df);
-        found["energy.p_tost_2percent"] = Math.Max(StudentT.UpperTail((d - Math.Log(0.98)) / se, df), StudentT.UpperTail((Math.Log(1.02) - d) / se, df));
+        found["energy.p_tost_2percent"] = Math.Max(
+            StudentT.UpperTail((d - Math.Log(0.98)) / se, df),
+            StudentT.UpperTail((Math.Log(1.02) - d) / se, df)
+        );
         found["energy.s_unit_percent"] = 100 * Math.Sqrt(Math.Exp(fit.Rss / fit.Df) - 1);
         found["energy.mdd80_percent"] = Percent(NoncentralT.NoncentralityForPower(0.8, df, 0.05)!.Value * se);
         found["energy.car2_vs_car1_percent"] = Percent(fit.Coefficients[1]);
     }
 
-    private static void AddTrial(Dictionary<string, object?> found, IReadOnlyList<Dictionary<string, string>> rows, Func<double, double> scale, string name)
+    private static void AddTrial(
+        Dictionary<string, object?> found,
+        IReadOnlyList<Dictionary<string, string>> rows,
+        Func<double, double> scale,
+        string name
+    )
     {
         double[] y = [.. rows.SelectMany(row => new[] { scale(Number(row["p1"])), scale(Number(row["p2"])) })];
         bool[] test = [.. rows.SelectMany(row => new[] { row["seq"][0] == 'T', row["seq"][1] == 'T' })];
-        List<double[]> columns = [[.. test.Select(t => t ? 1.0 : 0)], [.. y.Select((_, i) => (double)(i % 2))]];
+        List<double[]> columns =
+        [
+            [.. test.Select(t => t ? 1.0 : 0)],
+            [.. y.Select((_, i) => (double)(i % 2))],
+        ];
         columns.AddRange(rows.Select((_, subject) => y.Select((_, i) => i / 2 == subject ? 1.0 : 0).ToArray()));
         LeastSquares fit = LeastSquares.Fit(columns, y);
         (double d, double se, double df) = (fit.Coefficients[0], fit.StandardError(0)!.Value, fit.Df);

@@ -35,8 +35,10 @@ public sealed class SeveralAtOnceTests
         }
     }
 
-    // R multcomp, glht with Dunnett contrasts on its data set 'recovery' (P. H. Westfall and others, Multiple Comparisons and Multiple Tests, 1999):
-    // 20 patients under the old blanket, 3, 3 and 15 under the new ones, 37 degrees of freedom; t and p as its manual prints them, from memory
+    // R multcomp, glht with Dunnett contrasts on its data set 'recovery' (P. H. Westfall and others, Multiple Comparisons and Multiple
+    // Tests, 1999):
+    // 20 patients under the old blanket, 3, 3 and 15 under the new ones, 37 degrees of freedom; t and p as its manual prints them, from
+    // memory
     [Theory]
     [InlineData(1.330, 0.456)]
     [InlineData(4.656, 0.0001)]
@@ -58,21 +60,44 @@ public sealed class SeveralAtOnceTests
     [Fact]
     public void Loadings_give_the_correlations_back_and_what_has_none_is_said()
     {
-        double[] loadings = OneFactor.Loadings(new[,] { { 1, 0.48, 0.42 }, { 0.48, 1, 0.56 }, { 0.42, 0.56, 1 } })!;
+        double[] loadings = OneFactor.Loadings(
+            new[,]
+            {
+                { 1, 0.48, 0.42 },
+                { 0.48, 1, 0.56 },
+                { 0.42, 0.56, 1 },
+            }
+        )!;
         Assert.Equal([0.6, 0.8, 0.7], loadings.Select(loading => Math.Round(loading, 6)));
-        Assert.Null(OneFactor.Loadings(new[,] { { 1, 0.9, 0.1, 0.1 }, { 0.9, 1, 0.1, 0.1 }, { 0.1, 0.1, 1, 0.9 }, { 0.1, 0.1, 0.9, 1 } }));
+        Assert.Null(
+            OneFactor.Loadings(
+                new[,]
+                {
+                    { 1, 0.9, 0.1, 0.1 },
+                    { 0.9, 1, 0.1, 0.1 },
+                    { 0.1, 0.1, 1, 0.9 },
+                    { 0.1, 0.1, 0.9, 1 },
+                }
+            )
+        );
     }
 
-    // K. K. G. Lan and D. L. DeMets, Biometrika 70 (1983), five equal looks, 2.5 % on each side; values from memory, as the ldbounds program of
-    // D. M. Reboussin and others (Controlled Clinical Trials 21, 2000) prints them
+    // K. K. G. Lan and D. L. DeMets, Biometrika 70 (1983), five equal looks, 2.5 % on each side; values from memory, as the ldbounds
+    // program of D. M. Reboussin and others (Controlled Clinical Trials 21, 2000) prints them
     [Fact]
     public void Five_looks_have_the_published_limits_of_the_OBrien_Fleming_and_the_Pocock_kind_of_spending()
     {
         double[] information = [0.2, 0.4, 0.6, 0.8, 1];
         double Late(double t) => 2 * StudentT.TwoSidedP(2.2414027 / Math.Sqrt(t), double.PositiveInfinity);
         double Even(double t) => 0.05 * Math.Log(1 + (Math.E - 1) * t);
-        AssertLimits([4.8769, 3.3569, 2.6803, 2.2898, 2.0310], SpendingBoundary.Limits(information, [.. information.Select(Late)], isTwoSided: true));
-        AssertLimits([2.4380, 2.4268, 2.4101, 2.3966, 2.3859], SpendingBoundary.Limits(information, [.. information.Select(Even)], isTwoSided: true));
+        AssertLimits(
+            [4.8769, 3.3569, 2.6803, 2.2898, 2.0310],
+            SpendingBoundary.Limits(information, [.. information.Select(Late)], isTwoSided: true)
+        );
+        AssertLimits(
+            [2.4380, 2.4268, 2.4101, 2.3966, 2.3859],
+            SpendingBoundary.Limits(information, [.. information.Select(Even)], isTwoSided: true)
+        );
     }
 
     // C. Jennison and B. W. Turnbull, Group Sequential Methods (2000), tables 2.1 and 2.3, two-sided 5 %; from memory
@@ -85,7 +110,13 @@ public sealed class SeveralAtOnceTests
     {
         double[] information = [.. Enumerable.Range(1, looks).Select(look => (double)look)];
         Assert.Equal(0.05, SpendingBoundary.Crossed(information, [.. information.Select(_ => pocock)], isTwoSided: true).Sum(), 0.0002);
-        Assert.Equal(0.05, SpendingBoundary.Crossed(information, [.. information.Select(look => fleming * Math.Sqrt(looks / look))], isTwoSided: true).Sum(), 0.0002);
+        Assert.Equal(
+            0.05,
+            SpendingBoundary
+                .Crossed(information, [.. information.Select(look => fleming * Math.Sqrt(looks / look))], isTwoSided: true)
+                .Sum(),
+            0.0002
+        );
     }
 
     // own arithmetic, the same recursion by the trapezoid rule with 401 points in another language; 4.5 %, then nine tenths of what is left
@@ -127,7 +158,12 @@ public sealed class SeveralAtOnceTests
     public void Looks_never_spend_more_than_5_percent_together()
     {
         int[] ends = [4, 5, 6, 8, 12, 20];
-        double[] limits = [.. Enumerable.Range(1, ends.Length).Select(count => StudentT.Quantile(1 - new Looks(ends[..count]).Now.Difference / 2, double.PositiveInfinity))];
+        double[] limits =
+        [
+            .. Enumerable
+                .Range(1, ends.Length)
+                .Select(count => StudentT.Quantile(1 - new Looks(ends[..count]).Now.Difference / 2, double.PositiveInfinity)),
+        ];
         Assert.InRange(SpendingBoundary.Crossed([.. ends.Select(end => (double)end)], limits, isTwoSided: true).Sum(), 0.0499, 0.05);
     }
 

@@ -31,17 +31,30 @@ public class WorkedExampleTests
     [Fact]
     public void Judges_who_rank_alike_agree_fully()
     {
-        KendallW.Result concordance = KendallW.Of([[1, 2, 3, 4], [2, 3, 5, 7], [1, 4, 6, 9]])!.Value;
+        KendallW.Result concordance = KendallW
+            .Of([
+                [1, 2, 3, 4],
+                [2, 3, 5, 7],
+                [1, 4, 6, 9],
+            ])!
+            .Value;
         Assert.Equal(1, concordance.W, 1e-12);
         Assert.Null(concordance.P);
     }
 
     [Fact]
-    public void Judges_who_see_no_difference_give_no_concordance() => Assert.Null(KendallW.Of([[1, 1, 1], [2, 2, 2]]));
+    public void Judges_who_see_no_difference_give_no_concordance() =>
+        Assert.Null(
+            KendallW.Of([
+                [1, 1, 1],
+                [2, 2, 2],
+            ])
+        );
 
     // by hand: 2 (2/3) / (2/3 + 2/3 + 1)
     [Fact]
-    public void A_constant_shift_lowers_kappa() => Assert.Equal(4 / 7.0, RaterAgreement.Of([1, 2, 3], [2, 3, 4], 0.5).QuadraticKappa!.Value, 1e-12);
+    public void A_constant_shift_lowers_kappa() =>
+        Assert.Equal(4 / 7.0, RaterAgreement.Of([1, 2, 3], [2, 3, 4], 0.5).QuadraticKappa!.Value, 1e-12);
 
     [Fact]
     public void A_small_matrix_is_solved_and_inverted()
@@ -108,11 +121,15 @@ public class WorkedExampleTests
     {
         double nan = double.NaN;
         double[] lying = [51, 60.5, nan, 63, 52.5, 60, 66, nan, 50, 62, 65, 64.5, nan, nan, 64, nan];
-        double[] cells = standing ? [.. Enumerable.Range(0, 16).Select(at => lying[at % 4 * 4 + at / 4]), nan, 61, nan, nan] : [.. lying[..12]];
+        double[] cells = standing
+            ? [.. Enumerable.Range(0, 16).Select(at => lying[at % 4 * 4 + at / 4]), nan, 61, nan, nan]
+            : [.. lying[..12]];
         (int rows, int columns) = standing ? (5, 4) : (3, 4);
         int[] present = [.. Enumerable.Range(0, cells.Length).Where(at => !double.IsNaN(cells[at]))];
         List<double[]> design = [.. Enumerable.Range(0, rows).Select(row => present.Select(at => at / columns == row ? 1.0 : 0).ToArray())];
-        design.AddRange(Enumerable.Range(1, columns - 1).Select(column => present.Select(at => at % columns == column ? 1.0 : 0).ToArray()));
+        design.AddRange(
+            Enumerable.Range(1, columns - 1).Select(column => present.Select(at => at % columns == column ? 1.0 : 0).ToArray())
+        );
         LeastSquares plain = LeastSquares.Fit(design, [.. present.Select(at => cells[at])]);
 
         AdditiveFit fit = AdditiveFit.Of(rows, columns, cells);
@@ -125,7 +142,9 @@ public class WorkedExampleTests
         Assert.Equal(firstCell, errors.Leverage(0, 0), 1e-10);
         Assert.Equal(firstCell, errors.Contrast(first).Variance([0]), 1e-10);
         int[] all = [0, 1, 2, 3];
-        double mean = Enumerable.Range(0, rows).Sum(row => errors.Contrast([.. Enumerable.Range(0, rows).Select(r => r == row ? 1.0 : 0)]).Variance(all));
+        double mean = Enumerable
+            .Range(0, rows)
+            .Sum(row => errors.Contrast([.. Enumerable.Range(0, rows).Select(r => r == row ? 1.0 : 0)]).Variance(all));
         Assert.Equal(mean, errors.OfAllRowMeans(), 1e-10);
         Assert.Equal(all.Average(column => fit.Fitted(0, column)), errors.Contrast(first).Value(all), 1e-10);
         Assert.Equal(errors.Contrast(first).Value(all), errors.Contrast(first).ValueOverAll, 1e-12);
@@ -208,5 +227,14 @@ public class WorkedExampleTests
 
     [Fact]
     public void A_column_that_repeats_the_others_is_refused() =>
-        Assert.Throws<ArgumentException>(() => LeastSquares.Fit([[1, 1, 1], [1, 0, 0], [0, 1, 1]], [1, 2, 3]));
+        Assert.Throws<ArgumentException>(() =>
+            LeastSquares.Fit(
+                [
+                    [1, 1, 1],
+                    [1, 0, 0],
+                    [0, 1, 1],
+                ],
+                [1, 2, 3]
+            )
+        );
 }

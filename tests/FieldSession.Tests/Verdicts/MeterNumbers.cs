@@ -33,7 +33,8 @@ internal sealed record MeterNumbers(string Day, ClassComparison One, ComparisonT
     public bool PrintedLeavesOut0 => Limits("95 % interval") is not [var low, var high] || low * high > 0;
 
     /// <summary>Numbers after a name in the printed words.</summary>
-    public double[] Limits(string name) => Regex.Match(Printed, name + @" ([+-]?[\d.]+) to ([+-]?[\d.]+)") is { Success: true } found
-        ? [.. found.Groups.Values.Skip(1).Select(limit => double.Parse(limit.Value, CultureInfo.InvariantCulture))]
-        : [];
+    public double[] Limits(string name) =>
+        Regex.Match(Printed, name + @" ([+-]?[\d.]+) to ([+-]?[\d.]+)") is { Success: true } found
+            ? [.. found.Groups.Values.Skip(1).Select(limit => double.Parse(limit.Value, CultureInfo.InvariantCulture))]
+            : [];
 }

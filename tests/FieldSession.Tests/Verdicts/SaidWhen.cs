@@ -26,6 +26,7 @@ internal sealed class WordTable<TNumbers>(params SaidWhen<TNumbers>[] lines)
     }
 
     /// <summary>Whether every line was met by some sentence.</summary>
-    /// <param name="seldom">Lines that the days may leave out, because chance seldom brings them; each is held by a test of its own.</param>
+    /// <param name="seldom">Lines that the days may leave out, because chance seldom brings them; each is held by a test of its
+    /// own.</param>
     public void HasNoIdleLine(params string[] seldom) => Assert.Empty(lines.Select(line => line.Says).Except(_met).Except(seldom));
 }

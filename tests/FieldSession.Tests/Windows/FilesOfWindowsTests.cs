@@ -5,7 +5,9 @@ using FieldSession.Tests.Faults;
 
 namespace FieldSession.Tests.Windows;
 
-/// <summary>What Windows does to files that other systems don't: programs that keep all others out of a file, and a flush of its own name.</summary>
+/// <summary>
+/// What Windows does to files that other systems don't: programs that keep all others out of a file, and a flush of its own name.
+/// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
 {
@@ -24,7 +26,11 @@ public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
         using Process scanner = Wine.Start(Scanner, Wine.OnDriveZ(laid.Path), $"{AScannersSecondMs}");
         Assert.Equal("looking", scanner.StandardOutput.ReadLine()?.Trim());
 
-        ProgramRun run = ProgramRun.In(laid.Path, words.Split(' '), words.StartsWith("enter", StringComparison.Ordinal) ? "; one\n; two\n" : "");
+        ProgramRun run = ProgramRun.In(
+            laid.Path,
+            words.Split(' '),
+            words.StartsWith("enter", StringComparison.Ordinal) ? "; one\n; two\n" : ""
+        );
         scanner.StandardInput.Close();
         string held = scanner.StandardOutput.ReadToEnd();
         scanner.WaitForExit();
@@ -82,5 +88,6 @@ public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
     private static string Scanner => Wine.Built("scanner.c", "scanner.exe", "x86_64-w64-mingw32-gcc", "-municode");
 
     private static int Flushes(string record) =>
-        File.ReadLines(Path.Combine(record, "made")).Count(line => line.StartsWith("0 ", StringComparison.Ordinal) && line.EndsWith(".journal", StringComparison.Ordinal));
+        File.ReadLines(Path.Combine(record, "made"))
+            .Count(line => line.StartsWith("0 ", StringComparison.Ordinal) && line.EndsWith(".journal", StringComparison.Ordinal));
 }

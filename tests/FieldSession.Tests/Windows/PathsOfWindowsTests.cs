@@ -2,7 +2,9 @@ using FieldSession.Tests.Faults;
 
 namespace FieldSession.Tests.Windows;
 
-/// <summary>Names and texts as Windows has them: drives, shares, umlauts and blanks in names, line ends of two characters, letters through pipes.</summary>
+/// <summary>
+/// Names and texts as Windows has them: drives, shares, umlauts and blanks in names, line ends of two characters, letters through pipes.
+/// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
 {
@@ -55,7 +57,8 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
             Must(day, 0, ["enter", "day.study"], day == laid ? "; a note\r\n" : "; a note\n");
         }
 
-        static string Facts(ALaidStage day) => string.Join('\n', Invariant.LinesOf(day.Here("day.study")).Select(line => $"{EntryKinds.EntryIn(line)}"));
+        static string Facts(ALaidStage day) =>
+            string.Join('\n', Invariant.LinesOf(day.Here("day.study")).Select(line => $"{EntryKinds.EntryIn(line)}"));
         Assert.Equal(Facts(plain), Facts(laid));
     }
 
@@ -69,7 +72,10 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
         File.WriteAllText(laid.Here("windows.csv"), text.ReplaceLineEndings("\r\n"));
         string[] words = ["--reference", $"{stages.Codes[0]}", "--json"];
 
-        Assert.Equal(Must(laid, 0, ["compare", "plain.csv", .. words]).Answers, Must(laid, 0, ["compare", "windows.csv", .. words]).Answers);
+        Assert.Equal(
+            Must(laid, 0, ["compare", "plain.csv", .. words]).Answers,
+            Must(laid, 0, ["compare", "windows.csv", .. words]).Answers
+        );
     }
 
     private static ProgramRun Must(ALaidStage laid, int code, string[] words, string typed = "")

@@ -6,7 +6,8 @@ using FieldSession.Tests.Ptys;
 namespace FieldSession.Tests.Windows;
 
 /// <summary>
-/// The screens in a console of Windows with an old code page. Wine's console knows no control codes, so this is how a console is drawn that is set to the old ways.
+/// The screens in a console of Windows with an old code page. Wine's console knows no control codes, so this is how a console is drawn that
+/// is set to the old ways.
 /// What wine draws after the window has changed its size can't be judged: it does not tell its own terminal.
 /// </summary>
 [Collection(FaultTests.Collection)]
@@ -36,7 +37,12 @@ public sealed class ScreensOfWindowsTests
     {
         string resized = Wine.OnDriveZ(Wine.Built("resized.c", "resized.exe", "x86_64-w64-mingw32-gcc"));
         using AtThePrompt day = AWholeDay.Sealed().Enter(AWholeDay.Ready);
-        using (Tmux console = InAConsole(day, $"start /b {resized} 12000 90 24 & {Program} drive {Wine.OnDriveZ(day.Study)} & echo left & pause"))
+        using (
+            Tmux console = InAConsole(
+                day,
+                $"start /b {resized} 12000 90 24 & {Program} drive {Wine.OnDriveZ(day.Study)} & echo left & pause"
+            )
+        )
         {
             DriveOn(console);
             Thread.Sleep(TimeSpan.FromSeconds(12));

@@ -5,13 +5,15 @@ using FieldSession.Tests.Crashes;
 namespace FieldSession.Tests.Windows;
 
 /// <summary>
-/// The program for Windows, run by wine: FIELDSESSION_PROGRAM names a script that does so, and FIELDSESSION_WINE the folder in which wine keeps its drives.
+/// The program for Windows, run by wine: FIELDSESSION_PROGRAM names a script that does so, and FIELDSESSION_WINE the folder in which wine
+/// keeps its drives.
 /// 'bash .ci/windows' makes both.
 /// </summary>
 internal static class Wine
 {
     /// <summary>Why it can't be run here; null: it can.</summary>
-    public static string? WhyNot => Environment.GetEnvironmentVariable("FIELDSESSION_WINE") is null ? "the program for Windows is run by '.ci/windows'" : null;
+    public static string? WhyNot =>
+        Environment.GetEnvironmentVariable("FIELDSESSION_WINE") is null ? "the program for Windows is run by '.ci/windows'" : null;
 
     private static string Drives => Path.Combine(Environment.GetEnvironmentVariable("FIELDSESSION_WINE")!, "dosdevices");
 
@@ -35,7 +37,10 @@ internal static class Wine
     public static string Built(string source, string made, params string[] compiler)
     {
         string path = Path.Combine(AppContext.BaseDirectory, made);
-        using Process building = Process.Start(compiler[0], [.. compiler[1..], "-O1", "-Wall", "-Werror", "-o", path, Path.Combine(AppContext.BaseDirectory, "Windows", source)]);
+        using Process building = Process.Start(
+            compiler[0],
+            [.. compiler[1..], "-O1", "-Wall", "-Werror", "-o", path, Path.Combine(AppContext.BaseDirectory, "Windows", source)]
+        );
         building.WaitForExit();
         Assert.Equal(0, building.ExitCode);
         return path;

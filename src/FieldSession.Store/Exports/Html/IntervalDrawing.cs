@@ -22,7 +22,12 @@ internal static class IntervalDrawing
     {
         PlotModel plot = Drawing.Plot();
         bool isNarrow = Drawing.IsNarrow(width);
-        plot.Axes.Add(Names(AxisPosition.Left, chart.Rows.Select(row => isNarrow ? $"{ShortText.Of(row.Label, 21)}\n{Numbers(row)}" : ShortText.Of(row.Label, 34))));
+        plot.Axes.Add(
+            Names(
+                AxisPosition.Left,
+                chart.Rows.Select(row => isNarrow ? $"{ShortText.Of(row.Label, 21)}\n{Numbers(row)}" : ShortText.Of(row.Label, 34))
+            )
+        );
         if (!isNarrow)
         {
             plot.Axes.Add(Names(AxisPosition.Right, chart.Rows.Select(Numbers)));
@@ -37,15 +42,17 @@ internal static class IntervalDrawing
             }
         }
 
-        plot.Annotations.Add(new LineAnnotation
-        {
-            Type = LineAnnotationType.Vertical,
-            X = 0,
-            Color = Drawing.Ink,
-            StrokeThickness = 1,
-            LineStyle = LineStyle.Solid,
-            Layer = AnnotationLayer.BelowSeries,
-        });
+        plot.Annotations.Add(
+            new LineAnnotation
+            {
+                Type = LineAnnotationType.Vertical,
+                X = 0,
+                Color = Drawing.Ink,
+                StrokeThickness = 1,
+                LineStyle = LineStyle.Solid,
+                Layer = AnnotationLayer.BelowSeries,
+            }
+        );
         plot.Series.Add(Intervals(chart));
         plot.Series.Add(Estimates(chart, marked: false));
         plot.Series.Add(Estimates(chart, marked: true));
@@ -86,16 +93,17 @@ internal static class IntervalDrawing
     private static IEnumerable<double> Reaches(IntervalRow row) =>
         new[] { row.Estimate, row.Low95 ?? 0, row.High95 ?? 0, row.Margin ?? 0 }.Select(Math.Abs);
 
-    private static RectangleAnnotation Band(int row, double margin) => new()
-    {
-        MinimumX = -margin,
-        MaximumX = margin,
-        MinimumY = row - 0.5,
-        MaximumY = row + 0.5,
-        Fill = Drawing.Band,
-        StrokeThickness = 0,
-        Layer = AnnotationLayer.BelowAxes,
-    };
+    private static RectangleAnnotation Band(int row, double margin) =>
+        new()
+        {
+            MinimumX = -margin,
+            MaximumX = margin,
+            MinimumY = row - 0.5,
+            MaximumY = row + 0.5,
+            Fill = Drawing.Band,
+            StrokeThickness = 0,
+            Layer = AnnotationLayer.BelowAxes,
+        };
 
     private static LineSeries Intervals(IntervalChart chart)
     {
@@ -126,7 +134,9 @@ internal static class IntervalDrawing
             MarkerStrokeThickness = 2,
             MarkerFill = marked ? Drawing.Inks[0] : OxyColors.White,
         };
-        estimates.Points.AddRange(chart.Rows.Index().Where(row => row.Item.Marked == marked).Select(row => new ScatterPoint(row.Item.Estimate, row.Index)));
+        estimates.Points.AddRange(
+            chart.Rows.Index().Where(row => row.Item.Marked == marked).Select(row => new ScatterPoint(row.Item.Estimate, row.Index))
+        );
         return estimates;
     }
 }

@@ -6,8 +6,8 @@ using Fluid.Values;
 namespace FieldSession.Store.Exports.Html;
 
 /// <summary>
-/// The report as one page of HTML: no scripts, nothing from outside, plots as SVG inside it. The page is a template filled with the report's own
-/// words, every one of them escaped.
+/// The report as one page of HTML: no scripts, nothing from outside, plots as SVG inside it. The page is a template filled with the
+/// report's own words, every one of them escaped.
 /// </summary>
 public static class ReportHtml
 {
@@ -23,19 +23,21 @@ public static class ReportHtml
         IEnumerable<ReportSection> shown = template.Order is { } order
             ? order.SelectMany(part => report.Sections.Where(section => section.Part == part))
             : report.Sections;
-        string page = template.Filled(new Dictionary<string, FluidValue>
-        {
-            ["title"] = Values.Text(report.Title),
-            ["logo"] = Values.Drawn(template.Logo),
-            ["sections"] = Values.List(shown.Select(section => SectionValues.Of(section, isFolded && section.IsDetail))),
-        });
+        string page = template.Filled(
+            new Dictionary<string, FluidValue>
+            {
+                ["title"] = Values.Text(report.Title),
+                ["logo"] = Values.Drawn(template.Logo),
+                ["sections"] = Values.List(shown.Select(section => SectionValues.Of(section, isFolded && section.IsDetail))),
+            }
+        );
         return Excerpt.Marked(page, report);
     }
 }
 
 /// <summary>
-/// Looks whether a page made with a team's own template still says what an honest report has to say: verdict, what it hangs on, what was left out,
-/// limits. Where it doesn't, the page says at its top that it is an excerpt.
+/// Looks whether a page made with a team's own template still says what an honest report has to say: verdict, what it hangs on, what was
+/// left out, limits. Where it doesn't, the page says at its top that it is an excerpt.
 /// </summary>
 internal static class Excerpt
 {
@@ -45,20 +47,29 @@ internal static class Excerpt
     public static string Marked(string page, Report report)
     {
         HtmlEncoder encoder = HtmlEncoder.Create(UnicodeRanges.All);
-        string[] missing = [.. report.Sections
-            .Where(section => section.IsHonest && !Sentences(section).All(words => page.Contains(encoder.Encode(VisibleText.Of(words)), StringComparison.Ordinal)))
-            .Select(section => section.Title)];
+        string[] missing =
+        [
+            .. report
+                .Sections.Where(section =>
+                    section.IsHonest
+                    && !Sentences(section).All(words => page.Contains(encoder.Encode(VisibleText.Of(words)), StringComparison.Ordinal))
+                )
+                .Select(section => section.Title),
+        ];
         return missing.Length == 0 ? page : WithNote(page, encoder.Encode(PageWords.IsExcerpt(string.Join(", ", missing))));
     }
 
-    private static IEnumerable<string> Sentences(ReportSection section) => section.Blocks.SelectMany(block => block switch
-    {
-        Headline headline => [headline.Words],
-        Paragraph paragraph => [paragraph.Words],
-        LabelledLines lines => lines.Items.Select(line => line.Words),
-        Points points => points.Items,
-        _ => Enumerable.Empty<string>(),
-    });
+    private static IEnumerable<string> Sentences(ReportSection section) =>
+        section.Blocks.SelectMany(block =>
+            block switch
+            {
+                Headline headline => [headline.Words],
+                Paragraph paragraph => [paragraph.Words],
+                LabelledLines lines => lines.Items.Select(line => line.Words),
+                Points points => points.Items,
+                _ => Enumerable.Empty<string>(),
+            }
+        );
 
     // behind the tag that opens the body, or before all else where there is none
     private static string WithNote(string page, string words)

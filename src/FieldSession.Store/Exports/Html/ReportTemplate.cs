@@ -11,8 +11,8 @@ using Fluid.Values;
 namespace FieldSession.Store.Exports.Html;
 
 /// <summary>
-/// The frame of a report in HTML, in the Liquid language, so that a team can make it its own. Whatever a template prints is escaped, unless it asks for
-/// the plots, which are drawn by the program; a name that a template gets wrong is refused and not passed over.
+/// The frame of a report in HTML, in the Liquid language, so that a team can make it its own. Whatever a template prints is escaped, unless
+/// it asks for the plots, which are drawn by the program; a name that a template gets wrong is refused and not passed over.
 /// </summary>
 public sealed class ReportTemplate
 {
@@ -52,7 +52,10 @@ public sealed class ReportTemplate
             : throw new TemplateRefusedException(PageWords.NotTemplate(name, fault));
     }
 
-    /// <summary>Reads the template in a file, or a team's folder with <c>report.html.liquid</c>, <c>logo.svg</c> and <c>sections.txt</c>, each of which may be missing.</summary>
+    /// <summary>
+    /// Reads the template in a file, or a team's folder with <c>report.html.liquid</c>, <c>logo.svg</c> and <c>sections.txt</c>, each of
+    /// which may be missing.
+    /// </summary>
     /// <exception cref="TemplateRefusedException">It can't be read, or something in it is wrong.</exception>
     public static ReportTemplate At(string path)
     {
@@ -83,19 +86,27 @@ public sealed class ReportTemplate
         };
     }
 
-    private static IEnumerable<ReportPart> Parts(string text, string path) => text.Split('\n')
-        .Index()
-        .Select(line => (Number: line.Index + 1, Name: line.Item.Split('#')[0].Trim()))
-        .Where(line => line.Name.Length > 0)
-        .Select(line => PartNames.Find(line.Name)
-            ?? throw new TemplateRefusedException(PageWords.NoSuchPart(path, line.Number, line.Name, string.Join(", ", PartNames.All))));
+    private static IEnumerable<ReportPart> Parts(string text, string path) =>
+        text.Split('\n')
+            .Index()
+            .Select(line => (Number: line.Index + 1, Name: line.Item.Split('#')[0].Trim()))
+            .Where(line => line.Name.Length > 0)
+            .Select(line =>
+                PartNames.Find(line.Name)
+                ?? throw new TemplateRefusedException(PageWords.NoSuchPart(path, line.Number, line.Name, string.Join(", ", PartNames.All)))
+            );
 
     /// <summary>The page.</summary>
     /// <param name="values">What the template may name.</param>
     /// <exception cref="TemplateRefusedException">The template names what there is not, or does not end.</exception>
     internal string Filled(IReadOnlyDictionary<string, FluidValue> values)
     {
-        TemplateOptions options = new() { StrictVariables = true, StrictFilters = true, MaxSteps = MostSteps };
+        TemplateOptions options = new()
+        {
+            StrictVariables = true,
+            StrictFilters = true,
+            MaxSteps = MostSteps,
+        };
         TemplateContext context = new(options);
         foreach ((string name, FluidValue value) in values)
         {
@@ -142,7 +153,7 @@ public static partial class PartNames
 internal static class LogoDrawing
 {
     private static ImmutableArray<string> Elements { get; } =
-        ["svg", "g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan", "title", "desc"];
+    ["svg", "g", "path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan", "title", "desc"];
 
     /// <summary>The drawing without what only its editor needs.</summary>
     /// <exception cref="TemplateRefusedException">It is no SVG, or holds what a page can't carry safely.</exception>
@@ -175,9 +186,19 @@ internal static class LogoDrawing
         try
         {
             using StringReader source = new(text);
-            using XmlReader reader = XmlReader.Create(source, new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, IgnoreComments = true, IgnoreProcessingInstructions = true });
+            using XmlReader reader = XmlReader.Create(
+                source,
+                new XmlReaderSettings
+                {
+                    DtdProcessing = DtdProcessing.Prohibit,
+                    IgnoreComments = true,
+                    IgnoreProcessingInstructions = true,
+                }
+            );
             XElement root = XElement.Load(reader);
-            return root.Name.LocalName == "svg" ? root : throw new TemplateRefusedException(PageWords.LogoIsRefused(path, PageWords.LogoHolds(root.Name.LocalName)));
+            return root.Name.LocalName == "svg"
+                ? root
+                : throw new TemplateRefusedException(PageWords.LogoIsRefused(path, PageWords.LogoHolds(root.Name.LocalName)));
         }
         catch (XmlException fault)
         {

@@ -7,7 +7,9 @@ using OxyPlot.Series;
 
 namespace FieldSession.Store.Exports.Html;
 
-/// <summary>Draws the mean level of every run over the day: a mark and an ink a spec, its drift as a line, the run's number beside it.</summary>
+/// <summary>
+/// Draws the mean level of every run over the day: a mark and an ink a spec, its drift as a line, the run's number beside it.
+/// </summary>
 internal static class RunLevelDrawing
 {
     /// <summary>Height of the plot, CSS pixels.</summary>
@@ -39,7 +41,12 @@ internal static class RunLevelDrawing
         OxyColor ink = Drawing.Inks[spec % Drawing.Inks.Length];
         foreach (DriftLine drift in chart.Drifts.Where(line => line.Name == name))
         {
-            LineSeries line = new() { Color = ink, StrokeThickness = 1.5, LineStyle = LineStyle.Dash };
+            LineSeries line = new()
+            {
+                Color = ink,
+                StrokeThickness = 1.5,
+                LineStyle = LineStyle.Dash,
+            };
             line.Points.AddRange([new DataPoint(drift.FromAt, drift.FromDb), new DataPoint(drift.ToAt, drift.ToDb)]);
             plot.Series.Add(line);
         }
@@ -62,18 +69,19 @@ internal static class RunLevelDrawing
         plot.Series.Add(marks);
     }
 
-    private static TextAnnotation NumberOf(RunLevelPoint point, OxyColor ink) => new()
-    {
-        Text = point.Run.ToString(CultureInfo.InvariantCulture),
-        TextPosition = new DataPoint(point.At, point.LevelDb),
-        Offset = new ScreenVector(0, -9),
-        TextHorizontalAlignment = HorizontalAlignment.Center,
-        TextVerticalAlignment = VerticalAlignment.Bottom,
-        TextColor = ink,
-        FontSize = Drawing.LetterSize - 1,
-        StrokeThickness = 0,
-        Background = OxyColors.Undefined,
-    };
+    private static TextAnnotation NumberOf(RunLevelPoint point, OxyColor ink) =>
+        new()
+        {
+            Text = point.Run.ToString(CultureInfo.InvariantCulture),
+            TextPosition = new DataPoint(point.At, point.LevelDb),
+            Offset = new ScreenVector(0, -9),
+            TextHorizontalAlignment = HorizontalAlignment.Center,
+            TextVerticalAlignment = VerticalAlignment.Bottom,
+            TextColor = ink,
+            FontSize = Drawing.LetterSize - 1,
+            StrokeThickness = 0,
+            Background = OxyColors.Undefined,
+        };
 
     private static LinearAxis Places(RunLevelChart chart, double width)
     {

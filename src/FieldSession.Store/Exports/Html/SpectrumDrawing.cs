@@ -27,13 +27,15 @@ internal static class SpectrumDrawing
         levels.LabelFormatter = Whole;
         plot.Axes.Add(levels);
         plot.Legends.Add(Drawing.Legend(width));
-        plot.Annotations.Add(new RectangleAnnotation
-        {
-            MinimumX = chart.Band.LowerHz,
-            MaximumX = chart.Band.UpperHz,
-            Fill = Drawing.Band,
-            Layer = AnnotationLayer.BelowAxes,
-        });
+        plot.Annotations.Add(
+            new RectangleAnnotation
+            {
+                MinimumX = chart.Band.LowerHz,
+                MaximumX = chart.Band.UpperHz,
+                Fill = Drawing.Band,
+                Layer = AnnotationLayer.BelowAxes,
+            }
+        );
         foreach ((int spec, SpectrumLine line) in chart.Lines.Index())
         {
             DrawRibbon(plot, chart, line, spec);
@@ -49,7 +51,12 @@ internal static class SpectrumDrawing
 
     private static void DrawRibbon(PlotModel plot, SpectrumChart chart, SpectrumLine line, int spec)
     {
-        AreaSeries ribbon = new() { Fill = OxyColor.FromAColor(RibbonOpacity, Drawing.Inks[spec % Drawing.Inks.Length]), Color = OxyColors.Transparent, Color2 = OxyColors.Transparent };
+        AreaSeries ribbon = new()
+        {
+            Fill = OxyColor.FromAColor(RibbonOpacity, Drawing.Inks[spec % Drawing.Inks.Length]),
+            Color = OxyColors.Transparent,
+            Color2 = OxyColors.Transparent,
+        };
         foreach ((int i, double half) in line.HalfWidthsDb.Index())
         {
             double hz = chart.FromHz + (i * chart.StepHz);
@@ -70,7 +77,12 @@ internal static class SpectrumDrawing
             StrokeThickness = 1.5,
             LineStyle = Dashes[spec % Dashes.Length],
         };
-        ScatterSeries marks = new() { MarkerType = Drawing.Marks[spec % Drawing.Marks.Length], MarkerSize = 4, MarkerFill = ink };
+        ScatterSeries marks = new()
+        {
+            MarkerType = Drawing.Marks[spec % Drawing.Marks.Length],
+            MarkerSize = 4,
+            MarkerFill = ink,
+        };
         foreach ((int i, double level) in line.LevelsDb.Index())
         {
             double hz = chart.FromHz + (i * chart.StepHz);

@@ -24,7 +24,10 @@ internal static partial class SvgPiece
     public static string Of(string drawn, string id, string title, string words)
     {
         using StringReader text = new(drawn);
-        using XmlReader reader = XmlReader.Create(text, new XmlReaderSettings { IgnoreWhitespace = true, DtdProcessing = DtdProcessing.Prohibit });
+        using XmlReader reader = XmlReader.Create(
+            text,
+            new XmlReaderSettings { IgnoreWhitespace = true, DtdProcessing = DtdProcessing.Prohibit }
+        );
         StringBuilder piece = new();
         using (XmlWriter writer = XmlWriter.Create(piece, new XmlWriterSettings { OmitXmlDeclaration = true, NewLineChars = "\n" }))
         {
@@ -111,11 +114,13 @@ internal static partial class SvgPiece
     }
 
     // tenths of a CSS pixel are finer than any screen
-    private static string Short(string number) => double.Parse(number, CultureInfo.InvariantCulture).ToString("0.#", CultureInfo.InvariantCulture);
+    private static string Short(string number) =>
+        double.Parse(number, CultureInfo.InvariantCulture).ToString("0.#", CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"\d+\.\d{2,}")]
     private static partial Regex LongNumber();
 
     private static string Number(string? attribute) =>
-        double.Parse(attribute!.Replace("px", "", StringComparison.Ordinal), CultureInfo.InvariantCulture).ToString("0", CultureInfo.InvariantCulture);
+        double.Parse(attribute!.Replace("px", "", StringComparison.Ordinal), CultureInfo.InvariantCulture)
+            .ToString("0", CultureInfo.InvariantCulture);
 }

@@ -59,12 +59,16 @@ internal static class ClassExtrasJson
     {
         ClassJson.Estimate(json, energy.Overall);
         json.WriteBoolean("by_time", energy.ByTime);
-        json.Parts("runs", energy.Runs, run =>
-        {
-            json.WriteNumber("run", run.Run);
-            json.WriteString("code", run.Code);
-            json.Figure("level", run.LevelDb);
-        });
+        json.Parts(
+            "runs",
+            energy.Runs,
+            run =>
+            {
+                json.WriteNumber("run", run.Run);
+                json.WriteString("code", run.Code);
+                json.Figure("level", run.LevelDb);
+            }
+        );
     }
 
     private static void Sensitivity(Utf8JsonWriter json, Sensitivity sensitivity)
@@ -79,30 +83,35 @@ internal static class ClassExtrasJson
     private static void Least(Utf8JsonWriter json, LeastChange least)
     {
         json.WriteString("size", Word(least.Size));
-        json.Parts("places", least.Places, place =>
-        {
-            if (place.Run is { } run)
+        json.Parts(
+            "places",
+            least.Places,
+            place =>
             {
-                json.WriteNumber("run", run);
-            }
-            else
-            {
-                json.WriteNull("run");
-            }
+                if (place.Run is { } run)
+                {
+                    json.WriteNumber("run", run);
+                }
+                else
+                {
+                    json.WriteNull("run");
+                }
 
-            json.WriteString("segment", place.Segment);
-            json.WriteBoolean("put_back", place.PutBack);
-        });
+                json.WriteString("segment", place.Segment);
+                json.WriteBoolean("put_back", place.PutBack);
+            }
+        );
         json.WriteString("verdict", least.Verdict);
         json.Figure("share_by_chance", least.ShareByChance);
     }
 
-    private static string Word(ChangeSize size) => size switch
-    {
-        ChangeSize.Readings => FormatWords.Readings,
-        ChangeSize.Run => FormatWords.Run,
-        _ => FormatWords.Segment,
-    };
+    private static string Word(ChangeSize size) =>
+        size switch
+        {
+            ChangeSize.Readings => FormatWords.Readings,
+            ChangeSize.Run => FormatWords.Run,
+            _ => FormatWords.Segment,
+        };
 
     private static void Line(Utf8JsonWriter json, SensitivityLine line)
     {
@@ -113,11 +122,12 @@ internal static class ClassExtrasJson
         json.WriteBoolean("has_verdict", line.HasVerdict);
     }
 
-    private static string Word(SensitivityChange change) => change switch
-    {
-        SensitivityChange.SpoiltPutBack => FormatWords.SpoiltPutBack,
-        SensitivityChange.RunLeftOut => FormatWords.RunLeftOut,
-        SensitivityChange.SegmentLeftOut => FormatWords.SegmentLeftOut,
-        _ => FormatWords.DriftSwitched,
-    };
+    private static string Word(SensitivityChange change) =>
+        change switch
+        {
+            SensitivityChange.SpoiltPutBack => FormatWords.SpoiltPutBack,
+            SensitivityChange.RunLeftOut => FormatWords.RunLeftOut,
+            SensitivityChange.SegmentLeftOut => FormatWords.SegmentLeftOut,
+            _ => FormatWords.DriftSwitched,
+        };
 }

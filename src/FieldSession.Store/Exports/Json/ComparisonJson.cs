@@ -6,8 +6,8 @@ using FieldSession.Reporting;
 namespace FieldSession.Store.Exports;
 
 /// <summary>
-/// The comparison as JSON for other programs; the names are fixed (docs/files.md), further ones are at the end of an object. 'd' is code minus
-/// reference in dB: positive means louder. Unknown is null; a class without a segment on the route is null.
+/// The comparison as JSON for other programs; the names are fixed (docs/files.md), further ones are at the end of an object. 'd' is code
+/// minus reference in dB: positive means louder. Unknown is null; a class without a segment on the route is null.
 /// </summary>
 public static class ComparisonJson
 {
@@ -15,18 +15,27 @@ public static class ComparisonJson
     private const int Format = 3;
 
     /// <summary>The file of an export.</summary>
-    internal static ExportFile File { get; } = new WrittenFile(
-        "comparison.json",
-        "application/json",
-        ExportWords.ComparisonDescription,
-        source => Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study), source.Verdicts, source.Ring) + "\n"));
+    internal static ExportFile File { get; } =
+        new WrittenFile(
+            "comparison.json",
+            "application/json",
+            ExportWords.ComparisonDescription,
+            source =>
+                Encoding.UTF8.GetBytes(Of(source.Comparison, StudyLegs.ComparisonOf(source.Study), source.Verdicts, source.Ring) + "\n")
+        );
 
     /// <summary>The comparison as one JSON object, indented.</summary>
     /// <param name="comparison">The comparison of the readings.</param>
     /// <param name="energy">The comparison of the energy days, which adds the member 'energy'; null: none were driven.</param>
     /// <param name="verdicts">The lines of the verdicts, which add the member 'verdicts'; null: they were not asked for.</param>
-    /// <param name="ring">What the recordings say, which adds the member 'ring' to every comparison; null: there are none, or the ring is covered.</param>
-    public static string Of(Comparison comparison, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null, RingFinding? ring = null)
+    /// <param name="ring">What the recordings say, which adds the member 'ring' to every comparison; null: there are none, or the ring is
+    /// covered.</param>
+    public static string Of(
+        Comparison comparison,
+        EnergyComparison? energy = null,
+        IReadOnlyList<VerdictLine>? verdicts = null,
+        RingFinding? ring = null
+    )
     {
         using MemoryStream stream = new();
         Write(comparison, stream, energy, verdicts, ring);
@@ -35,7 +44,12 @@ public static class ComparisonJson
 
     /// <summary>Writes the comparison to a stream as UTF-8, which stays open.</summary>
     public static void Write(
-        Comparison comparison, Stream stream, EnergyComparison? energy = null, IReadOnlyList<VerdictLine>? verdicts = null, RingFinding? ring = null)
+        Comparison comparison,
+        Stream stream,
+        EnergyComparison? energy = null,
+        IReadOnlyList<VerdictLine>? verdicts = null,
+        RingFinding? ring = null
+    )
     {
         ArgumentNullException.ThrowIfNull(comparison);
         using Utf8JsonWriter json = new(stream, JsonNumbers.Layout);
@@ -76,12 +90,13 @@ public static class ComparisonJson
     }
 
     /// <summary>The word of a class: all, steady, impact.</summary>
-    internal static string Word(MeasureClass? measureClass) => measureClass switch
-    {
-        null => "all",
-        MeasureClass.Steady => "steady",
-        _ => "impact",
-    };
+    internal static string Word(MeasureClass? measureClass) =>
+        measureClass switch
+        {
+            null => "all",
+            MeasureClass.Steady => "steady",
+            _ => "impact",
+        };
 
     private static void Verdict(Utf8JsonWriter json, VerdictLine line)
     {

@@ -40,7 +40,10 @@ internal static class DataPackageJson
             json.WriteStartObject();
             json.WriteString("$schema", Profile);
             json.WriteString("name", Slug(study));
-            json.WriteString("title", source.Study.Plan?.Question is { Length: > 0 } question ? $"Study {study}: {question}" : $"Study {study}");
+            json.WriteString(
+                "title",
+                source.Study.Plan?.Question is { Length: > 0 } question ? $"Study {study}: {question}" : $"Study {study}"
+            );
             json.WriteString("description", Description(source, leftOut));
             json.WriteString(MakerProperty, Maker);
             json.WriteString("study", source.Identity?.Hash);
@@ -54,13 +57,17 @@ internal static class DataPackageJson
         return bytes.WrittenSpan.ToArray();
     }
 
-    private static string Description(ExportSource source, IReadOnlyList<string> leftOut) => string.Join(' ', (string[])
-    [
-        ExportWords.PackageDescription,
-        source.Key is null ? ExportWords.KeyIsNotOpen : ExportWords.KeyIsOpen,
-        ExportWords.ApostropheGuardsFormulas,
-        .. leftOut.Select(why => $"Left out: {why}."),
-    ]);
+    private static string Description(ExportSource source, IReadOnlyList<string> leftOut) =>
+        string.Join(
+            ' ',
+            (string[])
+                [
+                    ExportWords.PackageDescription,
+                    source.Key is null ? ExportWords.KeyIsNotOpen : ExportWords.KeyIsOpen,
+                    ExportWords.ApostropheGuardsFormulas,
+                    .. leftOut.Select(why => $"Left out: {why}."),
+                ]
+        );
 
     private static void Resource(Utf8JsonWriter json, ExportedFile file)
     {
@@ -151,9 +158,10 @@ internal static class TableSchemaJson
     }
 
     // every table names the study; the study itself names nothing
-    private static TableLink[] LinksOf(ExportTable table) => table.Table == ExportTable.StudyColumn
-        ? []
-        : [new TableLink(ExportTable.StudyColumn, ExportTable.StudyColumn, ExportTable.StudyColumn), .. table.Links];
+    private static TableLink[] LinksOf(ExportTable table) =>
+        table.Table == ExportTable.StudyColumn
+            ? []
+            : [new TableLink(ExportTable.StudyColumn, ExportTable.StudyColumn, ExportTable.StudyColumn), .. table.Links];
 
     private static void Link(Utf8JsonWriter json, TableLink link)
     {
@@ -165,12 +173,13 @@ internal static class TableSchemaJson
         json.WriteEndObject();
     }
 
-    private static string Word(FieldType type) => type switch
-    {
-        FieldType.Text => "string",
-        FieldType.Count => "integer",
-        FieldType.Number => "number",
-        FieldType.YesNo => "boolean",
-        _ => "datetime",
-    };
+    private static string Word(FieldType type) =>
+        type switch
+        {
+            FieldType.Text => "string",
+            FieldType.Count => "integer",
+            FieldType.Number => "number",
+            FieldType.YesNo => "boolean",
+            _ => "datetime",
+        };
 }

@@ -4,7 +4,9 @@ using FieldSession.Measures;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>The member 'energy' of the comparison as JSON: differences in percent of energy, positive means more. Unknown is null.</summary>
+/// <summary>
+/// The member 'energy' of the comparison as JSON: differences in percent of energy, positive means more. Unknown is null.
+/// </summary>
 internal static class EnergyJson
 {
     /// <summary>Writes the members of the object.</summary>

@@ -14,26 +14,29 @@ internal static class FormatWords
     public const string Run = "run";
     public const string Segment = "segment";
 
-    public static string Rule(FamilyRule rule) => rule switch
-    {
-        FamilyRule.Dunnett => "dunnett",
-        FamilyRule.Holm => "holm",
-        _ => "alone",
-    };
+    public static string Rule(FamilyRule rule) =>
+        rule switch
+        {
+            FamilyRule.Dunnett => "dunnett",
+            FamilyRule.Holm => "holm",
+            _ => "alone",
+        };
 
-    public static string Line(VerdictLineKind line) => line switch
-    {
-        VerdictLineKind.Meter => "meter",
-        VerdictLineKind.Ring => "ring",
-        VerdictLineKind.Ear => "ear",
-        _ => "worth",
-    };
+    public static string Line(VerdictLineKind line) =>
+        line switch
+        {
+            VerdictLineKind.Meter => "meter",
+            VerdictLineKind.Ring => "ring",
+            VerdictLineKind.Ear => "ear",
+            _ => "worth",
+        };
 
     /// <summary>What the checks of the key found.</summary>
-    public static string KeyCheck(KeyCheckResult result) => result switch
-    {
-        KeyCheckResult.Holds => "holds",
-        KeyCheckResult.Failed => "failed",
-        _ => "not open",
-    };
+    public static string KeyCheck(KeyCheckResult result) =>
+        result switch
+        {
+            KeyCheckResult.Holds => "holds",
+            KeyCheckResult.Failed => "failed",
+            _ => "not open",
+        };
 }

@@ -5,16 +5,19 @@ using FieldSession.Comparing;
 
 namespace FieldSession.Store.Exports;
 
-/// <summary>JSON as other programs get it: numbers unrounded (shortest text that reads back to the same double), unknown is null, never NaN.</summary>
+/// <summary>
+/// JSON as other programs get it: numbers unrounded (shortest text that reads back to the same double), unknown is null, never NaN.
+/// </summary>
 internal static class JsonNumbers
 {
     /// <summary>How every JSON output is laid out. The relaxed encoder keeps names readable; the output is no HTML.</summary>
-    public static JsonWriterOptions Layout => new()
-    {
-        Indented = true,
-        NewLine = "\n",
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    };
+    public static JsonWriterOptions Layout =>
+        new()
+        {
+            Indented = true,
+            NewLine = "\n",
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
 
     /// <summary>A number, or null where it is unknown or not finite.</summary>
     public static void Figure(this Utf8JsonWriter json, string name, double? figure)

@@ -9,14 +9,11 @@ namespace FieldSession.Store.Exports;
 internal static class PlanJson
 {
     /// <summary>The file of an export.</summary>
-    public static ExportFile File { get; } = new WrittenFile(
-        "plan.json",
-        "application/json",
-        ExportWords.PlanDescription,
-        source => BytesOf(source.Study.Plan!))
-    {
-        Is = source => source.Study.Plan is not null,
-    };
+    public static ExportFile File { get; } =
+        new WrittenFile("plan.json", "application/json", ExportWords.PlanDescription, source => BytesOf(source.Study.Plan!))
+        {
+            Is = source => source.Study.Plan is not null,
+        };
 
     private static byte[] BytesOf(Plan plan)
     {
@@ -60,17 +57,29 @@ internal static class PlanJson
         json.WriteString("protocol", plan.Protocol);
         json.WriteBoolean("covered_until_evening", plan.CoveredUntilEvening);
         json.WriteBoolean("all_pairs", plan.AllPairs == true);
-        json.WriteString("aborted_counts", plan.AbortRule switch { AbortRule.Both => "both", AbortRule.Neither => "no", _ => "repeat" });
+        json.WriteString(
+            "aborted_counts",
+            plan.AbortRule switch
+            {
+                AbortRule.Both => "both",
+                AbortRule.Neither => "no",
+                _ => "repeat",
+            }
+        );
         json.WriteBoolean("filled_counts", plan.FilledLeftOut != true);
     }
 
     private static void Crew(Utf8JsonWriter json, Plan plan)
     {
-        json.Parts("crew", plan.Crew, member =>
-        {
-            json.WriteString("name", member.Name);
-            json.WriteString("seat", member.Seat);
-        });
+        json.Parts(
+            "crew",
+            plan.Crew,
+            member =>
+            {
+                json.WriteString("name", member.Name);
+                json.WriteString("seat", member.Seat);
+            }
+        );
         json.WriteString("custodian", plan.Custodian);
         json.Texts("phrases", plan.Phrases);
         json.Texts("attributes", plan.Attributes);
@@ -103,12 +112,16 @@ internal static class PlanJson
             json.Figure(held.Limit.Name, held.Of(limits));
         }
 
-        json.Part("reasons", limits.Reasons, reasons =>
-        {
-            foreach ((string name, string reason) in reasons)
+        json.Part(
+            "reasons",
+            limits.Reasons,
+            reasons =>
             {
-                json.WriteString(name, reason);
+                foreach ((string name, string reason) in reasons)
+                {
+                    json.WriteString(name, reason);
+                }
             }
-        });
+        );
     }
 }

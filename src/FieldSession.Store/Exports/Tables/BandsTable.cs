@@ -7,25 +7,32 @@ namespace FieldSession.Store.Exports.Tables;
 internal static class BandsTable
 {
     /// <summary>Columns and rows of the table.</summary>
-    public static ExportTable Table { get; } = new ExportTable<HeardBand>(
-        "bands",
-        "Levels of bands in the recordings: one row a reading that was heard and a band. Only once the ring is uncovered.",
-        [
-            Column.Count<HeardBand>("run", "run that was recorded", row => row.Run.Number).Always,
-            Column.Text<HeardBand>("code", "code of the run", row => row.Run.Code.Digits).Always,
-            Column.Count<HeardBand>("segment_number", "segment", row => row.Reading.Segment).Always,
-            Column.Text<HeardBand>("band", "middle of the third-octave band in Hz, or 'ring'", row => row.Band).Always,
-            Column.Number<HeardBand>("level", "dB", "level, energy mean; re full scale where the chain is not calibrated; empty: not known", row => row.LevelDb),
-            Column.YesNo<HeardBand>("counts", "false: the recorder clipped, or the reading is left out", row => row.Counts).Always,
-            Column.Count<HeardBand>("line", "journal line of the reading", row => row.Reading.Mark.Place).Always,
-        ],
-        source => RingCover.IsOpen(source.Study) ? Rows(source.Study) : [])
-    {
-        Is = source => source.Study.Recordings.Count > 0,
-        Hidden = source => source.RingHiddenBecause,
-        Key = ["line", "band"],
-        Links = [new("run", "runs", "run"), new("code", "codes", "code"), new("segment_number", "segments", "segment_number")],
-    };
+    public static ExportTable Table { get; } =
+        new ExportTable<HeardBand>(
+            "bands",
+            "Levels of bands in the recordings: one row a reading that was heard and a band. Only once the ring is uncovered.",
+            [
+                Column.Count<HeardBand>("run", "run that was recorded", row => row.Run.Number).Always,
+                Column.Text<HeardBand>("code", "code of the run", row => row.Run.Code.Digits).Always,
+                Column.Count<HeardBand>("segment_number", "segment", row => row.Reading.Segment).Always,
+                Column.Text<HeardBand>("band", "middle of the third-octave band in Hz, or 'ring'", row => row.Band).Always,
+                Column.Number<HeardBand>(
+                    "level",
+                    "dB",
+                    "level, energy mean; re full scale where the chain is not calibrated; empty: not known",
+                    row => row.LevelDb
+                ),
+                Column.YesNo<HeardBand>("counts", "false: the recorder clipped, or the reading is left out", row => row.Counts).Always,
+                Column.Count<HeardBand>("line", "journal line of the reading", row => row.Reading.Mark.Place).Always,
+            ],
+            source => RingCover.IsOpen(source.Study) ? Rows(source.Study) : []
+        )
+        {
+            Is = source => source.Study.Recordings.Count > 0,
+            Hidden = source => source.RingHiddenBecause,
+            Key = ["line", "band"],
+            Links = [new("run", "runs", "run"), new("code", "codes", "code"), new("segment_number", "segments", "segment_number")],
+        };
 
     private static IEnumerable<HeardBand> Rows(Study study) =>
         from recording in study.Recordings
@@ -38,7 +45,9 @@ internal static class BandsTable
         select new HeardBand(run, reading, band.Name, band.LevelDb + gain, !heard.IsOverloaded && !reading.LeftOut);
 
     private static IEnumerable<(string Name, double? LevelDb)> BandsOf(HeardSegment heard) =>
-        (heard.BandsDb ?? []).Select((level, i) => ($"{ThirdOctave.MiddleHz(HeardSegment.LowestBand + i):0}", level)).Append(("ring", heard.RingDb));
+        (heard.BandsDb ?? [])
+            .Select((level, i) => ($"{ThirdOctave.MiddleHz(HeardSegment.LowestBand + i):0}", level))
+            .Append(("ring", heard.RingDb));
 }
 
 /// <summary>The level of a band during a reading.</summary>

@@ -12,21 +12,35 @@ internal sealed record FittedCode(SpecCode Code, int? FittingNumber, Fitting? Fi
 internal static class CodesTable
 {
     /// <summary>Columns and rows of the table.</summary>
-    public static ExportTable Table { get; } = new ExportTable<FittedCode>(
-        "codes",
-        "The blind codes: one row a code. Which spec a code is, this table does not say.",
-        [
-            Column.Text<FittedCode>("code", "three digits", c => c.Code.Digits).Always,
-            Column.Count<FittedCode>("fitting", "number of the fitting that drew it; empty: driven without sealing", c => c.FittingNumber),
-            Column.Text<FittedCode>("place", "place in the order: R (the reference), 1, 2, ...", c => c.Fitting is { } f ? new Place(f.Codes.IndexOf(c.Code)).ToString() : null),
-            Column.Text<FittedCode>("commitment", "SHA-256 of the key's canonical line; empty: a paper key", c => c.Fitting?.Commitment),
-            Column.Count<FittedCode>("line", "journal line of the sealing", c => c.Fitting?.Mark.Place),
-            Column.Time<FittedCode>("at", "when it was sealed", c => c.Fitting?.Mark.At),
-        ],
-        Rows)
-    {
-        Key = ["code"],
-    };
+    public static ExportTable Table { get; } =
+        new ExportTable<FittedCode>(
+            "codes",
+            "The blind codes: one row a code. Which spec a code is, this table does not say.",
+            [
+                Column.Text<FittedCode>("code", "three digits", c => c.Code.Digits).Always,
+                Column.Count<FittedCode>(
+                    "fitting",
+                    "number of the fitting that drew it; empty: driven without sealing",
+                    c => c.FittingNumber
+                ),
+                Column.Text<FittedCode>(
+                    "place",
+                    "place in the order: R (the reference), 1, 2, ...",
+                    c => c.Fitting is { } f ? new Place(f.Codes.IndexOf(c.Code)).ToString() : null
+                ),
+                Column.Text<FittedCode>(
+                    "commitment",
+                    "SHA-256 of the key's canonical line; empty: a paper key",
+                    c => c.Fitting?.Commitment
+                ),
+                Column.Count<FittedCode>("line", "journal line of the sealing", c => c.Fitting?.Mark.Place),
+                Column.Time<FittedCode>("at", "when it was sealed", c => c.Fitting?.Mark.At),
+            ],
+            Rows
+        )
+        {
+            Key = ["code"],
+        };
 
     private static IEnumerable<FittedCode> Rows(ExportSource source)
     {

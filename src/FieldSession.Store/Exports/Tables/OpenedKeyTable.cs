@@ -14,24 +14,36 @@ internal sealed record RevealedCode(CodedSpec Coded, bool? IsControl, string? Ma
 internal static class OpenedKeyTable
 {
     /// <summary>Columns and rows of the table.</summary>
-    public static ExportTable Table { get; } = new ExportTable<RevealedCode>(
-        "key",
-        "Which spec each code was, as the opened key says: one row a code.",
-        [
-            Column.Text<RevealedCode>("code", "the code", c => c.Coded.Code.Digits).Always,
-            Column.Text<RevealedCode>("spec", "the custodian's name of the spec", c => c.Coded.Spec).Always,
-            Column.YesNo<RevealedCode>("control", "whether it is the control; empty: not given", c => c.IsControl),
-            Column.Text<RevealedCode>("mark", "mark that two people read on the tyres, last; empty: not read", c => c.Mark),
-            Column.YesNo<RevealedCode>("verified", "whether the key gave the published commitment, where there was one, and agrees with all marks", c => c.NamesAllowed).Always,
-            Column.Text<RevealedCode>("mark_wanted", "mark that is in the key", c => c.Coded.UnderTape).Always,
-            Column.Text<RevealedCode>("earlier_mark", "mark that was read before and was not the same; empty: none", c => c.EarlierMark),
-        ],
-        source => source.Key is { } key ? key.Key.Select(coded => Row(coded, key)) : [])
-    {
-        Key = ["code"],
-        Links = [new("code", "codes", "code")],
-        Is = source => source.Key is not null,
-    };
+    public static ExportTable Table { get; } =
+        new ExportTable<RevealedCode>(
+            "key",
+            "Which spec each code was, as the opened key says: one row a code.",
+            [
+                Column.Text<RevealedCode>("code", "the code", c => c.Coded.Code.Digits).Always,
+                Column.Text<RevealedCode>("spec", "the custodian's name of the spec", c => c.Coded.Spec).Always,
+                Column.YesNo<RevealedCode>("control", "whether it is the control; empty: not given", c => c.IsControl),
+                Column.Text<RevealedCode>("mark", "mark that two people read on the tyres, last; empty: not read", c => c.Mark),
+                Column
+                    .YesNo<RevealedCode>(
+                        "verified",
+                        "whether the key gave the published commitment, where there was one, and agrees with all marks",
+                        c => c.NamesAllowed
+                    )
+                    .Always,
+                Column.Text<RevealedCode>("mark_wanted", "mark that is in the key", c => c.Coded.UnderTape).Always,
+                Column.Text<RevealedCode>(
+                    "earlier_mark",
+                    "mark that was read before and was not the same; empty: none",
+                    c => c.EarlierMark
+                ),
+            ],
+            source => source.Key is { } key ? key.Key.Select(coded => Row(coded, key)) : []
+        )
+        {
+            Key = ["code"],
+            Links = [new("code", "codes", "code")],
+            Is = source => source.Key is not null,
+        };
 
     private static RevealedCode Row(CodedSpec coded, OpenedKey key)
     {
@@ -42,6 +54,7 @@ internal static class OpenedKeyTable
             key.IsControl(coded.Code),
             mark.Length == 0 ? null : mark,
             earlier.Length == 0 ? null : earlier,
-            key.NamesAllowed);
+            key.NamesAllowed
+        );
     }
 }

@@ -39,7 +39,9 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
     /// <summary>What was said on this segment of this run; null: nothing.</summary>
     public string? Note { get; init; }
 
-    /// <summary>The rows of a study: by run, then in route order, then as typed, so that the rows of an ended run 1 tell the route.</summary>
+    /// <summary>
+    /// The rows of a study: by run, then in route order, then as typed, so that the rows of an ended run 1 tell the route.
+    /// </summary>
     public static IEnumerable<ReadingRow> Of(ExportSource source)
     {
         if (source.Study.Plan is not { } plan)
@@ -54,7 +56,10 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
         {
             foreach (ReadingRow row in OfRun(run, plan, [.. levels[run.Number]], firstSession))
             {
-                yield return row with { Note = row.Take == 1 ? Joined(notes[(run.Number, row.Segment.Number)]) : null };
+                yield return row with
+                {
+                    Note = row.Take == 1 ? Joined(notes[(run.Number, row.Segment.Number)]) : null,
+                };
             }
         }
     }
@@ -67,22 +72,40 @@ internal sealed record ReadingRow(Run Run, Segment Segment, int Take)
             Minutes = first?.Minutes,
             Car = first?.Car ?? run.Car,
             Slot = first?.Slot,
-            Session = int.TryParse(first?.Session, NumberStyles.None, CultureInfo.InvariantCulture, out int session) ? session : first is null ? run.Session : firstSession,
+            Session =
+                int.TryParse(first?.Session, NumberStyles.None, CultureInfo.InvariantCulture, out int session) ? session
+                : first is null ? run.Session
+                : firstSession,
         };
-        ILookup<int, (Reading Reading, MeasuredLevel Level)> read = StudyReadings.InRouteOrder(run).Zip(levels).ToLookup(pair => pair.First.Segment);
+        ILookup<int, (Reading Reading, MeasuredLevel Level)> read = StudyReadings
+            .InRouteOrder(run)
+            .Zip(levels)
+            .ToLookup(pair => pair.First.Segment);
         foreach (Segment segment in plan.Route)
         {
             Missed? missed = run.Passages.OfType<Missed>().LastOrDefault(passage => passage.Segment == segment.Number);
             int take = 0;
             foreach ((Reading reading, MeasuredLevel level) in read[segment.Number])
             {
-                yield return of with { Segment = segment, Take = ++take, Reading = reading, Level = level, Mark = reading.Mark };
+                yield return of with
+                {
+                    Segment = segment,
+                    Take = ++take,
+                    Reading = reading,
+                    Level = level,
+                    Mark = reading.Mark,
+                };
             }
 
             // while a run is on, what has not been reached yet is not missed
             if (take == 0 && (missed is not null || !run.IsOn))
             {
-                yield return of with { Segment = segment, Take = 1, Mark = missed?.Mark };
+                yield return of with
+                {
+                    Segment = segment,
+                    Take = 1,
+                    Mark = missed?.Mark,
+                };
             }
         }
     }

@@ -10,7 +10,8 @@ namespace FieldSession.Store.Journaling;
 /// <param name="Text">The plain text.</param>
 /// <param name="Store">The LiteDB file with its log.</param>
 /// <param name="FirstDifference">The first line in which both copies hold a line but not the same; null: none.</param>
-/// <param name="UnfinishedBytes">Length of a line at the end of the text that is being written or was torn; it was never acknowledged.</param>
+/// <param name="UnfinishedBytes">Length of a line at the end of the text that is being written or was torn; it was never
+/// acknowledged.</param>
 public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDifference, int UnfinishedBytes)
 {
     /// <summary>The lines that hold up to the first that fails, from the text, or from the LiteDB file where there is no text.</summary>
@@ -30,17 +31,21 @@ public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDif
     /// <exception cref="StudyNameException">The name is that of a journal.</exception>
     public static JournalCheck Of(string path) => Of(new Disk(), StudyPaths.Of(path));
 
-    internal static JournalCheck Of(IDisk disk, StudyPaths paths) => Refusal.Of(paths.Study, () =>
-    {
-        if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
-        {
-            throw new StudyMissingException(StudyFileWords.NoStudyHere(paths));
-        }
+    internal static JournalCheck Of(IDisk disk, StudyPaths paths) =>
+        Refusal.Of(
+            paths.Study,
+            () =>
+            {
+                if (!disk.Exists(paths.Study) && !disk.Exists(paths.Journal))
+                {
+                    throw new StudyMissingException(StudyFileWords.NoStudyHere(paths));
+                }
 
-        JournalCheck check = Look(disk, paths);
-        // a file read while it is written can look broken once
-        return check.Store.Holds ? check : Look(disk, paths);
-    });
+                JournalCheck check = Look(disk, paths);
+                // a file read while it is written can look broken once
+                return check.Store.Holds ? check : Look(disk, paths);
+            }
+        );
 
     private static JournalCheck Look(IDisk disk, StudyPaths paths)
     {
@@ -62,7 +67,9 @@ public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDif
     private static int? DifferenceOf(IReadOnlyList<Line?> text, StoreCopy store)
     {
         int comparable = store.Fault is null ? store.Lines.Count : Math.Max(store.FaultAt - 1, 0);
-        int first = text.Zip(store.Lines.Take(comparable)).TakeWhile(pair => pair.First is null || pair.First.Hash == pair.Second.Hash).Count();
+        int first = text.Zip(store.Lines.Take(comparable))
+            .TakeWhile(pair => pair.First is null || pair.First.Hash == pair.Second.Hash)
+            .Count();
         return first < Math.Min(text.Count, comparable) ? first + 1 : null;
     }
 }
@@ -74,8 +81,7 @@ public sealed record JournalCheck(CopyCheck Text, CopyCheck Store, int? FirstDif
 /// <param name="FirstFailing">Number of the first line of the file that fails, from 1; null: none does.</param>
 /// <param name="Why">Why it fails; null: none does.</param>
 /// <param name="Heads">Where the verified chain of each strand ends.</param>
-public sealed record CopyCheck(
-    string File, bool IsThere, int LinesHolding, int? FirstFailing, string? Why, IReadOnlyList<StrandHead> Heads)
+public sealed record CopyCheck(string File, bool IsThere, int LinesHolding, int? FirstFailing, string? Why, IReadOnlyList<StrandHead> Heads)
 {
     /// <summary>Whether the file is there and all of it holds.</summary>
     public bool Holds => IsThere && FirstFailing is null;
@@ -106,12 +112,18 @@ public sealed record CopyCheck(
             }
         }
 
-        return new CopyCheck(file, isThere, holding, failing, why, [.. chains.Heads.Select(head => new StrandHead(head.Strand, head.Number, head.Hash))]);
+        return new CopyCheck(
+            file,
+            isThere,
+            holding,
+            failing,
+            why,
+            [.. chains.Heads.Select(head => new StrandHead(head.Strand, head.Number, head.Hash))]
+        );
     }
 
     private static string WhyNot(Line? line, string invalid, Chains chains) => line is null ? invalid : Unlinked(line, chains);
 
-    private static string Unlinked(Line line, Chains chains) => chains.HeadOf(line.Strand) is { } head
-        ? HealingWords.LineDoesNotFollow(line, head)
-        : HealingWords.LineDoesNotBeginStrand(line);
+    private static string Unlinked(Line line, Chains chains) =>
+        chains.HeadOf(line.Strand) is { } head ? HealingWords.LineDoesNotFollow(line, head) : HealingWords.LineDoesNotBeginStrand(line);
 }

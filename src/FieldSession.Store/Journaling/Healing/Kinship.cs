@@ -9,8 +9,8 @@ namespace FieldSession.Store.Journaling;
 internal sealed record FoundCopy(string File, IReadOnlyList<Line> Lines);
 
 /// <summary>
-/// Whether copies that lie under one name are of one study. They are where they begin with the same line, or where one lost its beginning and
-/// shares a line with the other. Two beginnings without a common line are two studies, and nothing brings them together.
+/// Whether copies that lie under one name are of one study. They are where they begin with the same line, or where one lost its beginning
+/// and shares a line with the other. Two beginnings without a common line are two studies, and nothing brings them together.
 /// </summary>
 internal static class Kinship
 {
@@ -24,8 +24,9 @@ internal static class Kinship
             HashSet<string> hashes = [.. copy.Lines.Select(line => line.Hash)];
             if (known.Find(other => !other.Lines.Any(line => hashes.Contains(line.Hash))) is { } stranger)
             {
-                throw new OtherStudyException(HealingWords.FilesAreOfTwoStudies(
-                    stranger.File, NameOf(stranger.Lines), copy.File, NameOf(copy.Lines)));
+                throw new OtherStudyException(
+                    HealingWords.FilesAreOfTwoStudies(stranger.File, NameOf(stranger.Lines), copy.File, NameOf(copy.Lines))
+                );
             }
 
             known.Add(copy);

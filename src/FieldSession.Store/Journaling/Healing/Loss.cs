@@ -14,7 +14,8 @@ internal static class Loss
         if (found.Lines.Count == 0 && IsForeign(found, textBytes))
         {
             return new StudyDamagedException(
-                HealingWords.NoLineIsLeft(paths, Beside(paths, textBytes), found.Store.Fault ?? HealingWords.HoldsNoJournal));
+                HealingWords.NoLineIsLeft(paths, Beside(paths, textBytes), found.Store.Fault ?? HealingWords.HoldsNoJournal)
+            );
         }
 
         if (found.Loose.Count > 0)
@@ -61,8 +62,7 @@ internal static class Loss
     {
         int firstBad = found.Text.Lines.ToList().IndexOf(null) + 1;
         string where = firstBad > 0 ? $"{paths.Journal}, line {firstBad}" : paths.Study;
-        return new StudyDamagedException(
-            HealingWords.StudyIsDamaged(where, what, found, paths));
+        return new StudyDamagedException(HealingWords.StudyIsDamaged(where, what, found, paths));
     }
 
     private static string Beside(StudyPaths paths, byte[]? textBytes) =>

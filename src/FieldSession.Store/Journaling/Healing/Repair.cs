@@ -129,16 +129,17 @@ internal sealed class Repair(IDisk disk, StudyPaths paths, TimeProvider clock)
 
     private string FreeName(string path)
     {
-        string stamped = string.Create(CultureInfo.InvariantCulture, $"{path}.damaged-{clock.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmss'Z'}");
-        return Enumerable.Range(1, int.MaxValue)
-            .Select(i => i == 1 ? stamped : $"{stamped}-{i}")
-            .First(name => !disk.Exists(name));
+        string stamped = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{path}.damaged-{clock.GetUtcNow().UtcDateTime:yyyyMMdd'T'HHmmss'Z'}"
+        );
+        return Enumerable.Range(1, int.MaxValue).Select(i => i == 1 ? stamped : $"{stamped}-{i}").First(name => !disk.Exists(name));
     }
 }
 
 /// <summary>
-/// What a power cut or a failing disk leaves of a study that was being made: no whole line of text, and no line in the LiteDB file. Nothing of it was acknowledged,
-/// so the study can be made again in its place.
+/// What a power cut or a failing disk leaves of a study that was being made: no whole line of text, and no line in the LiteDB file. Nothing
+/// of it was acknowledged, so the study can be made again in its place.
 /// </summary>
 internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
 {
@@ -150,7 +151,8 @@ internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
     /// <summary>Whether such remains lie under the study's names, and nothing else.</summary>
     public bool IsHere => new[] { paths.Journal, paths.Study, paths.Log }.Any(disk.Exists) && IsTextWithoutLine() && IsStoreWithoutLine();
 
-    // the first digits of a line, or the zeros that a file system shows where bytes never came; behind such a gap the end of the line may have come
+    // the first digits of a line, or the zeros that a file system shows where bytes never came; behind such a gap the end of the line may
+    // have come
     private bool IsTextWithoutLine()
     {
         byte[] bytes = disk.Exists(paths.Journal) ? disk.ReadAll(paths.Journal) : [];
@@ -162,7 +164,8 @@ internal sealed class StartCutOff(IDisk disk, StudyPaths paths)
     private bool IsStoreWithoutLine()
     {
         byte[] pages = disk.Exists(paths.Study) ? disk.ReadAll(paths.Study) : [];
-        bool isOurs = IsZeros(pages) || (StudyHeader.FaultIn(pages) is null && (disk.Exists(paths.Journal) || pages.Length <= FreshStoreBytes));
+        bool isOurs =
+            IsZeros(pages) || (StudyHeader.FaultIn(pages) is null && (disk.Exists(paths.Journal) || pages.Length <= FreshStoreBytes));
         if (!isOurs)
         {
             return false;

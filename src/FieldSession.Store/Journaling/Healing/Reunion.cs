@@ -33,7 +33,9 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
 
         Dictionary<string, List<Line>> chains = next.Keys.Select(key => key.Strand).Distinct().ToDictionary(s => s, s => ChainOf(s, next));
         HashSet<string> reached = [.. chains.Values.SelectMany(chain => chain).Select(line => line.Hash)];
-        IReadOnlyList<Line>? whole = copies.Select(copy => Reached(copy, reached)).FirstOrDefault(lines => lines.Count == reached.Count && InOrder(lines));
+        IReadOnlyList<Line>? whole = copies
+            .Select(copy => Reached(copy, reached))
+            .FirstOrDefault(lines => lines.Count == reached.Count && InOrder(lines));
         return new Reunion(whole ?? ByTime(chains), [.. next.Values.Where(line => !reached.Contains(line.Hash))]);
     }
 
@@ -81,6 +83,5 @@ internal sealed record Reunion(IReadOnlyList<Line> Lines, IReadOnlyList<Line> Lo
         return lines;
     }
 
-    private static TwoHistoriesException TwoHistories(string study, Line line) => new(
-        HealingWords.CopiesHaveTwoHistories(study, line));
+    private static TwoHistoriesException TwoHistories(string study, Line line) => new(HealingWords.CopiesHaveTwoHistories(study, line));
 }

@@ -37,9 +37,7 @@ public sealed record StudyRescue(string Path, int Lines, int LooseLines, string?
         }
 
         FoundStudy found = FoundStudy.Of(disk, damaged, disk.Exists(damaged.Journal) ? disk.ReadAll(damaged.Journal) : null);
-        return found.Lines.Count > 0
-            ? found
-            : throw new StudyDamagedException(HealingWords.NothingToRescue(damaged));
+        return found.Lines.Count > 0 ? found : throw new StudyDamagedException(HealingWords.NothingToRescue(damaged));
     }
 
     private static StudyRescue Written(IDisk disk, StudyPaths target, FoundStudy found, TimeProvider clock)

@@ -8,9 +8,10 @@ using Microsoft.Win32.SafeHandles;
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// Which lines of a study this laptop has acknowledged, written down apart from it, in the user's own folder: how many of each strand, and the hash of the last.
-/// So a later loss can be seen that no hash chain shows, such as an end that is cut off or a disk that lied about its flushes. It is written with each act and
-/// left to the system to bring to the disk, since a second flush would double the time of an act: a power cut may take its last half minute.
+/// Which lines of a study this laptop has acknowledged, written down apart from it, in the user's own folder: how many of each strand, and
+/// the hash of the last. So a later loss can be seen that no hash chain shows, such as an end that is cut off or a disk that lied about its
+/// flushes. It is written with each act and left to the system to bring to the disk, since a second flush would double the time of an act:
+/// a power cut may take its last half minute.
 /// </summary>
 internal sealed class AcknowledgedLines : IDisposable
 {
@@ -50,12 +51,20 @@ internal sealed class AcknowledgedLines : IDisposable
         {
             IReadOnlyList<StrandHead> missing = MissingIn(folder, study, lines);
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            opened = new AcknowledgedLines(File.OpenHandle(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite), path, lines, missing);
+            opened = new AcknowledgedLines(
+                File.OpenHandle(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.ReadWrite),
+                path,
+                lines,
+                missing
+            );
         });
         return opened;
     }
 
-    /// <summary>The ends of strands that were acknowledged here and are not among the lines of the study; empty: nothing is missing, or nothing is recorded.</summary>
+    /// <summary>
+    /// The ends of strands that were acknowledged here and are not among the lines of the study; empty: nothing is missing, or nothing is
+    /// recorded.
+    /// </summary>
     public static IReadOnlyList<StrandHead> MissingIn(string? folder, string study, IReadOnlyList<Line> lines)
     {
         if (folder is null || NameOf(folder, study, lines) is not { } path || !File.Exists(path))
@@ -70,9 +79,14 @@ internal sealed class AcknowledgedLines : IDisposable
     }
 
     /// <summary>The record's file; null: a study without lines has none.</summary>
-    public static string? NameOf(string folder, string study, IReadOnlyList<Line> lines) => StudyState.IdentityOf(lines) is { } identity
-        ? Path.Combine(folder, FolderName, Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{study}\n{identity}")))[..DigitsOfName])
-        : null;
+    public static string? NameOf(string folder, string study, IReadOnlyList<Line> lines) =>
+        StudyState.IdentityOf(lines) is { } identity
+            ? Path.Combine(
+                folder,
+                FolderName,
+                Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{study}\n{identity}")))[..DigitsOfName]
+            )
+            : null;
 
     /// <summary>Notes lines that are safe on the disk, before they are acknowledged.</summary>
     public void Note(IEnumerable<Line> lines)
@@ -106,19 +120,23 @@ internal sealed class AcknowledgedLines : IDisposable
         }
     }
 
-    private static string Row(string word, StrandHead head) => string.Create(CultureInfo.InvariantCulture, $"{word} {head.Strand} {head.Lines} {head.Hash}\n");
+    private static string Row(string word, StrandHead head) =>
+        string.Create(CultureInfo.InvariantCulture, $"{word} {head.Strand} {head.Lines} {head.Hash}\n");
 
-    private void Write() => _ = Attempt.Of(() =>
-    {
-        string text = $"{Head}\n{string.Concat(_missing.Select(head => Row(Lost, head)))}{string.Concat(_heads.Values.Select(head => Row("safe", head)))}";
-        byte[] bytes = Encoding.ASCII.GetBytes(text);
-        RandomAccess.Write(_file, bytes, 0);
-        if (_length != bytes.Length)
+    private void Write() =>
+        _ = Attempt.Of(() =>
         {
-            RandomAccess.SetLength(_file, bytes.Length);
-            _length = bytes.Length;
-        }
-    });
+            string text =
+                $"{Head}\n{string.Concat(_missing.Select(head => Row(Lost, head)))}"
+                + $"{string.Concat(_heads.Values.Select(head => Row("safe", head)))}";
+            byte[] bytes = Encoding.ASCII.GetBytes(text);
+            RandomAccess.Write(_file, bytes, 0);
+            if (_length != bytes.Length)
+            {
+                RandomAccess.SetLength(_file, bytes.Length);
+                _length = bytes.Length;
+            }
+        });
 }
 
 /// <summary>The end of a strand's verified chain. Written down elsewhere, it shows later whether anything was changed.</summary>

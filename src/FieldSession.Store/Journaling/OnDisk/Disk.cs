@@ -37,7 +37,9 @@ internal sealed class Disk : IDisk
         return Posix.OpenPastMemory(path) is { } pastMemory ? new FileOnDisk(path, pastMemory) : Forgotten(path);
     }
 
-    /// <summary>A file of which the system was asked to forget what it remembers: where it can't be read past memory, the next best.</summary>
+    /// <summary>
+    /// A file of which the system was asked to forget what it remembers: where it can't be read past memory, the next best.
+    /// </summary>
     internal static DiskFile Forgotten(string path)
     {
         SafeFileHandle handle = Unlocked(path);
@@ -82,8 +84,8 @@ internal sealed class Disk : IDisk
 }
 
 /// <summary>
-/// A file in another place that keeps the acts which the study's disk would not take, as lines that 'enter' takes. It is written whole each time, and goes when
-/// nothing is left to keep.
+/// A file in another place that keeps the acts which the study's disk would not take, as lines that 'enter' takes. It is written whole each
+/// time, and goes when nothing is left to keep.
 /// </summary>
 /// <param name="folder">The folder, such as a stick's; it is made where it is missing.</param>
 /// <param name="study">Path of the study.</param>
@@ -93,8 +95,8 @@ public sealed class SecondPlace(string folder, string study, string strand)
     private const int DigitsOfStrand = 8;
 
     /// <summary>Full path of the file.</summary>
-    public string File { get; } = Path.Combine(
-        Path.GetFullPath(folder), $"{Path.GetFileNameWithoutExtension(study)}-{strand[..DigitsOfStrand]}.unsaved");
+    public string File { get; } =
+        Path.Combine(Path.GetFullPath(folder), $"{Path.GetFileNameWithoutExtension(study)}-{strand[..DigitsOfStrand]}.unsaved");
 
     /// <summary>Whether it holds acts of an earlier sitting.</summary>
     public bool IsThere => System.IO.File.Exists(File);

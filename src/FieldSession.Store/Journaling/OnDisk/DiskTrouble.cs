@@ -10,8 +10,10 @@ internal static class DiskTrouble
     // error numbers of Linux and macOS as .NET hands them on, and of Windows (from memory)
     private static readonly ImmutableArray<int> Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
     private static readonly ImmutableArray<int> Gone = [6, 19, 70, 116, unchecked((int)0x80070015), unchecked((int)0x8007048F)];
+
     // a medium that can't be read or written any more looks the same as one that was pulled out; also the wrong checksum of Windows
     private static readonly ImmutableArray<int> Failing = [5, unchecked((int)0x80070017), unchecked((int)0x8007045D)];
+
     // a share whose network or server is away: the open file works again by itself once it is back
     private static readonly ImmutableArray<int> Silent = [110, 60, unchecked((int)0x80070079)];
     private static readonly ImmutableArray<int> WithoutLocks = [37, 77];
@@ -29,18 +31,19 @@ internal static class DiskTrouble
     /// <summary>What to do about it.</summary>
     public static string Remedy(Exception fault) => Told(fault).Remedy;
 
-    private static (string Words, string Remedy) Told(Exception fault) => fault switch
-    {
-        UnauthorizedAccessException => (FileOnDiskWords.WritingIsNotAllowed, FileOnDiskWords.AllowWriting),
-        FileNotFoundException or DirectoryNotFoundException => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
-        _ when Full.Contains(fault.HResult) => (FileOnDiskWords.DiskIsFull, FileOnDiskWords.MakeRoom),
-        _ when Gone.Contains(fault.HResult) => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
-        _ when Failing.Contains(fault.HResult) => (FileOnDiskWords.DriveFails, FileOnDiskWords.BringItBackOrGoOnElsewhere),
-        _ when Silent.Contains(fault.HResult) => (FileOnDiskWords.DriveDoesNotAnswer, FileOnDiskWords.SeeToCableOrNetwork),
-        _ when WithoutLocks.Contains(fault.HResult) => (FileOnDiskWords.ShareGivesNoLocks, FileOnDiskWords.LetServerGiveLocks),
-        _ when IsReadOnly(fault) => (FileOnDiskWords.DriveMayOnlyBeRead, FileOnDiskWords.AllowWriting),
-        _ => (fault.Message, FileOnDiskWords.AllowWriting),
-    };
+    private static (string Words, string Remedy) Told(Exception fault) =>
+        fault switch
+        {
+            UnauthorizedAccessException => (FileOnDiskWords.WritingIsNotAllowed, FileOnDiskWords.AllowWriting),
+            FileNotFoundException or DirectoryNotFoundException => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
+            _ when Full.Contains(fault.HResult) => (FileOnDiskWords.DiskIsFull, FileOnDiskWords.MakeRoom),
+            _ when Gone.Contains(fault.HResult) => (FileOnDiskWords.DriveIsGone, FileOnDiskWords.BringItBack),
+            _ when Failing.Contains(fault.HResult) => (FileOnDiskWords.DriveFails, FileOnDiskWords.BringItBackOrGoOnElsewhere),
+            _ when Silent.Contains(fault.HResult) => (FileOnDiskWords.DriveDoesNotAnswer, FileOnDiskWords.SeeToCableOrNetwork),
+            _ when WithoutLocks.Contains(fault.HResult) => (FileOnDiskWords.ShareGivesNoLocks, FileOnDiskWords.LetServerGiveLocks),
+            _ when IsReadOnly(fault) => (FileOnDiskWords.DriveMayOnlyBeRead, FileOnDiskWords.AllowWriting),
+            _ => (fault.Message, FileOnDiskWords.AllowWriting),
+        };
 }
 
 /// <summary>Turns what the system says about a file into what the crew can do about it.</summary>
@@ -68,18 +71,21 @@ internal static class Refusal
     /// <summary>Whether somebody else holds the file.</summary>
     internal static bool IsLock(Exception fault) => fault is IOException && Locked.Contains(fault.HResult);
 
-    internal static StudyFileException? InWords(string path, Exception fault) => fault switch
-    {
-        StudyFileException => null,
-        _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
-            FileOnDiskWords.FileMayNotBeWritten(path, fault),
-            fault),
-        FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
-            FileOnDiskWords.NoSuchFileOrFolder(path, fault), fault),
-        _ when IsLock(fault) => new StudyInUseException(
-            FileOnDiskWords.StudyIsInUse(path), fault),
-        _ => null,
-    };
+    internal static StudyFileException? InWords(string path, Exception fault) =>
+        fault switch
+        {
+            StudyFileException => null,
+            _ when fault is UnauthorizedAccessException || DiskTrouble.IsReadOnly(fault) => new StudyUnwritableException(
+                FileOnDiskWords.FileMayNotBeWritten(path, fault),
+                fault
+            ),
+            FileNotFoundException or DirectoryNotFoundException => new StudyMissingException(
+                FileOnDiskWords.NoSuchFileOrFolder(path, fault),
+                fault
+            ),
+            _ when IsLock(fault) => new StudyInUseException(FileOnDiskWords.StudyIsInUse(path), fault),
+            _ => null,
+        };
 }
 
 /// <summary>What is said of the disk below a study, and what to do about it.</summary>
@@ -100,11 +106,16 @@ internal static class FileOnDiskWords
     public const string LetServerGiveLocks = "Make its server lock files again";
     public const string AllowWriting = "Allow writing there";
 
-    public static string LineIsNotSafe(string trouble, string remedy, int line, int? firstLost, string path) => $"{trouble}: line {line} is not in {path}{(firstLost is null ? "; every line before it is" : "")}. {remedy}, then do the act again.{(firstLost is { } lost ? LinesAreLostToo(lost) : "")}";
+    public static string LineIsNotSafe(string trouble, string remedy, int line, int? firstLost, string path) =>
+        $"{trouble}: line {line} is not in {path}{(firstLost is null ? "; every line before it is" : "")}. {remedy}, then "
+        + $"do the act again.{(firstLost is { } lost ? LinesAreLostToo(lost) : "")}";
 
-    private static string LinesAreLostToo(int first) => $" The disk also lost line {first} and what follows, which it had confirmed; they are in memory, so keep this program open: it writes them again with the next act.";
+    private static string LinesAreLostToo(int first) =>
+        $" The disk also lost line {first} and what follows, which it had confirmed; they are in memory, so keep this "
+        + "program open: it writes them again with the next act.";
 
-    public static string StudyIsFull(string path, long mebibytes, long mostMebibytes) => $"the study is full: {path} has {mebibytes} MiB, and {mostMebibytes} MiB is the most. Begin a new study.";
+    public static string StudyIsFull(string path, long mebibytes, long mostMebibytes) =>
+        $"the study is full: {path} has {mebibytes} MiB, and {mostMebibytes} MiB is the most. Begin a new study.";
 
     public static string FileBecameShorter(string path) => $"{path}: the file became shorter while it was open.";
 
@@ -114,16 +125,26 @@ internal static class FileOnDiskWords
 
     public const string FileIsOnlyLookedAt = "the file is only read";
 
-    public static string NameIsOfJournal(string path, string studyPath) => $"{path}: this is the name of a study's journal. Name the study itself, for example {studyPath}.";
+    public static string NameIsOfJournal(string path, string studyPath) =>
+        $"{path}: this is the name of a study's journal. Name the study itself, for example {studyPath}.";
 
-    public static string FileMayNotBeWritten(string path, Exception fault) => $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing there, or copy the study to a folder that may be written to.";
+    public static string FileMayNotBeWritten(string path, Exception fault) =>
+        $"{path}: the file or its folder may not be written to ({fault.Message}). Nothing was changed. Allow writing "
+        + "there, or copy the study to a folder that may be written to.";
 
-    public static string NoSuchFileOrFolder(string path, Exception fault) => $"{path}: there is no such file or folder ({fault.Message}). Nothing was changed. Check the path.";
+    public static string NoSuchFileOrFolder(string path, Exception fault) =>
+        $"{path}: there is no such file or folder ({fault.Message}). Nothing was changed. Check the path.";
 
-    public static string StudyIsTooLarge(string path, long mebibytes, long mostMebibytes) => $"{path}: {mebibytes} MiB are more than the {mostMebibytes} MiB that a study may have. Nothing was changed. Check the path; if this is the study, bring back a copy of it.";
+    public static string StudyIsTooLarge(string path, long mebibytes, long mostMebibytes) =>
+        $"{path}: {mebibytes} MiB are more than the {mostMebibytes} MiB that a study may have. Nothing was changed. Check "
+        + "the path; if this is the study, bring back a copy of it.";
 
-    public static string StudyIsInUse(string path) => $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.";
+    public static string StudyIsInUse(string path) =>
+        $"{path}: the study is open in another window or program. Nothing was changed. Close it there, then open it here.";
 
-    public static string RemarkOnUnsaved(UnsavedAct act) => string.Create(
-        CultureInfo.InvariantCulture, $"# {act.At.UtcDateTime:yyyy-MM-dd HH:mm:ss} UTC, not saved: {act.Because.ReplaceLineEndings(" ")}");
+    public static string RemarkOnUnsaved(UnsavedAct act) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"# {act.At.UtcDateTime:yyyy-MM-dd HH:mm:ss} UTC, not saved: {act.Because.ReplaceLineEndings(" ")}"
+        );
 }

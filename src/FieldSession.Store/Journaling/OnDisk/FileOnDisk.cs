@@ -5,8 +5,8 @@ using Microsoft.Win32.SafeHandles;
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// A file as the disk has it, read past the system's memory. Such reads begin and end at sector borders, in a buffer that does too (Linux man page
-/// open(2), O_DIRECT). A file system that takes the name and refuses such reads is read as usual.
+/// A file as the disk has it, read past the system's memory. Such reads begin and end at sector borders, in a buffer that does too (Linux
+/// man page open(2), O_DIRECT). A file system that takes the name and refuses such reads is read as usual.
 /// </summary>
 /// <param name="path">Its name.</param>
 /// <param name="handle">The file, open past memory.</param>

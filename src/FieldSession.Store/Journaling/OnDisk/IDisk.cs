@@ -15,7 +15,9 @@ internal interface IDisk
     /// <summary>Opens a file for reading beside whoever has it open, without locking it.</summary>
     IDiskFile Look(string path);
 
-    /// <summary>The same, past what the system remembers of the file: what is read is on the disk. Null: this system offers no such way.</summary>
+    /// <summary>
+    /// The same, past what the system remembers of the file: what is read is on the disk. Null: this system offers no such way.
+    /// </summary>
     IDiskFile? LookPastMemory(string path);
 
     /// <summary>Opens a file for reading and writing, for this process alone.</summary>
@@ -45,7 +47,8 @@ internal interface IDiskFile : IDisposable
     void Write(ReadOnlySpan<byte> bytes, long at);
 
     /// <summary>Returns when everything written is on the disk itself.</summary>
-    /// <exception cref="IOException">The disk said no. What it holds of the bytes written since the last time is not known, and a later success says nothing about them.</exception>
+    /// <exception cref="IOException">The disk said no. What it holds of the bytes written since the last time is not known, and a later
+    /// success says nothing about them.</exception>
     void Sync();
 }
 

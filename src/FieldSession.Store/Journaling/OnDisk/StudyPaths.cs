@@ -17,8 +17,7 @@ internal sealed record StudyPaths(string Study, string Log, string Journal, stri
         string extension = Path.GetExtension(study);
         if (extension.Equals(JournalExtension, StringComparison.OrdinalIgnoreCase))
         {
-            throw new StudyNameException(
-                FileOnDiskWords.NameIsOfJournal(path, Path.ChangeExtension(path, ".study")));
+            throw new StudyNameException(FileOnDiskWords.NameIsOfJournal(path, Path.ChangeExtension(path, ".study")));
         }
 
         string stem = study[..^extension.Length];

@@ -5,10 +5,10 @@ using FieldSession.Journal;
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe: each line is read back from the disk before it counts. After a failed
-/// write or flush nobody knows what the disk holds, and a later flush that succeeds says nothing about what the failed one dropped: so the whole text is read from
-/// the disk through a fresh handle, and what is missing is written again. A file whose drive went and came back, or was mounted again, is known
-/// by its lines and opened again; nobody has to start the program again for it.
+/// The plain text, open for writing. What <see cref="Append"/> has returned from is safe: each line is read back from the disk before it
+/// counts. After a failed write or flush nobody knows what the disk holds, and a later flush that succeeds says nothing about what the
+/// failed one dropped: so the whole text is read from the disk through a fresh handle, and what is missing is written again. A file whose
+/// drive went and came back, or was mounted again, is known by its lines and opened again; nobody has to start the program again for it.
 /// </summary>
 /// <param name="disk">Where the file is.</param>
 /// <param name="path">Its name.</param>
@@ -16,7 +16,12 @@ namespace FieldSession.Store.Journaling;
 /// <param name="there">The lines that are in it.</param>
 /// <param name="mostBytes">How long it may become.</param>
 internal sealed class TextFile(
-    IDisk disk, string path, IDiskFile file, IReadOnlyList<Line> there, long mostBytes = StudyLimits.LongestTextBytes) : IDisposable
+    IDisk disk,
+    string path,
+    IDiskFile file,
+    IReadOnlyList<Line> there,
+    long mostBytes = StudyLimits.LongestTextBytes
+) : IDisposable
 {
     private readonly List<Line> _lines = [.. there];
     private IDiskFile _file = file;
@@ -160,7 +165,10 @@ internal sealed class TextFile(
         int? lost = FirstLost();
         // if this fails too, the next append tries again before it writes, and opening cuts it otherwise
         _ = FaultOf(CutBehindEnd);
-        return new LineNotSafeException(FileOnDiskWords.LineIsNotSafe(DiskTrouble.InWords(fault), DiskTrouble.Remedy(fault), _lines.Count + 1, lost, path), fault);
+        return new LineNotSafeException(
+            FileOnDiskWords.LineIsNotSafe(DiskTrouble.InWords(fault), DiskTrouble.Remedy(fault), _lines.Count + 1, lost, path),
+            fault
+        );
     }
 
     // a drive that is gone says nothing; one that answers may have lost lines that it had confirmed
@@ -187,7 +195,8 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
     public static long LengthOf(IReadOnlyList<Line> lines) => lines.Sum(line => line.LengthBytes + 1L);
 
     /// <summary>Whether a file holds these lines and nothing behind them.</summary>
-    public bool IsIn(IDiskFile file) => file.Length == LengthOf(lines) && Blocks().All(block => ReadBack.IsThere(block.Bytes, block.At, file));
+    public bool IsIn(IDiskFile file) =>
+        file.Length == LengthOf(lines) && Blocks().All(block => ReadBack.IsThere(block.Bytes, block.At, file));
 
     /// <summary>The place, counted from 1, of the first line that a file on the disk no longer holds; null: it holds all.</summary>
     /// <exception cref="IOException">The file can't be read.</exception>
@@ -224,8 +233,8 @@ internal sealed class TextOnDisk(IReadOnlyList<Line> lines)
     }
 
     /// <summary>
-    /// Whether a file is this text, short or torn as a failing disk may have left it: it begins like the first line, and every line in it that is
-    /// whole is one of these.
+    /// Whether a file is this text, short or torn as a failing disk may have left it: it begins like the first line, and every line in it
+    /// that is whole is one of these.
     /// </summary>
     public bool IsOursIn(IDiskFile file, string path)
     {

@@ -4,7 +4,8 @@ namespace FieldSession.Store.Journaling;
 internal static class WholeFile
 {
     /// <summary>Writes the file; when this returns, it is safe on disk.</summary>
-    /// <exception cref="IOException">It could not be written, and what lay in its place still lies there; or its new name could not be made safe.</exception>
+    /// <exception cref="IOException">It could not be written, and what lay in its place still lies there; or its new name could not be made
+    /// safe.</exception>
     public static void Write(IDisk disk, string path, ReadOnlySpan<byte> bytes)
     {
         string unfinished = path + ".unfinished";
@@ -22,7 +23,9 @@ internal static class WholeFile
         disk.SyncFolderOf(path);
     }
 
-    /// <summary>Writes a file under the name it has for now; when this returns, its bytes are on the disk, and its name may not be.</summary>
+    /// <summary>
+    /// Writes a file under the name it has for now; when this returns, its bytes are on the disk, and its name may not be.
+    /// </summary>
     /// <exception cref="IOException">It could not be written, or the disk gives back something else.</exception>
     public static void WriteNew(IDisk disk, string path, ReadOnlySpan<byte> bytes, FileMode mode)
     {
@@ -37,8 +40,9 @@ internal static class WholeFile
 }
 
 /// <summary>
-/// What was written and flushed, read again from the disk itself. Some disks say yes to a flush and have nothing: a stick that pretends to be larger than it is,
-/// the loop device of Linux 6.18 whose backing is full (docs/reliability.md). What the system remembers of the file would hide it.
+/// What was written and flushed, read again from the disk itself. Some disks say yes to a flush and have nothing: a stick that pretends to
+/// be larger than it is, the loop device of Linux 6.18 whose backing is full (docs/reliability.md). What the system remembers of the file
+/// would hide it.
 /// </summary>
 internal static class ReadBack
 {

@@ -17,6 +17,7 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
     private const long MostGrowthBytes = 64 << 20;
 
     private readonly Dictionary<long, byte[]> _notOnDisk = [];
+
     // asked of the file once: on a drive that is gone even the question fails
     private long _length = file.Length;
     private bool _dirty;
@@ -43,12 +44,13 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
         return all;
     }
 
-    public override long Seek(long offset, SeekOrigin origin) => Position = origin switch
-    {
-        SeekOrigin.Begin => offset,
-        SeekOrigin.Current => Position + offset,
-        _ => Length + offset,
-    };
+    public override long Seek(long offset, SeekOrigin origin) =>
+        Position = origin switch
+        {
+            SeekOrigin.Begin => offset,
+            SeekOrigin.Current => Position + offset,
+            _ => Length + offset,
+        };
 
     public override void Write(byte[] buffer, int offset, int count)
     {
@@ -94,7 +96,8 @@ internal abstract class DurableStream(IDiskFile file, DiskFault fault) : Stream
         base.Dispose(disposing);
     }
 
-    private long WithinReach(long at) => at <= _length + MostGrowthBytes ? at : throw new InvalidDataException(SecondCopyWords.StoreLeadsFarBeyond);
+    private long WithinReach(long at) =>
+        at <= _length + MostGrowthBytes ? at : throw new InvalidDataException(SecondCopyWords.StoreLeadsFarBeyond);
 
     // LiteDB writes whole pages at page borders, so whole blocks
     private void Keep(ReadOnlySpan<byte> bytes, long at)
@@ -128,7 +131,9 @@ internal sealed class DiskFault
     /// <summary>Whether one happened.</summary>
     public bool Happened => _first is not null;
 
-    /// <summary>Runs a step on the disk unless a fault happened before, and notes one that happens now, also that LiteDB went astray.</summary>
+    /// <summary>
+    /// Runs a step on the disk unless a fault happened before, and notes one that happens now, also that LiteDB went astray.
+    /// </summary>
     public void Watch(Action step)
     {
         try

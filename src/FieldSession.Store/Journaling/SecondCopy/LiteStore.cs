@@ -49,7 +49,14 @@ internal sealed class LiteStore : IDisposable
     /// <summary>LiteDB over a data file and its log. The collation is always the binary one: LiteDB's default is the
     /// language of the computer, and a file made so does not open on the next one.</summary>
     public static LiteEngine EngineOver(Stream pages, Stream log) =>
-        new(new EngineSettings { DataStream = pages, LogStream = log, Collation = Collation.Binary });
+        new(
+            new EngineSettings
+            {
+                DataStream = pages,
+                LogStream = log,
+                Collation = Collation.Binary,
+            }
+        );
 
     /// <summary>How many lines the file holds, if it holds the first ones of these; null: it holds others.</summary>
     public int? CountOfLeading(IReadOnlyList<Line> lines)
@@ -105,7 +112,12 @@ internal sealed class LiteStore : IDisposable
 
     /// <summary>The query that meets the last places first.</summary>
     public static Query LastFirst(int limit) =>
-        new() { OrderBy = BsonExpression.Create("_id"), Order = Query.Descending, Limit = limit };
+        new()
+        {
+            OrderBy = BsonExpression.Create("_id"),
+            Order = Query.Descending,
+            Limit = limit,
+        };
 
     /// <summary>Closes LiteDB, which makes a checkpoint, then the files it was given: it does not close those itself.</summary>
     public void Dispose()

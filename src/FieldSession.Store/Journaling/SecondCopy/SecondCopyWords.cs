@@ -8,7 +8,8 @@ internal static class SecondCopyWords
 
     public const string StoreBeginsOtherwise = "it does not begin like a study (no LiteDB head)";
 
-    public static string StoreIsOfOtherFormat(byte found, byte readable) => $"it is of LiteDB file format {found}; this program reads format {readable}";
+    public static string StoreIsOfOtherFormat(byte found, byte readable) =>
+        $"it is of LiteDB file format {found}; this program reads format {readable}";
 
     public static string StoreCantBeRead(string why) => $"LiteDB can't read it ({why})";
 
@@ -21,7 +22,8 @@ internal static class SecondCopyWords
 
     public const string HashIsNotOfText = "its hash is not the hash of its text";
 
-    public static string EndsDiffer(int forwards, long backwards) => $"it ends at place {forwards} when read forwards and at place {backwards} when read backwards";
+    public static string EndsDiffer(int forwards, long backwards) =>
+        $"it ends at place {forwards} when read forwards and at place {backwards} when read backwards";
 
     public const string StoreHoldsOtherLines = "it holds other lines than the text";
 }

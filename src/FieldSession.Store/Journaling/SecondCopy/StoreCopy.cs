@@ -83,9 +83,7 @@ internal sealed record StoreCopy(IReadOnlyList<Line> Lines, string? Fault, int F
     {
         using LiteEngine engine = LiteStore.EngineOver(pages, log);
         using IBsonDataReader reader = engine.Query(StoredLine.Collection, query);
-        while (reader.Read() && take(reader.Current.AsDocument))
-        {
-        }
+        while (reader.Read() && take(reader.Current.AsDocument)) { }
     }
 
     private static void ReadInOrder(byte[] pages, byte[] log, Query query, Func<BsonDocument, bool> take)
@@ -143,11 +141,16 @@ internal static class StoreGlance
         using SightStream pages = new(file);
         using Stream log = disk.Exists(paths.Log) ? new SightStream(disk.Look(paths.Log)) : new MemoryStream();
         BsonDocument? last = null;
-        StoreCopy.ReadInOrder(pages, log, LiteStore.LastFirst(1), document =>
-        {
-            last = document;
-            return false;
-        });
+        StoreCopy.ReadInOrder(
+            pages,
+            log,
+            LiteStore.LastFirst(1),
+            document =>
+            {
+                last = document;
+                return false;
+            }
+        );
         long place = last is null ? 0 : StoredLine.PlaceIn(last);
         return place >= 1 && place <= known.Count && known[(int)place - 1] is { } line && StoredLine.Holds(last!, line)
             ? new StoreCopy([.. known.Take((int)place).OfType<Line>()], null, 0, (int)place)

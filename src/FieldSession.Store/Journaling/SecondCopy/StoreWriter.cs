@@ -137,8 +137,7 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
             _store = disk.Exists(paths.Journal)
                 ? LiteStore.Open(disk, paths)
                 : throw new FileNotFoundException(FileOnDiskWords.DriveIsGone); // a new file would lie in the place where it was
-            _stored = Locked(() => _store.CountOfLeading(_lines))
-                ?? throw new InvalidDataException(SecondCopyWords.StoreHoldsOtherLines);
+            _stored = Locked(() => _store.CountOfLeading(_lines)) ?? throw new InvalidDataException(SecondCopyWords.StoreHoldsOtherLines);
         }
 
         IReadOnlyList<LineFact> facts = [];
@@ -159,7 +158,9 @@ internal sealed class StoreWriter(IDisk disk, StudyPaths paths, Action<string> s
 
     // telling the lines again takes longer with every line: beyond so many the file has the lines alone
     private IReadOnlyList<LineFact> FactsNow() =>
-        Locked<Line[]>(() => [.. _lines]) is { Length: <= MostLinesTold } lines ? LineFact.Of(lines) : [.. Enumerable.Repeat(LineFact.None, Locked(() => _lines.Count))];
+        Locked<Line[]>(() => [.. _lines]) is { Length: <= MostLinesTold } lines
+            ? LineFact.Of(lines)
+            : [.. Enumerable.Repeat(LineFact.None, Locked(() => _lines.Count))];
 
     private T Locked<T>(Func<T> read)
     {

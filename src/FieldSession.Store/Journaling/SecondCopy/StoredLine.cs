@@ -5,9 +5,9 @@ using LiteDB;
 namespace FieldSession.Store.Journaling;
 
 /// <summary>
-/// A line as a LiteDB document: <c>_id</c> its place in the file (Int64, from 1), <c>hash</c> 32 bytes, <c>json</c> the
-/// exact text. Beside them are fields for whoever questions the file (docs/files.md, "The study file"): nothing here reads them. Made by hand: LiteDB's
-/// mapper trims and empties strings, which would break every hash.
+/// A line as a LiteDB document: <c>_id</c> its place in the file (Int64, from 1), <c>hash</c> 32 bytes, <c>json</c> the exact text. Beside
+/// them are fields for whoever questions the file (docs/files.md, "The study file"): nothing here reads them. Made by hand: LiteDB's mapper
+/// trims and empties strings, which would break every hash.
 /// </summary>
 internal static class StoredLine
 {
@@ -34,7 +34,12 @@ internal static class StoredLine
         };
         (string Name, BsonValue? Value)[] told =
         [
-            ("run", fact.Run), ("code", fact.Code), ("segment", fact.Segment), ("low", fact.LowDb), ("high", fact.HighDb), ("cause", fact.Cause),
+            ("run", fact.Run),
+            ("code", fact.Code),
+            ("segment", fact.Segment),
+            ("low", fact.LowDb),
+            ("high", fact.HighDb),
+            ("cause", fact.Cause),
         ];
         foreach ((string name, BsonValue? value) in told.Where(one => one.Value is { IsNull: false }))
         {

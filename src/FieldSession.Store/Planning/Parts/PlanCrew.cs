@@ -47,8 +47,7 @@ internal static class PlanCrew
         string? custodian = words.Text("custodian", LongestName, troubles);
         if (custodian is not null && crew.Any(member => string.Equals(member.Name, custodian, StringComparison.OrdinalIgnoreCase)))
         {
-            words.Find("custodian")?.Refuse(
-                troubles, PlanFolderWords.CustodianIsInCrew(custodian), PlanFolderWords.CustodianDoesNotRide);
+            words.Find("custodian")?.Refuse(troubles, PlanFolderWords.CustodianIsInCrew(custodian), PlanFolderWords.CustodianDoesNotRide);
         }
 
         return custodian;
@@ -57,7 +56,9 @@ internal static class PlanCrew
     private static IEnumerable<(IReadOnlyList<PlanWord> Member, int Line)> Members(PlanWords words, Troubles troubles)
     {
         List<(IReadOnlyList<PlanWord> Member, int Line)> members =
-            [.. words.Repeated.Where(table => table.Name == "crew").Select(table => (table.Words, table.Line))];
+        [
+            .. words.Repeated.Where(table => table.Name == "crew").Select(table => (table.Words, table.Line)),
+        ];
         PlanWord[] alone = [.. words.Words.Where(word => word.Name.StartsWith(OneTable, StringComparison.Ordinal))];
         if (alone.Length > 0)
         {
@@ -76,7 +77,13 @@ internal static class PlanCrew
 
         if (members.Count > Most)
         {
-            troubles.Refuse(PlanFile.Plan, members[Most].Line, null, $"'crew' names {members.Count}", PlanFolderWords.AtMostPeopleRide(Most));
+            troubles.Refuse(
+                PlanFile.Plan,
+                members[Most].Line,
+                null,
+                $"'crew' names {members.Count}",
+                PlanFolderWords.AtMostPeopleRide(Most)
+            );
         }
 
         return members.Take(Most);
@@ -93,10 +100,11 @@ internal static class PlanCrew
     private static string? Part(IReadOnlyList<PlanWord> member, string name, Troubles troubles) =>
         member.FirstOrDefault(word => word.Name == name) is { } word ? PlanWords.TextOf(word, LongestName, troubles) : null;
 
-    private static string SeatAt(int index) => index switch
-    {
-        0 => CrewMember.DriverSeat,
-        1 => CrewMember.CoDriverSeat,
-        _ => "passenger",
-    };
+    private static string SeatAt(int index) =>
+        index switch
+        {
+            0 => CrewMember.DriverSeat,
+            1 => CrewMember.CoDriverSeat,
+            _ => "passenger",
+        };
 }

@@ -17,21 +17,22 @@ internal static partial class PlanFacts
     public static IReadOnlyList<string> Names => ["car", "tyres_made", "tread", "hardness", "meter", "meter_position", "utc_offset"];
 
     /// <summary>The plan with these words; without one of them it has no facts.</summary>
-    public static Plan With(Plan plan, PlanWords words, Troubles troubles) => Names.All(name => words.Find(name) is null)
-        ? plan
-        : plan with
-        {
-            FactsTold = new DayFacts
+    public static Plan With(Plan plan, PlanWords words, Troubles troubles) =>
+        Names.All(name => words.Find(name) is null)
+            ? plan
+            : plan with
             {
-                Car = words.Text("car", Longest, troubles),
-                TyresMade = words.Text("tyres_made", Longest, troubles),
-                Tread = words.Text("tread", Longest, troubles),
-                Hardness = words.Text("hardness", Longest, troubles),
-                Meter = words.Text("meter", Longest, troubles),
-                MeterPosition = words.Text("meter_position", Longest, troubles),
-                UtcOffsetMinutes = OffsetOf(words, troubles),
-            },
-        };
+                FactsTold = new DayFacts
+                {
+                    Car = words.Text("car", Longest, troubles),
+                    TyresMade = words.Text("tyres_made", Longest, troubles),
+                    Tread = words.Text("tread", Longest, troubles),
+                    Hardness = words.Text("hardness", Longest, troubles),
+                    Meter = words.Text("meter", Longest, troubles),
+                    MeterPosition = words.Text("meter_position", Longest, troubles),
+                    UtcOffsetMinutes = OffsetOf(words, troubles),
+                },
+            };
 
     private static int? OffsetOf(PlanWords words, Troubles troubles)
     {
@@ -64,8 +65,7 @@ internal static class PlanLimits
     private const int LongestReason = 200;
 
     /// <summary>The names of all limits, with their table.</summary>
-    public static IEnumerable<string> Names =>
-        [.. LimitNames.Select(name => Table + name), .. LimitNames.Select(name => Reasons + name)];
+    public static IEnumerable<string> Names => [.. LimitNames.Select(name => Table + name), .. LimitNames.Select(name => Reasons + name)];
 
     private static IEnumerable<string> LimitNames => AllLimits.InOrder.Select(held => held.Limit.Name);
 
@@ -78,7 +78,10 @@ internal static class PlanLimits
             limits = words.Number(Table + limit.Name, limit.Lowest, limit.Highest, troubles) is { } number ? set(limits, number) : limits;
         }
 
-        return limits with { Reasons = ReasonsOf(words, troubles) };
+        return limits with
+        {
+            Reasons = ReasonsOf(words, troubles),
+        };
     }
 
     private static ImmutableSortedDictionary<string, string>? ReasonsOf(PlanWords words, Troubles troubles)
@@ -97,7 +100,11 @@ internal static class PlanLimits
             }
             else
             {
-                changed.Warn(troubles, $"the limit '{name}' is changed without a reason", $"write it under [limits.reasons]: {name} = \"why\"");
+                changed.Warn(
+                    troubles,
+                    $"the limit '{name}' is changed without a reason",
+                    $"write it under [limits.reasons]: {name} = \"why\""
+                );
             }
         }
 
@@ -109,20 +116,60 @@ internal static class PlanLimits
 internal static class PlanNames
 {
     private static IEnumerable<string> Known =>
-    [
-        "study", "question", "specs", "order", "units", "margin_db", "impact_margin_db", "ring_margin_db", "ring_band_hz", "crew", "custodian", "cars", "car_order", "archive", "driver_order", "tyre_size", "required_checks", "rerun_counts", "aborted_counts", "filled_counts",
-        "pressure_front_kpa", "pressure_rear_kpa", "pressure_front_psi", "pressure_rear_psi", "phrases", "attributes",
-        "protocol", "calibrator_db", "covered_until_evening", "covered", "all_pairs", "main_measure", "main_segments", "price_premium", "price_worth", "currency", "set_life_km",
-    ];
+        [
+            "study",
+            "question",
+            "specs",
+            "order",
+            "units",
+            "margin_db",
+            "impact_margin_db",
+            "ring_margin_db",
+            "ring_band_hz",
+            "crew",
+            "custodian",
+            "cars",
+            "car_order",
+            "archive",
+            "driver_order",
+            "tyre_size",
+            "required_checks",
+            "rerun_counts",
+            "aborted_counts",
+            "filled_counts",
+            "pressure_front_kpa",
+            "pressure_rear_kpa",
+            "pressure_front_psi",
+            "pressure_rear_psi",
+            "phrases",
+            "attributes",
+            "protocol",
+            "calibrator_db",
+            "covered_until_evening",
+            "covered",
+            "all_pairs",
+            "main_measure",
+            "main_segments",
+            "price_premium",
+            "price_worth",
+            "currency",
+            "set_life_km",
+        ];
 
     /// <summary>Refuses words that are nearly known, and warns of words that nobody knows: they may be another program's.</summary>
     public static void Check(PlanWords words, Troubles troubles)
     {
         string[] known = [.. Known, .. PlanFacts.Names, .. PlanEnergy.Names, .. PlanLimits.Names];
-        IEnumerable<(string Name, int Line)> written = words.Words.Select(word => (word.Name, word.Line))
+        IEnumerable<(string Name, int Line)> written = words
+            .Words.Select(word => (word.Name, word.Line))
             .Concat(words.Repeated.Where(table => table.Name != "crew").Select(table => (table.Name, table.Line)))
             .Concat(words.Words.Where(word => word.Name == "crew").SelectMany(word => word.Items ?? []).SelectMany(InCrew))
-            .Concat(words.Repeated.Where(table => table.Name == "crew").SelectMany(table => table.Words).Select(word => ($"crew.{word.Name}", word.Line)));
+            .Concat(
+                words
+                    .Repeated.Where(table => table.Name == "crew")
+                    .SelectMany(table => table.Words)
+                    .Select(word => ($"crew.{word.Name}", word.Line))
+            );
         foreach ((string name, int line) in written)
         {
             Check(name, line, name.StartsWith("crew.", StringComparison.Ordinal) ? ["crew.name", "crew.seat"] : known, troubles);

@@ -87,7 +87,11 @@ internal static class PlanOrder
         string[] texts = [.. items.Select(item => PlanWords.TextOf(item, LongestName, troubles)).OfType<string>()];
         if (texts.FirstOrDefault(text => !known.Contains(text, StringComparer.OrdinalIgnoreCase)) is { } unknown)
         {
-            word.Refuse(troubles, $"'{name}' names {Troubles.Quoted(unknown)}", known.Count == 0 ? PlanFolderWords.NameCarsFirst : $"known are {string.Join(", ", known)}");
+            word.Refuse(
+                troubles,
+                $"'{name}' names {Troubles.Quoted(unknown)}",
+                known.Count == 0 ? PlanFolderWords.NameCarsFirst : $"known are {string.Join(", ", known)}"
+            );
         }
         else if (texts.Length != runs && runs > 0)
         {
@@ -123,10 +127,11 @@ internal static class PlanRing
         return null;
     }
 
-    private static double? NumberOf(PlanWord item) => item.Value switch
-    {
-        IntegerValueSyntax whole => whole.Value,
-        FloatValueSyntax real => real.Value,
-        _ => null,
-    };
+    private static double? NumberOf(PlanWord item) =>
+        item.Value switch
+        {
+            IntegerValueSyntax whole => whole.Value,
+            FloatValueSyntax real => real.Value,
+            _ => null,
+        };
 }

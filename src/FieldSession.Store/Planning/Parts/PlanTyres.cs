@@ -13,16 +13,17 @@ internal static class PlanTyres
     private const double MostKpa = 1000;
 
     /// <summary>The plan with these words.</summary>
-    public static Plan With(Plan plan, PlanWords words, Troubles troubles) => plan with
-    {
-        TyreSize = SizeOf(words, troubles),
-        PressureFrontKpa = PressureOf(words, "pressure_front", troubles),
-        PressureRearKpa = PressureOf(words, "pressure_rear", troubles),
-        RequiredChecks = RequiredOf(words, troubles),
-        RerunRule = RuleOf(words, troubles),
-        AbortRule = AbortRuleOf(words, troubles),
-        FilledLeftOut = words.YesNo("filled_counts", troubles) is { } counts ? !counts : null,
-    };
+    public static Plan With(Plan plan, PlanWords words, Troubles troubles) =>
+        plan with
+        {
+            TyreSize = SizeOf(words, troubles),
+            PressureFrontKpa = PressureOf(words, "pressure_front", troubles),
+            PressureRearKpa = PressureOf(words, "pressure_rear", troubles),
+            RequiredChecks = RequiredOf(words, troubles),
+            RerunRule = RuleOf(words, troubles),
+            AbortRule = AbortRuleOf(words, troubles),
+            FilledLeftOut = words.YesNo("filled_counts", troubles) is { } counts ? !counts : null,
+        };
 
     private static string? SizeOf(PlanWords words, Troubles troubles)
     {
@@ -50,10 +51,19 @@ internal static class PlanTyres
     private static ImmutableList<string>? RequiredOf(PlanWords words, Troubles troubles)
     {
         string[] known = [.. CheckKinds.All.Select(kind => kind.Name)];
-        ImmutableList<string>? required = words.Texts("required_checks", known.Length, 40, troubles)?.Select(name => name.ToLowerInvariant()).ToImmutableList();
+        ImmutableList<string>? required = words
+            .Texts("required_checks", known.Length, 40, troubles)
+            ?.Select(name => name.ToLowerInvariant())
+            .ToImmutableList();
         if (required?.FirstOrDefault(name => !known.Contains(name)) is { } unknown)
         {
-            words.Find("required_checks")!.Refuse(troubles, $"'required_checks' names {Troubles.Quoted(unknown)}", PlanFolderWords.ChecksAre(string.Join(", ", known)));
+            words
+                .Find("required_checks")!
+                .Refuse(
+                    troubles,
+                    $"'required_checks' names {Troubles.Quoted(unknown)}",
+                    PlanFolderWords.ChecksAre(string.Join(", ", known))
+                );
         }
 
         return required;
@@ -64,7 +74,9 @@ internal static class PlanTyres
         string? word = words.Text("aborted_counts", 20, troubles)?.ToLowerInvariant();
         if (word is not (null or "repeat" or "both" or "no"))
         {
-            words.Find("aborted_counts")!.Refuse(troubles, $"'aborted_counts' is {Troubles.Quoted(word)}", PlanFolderWords.AbortedCountsForm);
+            words
+                .Find("aborted_counts")!
+                .Refuse(troubles, $"'aborted_counts' is {Troubles.Quoted(word)}", PlanFolderWords.AbortedCountsForm);
         }
 
         return word switch

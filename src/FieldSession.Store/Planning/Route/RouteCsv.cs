@@ -34,8 +34,12 @@ internal static class RouteCsv
         {
             string where = broken.LineNumber.ToString(CultureInfo.InvariantCulture);
             troubles.Refuse(
-                PlanFile.Route, (int)broken.LineNumber, null, PlanFolderWords.QuotesDoNotFit(where),
-                PlanFolderWords.QuotesForm);
+                PlanFile.Route,
+                (int)broken.LineNumber,
+                null,
+                PlanFolderWords.QuotesDoNotFit(where),
+                PlanFolderWords.QuotesForm
+            );
             return null;
         }
     }
@@ -99,9 +103,20 @@ internal static class RouteHeader
     private const string Form = PlanFolderWords.RouteHeaderForm;
 
     private static string[] Known =>
-    [
-        "segment", "kind", "class", "speed_kmh", "speed_mph", "length_m", "length_mi", "limit_kmh", "limit_mph", "nominal_db", "start_mark", "phrase",
-    ];
+        [
+            "segment",
+            "kind",
+            "class",
+            "speed_kmh",
+            "speed_mph",
+            "length_m",
+            "length_mi",
+            "limit_kmh",
+            "limit_mph",
+            "nominal_db",
+            "start_mark",
+            "phrase",
+        ];
 
     /// <summary>The columns in lower case; null with troubles where one that is needed is not there.</summary>
     public static ImmutableList<string>? Of(CsvReader csv, Troubles troubles)
@@ -119,7 +134,13 @@ internal static class RouteHeader
         string[] missing = [.. Missing(header)];
         foreach (string name in missing)
         {
-            troubles.Refuse(PlanFile.Route, line, null, PlanFolderWords.ColumnIsMissing(name), header.Count == 1 ? PlanFolderWords.ColumnsAreCutByCommas(Form) : Form);
+            troubles.Refuse(
+                PlanFile.Route,
+                line,
+                null,
+                PlanFolderWords.ColumnIsMissing(name),
+                header.Count == 1 ? PlanFolderWords.ColumnsAreCutByCommas(Form) : Form
+            );
         }
 
         return missing.Length == 0 ? header : null;
@@ -127,7 +148,13 @@ internal static class RouteHeader
 
     private static void RefuseTwice(ImmutableList<string> header, int line, Troubles troubles)
     {
-        foreach (string twice in header.Where(name => Known.Contains(name)).GroupBy(name => name).Where(same => same.Count() > 1).Select(same => same.Key))
+        foreach (
+            string twice in header
+                .Where(name => Known.Contains(name))
+                .GroupBy(name => name)
+                .Where(same => same.Count() > 1)
+                .Select(same => same.Key)
+        )
         {
             troubles.Refuse(PlanFile.Route, line, twice, PlanFolderWords.ColumnIsThereTwice, PlanFolderWords.NameEachColumnOnce);
         }
@@ -139,14 +166,26 @@ internal static class RouteHeader
         {
             if (NearWord.Of(name, Known.Except(header)) is { } near)
             {
-                troubles.Warn(PlanFile.Route, line, null, PlanFolderWords.UnknownColumnIsPassedOver(name), PlanFolderWords.DidYouMean(near));
+                troubles.Warn(
+                    PlanFile.Route,
+                    line,
+                    null,
+                    PlanFolderWords.UnknownColumnIsPassedOver(name),
+                    PlanFolderWords.DidYouMean(near)
+                );
             }
         }
     }
 
     private static IEnumerable<string> Missing(ImmutableList<string> header)
     {
-        string[][] needed = [["segment"], ["kind"], ["speed_kmh", "speed_mph"], ["length_m", "length_mi"]];
+        string[][] needed =
+        [
+            ["segment"],
+            ["kind"],
+            ["speed_kmh", "speed_mph"],
+            ["length_m", "length_mi"],
+        ];
         return needed.Where(names => !names.Any(header.Contains)).Select(names => string.Join(" or ", names));
     }
 }

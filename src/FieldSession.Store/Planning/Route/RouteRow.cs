@@ -34,9 +34,10 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         SegmentKind? kind = Kind();
         double? kmh = Quantity("speed", ("kmh", 1, MostKmh), ("mph", Speed.KmPerMile, MostKmh), isNeeded: true);
         double? metres = Quantity("length", ("m", 1, MostMetres), ("mi", Speed.KmPerMile * 1000, MostMetres), isNeeded: true);
-        Segment? segment = name is { } && kind is { } && kmh is { } && metres is { }
-            ? new Segment(number, name, kind.Value, Speed.FromKmh(kmh.Value), Distance.FromMetres(metres.Value))
-            : null;
+        Segment? segment =
+            name is { } && kind is { } && kmh is { } && metres is { }
+                ? new Segment(number, name, kind.Value, Speed.FromKmh(kmh.Value), Distance.FromMetres(metres.Value))
+                : null;
         Segment? whole = WithRest(segment, kmh);
         return _isGood ? whole : null;
     }
@@ -97,7 +98,12 @@ internal sealed class RouteRow(ImmutableList<string> header, string[] fields, in
         return text.Length == 0 ? null : text;
     }
 
-    private double? Quantity(string what, (string Unit, double Factor, double Most) one, (string Unit, double Factor, double Most) other, bool isNeeded)
+    private double? Quantity(
+        string what,
+        (string Unit, double Factor, double Most) one,
+        (string Unit, double Factor, double Most) other,
+        bool isNeeded
+    )
     {
         string first = $"{what}_{one.Unit}";
         string second = $"{what}_{other.Unit}";

@@ -44,23 +44,25 @@ internal readonly record struct FlacFrame(int BlockSize, int RateHz, int Assignm
         return FlacChecks.Crc8(bits.SinceBegin) == 0 ? frame : throw new InvalidDataException();
     }
 
-    private static int SizeOf(int code, FlacBits bits) => code switch
-    {
-        1 => 192,
-        <= 5 => 144 << code,
-        6 => (int)bits.Read(8) + 1,
-        7 => (int)bits.Read(16) + 1,
-        _ => 1 << code,
-    };
+    private static int SizeOf(int code, FlacBits bits) =>
+        code switch
+        {
+            1 => 192,
+            <= 5 => 144 << code,
+            6 => (int)bits.Read(8) + 1,
+            7 => (int)bits.Read(16) + 1,
+            _ => 1 << code,
+        };
 
-    private static int RateOf(int code, FlacBits bits) => code switch
-    {
-        0 => 0,
-        12 => 1000 * (int)bits.Read(8),
-        13 => (int)bits.Read(16),
-        14 => 10 * (int)bits.Read(16),
-        _ => UsualRate(code),
-    };
+    private static int RateOf(int code, FlacBits bits) =>
+        code switch
+        {
+            0 => 0,
+            12 => 1000 * (int)bits.Read(8),
+            13 => (int)bits.Read(16),
+            14 => 10 * (int)bits.Read(16),
+            _ => UsualRate(code),
+        };
 
     private static int UsualRate(int code)
     {
@@ -99,7 +101,9 @@ internal readonly record struct FlacFrame(int BlockSize, int RateHz, int Assignm
     }
 }
 
-/// <summary>The two check sums of FLAC (RFC 9639, sections 9.1.8 and 9.3): polynomials 0x07 over a frame's header, 0x8005 over the frame.</summary>
+/// <summary>
+/// The two check sums of FLAC (RFC 9639, sections 9.1.8 and 9.3): polynomials 0x07 over a frame's header, 0x8005 over the frame.
+/// </summary>
 internal static class FlacChecks
 {
     private static readonly ImmutableArray<ushort> Table = [.. Enumerable.Range(0, 256).Select(i => Shifted((ushort)(i << 8)))];

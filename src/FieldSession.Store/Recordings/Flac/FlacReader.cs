@@ -1,8 +1,9 @@
 namespace FieldSession.Store.Recordings.Flac;
 
 /// <summary>
-/// Reads FLAC by RFC 9639: all block sizes, stereo modes, predictors and 4 to 32 bits. Both check sums of every frame are held, and frames must follow
-/// without a gap: a damaged file is refused. One that ends too early, as a dead battery leaves it, is read as far as whole frames go, with a remark.
+/// Reads FLAC by RFC 9639: all block sizes, stereo modes, predictors and 4 to 32 bits. Both check sums of every frame are held, and frames
+/// must follow without a gap: a damaged file is refused. One that ends too early, as a dead battery leaves it, is read as far as whole
+/// frames go, with a remark.
 /// </summary>
 public sealed class FlacReader : ISoundReader
 {

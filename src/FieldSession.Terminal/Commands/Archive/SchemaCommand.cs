@@ -12,7 +12,10 @@ internal static class SchemaCommand
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
-        Argument<string> engine = new("ENGINE") { Description = $"{Postgres}, a database to load exports into, or {InPlace}, which reads folders of exports in place" };
+        Argument<string> engine = new("ENGINE")
+        {
+            Description = $"{Postgres}, a database to load exports into, or {InPlace}, which reads folders of exports in place",
+        };
         engine.AcceptOnlyFromAmong(Postgres, InPlace);
         Command command = new("schema", "prints the tables of an export in SQL") { engine };
         command.SetAction(typed =>

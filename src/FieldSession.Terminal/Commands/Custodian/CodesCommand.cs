@@ -64,7 +64,10 @@ internal static class CodesCommand
         int due = study.Fittings.Count + 1;
         if (codes.StudyName != study.Plan!.StudyName)
         {
-            return new Objection(CustodianWords.CodesAreOfAnotherStudy(codes.StudyName, study.Plan.StudyName), CustodianWords.TakeCodesOfNextFitting);
+            return new Objection(
+                CustodianWords.CodesAreOfAnotherStudy(codes.StudyName, study.Plan.StudyName),
+                CustodianWords.TakeCodesOfNextFitting
+            );
         }
 
         if (codes.Fitting != due)
@@ -78,7 +81,8 @@ internal static class CodesCommand
     }
 
     // Before run 1 the plan must be the one that was sealed; later amendments are in the journal, and the custodian may not know of them.
-    private static IEnumerable<Plan> PlansOf(Logbook logbook) => logbook.Study.Fittings.Count == 0
-        ? [logbook.Study.Plan!]
-        : [logbook.Study.Plan!, .. logbook.Entries.OfType<PlanMade>().Select(made => made.Plan)];
+    private static IEnumerable<Plan> PlansOf(Logbook logbook) =>
+        logbook.Study.Fittings.Count == 0
+            ? [logbook.Study.Plan!]
+            : [logbook.Study.Plan!, .. logbook.Entries.OfType<PlanMade>().Select(made => made.Plan)];
 }

@@ -26,13 +26,41 @@ internal static class FittingCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> key = new("KEYFILE") { Description = "the custodian's key file" };
-        Option<string?> earlier = new("--earlier") { Description = "after a re-fit: the key of the fitting before, which says what is on the car", HelpName = "KEYFILE" };
-        Option<string?> sheet = new("--out") { Description = "writes a private sheet to print, with a slip for each run that names the code alone", HelpName = "FILE" };
+        Option<string?> earlier = new("--earlier")
+        {
+            Description = "after a re-fit: the key of the fitting before, which says what is on the car",
+            HelpName = "KEYFILE",
+        };
+        Option<string?> sheet = new("--out")
+        {
+            Description = "writes a private sheet to print, with a slip for each run that names the code alone",
+            HelpName = "FILE",
+        };
         Option<bool> csv = new("--csv") { Description = "prints fitting, place, code, spec and mark as CSV, specs named" };
-        Option<bool> print = new("--print") { Description = "prints the list to standard output, specs named, even where that is not a terminal" };
-        Command command = new("fitting", "the custodian's: what goes on the car for each run, and the marks; alone, it names the specs") { key, earlier, sheet, csv, print };
-        command.SetAction(typed => Run(
-            new FittingWords(typed.GetRequiredValue(key), typed.GetValue(earlier), typed.GetValue(sheet), typed.GetValue(csv), typed.GetValue(print)), outside));
+        Option<bool> print = new("--print")
+        {
+            Description = "prints the list to standard output, specs named, even where that is not a terminal",
+        };
+        Command command = new("fitting", "the custodian's: what goes on the car for each run, and the marks; alone, it names the specs")
+        {
+            key,
+            earlier,
+            sheet,
+            csv,
+            print,
+        };
+        command.SetAction(typed =>
+            Run(
+                new FittingWords(
+                    typed.GetRequiredValue(key),
+                    typed.GetValue(earlier),
+                    typed.GetValue(sheet),
+                    typed.GetValue(csv),
+                    typed.GetValue(print)
+                ),
+                outside
+            )
+        );
         return command;
     }
 
@@ -97,12 +125,18 @@ internal static class FittingCommand
         if (words.IsShown)
         {
             Palette palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR"));
-            int code = UsersOwn.Show(outside, own => TerminalProgram.Run(() => new FittingShell(key, earlier, palette, own.Habits.Letters)));
+            int code = UsersOwn.Show(
+                outside,
+                own => TerminalProgram.Run(() => new FittingShell(key, earlier, palette, own.Habits.Letters))
+            );
             TerminalSettings.WriteWipingCodes();
             return code == ExitCode.Done ? Said(CustodianWords.AfterList, code, outside) : code;
         }
 
-        IEnumerable<string> lines = words.IsCsv ? FittingSheet.Table(key) : words.Out is null ? FittingSheet.List(key, earlier) : FittingSheet.Of(key, earlier);
+        IEnumerable<string> lines =
+            words.IsCsv ? FittingSheet.Table(key)
+            : words.Out is null ? FittingSheet.List(key, earlier)
+            : FittingSheet.Of(key, earlier);
         if (words.Out is not { } path)
         {
             foreach (string line in lines)

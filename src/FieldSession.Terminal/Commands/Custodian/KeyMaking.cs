@@ -64,7 +64,8 @@ internal sealed class KeyMaking(SealWords words, Surroundings outside)
         }
 
         Passphrase = passphrase;
-        ImmutableDictionary<string, string>? marks = hasMarks ? Earlier!.Places.ToImmutableDictionary(line => line.Spec, line => line.Mark!)
+        ImmutableDictionary<string, string>? marks =
+            hasMarks ? Earlier!.Places.ToImmutableDictionary(line => line.Spec, line => line.Mark!)
             : words.DrawMarks ? MarkLot.Draw(specs.Names, outside.Lot)
             : null;
         drawn = KeySheet.Drawn(plan.StudyName, specs, day.EarlierCodes, outside.Lot, marks, day);

@@ -24,8 +24,16 @@ internal static class KeycheckCommand
         Option<string?> study = new("--study") { Description = "the study whose key it should be; it is only read", HelpName = "STUDY" };
         Option<string?> codes = new("--public") { Description = "the public file whose key it should be", HelpName = "FILE" };
         Option<string?> copy = new("--copy") { Description = "a second copy that should hold the same key", HelpName = "KEYFILE" };
-        Command command = new("keycheck", "the custodian's: whether a key file is whole, opens, and is the right one; names no spec") { key, study, codes, copy };
-        command.SetAction(typed => Run(new KeycheckWords(typed.GetRequiredValue(key), typed.GetValue(study), typed.GetValue(codes), typed.GetValue(copy)), outside));
+        Command command = new("keycheck", "the custodian's: whether a key file is whole, opens, and is the right one; names no spec")
+        {
+            key,
+            study,
+            codes,
+            copy,
+        };
+        command.SetAction(typed =>
+            Run(new KeycheckWords(typed.GetRequiredValue(key), typed.GetValue(study), typed.GetValue(codes), typed.GetValue(copy)), outside)
+        );
         return command;
     }
 
@@ -52,7 +60,10 @@ internal static class KeycheckCommand
     {
         Study study = Logbook.Fold(StudyGlance.LinesOf(path));
         string commitment = Commitment.Of(key);
-        int fitting = study.Plan?.StudyName == key.StudyName ? study.Fittings.FindIndex(one => one.Commitment == commitment && one.Codes.SequenceEqual(key.Codes)) : -1;
+        int fitting =
+            study.Plan?.StudyName == key.StudyName
+                ? study.Fittings.FindIndex(one => one.Commitment == commitment && one.Codes.SequenceEqual(key.Codes))
+                : -1;
         outside.Output.WriteLine(fitting < 0 ? CustodianWords.KeyIsOfNoFitting(path) : CustodianWords.KeyIsOfFitting(path, fitting + 1));
         return fitting >= 0;
     }
@@ -60,22 +71,31 @@ internal static class KeycheckCommand
     private static bool IsOfPublicFile(KeySheet key, string path, Surroundings outside)
     {
         PublicCodesRead read = PublicCodesFile.Read(path);
-        bool isOf = read.Codes is { } codes && codes.StudyName == key.StudyName && codes.Commitment == Commitment.Of(key) && codes.Codes.SequenceEqual(key.Codes);
+        bool isOf =
+            read.Codes is { } codes
+            && codes.StudyName == key.StudyName
+            && codes.Commitment == Commitment.Of(key)
+            && codes.Codes.SequenceEqual(key.Codes);
         outside.Output.WriteLine(
             read.Refusal is { } refusal ? CustodianWords.CopyDoesNotOpen(path, refusal.ToString())
             : isOf ? CustodianWords.KeyIsThatOfPublicFile(path)
-            : CustodianWords.KeyIsNotThatOfPublicFile(path));
+            : CustodianWords.KeyIsNotThatOfPublicFile(path)
+        );
         return isOf;
     }
 
     private static bool IsCopied(KeySheet key, string path, KeyFile file, Surroundings outside)
     {
         KeyOpening copy = KeyPhrases.Open(path, phrase => file.Open(path, phrase), outside);
-        bool isSame = copy.Key is { } other && Commitment.CanonicalLine(other) == Commitment.CanonicalLine(key) && other.Codes.SequenceEqual(key.Codes);
+        bool isSame =
+            copy.Key is { } other
+            && Commitment.CanonicalLine(other) == Commitment.CanonicalLine(key)
+            && other.Codes.SequenceEqual(key.Codes);
         outside.Output.WriteLine(
             copy.Key is null ? CustodianWords.CopyDoesNotOpen(path, copy.Words)
             : isSame ? CustodianWords.CopyIsEqual(path)
-            : CustodianWords.CopyDiffers(path));
+            : CustodianWords.CopyDiffers(path)
+        );
         return isSame;
     }
 }
@@ -100,7 +120,8 @@ internal static class KeyPhrases
         for (int attempt = 1; ; attempt++)
         {
             KeyOpening opening = open(Asked(Path.GetFileName(path), label.People, outside));
-            bool isAskedAgain = opening.Fault == KeyFault.WrongPassphraseOrChanged && outside.ReadKeyUnseen is not null && outside.Passphrase is null;
+            bool isAskedAgain =
+                opening.Fault == KeyFault.WrongPassphraseOrChanged && outside.ReadKeyUnseen is not null && outside.Passphrase is null;
             if (!isAskedAgain || attempt == Tries)
             {
                 return opening;
@@ -111,16 +132,19 @@ internal static class KeyPhrases
     }
 
     /// <summary>The exit code for a key file that does not open.</summary>
-    public static int CodeOf(KeyFault? fault) => fault switch
-    {
-        KeyFault.NoSuchFile => ExitCode.Wrong,
-        KeyFault.Unreadable or KeyFault.Damaged => ExitCode.Damaged,
-        _ => ExitCode.No,
-    };
+    public static int CodeOf(KeyFault? fault) =>
+        fault switch
+        {
+            KeyFault.NoSuchFile => ExitCode.Wrong,
+            KeyFault.Unreadable or KeyFault.Damaged => ExitCode.Damaged,
+            _ => ExitCode.No,
+        };
 
     private static string Asked(string name, int people, Surroundings outside)
     {
         string first = outside.Passphrase ?? outside.AskSecret(CommandWords.AskForPassphrase(name)) ?? "";
-        return people < 2 ? first : TwoPassphrases.Joined(first, outside.SecondPassphrase ?? outside.AskSecret(CommandWords.AskForSecondPassphrase(name)) ?? "");
+        return people < 2
+            ? first
+            : TwoPassphrases.Joined(first, outside.SecondPassphrase ?? outside.AskSecret(CommandWords.AskForSecondPassphrase(name)) ?? "");
     }
 }

@@ -60,7 +60,9 @@ internal static class SealAway
             throw;
         }
 
-        outside.Output.WriteLine($"sealed: codes {string.Join(", ", codes.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal))}");
+        outside.Output.WriteLine(
+            $"sealed: codes {string.Join(", ", codes.Codes.Select(code => code.Digits).Order(StringComparer.Ordinal))}"
+        );
         outside.Output.WriteLine($"commitment {codes.Commitment}");
         if (SecretPlace.ObjectionTo(words.Key!, key.StudyName) is { } near)
         {
@@ -71,32 +73,36 @@ internal static class SealAway
         return ExitCode.Done;
     }
 
-    private static string? WhyNotFrom(SealWords words, Plan plan, KeySheet? earlier) => earlier switch
-    {
-        { Plan: null } => CustodianWords.EarlierKeyKnowsNoOrder,
-        not null when words.FromRun is null => CustodianWords.SayFromRun,
-        _ when words.FromRun is { } run && (run < 1 || run > plan.Order.Count) => CustodianWords.FromRunIsOutOfOrder(plan.Order.Count),
-        _ => null,
-    };
+    private static string? WhyNotFrom(SealWords words, Plan plan, KeySheet? earlier) =>
+        earlier switch
+        {
+            { Plan: null } => CustodianWords.EarlierKeyKnowsNoOrder,
+            not null when words.FromRun is null => CustodianWords.SayFromRun,
+            _ when words.FromRun is { } run && (run < 1 || run > plan.Order.Count) => CustodianWords.FromRunIsOutOfOrder(plan.Order.Count),
+            _ => null,
+        };
 
     private static FittingPlan DayOf(Plan plan, SealWords words, KeySheet? earlier)
     {
         int firstRun = words.FromRun ?? 1;
         FittingPlan day = new((earlier?.Plan?.Number ?? 0) + 1, PlanDigest.Of(plan), plan.Order, plan.CarOrder) { FirstRun = firstRun };
-        return earlier is null ? day : day with
-        {
-            EarlierCodes = [.. earlier.Plan!.EarlierCodes, .. earlier.Codes],
-            OnCars = OnCarsBefore(firstRun, earlier),
-        };
+        return earlier is null
+            ? day
+            : day with
+            {
+                EarlierCodes = [.. earlier.Plan!.EarlierCodes, .. earlier.Codes],
+                OnCars = OnCarsBefore(firstRun, earlier),
+            };
     }
 
     // What was fitted last on each car before the run, by the list of the earlier key.
     private static ImmutableList<SetOnCar> OnCarsBefore(int run, KeySheet earlier) =>
-    [
-        .. FittingList.Of(earlier)
-            .Where(row => row.Run < run)
-            .GroupBy(row => row.Car ?? "")
-            .Select(car => car.Last())
-            .Select(row => new SetOnCar(row.Car, row.Line.Code, row.Line.Spec)),
-    ];
+        [
+            .. FittingList
+                .Of(earlier)
+                .Where(row => row.Run < run)
+                .GroupBy(row => row.Car ?? "")
+                .Select(car => car.Last())
+                .Select(row => new SetOnCar(row.Car, row.Line.Code, row.Line.Spec)),
+        ];
 }

@@ -39,29 +39,65 @@ internal static class SealCommand
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
-        Argument<string> study = new("STUDY") { Description = "the study file; or the plan folder, with --public, to seal away from the study" };
+        Argument<string> study = new("STUDY")
+        {
+            Description = "the study file; or the plan folder, with --public, to seal away from the study",
+        };
         Option<string?> specs = new("--specs") { Description = "file with one spec name a line, the control first", HelpName = "FILE" };
         Option<string?> key = new("--key") { Description = "the key file to write; keep it away from the crew", HelpName = "KEYFILE" };
-        Option<string?> codes = new("--public") { Description = "sealed away from the study: the file of codes and commitment for the crew", HelpName = "FILE" };
-        Option<string?> after = new("--after") { Description = "after a re-fit: the key of the fitting before; then the list of specs may be left out", HelpName = "KEYFILE" };
-        Option<int?> fromRun = new("--from-run") { Description = "away from the study, after a re-fit: the first run on these tyres", HelpName = "N" };
-        Option<bool> marks = new("--draw-marks") { Description = "draws the marks under the tape by lot, so that a glimpse gives nothing away; otherwise each spec's name is its mark" };
-        Option<bool> two = new("--two-people") { Description = "two people hold the key, each with a passphrase; both are needed to open it" };
-        Option<bool> paper = new("--paper") { Description = "no key file: the custodian writes the key on paper, and there is no commitment" };
+        Option<string?> codes = new("--public")
+        {
+            Description = "sealed away from the study: the file of codes and commitment for the crew",
+            HelpName = "FILE",
+        };
+        Option<string?> after = new("--after")
+        {
+            Description = "after a re-fit: the key of the fitting before; then the list of specs may be left out",
+            HelpName = "KEYFILE",
+        };
+        Option<int?> fromRun = new("--from-run")
+        {
+            Description = "away from the study, after a re-fit: the first run on these tyres",
+            HelpName = "N",
+        };
+        Option<bool> marks = new("--draw-marks")
+        {
+            Description =
+                "draws the marks under the tape by lot, so that a glimpse gives nothing away; otherwise each spec's name is its mark",
+        };
+        Option<bool> two = new("--two-people")
+        {
+            Description = "two people hold the key, each with a passphrase; both are needed to open it",
+        };
+        Option<bool> paper = new("--paper")
+        {
+            Description = "no key file: the custodian writes the key on paper, and there is no commitment",
+        };
         Command command = new("seal", "the custodian's: draws codes by lot and writes the encrypted key file; again after every re-fit")
         {
-            study, specs, key, codes, after, fromRun, marks, two, paper,
+            study,
+            specs,
+            key,
+            codes,
+            after,
+            fromRun,
+            marks,
+            two,
+            paper,
         };
-        command.SetAction(typed => Run(
-            new SealWords(typed.GetRequiredValue(study), typed.GetValue(specs), typed.GetValue(key), typed.GetValue(paper))
-            {
-                Public = typed.GetValue(codes),
-                After = typed.GetValue(after),
-                FromRun = typed.GetValue(fromRun),
-                DrawMarks = typed.GetValue(marks),
-                IsOfTwo = typed.GetValue(two),
-            },
-            outside));
+        command.SetAction(typed =>
+            Run(
+                new SealWords(typed.GetRequiredValue(study), typed.GetValue(specs), typed.GetValue(key), typed.GetValue(paper))
+                {
+                    Public = typed.GetValue(codes),
+                    After = typed.GetValue(after),
+                    FromRun = typed.GetValue(fromRun),
+                    DrawMarks = typed.GetValue(marks),
+                    IsOfTwo = typed.GetValue(two),
+                },
+                outside
+            )
+        );
         return command;
     }
 
@@ -124,15 +160,19 @@ internal static class SealCommand
         }
     }
 
-    private static string? WhyNot(SealWords words, bool isAway) => words switch
-    {
-        { IsPaper: true } => words is { Specs: null, Key: null, Public: null, After: null, FromRun: null, DrawMarks: false, IsOfTwo: false } && !isAway
-            ? null : CustodianWords.GiveListOrEarlierKey,
-        { Key: null } or { Specs: null, After: null } => CustodianWords.GiveListOrEarlierKey,
-        { Public: null } when isAway => CustodianWords.PlanFolderNeedsPublic,
-        { Public: not null } or { FromRun: not null } when !isAway => CustodianWords.PublicIsForPlanFolder,
-        _ => null,
-    };
+    private static string? WhyNot(SealWords words, bool isAway) =>
+        words switch
+        {
+            { IsPaper: true } => words
+                is { Specs: null, Key: null, Public: null, After: null, FromRun: null, DrawMarks: false, IsOfTwo: false }
+            && !isAway
+                ? null
+                : CustodianWords.GiveListOrEarlierKey,
+            { Key: null } or { Specs: null, After: null } => CustodianWords.GiveListOrEarlierKey,
+            { Public: null } when isAway => CustodianWords.PlanFolderNeedsPublic,
+            { Public: not null } or { FromRun: not null } when !isAway => CustodianWords.PublicIsForPlanFolder,
+            _ => null,
+        };
 
     private static int InStudy(SealWords words, Surroundings outside)
     {
@@ -177,10 +217,16 @@ internal static class SealCommand
     {
         Plan plan = study.Plan!;
         int[] steps = [.. study.Steps ?? [.. Enumerable.Range(0, plan.Order.Count)]];
-        IEnumerable<SetOnCar> onCars = study.Runs.GroupBy(run => run.Car ?? "").Select(car => car.Last())
+        IEnumerable<SetOnCar> onCars = study
+            .Runs.GroupBy(run => run.Car ?? "")
+            .Select(car => car.Last())
             .Select(run => new SetOnCar(run.Car, run.Code, earlier?.Places.FirstOrDefault(line => line.Code == run.Code)?.Spec));
         return new FittingPlan(
-            study.Fittings.Count + 1, PlanDigest.Of(plan), [.. steps.Select(step => plan.Order[step])], plan.CarOrder is { } cars ? [.. steps.Select(step => cars[step])] : null)
+            study.Fittings.Count + 1,
+            PlanDigest.Of(plan),
+            [.. steps.Select(step => plan.Order[step])],
+            plan.CarOrder is { } cars ? [.. steps.Select(step => cars[step])] : null
+        )
         {
             FirstRun = study.NextTurn() + 1,
             EarlierCodes = [.. study.Codes],
@@ -199,7 +245,10 @@ internal static class SealCommand
         }
 
         outside.Output.WriteLine($"codes in the order of a lot: {string.Join(" ", CodeLot.Shuffled(codes, outside.Lot))}");
-        outside.Error.WriteLine("write the specs on paper in any order of your own, these codes beside them, and show it to nobody; there is no commitment, and the report says so");
+        outside.Error.WriteLine(
+            "write the specs on paper in any order of your own, these codes beside them, and show it to nobody; there is no "
+                + "commitment, and the report says so"
+        );
         return code;
     }
 }

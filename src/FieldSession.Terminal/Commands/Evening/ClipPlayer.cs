@@ -4,8 +4,8 @@ using System.Runtime.InteropServices;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>
-/// Hands clips to the user's own player, one file at a time. Its name is drawn by lot and says nothing; it is gone when the player ends, when this program
-/// is stopped, and what a crash left goes before the next clip is written.
+/// Hands clips to the user's own player, one file at a time. Its name is drawn by lot and says nothing; it is gone when the player ends,
+/// when this program is stopped, and what a crash left goes before the next clip is written.
 /// </summary>
 internal sealed class ClipPlayer : IDisposable
 {
@@ -32,7 +32,12 @@ internal sealed class ClipPlayer : IDisposable
             Directory.CreateDirectory(outside.ClipsFolder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
         }
 
-        _signals = [.. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT }.Select(signal => PosixSignalRegistration.Create(signal, _ => Stop()))];
+        _signals =
+        [
+            .. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT }.Select(signal =>
+                PosixSignalRegistration.Create(signal, _ => Stop())
+            ),
+        ];
     }
 
     /// <summary>Plays a clip to its end.</summary>

@@ -2,10 +2,8 @@ using System.CommandLine;
 using FieldSession.Archiving;
 using FieldSession.Comparing;
 using FieldSession.Journal;
-using FieldSession.Measures;
 using FieldSession.Reporting;
 using FieldSession.Reviewing;
-using FieldSession.State;
 using FieldSession.Store.Disks;
 using FieldSession.Store.Exports;
 using FieldSession.Store.Journaling;
@@ -26,42 +24,16 @@ internal sealed record CompareWords(
     string? Margin = null,
     string? ImpactMargin = null,
     string? Archive = null,
-    bool Json = false);
-
-/// <summary>A study's readings with the terms that its plan fixed.</summary>
-/// <param name="Day">The readings.</param>
-/// <param name="Terms">Reference, margins, and how far the plan is driven.</param>
-/// <param name="Remarks">How blind the study is, and what cannot be told yet.</param>
-internal sealed record DayOfStudy(MeasuredDay Day, ComparisonTerms Terms, IReadOnlyList<string> Remarks)
-{
-    /// <summary>Which study it is; null: a file of readings alone.</summary>
-    public StudyIdentity? Identity { get; init; }
-
-    /// <summary>Compares the energy days, against a code or the plan's reference, and the units to say it in; null: a file of readings alone.</summary>
-    public Func<string?, EnergyComparison?>? Energy { get; init; }
-
-    /// <summary>The lines of the verdicts; null: a file of readings alone, of which only the meter speaks.</summary>
-    public Func<Comparison, IReadOnlyList<VerdictLine>>? Verdicts { get; init; }
-
-    /// <summary>What the recordings say; null: there are none, or the ring is covered.</summary>
-    public RingFinding? Ring { get; init; }
-
-    /// <summary>The same in words, or that it is covered; empty: there are no recordings.</summary>
-    public IReadOnlyList<string> RingInWords { get; init; } = [];
-
-    /// <summary>What a question would say that was amended after a comparison could be seen; empty: none was.</summary>
-    public IReadOnlyList<string> ChosenAfter { get; init; } = [];
-
-    /// <summary>The crew's units.</summary>
-    public UnitSystem Units { get; init; }
-}
+    bool Json = false
+);
 
 /// <summary>The command 'compare': the blind comparison of a study or of a readings CSV, as text or JSON.</summary>
 /// <param name="openStudy">Opens a study file and takes its readings.</param>
 internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 {
     private const string NotAsked =
-        "Look out: the plan did not ask for this archive before run 1. What it lends here is only for a look: the study's verdict and report go without it.";
+        "Look out: the plan did not ask for this archive before run 1. What it lends here is only for a look: the "
+        + "study's verdict and report go without it.";
 
     private const string OtherThanPlanned =
         "Look out: reference or margin were given here, not by the plan. This is only for a look, not the study's verdict.";
@@ -74,22 +46,42 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
     public static Command Make(Func<string, DayOfStudy> openStudy)
     {
         Argument<string> source = new("STUDY") { Description = "a study file, or a readings CSV" };
-        Option<string?> reference = new("--reference") { Description = "the code to compare with; default: the plan's, or the first driven", HelpName = "CODE" };
-        Option<string?> margin = new("--margin") { Description = "differences within this are equivalent, on steady segments", HelpName = "DB" };
+        Option<string?> reference = new("--reference")
+        {
+            Description = "the code to compare with; default: the plan's, or the first driven",
+            HelpName = "CODE",
+        };
+        Option<string?> margin = new("--margin")
+        {
+            Description = "differences within this are equivalent, on steady segments",
+            HelpName = "DB",
+        };
         Option<string?> impactMargin = new("--impact-margin") { Description = "the same on impacts", HelpName = "DB" };
         Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days", HelpName = "FILE" };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("compare", "the blind comparison of a study or of a readings CSV") { source, reference, margin, impactMargin, archive, json };
-        command.SetAction(typed => new CompareCommand(openStudy).Run(
-            typed.InvocationConfiguration.Output,
-            typed.InvocationConfiguration.Error,
-            new CompareWords(
-                typed.GetRequiredValue(source),
-                typed.GetValue(reference),
-                typed.GetValue(margin),
-                typed.GetValue(impactMargin),
-                typed.GetValue(archive),
-                typed.GetValue(json))));
+        Command command = new("compare", "the blind comparison of a study or of a readings CSV")
+        {
+            source,
+            reference,
+            margin,
+            impactMargin,
+            archive,
+            json,
+        };
+        command.SetAction(typed =>
+            new CompareCommand(openStudy).Run(
+                typed.InvocationConfiguration.Output,
+                typed.InvocationConfiguration.Error,
+                new CompareWords(
+                    typed.GetRequiredValue(source),
+                    typed.GetValue(reference),
+                    typed.GetValue(margin),
+                    typed.GetValue(impactMargin),
+                    typed.GetValue(archive),
+                    typed.GetValue(json)
+                )
+            )
+        );
         return command;
     }
 
@@ -113,7 +105,14 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             : (ExitCode.Done, []);
         return archive is null
             ? code
-            : Compare(output, error, words, asked, source, StudyTerms.LinesOf(archive.Select(row => row.Scatter).Where(scatter => ArchiveRow.IsOther(scatter, source.Identity))));
+            : Compare(
+                output,
+                error,
+                words,
+                asked,
+                source,
+                StudyTerms.LinesOf(archive.Select(row => row.Scatter).Where(scatter => ArchiveRow.IsOther(scatter, source.Identity)))
+            );
     }
 
     /// <summary>What a file holds, or the exit code that says why it gives nothing.</summary>
@@ -136,7 +135,8 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             error.WriteLine($"{path}: there is no such file; give one that exists");
             return (ExitCode.Wrong, null);
         }
-        catch (Exception unreadable) when (unreadable is (IOException and not (StudyFileException or NotAFileException)) or UnauthorizedAccessException)
+        catch (Exception unreadable)
+            when (unreadable is (IOException and not (StudyFileException or NotAFileException)) or UnauthorizedAccessException)
         {
             error.WriteLine($"{path}: can't be read: {unreadable.Message}; nothing was changed");
             return (ExitCode.Damaged, null);
@@ -149,7 +149,8 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         CompareWords words,
         (double? MarginDb, double? ImpactMarginDb) asked,
         DayOfStudy source,
-        IReadOnlyList<ArchiveLine> archive)
+        IReadOnlyList<ArchiveLine> archive
+    )
     {
         ComparisonTerms terms = source.Terms with
         {
@@ -177,7 +178,13 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
 
         string[] unasked = words.Archive is not null && source.Energy is not null && source.Terms.Archive is null ? [NotAsked] : [];
-        foreach (string line in source.Remarks.Concat(OtherTerms(source, words)).Concat(unasked).Concat(Text(comparison, energy, source)).Concat(source.RingInWords))
+        foreach (
+            string line in source
+                .Remarks.Concat(OtherTerms(source, words))
+                .Concat(unasked)
+                .Concat(Text(comparison, energy, source))
+                .Concat(source.RingInWords)
+        )
         {
             output.WriteLine(line);
         }
@@ -193,11 +200,10 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
     }
 
     // where only energy legs are driven there is nothing to say of levels
-    private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) => energy is null
-        ? [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter]
-        : source.Day.Levels.Count == 0
-            ? EnergyWords.Of(energy, source.Units)
-            : [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter, "", .. EnergyWords.Of(energy, source.Units)];
+    private static IEnumerable<string> Text(Comparison comparison, EnergyComparison? energy, DayOfStudy source) =>
+        energy is null ? [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter]
+        : source.Day.Levels.Count == 0 ? EnergyWords.Of(energy, source.Units)
+        : [.. ComparisonWords.Of(comparison, source.Day), .. source.ChosenAfter, "", .. EnergyWords.Of(energy, source.Units)];
 
     private static IEnumerable<string> OtherTerms(DayOfStudy source, CompareWords words) =>
         source.Verdicts is not null && (words.Margin ?? words.ImpactMargin ?? words.Reference) is not null ? [OtherThanPlanned] : [];
@@ -209,7 +215,9 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
             return openStudy(path);
         }
 
-        return Content(ReadingsCsv.Read(path), error) is { } day ? new DayOfStudy(day, new ComparisonTerms { Looks = day.OrderRuns is { } runs ? new Looks(runs) : null }, []) : null;
+        return Content(ReadingsCsv.Read(path), error) is { } day
+            ? new DayOfStudy(day, new ComparisonTerms { Looks = day.OrderRuns is { } runs ? new Looks(runs) : null }, [])
+            : null;
     }
 
     private static T? Content<T>(FileRead<T> read, TextWriter error)
@@ -225,7 +233,8 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
 
     private static (double? MarginDb, double? ImpactMarginDb)? Asked(CompareWords words, TextWriter error)
     {
-        bool good = TryMargin("--margin", words.Margin, error, out double? margin)
+        bool good =
+            TryMargin("--margin", words.Margin, error, out double? margin)
             & TryMargin("--impact-margin", words.ImpactMargin, error, out double? impactMargin);
         return good ? (margin, impactMargin) : null;
     }
@@ -257,7 +266,10 @@ internal sealed class CompareCommand(Func<string, DayOfStudy> openStudy)
         }
 
         string[] codes = [.. source.Day.Levels.OrderBy(level => level.Run).Select(level => level.Code).Concat(ofLegs).Distinct()];
-        error.WriteLine($"--reference {FileProblem.Shown(reference)}: {(codes.Length == 0 ? CommandWords.NothingIsDrivenYet : CommandWords.NoRunOnThisCode(codes))}");
+        error.WriteLine(
+            $"--reference {FileProblem.Shown(reference)}: "
+                + $"{(codes.Length == 0 ? CommandWords.NothingIsDrivenYet : CommandWords.NoRunOnThisCode(codes))}"
+        );
         return false;
     }
 }

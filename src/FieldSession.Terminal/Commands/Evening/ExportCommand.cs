@@ -10,11 +10,19 @@ internal static class ExportCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Option<string> folder = new("--out") { Description = "the folder to write into", Required = true, HelpName = "DIR" };
+        Option<string> folder = new("--out")
+        {
+            Description = "the folder to write into",
+            Required = true,
+            HelpName = "DIR",
+        };
         Command command = new("export", "every table as CSV, with datapackage.json") { study, folder };
 
         // on a thread of its own, so that Ctrl-C is heard while it writes
-        command.SetAction((typed, stop) => Task.Run(() => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(folder), outside, stop), CancellationToken.None));
+        command.SetAction(
+            (typed, stop) =>
+                Task.Run(() => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(folder), outside, stop), CancellationToken.None)
+        );
         return command;
     }
 

@@ -60,11 +60,15 @@ internal static class KeysBrought
     }
 
     // What is on paper is typed unseen: the marks are read before a name is shown.
-    private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) => words with
-    {
-        Paper = [.. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}")],
-        Control = outside.AskSecret(CommandWords.AskForControl) is { Length: > 0 } control ? control.Trim() : null,
-    };
+    private static RevealWords Asked(Study study, RevealWords words, Surroundings outside) =>
+        words with
+        {
+            Paper =
+            [
+                .. study.DrivenCodes.ToArray().Select(code => $"{code}={outside.AskSecret($"spec behind {code} by the paper key: ")}"),
+            ],
+            Control = outside.AskSecret(CommandWords.AskForControl) is { Length: > 0 } control ? control.Trim() : null,
+        };
 
     private static bool TryPaper(Study study, RevealWords words, Surroundings outside, ref KeyRing ring)
     {

@@ -24,7 +24,12 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
     /// <param name="gathered">The marks; null where the code is not 0.</param>
     /// <returns>An exit code; where it is not 0, what is wrong has been said and nothing is to be stored.</returns>
     public static int Of(
-        Study study, RevealWords words, Func<IReadOnlyCollection<MarkRead>, IReadOnlyCollection<string>, MarkCheck> compare, Surroundings outside, out MarksGathered? gathered)
+        Study study,
+        RevealWords words,
+        Func<IReadOnlyCollection<MarkRead>, IReadOnlyCollection<string>, MarkCheck> compare,
+        Surroundings outside,
+        out MarksGathered? gathered
+    )
     {
         gathered = null;
         SpecCode[] due = [.. study.DrivenCodes];
@@ -54,12 +59,21 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
 
             due = [.. check.Differ, .. check.NotRead];
             reading = new(
-                reading.Marks.RemoveAll(mark => due.Contains(mark.Code)), check.ReadByTwo ? reading.Readers : [],
-                reading.Earlier.Add(new MarkReading(outside.Clock.GetUtcNow(), reading.Marks)));
+                reading.Marks.RemoveAll(mark => due.Contains(mark.Code)),
+                check.ReadByTwo ? reading.Readers : [],
+                reading.Earlier.Add(new MarkReading(outside.Clock.GetUtcNow(), reading.Marks))
+            );
         }
     }
 
-    private static int Read(Study study, RevealWords words, SpecCode[] due, MarksGathered before, Surroundings outside, out MarksGathered? read)
+    private static int Read(
+        Study study,
+        RevealWords words,
+        SpecCode[] due,
+        MarksGathered before,
+        Surroundings outside,
+        out MarksGathered? read
+    )
     {
         read = null;
         List<MarkRead> marks = [.. before.Marks];
@@ -82,12 +96,13 @@ internal sealed record MarksGathered(ImmutableList<MarkRead> Marks, ImmutableLis
     private static IEnumerable<string> Asked(SpecCode[] due, Surroundings outside) =>
         due.Select(code => $"{code}={outside.Ask(CommandWords.AskForMark(code))}");
 
-    private static IEnumerable<string> ReadersIn(RevealWords words, Surroundings outside) => words.Readers.Count > 0
-        ? words.Readers
-        : ReaderPlaces
-            .Select(which => outside.Ask(CommandWords.AskForReader(which))?.Trim() ?? "")
-            .Where(name => name.Length > 0)
-            .ToArray();
+    private static IEnumerable<string> ReadersIn(RevealWords words, Surroundings outside) =>
+        words.Readers.Count > 0
+            ? words.Readers
+            : ReaderPlaces
+                .Select(which => outside.Ask(CommandWords.AskForReader(which))?.Trim() ?? "")
+                .Where(name => name.Length > 0)
+                .ToArray();
 
     private static void Say(MarkCheck check, Surroundings outside)
     {

@@ -8,22 +8,60 @@ using FieldSession.Store.Recordings;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The command 'play': plays the trials of a set from recordings, code against code, between the last prediction and the reveal.</summary>
+/// <summary>
+/// The command 'play': plays the trials of a set from recordings, code against code, between the last prediction and the reveal.
+/// </summary>
 internal static class PlayCommand
 {
     /// <summary>The command as the command line takes it.</summary>
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Argument<string[]> files = new("FILE") { Description = "the recordings that were listened to, or their folder", Arity = ArgumentArity.OneOrMore };
-        Option<string> player = new("--player") { Description = "your player; a WAV file is put behind it, and it ends when the clip ends", HelpName = "COMMAND", Required = true };
-        Option<string[]> people = new("--for") { Description = "who chooses; of several, each in turn", HelpName = "NAME", Required = true };
-        Option<int?> set = new("--set") { Description = "number of the set; default: the first from recordings that is open", HelpName = "N" };
-        Command command = new("play", "plays planned trials from recordings, blind, after the last prediction; more: 'fieldsession help recordings'") { study, files, player, people, set };
-        command.SetAction(typed => Run(
-            new TypedPlaying(
-                typed.GetRequiredValue(study), typed.GetRequiredValue(files), typed.GetRequiredValue(player), typed.GetRequiredValue(people), typed.GetValue(set)),
-            outside));
+        Argument<string[]> files = new("FILE")
+        {
+            Description = "the recordings that were listened to, or their folder",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        Option<string> player = new("--player")
+        {
+            Description = "your player; a WAV file is put behind it, and it ends when the clip ends",
+            HelpName = "COMMAND",
+            Required = true,
+        };
+        Option<string[]> people = new("--for")
+        {
+            Description = "who chooses; of several, each in turn",
+            HelpName = "NAME",
+            Required = true,
+        };
+        Option<int?> set = new("--set")
+        {
+            Description = "number of the set; default: the first from recordings that is open",
+            HelpName = "N",
+        };
+        Command command = new(
+            "play",
+            "plays planned trials from recordings, blind, after the last prediction; more: 'fieldsession help recordings'"
+        )
+        {
+            study,
+            files,
+            player,
+            people,
+            set,
+        };
+        command.SetAction(typed =>
+            Run(
+                new TypedPlaying(
+                    typed.GetRequiredValue(study),
+                    typed.GetRequiredValue(files),
+                    typed.GetRequiredValue(player),
+                    typed.GetRequiredValue(people),
+                    typed.GetValue(set)
+                ),
+                outside
+            )
+        );
         return command;
     }
 
@@ -44,7 +82,8 @@ internal static class PlayCommand
         {
             return Play(opened.Logbook, set!, typed, outside);
         }
-        catch (Exception gone) when (gone is FileNotFoundException or DirectoryNotFoundException or UnauthorizedAccessException or RecordingRefusedException)
+        catch (Exception gone)
+            when (gone is FileNotFoundException or DirectoryNotFoundException or UnauthorizedAccessException or RecordingRefusedException)
         {
             outside.Error.WriteLine(PlayWords.CantBeRead);
             return ExitCode.Wrong;
@@ -74,25 +113,37 @@ internal static class PlayCommand
         return played.Run(player, typed.People, outside);
     }
 
-    private static ChoiceSet? SetIn(Study study, int? asked) => asked is { } number
-        ? study.ChoiceSets.ElementAtOrDefault(number - 1)
-        : study.ChoiceSets.Find(set => set is { IsFromRecordings: true, IsComplete: false }) ?? study.ChoiceSets.FindLast(set => set.IsFromRecordings);
+    private static ChoiceSet? SetIn(Study study, int? asked) =>
+        asked is { } number
+            ? study.ChoiceSets.ElementAtOrDefault(number - 1)
+            : study.ChoiceSets.Find(set => set is { IsFromRecordings: true, IsComplete: false })
+                ?? study.ChoiceSets.FindLast(set => set.IsFromRecordings);
 
-    private static Objection? Against(Study study, ChoiceSet? set, IReadOnlyList<string> people) => set switch
-    {
-        null or { IsFromRecordings: false } => new Objection(PlayWords.NoSetFromRecordings, PlayWords.PlanOne),
-        { IsComplete: true } => new Objection(PlayWords.SetIsAtItsEnd(set), PlayWords.PlanAnother),
-        _ => ClipGate.AgainstPlaying(study) ?? people.Select(person => EarGate.ObjectionTo(study, person)).FirstOrDefault(one => one is not null),
-    };
+    private static Objection? Against(Study study, ChoiceSet? set, IReadOnlyList<string> people) =>
+        set switch
+        {
+            null or { IsFromRecordings: false } => new Objection(PlayWords.NoSetFromRecordings, PlayWords.PlanOne),
+            { IsComplete: true } => new Objection(PlayWords.SetIsAtItsEnd(set), PlayWords.PlanAnother),
+            _ => ClipGate.AgainstPlaying(study)
+                ?? people.Select(person => EarGate.ObjectionTo(study, person)).FirstOrDefault(one => one is not null),
+        };
 
     // all of them before the first trial: afterwards no file is opened whose name could tell what is played
     private static ImmutableDictionary<Clip, byte[]> ClipsIn(ClipPool pool, ImmutableDictionary<string, string> found)
     {
         ImmutableDictionary<Clip, byte[]>.Builder sounds = ImmutableDictionary.CreateBuilder<Clip, byte[]>();
-        foreach (IGrouping<(string Sha256, int Channel), Clip> file in pool.Segments.SelectMany(segment => segment.All).GroupBy(clip => (clip.Sha256, clip.Channel)))
+        foreach (
+            IGrouping<(string Sha256, int Channel), Clip> file in pool
+                .Segments.SelectMany(segment => segment.All)
+                .GroupBy(clip => (clip.Sha256, clip.Channel))
+        )
         {
             Clip[] clips = [.. file];
-            ImmutableArray<byte[]> cut = ClipSound.Cut(found[file.Key.Sha256], file.Key.Channel, [.. clips.Select(clip => new TimeWindow(clip.FromS, clip.FromS + clip.Seconds))]);
+            ImmutableArray<byte[]> cut = ClipSound.Cut(
+                found[file.Key.Sha256],
+                file.Key.Channel,
+                [.. clips.Select(clip => new TimeWindow(clip.FromS, clip.FromS + clip.Seconds))]
+            );
             sounds.AddRange(clips.Zip(cut, (clip, sound) => KeyValuePair.Create(clip, sound)));
         }
 

@@ -5,7 +5,9 @@ using FieldSession.State;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>A set that is played from recordings: each trial is drawn, played, answered by place and stored. Nothing on the screen tells a code.</summary>
+/// <summary>
+/// A set that is played from recordings: each trial is drawn, played, answered by place and stored. Nothing on the screen tells a code.
+/// </summary>
 /// <param name="Logbook">The study's one door.</param>
 /// <param name="Set">Number of the set.</param>
 /// <param name="Pool">What can be played.</param>
@@ -84,7 +86,8 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
     }
 
     // input that has ended stops as well
-    private string Typed(bool isHeard, Surroundings outside) => outside.Ask(isHeard ? PlayWords.WhichOne(Now.Terms) : PlayWords.EnterPlays)?.Trim().ToLowerInvariant() ?? Stop;
+    private string Typed(bool isHeard, Surroundings outside) =>
+        outside.Ask(isHeard ? PlayWords.WhichOne(Now.Terms) : PlayWords.EnterPlays)?.Trim().ToLowerInvariant() ?? Stop;
 
     private int? PlaceIn(string typed)
     {
@@ -134,25 +137,33 @@ internal static class PlayWords
 
     public static string NotFound(IEnumerable<int> runs) => $"recordings not found: run {string.Join(", ", runs)}";
 
-    public static string Head(ChoiceSet set, ClipPool pool) => string.Create(
-        CultureInfo.CurrentCulture,
-        $"set {set.Number}, '{set.Terms.Question}', {set.Presentations.Count} trials; clips of {pool.Segments.Min(segment => segment.All.First().Seconds):0.0} s");
+    public static string Head(ChoiceSet set, ClipPool pool) =>
+        string.Create(
+            CultureInfo.CurrentCulture,
+            $"set {set.Number}, '{set.Terms.Question}', {set.Presentations.Count} trials; clips of "
+                + $"{pool.Segments.Min(segment => segment.All.First().Seconds):0.0} s"
+        );
 
     public static string Trial(ChoiceSet set, string person) => $"trial {set.NextTrial} of {set.Presentations.Count}, {person} alone";
 
-    public static string WhichOne(ChoiceTerms terms) => terms.Kind == ChoiceKind.Triangle
-        ? "which is the odd one: 1, 2 or 3 (r again, q stop) > "
-        : $"{terms.Question}: 1 or 2 (r again, q stop) > ";
+    public static string WhichOne(ChoiceTerms terms) =>
+        terms.Kind == ChoiceKind.Triangle
+            ? "which is the odd one: 1, 2 or 3 (r again, q stop) > "
+            : $"{terms.Question}: 1 or 2 (r again, q stop) > ";
 
     public static string OpenAtTheReveal(ChoiceSet set) =>
         $"look out: set {set.Number} is not heard to its end; once the key is open it never can be; stop here and run 'fieldsession play'";
 
     public static string Stopped(ChoiceSet set) => $"stopped before trial {set.NextTrial}; the same command goes on";
 
-    public static string PlayerFailed(int? exitCode) => exitCode is { } code
-        ? $"the player ended with {code}, nothing is stored; give another --player"
-        : "the player can't be started; give another --player";
+    public static string PlayerFailed(int? exitCode) =>
+        exitCode is { } code
+            ? $"the player ended with {code}, nothing is stored; give another --player"
+            : "the player can't be started; give another --player";
 
-    public static string PlayerWasQuick(double took, double seconds) => string.Create(
-        CultureInfo.CurrentCulture, $"! the player ended after {took:0.0} s of {seconds:0.0} s; give one that plays to the end");
+    public static string PlayerWasQuick(double took, double seconds) =>
+        string.Create(
+            CultureInfo.CurrentCulture,
+            $"! the player ended after {took:0.0} s of {seconds:0.0} s; give one that plays to the end"
+        );
 }

@@ -13,7 +13,9 @@ internal static class PredictCommand
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string[]> answers = new("--lock")
         {
-            Description = "a prediction in one line, such as 'Tam feature=862 sure=3 quieter=417 pay=no because=sound'; without it the answers are asked for",
+            Description =
+                "a prediction in one line, such as 'Tam feature=862 sure=3 quieter=417 pay=no because=sound'; without it the "
+                + "answers are asked for",
             HelpName = "WORDS",
         };
         Command command = new("predict", "locks the crew's predictions, one person at a time") { study, answers };

@@ -20,14 +20,44 @@ internal static class ReportCommand
         Argument<string?> study = new("STUDY") { Description = "the study file", Arity = ArgumentArity.ZeroOrOne };
         Option<string?> folder = new("--out") { Description = "the folder to write into; - prints the Markdown", HelpName = "DIR" };
         Option<bool> onePage = new("--one-page") { Description = "the answer on one page, to hand over" };
-        Option<string?> template = new("--template") { Description = "a template of your own for the page, or a folder with a logo", HelpName = "FILE" };
-        Option<string?> templateOut = new("--template-out") { Description = "writes the program's template to start from", HelpName = "FILE" };
-        Command command = new("report", "writes the report, as Markdown and as one page of HTML") { study, folder, onePage, template, templateOut };
+        Option<string?> template = new("--template")
+        {
+            Description = "a template of your own for the page, or a folder with a logo",
+            HelpName = "FILE",
+        };
+        Option<string?> templateOut = new("--template-out")
+        {
+            Description = "writes the program's template to start from",
+            HelpName = "FILE",
+        };
+        Command command = new("report", "writes the report, as Markdown and as one page of HTML")
+        {
+            study,
+            folder,
+            onePage,
+            template,
+            templateOut,
+        };
 
         // on a thread of its own, so that Ctrl-C is heard while it writes
-        command.SetAction((typed, stop) => Task.Run(
-            () => Run(new ReportWords(typed.GetValue(study), typed.GetValue(folder), typed.GetValue(template), typed.GetValue(templateOut), typed.GetValue(onePage)), outside, stop),
-            CancellationToken.None));
+        command.SetAction(
+            (typed, stop) =>
+                Task.Run(
+                    () =>
+                        Run(
+                            new ReportWords(
+                                typed.GetValue(study),
+                                typed.GetValue(folder),
+                                typed.GetValue(template),
+                                typed.GetValue(templateOut),
+                                typed.GetValue(onePage)
+                            ),
+                            outside,
+                            stop
+                        ),
+                    CancellationToken.None
+                )
+        );
         return command;
     }
 
@@ -58,28 +88,37 @@ internal static class ReportCommand
         }
     }
 
-    /// <summary>Writes the report with the program's template and gives the path of its Markdown. An unopened key leaves it blind.</summary>
-    public static string Write(Logbook logbook, string folder) => NumberForm.OfFiles(
-        () => ReportFolder.Write(folder, Of(logbook, Logbook.Fold(logbook.Lines)), ReportTemplate.Default, CancellationToken.None)[0]);
+    /// <summary>
+    /// Writes the report with the program's template and gives the path of its Markdown. An unopened key leaves it blind.
+    /// </summary>
+    public static string Write(Logbook logbook, string folder) =>
+        NumberForm.OfFiles(() =>
+            ReportFolder.Write(folder, Of(logbook, Logbook.Fold(logbook.Lines)), ReportTemplate.Default, CancellationToken.None)[0]
+        );
 
     /// <summary>The report as Markdown.</summary>
     public static string Markdown(Logbook logbook) => ReportMarkdown.Of(Of(logbook));
 
     /// <summary>Version of the program.</summary>
     public static string ProgramVersion =>
-        typeof(ReportCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0] ?? "0";
+        typeof(ReportCommand).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion.Split('+')[0]
+        ?? "0";
 
     private static Report Of(Logbook logbook) => Of(logbook, logbook.Study);
 
-    private static Report Of(Logbook logbook, Study study) => DayReport.Of(
-        study, OpenedKey.In(logbook.Entries), new Provenance(logbook.Lines.Count, logbook.HeadHash, ProgramVersion));
+    private static Report Of(Logbook logbook, Study study) =>
+        DayReport.Of(study, OpenedKey.In(logbook.Entries), new Provenance(logbook.Lines.Count, logbook.HeadHash, ProgramVersion));
 
     private static int Write(string study, string folder, ReportWords words, Surroundings outside, CancellationToken stop)
     {
         ReportTemplate template = words.Template is null ? ReportTemplate.Default : ReportTemplate.At(words.Template);
         using OpenedStudy opened = OpenedStudy.ToRead(study, outside);
         Report report = Of(opened.Logbook);
-        foreach (string written in words.IsOnePage ? ReportFolder.WriteOnePage(folder, report, template, stop) : ReportFolder.Write(folder, report, template, stop))
+        foreach (
+            string written in words.IsOnePage
+                ? ReportFolder.WriteOnePage(folder, report, template, stop)
+                : ReportFolder.Write(folder, report, template, stop)
+        )
         {
             outside.Output.WriteLine(written);
         }

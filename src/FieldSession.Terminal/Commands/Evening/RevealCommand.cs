@@ -36,17 +36,42 @@ internal static class RevealCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string[]> keys = new("--key") { Description = "the custodian's key file; once for every fitting", HelpName = "KEYFILE" };
-        Option<string[]> paper = new("--paper") { Description = "a line of a paper key, CODE=NAME; once for every code; without either key its lines are asked for", HelpName = "CODE=NAME" };
+        Option<string[]> paper = new("--paper")
+        {
+            Description = "a line of a paper key, CODE=NAME; once for every code; without either key its lines are asked for",
+            HelpName = "CODE=NAME",
+        };
         Option<string?> control = new("--control") { Description = "the control spec of a paper key", HelpName = "NAME" };
-        Option<string[]> marks = new("--mark") { Description = "what is written on the tyres driven as a code, CODE=NAME; once for every code", HelpName = "CODE=NAME" };
+        Option<string[]> marks = new("--mark")
+        {
+            Description = "what is written on the tyres driven as a code, CODE=NAME; once for every code",
+            HelpName = "CODE=NAME",
+        };
         Option<string[]> readers = new("--reader") { Description = "who read the marks; two people", HelpName = "NAME" };
         Option<bool> asRead = new("--as-read") { Description = "stores marks that do not agree as they were read; the names are withheld" };
-        Option<bool> again = new("--again") { Description = "the key is open: reads the marks of all driven codes again; every reading is kept" };
-        Command command = new("reveal", "opens the key, after all predictions are locked") { study, keys, paper, control, marks, readers, asRead, again };
+        Option<bool> again = new("--again")
+        {
+            Description = "the key is open: reads the marks of all driven codes again; every reading is kept",
+        };
+        Command command = new("reveal", "opens the key, after all predictions are locked")
+        {
+            study,
+            keys,
+            paper,
+            control,
+            marks,
+            readers,
+            asRead,
+            again,
+        };
         command.SetAction(typed =>
         {
             RevealWords words = new(
-                typed.GetRequiredValue(study), typed.GetValue(keys) ?? [], typed.GetValue(marks) ?? [], typed.GetValue(readers) ?? [])
+                typed.GetRequiredValue(study),
+                typed.GetValue(keys) ?? [],
+                typed.GetValue(marks) ?? [],
+                typed.GetValue(readers) ?? []
+            )
             {
                 Paper = typed.GetValue(paper) ?? [],
                 Control = typed.GetValue(control),
@@ -95,7 +120,13 @@ internal static class RevealCommand
         }
 
         OpenedKey key = OpenedKey.In(logbook.Entries)!;
-        int code = MarksGathered.Of(study, words, (marks, readers) => MarkProof.Of(key.DrivenKey, marks, readers), outside, out MarksGathered? read);
+        int code = MarksGathered.Of(
+            study,
+            words,
+            (marks, readers) => MarkProof.Of(key.DrivenKey, marks, readers),
+            outside,
+            out MarksGathered? read
+        );
         return read is null ? code : Write(logbook, key.ReadAgain(read.Marks, read.Readers), outside);
     }
 
@@ -115,7 +146,9 @@ internal static class RevealCommand
 
         foreach (Note note in key.NotesThatName(logbook.Study))
         {
-            outside.Output.WriteLine($"look out: the note of line {note.Mark.Place}, written before the reveal, names a spec: {note.Words}");
+            outside.Output.WriteLine(
+                $"look out: the note of line {note.Mark.Place}, written before the reveal, names a spec: {note.Words}"
+            );
         }
 
         foreach (string why in key.WhyWithheld)

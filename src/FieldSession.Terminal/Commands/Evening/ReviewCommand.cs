@@ -31,19 +31,32 @@ internal static class ReviewCommand
         }
 
         ComparisonTerms terms = StudyTerms.Of(logbook.Study);
-        foreach (string line in ComparisonWords.Of(BlindComparison.InFull(day, terms), day).Concat(ChosenAfterWords.Of(logbook.Study, day))
-            .Concat(EarWords.Of(EarFindings.Of(logbook.Study, terms))).Concat(RingWords.Of(logbook.Study, RingFinding.Of(logbook.Study))))
+        foreach (
+            string line in ComparisonWords
+                .Of(BlindComparison.InFull(day, terms), day)
+                .Concat(ChosenAfterWords.Of(logbook.Study, day))
+                .Concat(EarWords.Of(EarFindings.Of(logbook.Study, terms)))
+                .Concat(RingWords.Of(logbook.Study, RingFinding.Of(logbook.Study)))
+        )
         {
             outside.Output.WriteLine(line);
         }
 
-        IEnumerable<string> energy = StudyLegs.ComparisonOf(logbook.Study) is { } days ? EnergyWords.Of(days, logbook.Study.Plan!.Units).Prepend("") : [];
+        IEnumerable<string> energy = StudyLegs.ComparisonOf(logbook.Study) is { } days
+            ? EnergyWords.Of(days, logbook.Study.Plan!.Units).Prepend("")
+            : [];
         foreach (string line in energy)
         {
             outside.Output.WriteLine(line);
         }
 
-        foreach (string line in StillMissing.In(logbook.Study).Append(NextDay.Line(logbook.Study)).OfType<string>().SelectMany(words => PlainLines.Wrapped("- ", words)))
+        foreach (
+            string line in StillMissing
+                .In(logbook.Study)
+                .Append(NextDay.Line(logbook.Study))
+                .OfType<string>()
+                .SelectMany(words => PlainLines.Wrapped("- ", words))
+        )
         {
             outside.Output.WriteLine(line);
         }

@@ -23,9 +23,16 @@ internal static class ScoreCommand
     {
         List<ScoredPrediction> scored = [];
         int code = ExitCode.Done;
-        foreach (StudyCopies<ScoredStudy> study in StudyCopies.Of(paths.Distinct(StringComparer.Ordinal).Select(path => Read(path, outside)).ToArray(), one => one.State, one => one.Lines))
+        foreach (
+            StudyCopies<ScoredStudy> study in StudyCopies.Of(
+                paths.Distinct(StringComparer.Ordinal).Select(path => Read(path, outside)).ToArray(),
+                one => one.State,
+                one => one.Lines
+            )
+        )
         {
-            string? trouble = study.Newest is not { } newest ? ScoreWords.WentOnDifferently([.. study.Others.Select(copy => copy.Path)])
+            string? trouble =
+                study.Newest is not { } newest ? ScoreWords.WentOnDifferently([.. study.Others.Select(copy => copy.Path)])
                 : newest.Predictions.Count == 0 ? ScoreWords.KeyIsNotOpen(newest.Path)
                 : null;
             if (trouble is not null)
@@ -55,8 +62,15 @@ internal static class ScoreCommand
             opened.Logbook.Study.Plan?.StudyName ?? "",
             StudyState.Of(opened.Logbook.Lines)!,
             opened.Logbook.Lines,
-            [.. PredictionScores.In(opened.Logbook.Study, OpenedKey.In(opened.Logbook.Entries))]);
+            [.. PredictionScores.In(opened.Logbook.Study, OpenedKey.In(opened.Logbook.Entries))]
+        );
     }
 
-    private sealed record ScoredStudy(string Path, string Name, StudyState State, IReadOnlyList<Line> Lines, IReadOnlyList<ScoredPrediction> Predictions);
+    private sealed record ScoredStudy(
+        string Path,
+        string Name,
+        StudyState State,
+        IReadOnlyList<Line> Lines,
+        IReadOnlyList<ScoredPrediction> Predictions
+    );
 }

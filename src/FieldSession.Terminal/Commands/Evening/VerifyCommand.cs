@@ -22,7 +22,11 @@ internal static class VerifyCommand
             Description = "a head hash noted earlier, or at least its first 16 digits: says whether its line is still there, and where",
             HelpName = "HASH",
         };
-        Command command = new("verify", "checks every hash of the journal, commitment and freeze, and prints the head hash") { study, head };
+        Command command = new("verify", "checks every hash of the journal, commitment and freeze, and prints the head hash")
+        {
+            study,
+            head,
+        };
         command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetValue(head), outside));
         return command;
     }
@@ -34,7 +38,9 @@ internal static class VerifyCommand
         string? noted = head?.Trim().ToLowerInvariant();
         if (noted is not null && !IsHash(noted))
         {
-            outside.Error.WriteLine($"--head {head}: not a hash; give the 64 hex digits that were noted, or at least the first {FewestDigits}");
+            outside.Error.WriteLine(
+                $"--head {head}: not a hash; give the 64 hex digits that were noted, or at least the first {FewestDigits}"
+            );
             return ExitCode.Wrong;
         }
 
@@ -52,7 +58,11 @@ internal static class VerifyCommand
             return ExitCode.No;
         }
 
-        bool all = check.Holds & HoldsAcknowledged(path, check.LinesToFirstFailing, outside) & KeepsRules(check, outside) & (noted is null || IsThere(noted, check.LinesToFirstFailing, outside));
+        bool all =
+            check.Holds
+            & HoldsAcknowledged(path, check.LinesToFirstFailing, outside)
+            & KeepsRules(check, outside)
+            & (noted is null || IsThere(noted, check.LinesToFirstFailing, outside));
         return all ? ExitCode.Done : ExitCode.No;
     }
 
@@ -67,12 +77,13 @@ internal static class VerifyCommand
         return missing.Count == 0;
     }
 
-    private static string Verdict(JournalCheck check) => check switch
-    {
-        { LinesToFirstFailing.Count: 0 } => CommandWords.NoLineToCheck,
-        { Holds: true } => "the journal holds",
-        _ => "the journal does NOT hold",
-    };
+    private static string Verdict(JournalCheck check) =>
+        check switch
+        {
+            { LinesToFirstFailing.Count: 0 } => CommandWords.NoLineToCheck,
+            { Holds: true } => "the journal holds",
+            _ => "the journal does NOT hold",
+        };
 
     private static bool KeepsRules(JournalCheck check, Surroundings outside)
     {
@@ -82,21 +93,25 @@ internal static class VerifyCommand
             outside.Output.WriteLine($"line {one.Line}: {one.Why}");
         }
 
-        outside.Output.WriteLine((broken.Length, check.Holds) switch
-        {
-            (0, true) => "entries, commitment and freeze hold",
-            (0, false) => CommandWords.RulesHoldUpTo(check.LinesToFirstFailing.Count),
-            _ => $"entries, commitment and freeze do NOT hold; line {broken[0].Line} fails first",
-        });
+        outside.Output.WriteLine(
+            (broken.Length, check.Holds) switch
+            {
+                (0, true) => "entries, commitment and freeze hold",
+                (0, false) => CommandWords.RulesHoldUpTo(check.LinesToFirstFailing.Count),
+                _ => $"entries, commitment and freeze do NOT hold; line {broken[0].Line} fails first",
+            }
+        );
         return broken.Length == 0;
     }
 
     private static bool IsThere(string noted, IReadOnlyList<Line> lines, Surroundings outside)
     {
         int place = 1 + lines.Index().FirstOrDefault(line => line.Item.Hash.StartsWith(noted, StringComparison.Ordinal), (-1, null!)).Index;
-        string words = place == 0
-            ? "the noted hash is that of NO line: what it pinned was changed or cut off, or it belongs to another study"
-            : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd} {lines[place - 1].At:t} UTC: this line and all before it are unchanged";
+        string words =
+            place == 0
+                ? "the noted hash is that of NO line: what it pinned was changed or cut off, or it belongs to another study"
+                : $"the noted hash is that of line {place} of {lines.Count}, written {lines[place - 1].At:yyyy-MM-dd} "
+                    + $"{lines[place - 1].At:t} UTC: this line and all before it are unchanged";
         outside.Output.WriteLine(words);
         return place > 0;
     }

@@ -21,13 +21,17 @@ internal static class CompletionCommand
     }
 }
 
-/// <summary>What a shell needs to complete the program's words: each script asks the program itself, by the directive [suggest:PLACE].</summary>
+/// <summary>
+/// What a shell needs to complete the program's words: each script asks the program itself, by the directive [suggest:PLACE].
+/// </summary>
 internal static class CompletionScripts
 {
     /// <summary>The shells, and the script of each.</summary>
-    public static ImmutableArray<(string Shell, string Script)> All { get; } = [("bash", Bash), ("zsh", Zsh), ("fish", Fish), ("powershell", PowerShell)];
+    public static ImmutableArray<(string Shell, string Script)> All { get; } =
+    [("bash", Bash), ("zsh", Zsh), ("fish", Fish), ("powershell", PowerShell)];
 
-    // Short options are left out, and long ones where no option is begun: a file goes there. Where the program knows no word, the shell offers files.
+    // Short options are left out, and long ones where no option is begun: a file goes there. Where the program knows no word, the shell
+    // offers files.
     private const string Bash = """
         # bash completion of fieldsession; in ~/.bashrc: source <(fieldsession completion bash)
         _fieldsession()

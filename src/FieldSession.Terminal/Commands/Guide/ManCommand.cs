@@ -28,60 +28,62 @@ internal static class ManCommand
 internal static class ManPage
 {
     private static (string Name, string Words)[] Variables =>
-    [
-        ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseVariable),
-        ("FIELDSESSION_PASSPHRASE_2", CommandWords.SecondPassphraseVariable),
-        ("NO_COLOR", CommandWords.NoColourVariable),
-        ("XDG_STATE_HOME", CommandWords.StateFolderVariable),
-        ("XDG_CONFIG_HOME", CommandWords.ConfigFolderVariable),
-    ];
+        [
+            ("FIELDSESSION_PASSPHRASE", CommandWords.PassphraseVariable),
+            ("FIELDSESSION_PASSPHRASE_2", CommandWords.SecondPassphraseVariable),
+            ("NO_COLOR", CommandWords.NoColourVariable),
+            ("XDG_STATE_HOME", CommandWords.StateFolderVariable),
+            ("XDG_CONFIG_HOME", CommandWords.ConfigFolderVariable),
+        ];
 
     private static (string Name, string Words)[] Files =>
-    [
-        ("NAME.study, NAME.journal", CommandWords.StudyFiles),
-        ("plan.toml, route.csv", "a plan folder."),
-        ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.RecentStudiesFile),
-        ("$XDG_STATE_HOME/fieldsession/acknowledged/", CommandWords.AcknowledgedFiles),
-        ("$XDG_STATE_HOME/fieldsession/*.unsaved", CommandWords.UnsavedFiles),
-        ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
-    ];
+        [
+            ("NAME.study, NAME.journal", CommandWords.StudyFiles),
+            ("plan.toml, route.csv", "a plan folder."),
+            ("$XDG_STATE_HOME/fieldsession/recent", CommandWords.RecentStudiesFile),
+            ("$XDG_STATE_HOME/fieldsession/acknowledged/", CommandWords.AcknowledgedFiles),
+            ("$XDG_STATE_HOME/fieldsession/*.unsaved", CommandWords.UnsavedFiles),
+            ("$XDG_CONFIG_HOME/fieldsession/keys", CommandWords.OwnKeysFile),
+        ];
 
     /// <summary>The lines of the page.</summary>
     /// <param name="root">All commands.</param>
     /// <param name="version">Version of the program.</param>
     public static IEnumerable<string> Of(RootCommand root, string version) =>
-    [
-        $".TH FIELDSESSION 1 \"\" \"fieldsession {Plain(version)}\"",
-        ".SH NAME",
-        CommandWords.ManPageName,
-        ".SH SYNOPSIS",
-        ".B fieldsession",
-        ".br",
-        ".B fieldsession",
-        ".I COMMAND",
-        "[\\fIwords\\fR]",
-        ".SH DESCRIPTION",
-        Plain(root.Description),
-        CommandWords.WithoutACommand,
-        CommandWords.WhereOutputGoes,
-        ".SH COMMANDS",
-        .. root.Subcommands.SelectMany(Command),
-        ".SH EXIT STATUS",
-        .. ExitCode.Meanings.SelectMany(Tagged),
-        ".SH ENVIRONMENT",
-        .. Variables.SelectMany(Tagged),
-        ".SH FILES",
-        .. Files.SelectMany(Tagged),
-    ];
+        [
+            $".TH FIELDSESSION 1 \"\" \"fieldsession {Plain(version)}\"",
+            ".SH NAME",
+            CommandWords.ManPageName,
+            ".SH SYNOPSIS",
+            ".B fieldsession",
+            ".br",
+            ".B fieldsession",
+            ".I COMMAND",
+            "[\\fIwords\\fR]",
+            ".SH DESCRIPTION",
+            Plain(root.Description),
+            CommandWords.WithoutACommand,
+            CommandWords.WhereOutputGoes,
+            ".SH COMMANDS",
+            .. root.Subcommands.SelectMany(Command),
+            ".SH EXIT STATUS",
+            .. ExitCode.Meanings.SelectMany(Tagged),
+            ".SH ENVIRONMENT",
+            .. Variables.SelectMany(Tagged),
+            ".SH FILES",
+            .. Files.SelectMany(Tagged),
+        ];
 
     private static IEnumerable<string> Command(Command command) =>
-    [
-        ".SS " + Plain($"fieldsession {string.Join(' ', command.Arguments.Select(Usage).Prepend(command.Name))}"),
-        Plain(command.Description),
-        .. command.Arguments.SelectMany(argument => Tagged((argument.Name, argument.Description ?? ""))),
-        .. CommandGuide.Of(command.Name) is { } guide ? Tagged(("example", guide.Example)) : [],
-        .. command.Options.Where(option => option.Name != "--help").SelectMany(option => Tagged((Usage(option), option.Description ?? ""))),
-    ];
+        [
+            ".SS " + Plain($"fieldsession {string.Join(' ', command.Arguments.Select(Usage).Prepend(command.Name))}"),
+            Plain(command.Description),
+            .. command.Arguments.SelectMany(argument => Tagged((argument.Name, argument.Description ?? ""))),
+            .. CommandGuide.Of(command.Name) is { } guide ? Tagged(("example", guide.Example)) : [],
+            .. command
+                .Options.Where(option => option.Name != "--help")
+                .SelectMany(option => Tagged((Usage(option), option.Description ?? ""))),
+        ];
 
     private static string Usage(Argument argument)
     {

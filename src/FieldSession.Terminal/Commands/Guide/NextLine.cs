@@ -6,7 +6,9 @@ using FieldSession.Terminal.Starting;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The last line of a command on a study: what is due in it now, and the command that does it. Only a person at a terminal is told.</summary>
+/// <summary>
+/// The last line of a command on a study: what is due in it now, and the command that does it. Only a person at a terminal is told.
+/// </summary>
 internal static class NextLine
 {
     private const string StudyWord = "STUDY";
@@ -36,26 +38,32 @@ internal static class NextLine
     /// <param name="command">The command that was done.</param>
     /// <param name="ahead">What is due in the study.</param>
     /// <param name="path">The study.</param>
-    public static string? After(string command, DayAhead ahead, string path) => command switch
-    {
-        CodesCommand.Name => null,
-        ScreenName.Review when ahead.Command == ScreenName.Review => CommandWords.Next(CommandWords.LockPredictions, $"{ScreenName.Predict} {path}"),
-        ScreenName.Report => CommandWords.Next(CommandWords.KeepTables, $"export {path} --out tables"),
-        _ when ahead.Command == command => null,
-        _ => CommandWords.Next(ahead.Next, Words(ahead.Command, path)),
-    };
+    public static string? After(string command, DayAhead ahead, string path) =>
+        command switch
+        {
+            CodesCommand.Name => null,
+            ScreenName.Review when ahead.Command == ScreenName.Review => CommandWords.Next(
+                CommandWords.LockPredictions,
+                $"{ScreenName.Predict} {path}"
+            ),
+            ScreenName.Report => CommandWords.Next(CommandWords.KeepTables, $"export {path} --out tables"),
+            _ when ahead.Command == command => null,
+            _ => CommandWords.Next(ahead.Next, Words(ahead.Command, path)),
+        };
 
-    private static string Words(string command, string path) => command switch
-    {
-        CodesCommand.Name => $"{command} {path} a.codes",
-        ScreenName.Reveal => $"{command} {path} --key a.key",
-        ScreenName.Report => $"{command} {path} --out report",
-        _ => $"{command} {path}",
-    };
+    private static string Words(string command, string path) =>
+        command switch
+        {
+            CodesCommand.Name => $"{command} {path} a.codes",
+            ScreenName.Reveal => $"{command} {path} --key a.key",
+            ScreenName.Report => $"{command} {path} --out report",
+            _ => $"{command} {path}",
+        };
 
-    private static string? StudyIn(CommandResult command) => command.Command.Arguments.OfType<Argument<string>>().FirstOrDefault(argument => argument.Name == StudyWord) is { } study
-        ? command.GetValue(study)
-        : null;
+    private static string? StudyIn(CommandResult command) =>
+        command.Command.Arguments.OfType<Argument<string>>().FirstOrDefault(argument => argument.Name == StudyWord) is { } study
+            ? command.GetValue(study)
+            : null;
 }
 
 /// <summary>The command 'licences': prints the notices of the packages that the program carries along.</summary>
@@ -69,7 +77,8 @@ internal static class LicencesCommand
         Command command = new("licences", "prints the licence notices of the packages in the program");
         command.SetAction(_ =>
         {
-            using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(Notices)
+            using Stream stream =
+                Assembly.GetExecutingAssembly().GetManifestResourceStream(Notices)
                 ?? throw new FileNotFoundException($"{Notices} is not in the program", Notices);
             using StreamReader reader = new(stream);
             outside.Output.Write(reader.ReadToEnd());

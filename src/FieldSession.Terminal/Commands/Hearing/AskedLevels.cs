@@ -48,7 +48,8 @@ internal sealed record AskedLevels(string File)
             Channel = (int)(Number(typed.Channel, 1, 1000, text => LevelsWords.ChannelIsANumber(text), objections) ?? 1),
             Raw = typed.Raw is { } raw ? RawFormat(raw, objections) : null,
             Json = typed.Json,
-            Windows = typed.Windows.Count == 0 ? [new(0, double.PositiveInfinity)] : [.. typed.Windows.Select(text => Window(text, objections))],
+            Windows =
+                typed.Windows.Count == 0 ? [new(0, double.PositiveInfinity)] : [.. typed.Windows.Select(text => Window(text, objections))],
         };
         if (typed is { Gain: not null, Tone: not null })
         {
@@ -122,4 +123,13 @@ internal sealed record AskedLevels(string File)
 /// <param name="Raw">RATE,BITS,CHANNELS of samples without a header.</param>
 /// <param name="Json">JSON instead of text.</param>
 internal sealed record TypedLevels(
-    string File, string? Gain, string? Tone, string? After, IReadOnlyList<string> Windows, string? Impacts, string? Channel, string? Raw, bool Json);
+    string File,
+    string? Gain,
+    string? Tone,
+    string? After,
+    IReadOnlyList<string> Windows,
+    string? Impacts,
+    string? Channel,
+    string? Raw,
+    bool Json
+);

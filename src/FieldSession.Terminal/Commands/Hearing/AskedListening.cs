@@ -43,7 +43,8 @@ internal sealed record AskedListening(string Study, ImmutableArray<string> Files
             Number("--offset", typed.Clock.Offset, -1e6, 1e6, objections),
             TypedTimes.Local("--begun", typed.Clock.Begun, zone, objections),
             (int?)Number("--run", typed.Clock.Run, 1, 1000, objections),
-            TrustOf(typed.Clock.Clock, objections));
+            TrustOf(typed.Clock.Clock, objections)
+        );
         AskedListening asked = new(typed.Study, [.. typed.Files])
         {
             Chain = typed.Chain ?? RunRecording.UsualChain,
@@ -113,7 +114,17 @@ internal sealed record AskedListening(string Study, ImmutableArray<string> Files
 /// <param name="Grid">How much is kept.</param>
 /// <param name="Json">JSON instead of text.</param>
 internal sealed record TypedListening(
-    string Study, IReadOnlyList<string> Files, string? Chain, string? Channel, string? Tone, string? Gain, TypedClock Clock, bool Again, string? Grid, bool Json);
+    string Study,
+    IReadOnlyList<string> Files,
+    string? Chain,
+    string? Channel,
+    string? Tone,
+    string? Gain,
+    TypedClock Clock,
+    bool Again,
+    string? Grid,
+    bool Json
+);
 
 /// <summary>What was typed about the clocks; null: not given.</summary>
 /// <param name="Zone">Zone of the recorder's clock.</param>

@@ -5,7 +5,9 @@ using FieldSession.Store.Recordings;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The command 'levels': what a recording holds, outside any study. The recording is only read, and nothing is written anywhere.</summary>
+/// <summary>
+/// The command 'levels': what a recording holds, outside any study. The recording is only read, and nothing is written anywhere.
+/// </summary>
 internal static class LevelsCommand
 {
     /// <summary>The command as the command line takes it.</summary>
@@ -13,26 +15,61 @@ internal static class LevelsCommand
     {
         Argument<string> file = new("FILE") { Description = "the recording, WAV or FLAC; '-': piped in" };
         Option<string?> gain = new("--gain") { Description = "level = 10 lg of the mean square + gain", HelpName = "DB" };
-        Option<string?> tone = new("--tone") { Description = "gain from the calibrator's tone of 1 kHz in FILE; what the calibrator makes, such as 94", HelpName = "DB" };
-        Option<string?> after = new("--after") { Description = "the tone once more, in another recording: how far the chain drifted", HelpName = "FILE" };
-        Option<string[]> window = new("--window") { Description = "a stretch in seconds, as often as wanted; default: the whole recording", HelpName = "FROM-TO" };
-        Option<string?> impacts = new("--impacts") { Description = "CSV with segment,window_start_s,window_end_s: how long the ring lasts", HelpName = "CSV" };
+        Option<string?> tone = new("--tone")
+        {
+            Description = "gain from the calibrator's tone of 1 kHz in FILE; what the calibrator makes, such as 94",
+            HelpName = "DB",
+        };
+        Option<string?> after = new("--after")
+        {
+            Description = "the tone once more, in another recording: how far the chain drifted",
+            HelpName = "FILE",
+        };
+        Option<string[]> window = new("--window")
+        {
+            Description = "a stretch in seconds, as often as wanted; default: the whole recording",
+            HelpName = "FROM-TO",
+        };
+        Option<string?> impacts = new("--impacts")
+        {
+            Description = "CSV with segment,window_start_s,window_end_s: how long the ring lasts",
+            HelpName = "CSV",
+        };
         Option<string?> channel = new("--channel") { Description = "the channel, from 1; default 1", HelpName = "N" };
-        Option<string?> raw = new("--raw") { Description = "samples without a header, low byte first: RATE,BITS,CHANNELS; bits 16, 24, 32, f32, f64", HelpName = "FORM" };
+        Option<string?> raw = new("--raw")
+        {
+            Description = "samples without a header, low byte first: RATE,BITS,CHANNELS; bits 16, 24, 32, f32, f64",
+            HelpName = "FORM",
+        };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("levels", "what a recording holds: levels, bands, ring; more: 'fieldsession help recordings'") { file, gain, tone, after, window, impacts, channel, raw, json };
-        command.SetAction(typed => Run(
-            new TypedLevels(
-                typed.GetRequiredValue(file),
-                typed.GetValue(gain),
-                typed.GetValue(tone),
-                typed.GetValue(after),
-                typed.GetValue(window) ?? [],
-                typed.GetValue(impacts),
-                typed.GetValue(channel),
-                typed.GetValue(raw),
-                typed.GetValue(json)),
-            outside));
+        Command command = new("levels", "what a recording holds: levels, bands, ring; more: 'fieldsession help recordings'")
+        {
+            file,
+            gain,
+            tone,
+            after,
+            window,
+            impacts,
+            channel,
+            raw,
+            json,
+        };
+        command.SetAction(typed =>
+            Run(
+                new TypedLevels(
+                    typed.GetRequiredValue(file),
+                    typed.GetValue(gain),
+                    typed.GetValue(tone),
+                    typed.GetValue(after),
+                    typed.GetValue(window) ?? [],
+                    typed.GetValue(impacts),
+                    typed.GetValue(channel),
+                    typed.GetValue(raw),
+                    typed.GetValue(json)
+                ),
+                outside
+            )
+        );
         return command;
     }
 

@@ -11,36 +11,86 @@ internal static class ListenCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Argument<string[]> files = new("FILE") { Description = "recordings, WAV or FLAC; all of a day at once is best", Arity = ArgumentArity.OneOrMore };
+        Argument<string[]> files = new("FILE")
+        {
+            Description = "recordings, WAV or FLAC; all of a day at once is best",
+            Arity = ArgumentArity.OneOrMore,
+        };
         Option<string?> chain = new("--chain") { Description = "the chain that recorded them; default 'recorder'", HelpName = "NAME" };
         Option<string?> channel = new("--channel") { Description = "the channel, from 1; default 1", HelpName = "N" };
         Option<string?> tone = new("--tone") { Description = "what the calibrator makes; default: the plan's", HelpName = "DB" };
-        Option<string?> gain = new("--gain") { Description = "level = 10 lg of the mean square + gain, where no tone was recorded", HelpName = "DB" };
+        Option<string?> gain = new("--gain")
+        {
+            Description = "level = 10 lg of the mean square + gain, where no tone was recorded",
+            HelpName = "DB",
+        };
         Option<string?> zone = new("--zone") { Description = "zone of the recorder's own clock, such as +01:00", HelpName = "ZONE" };
-        Option<string?> offset = new("--offset") { Description = "by how much the recorder's clock was ahead of the laptop's", HelpName = "S" };
-        Option<string?> begun = new("--begun") { Description = "when the recording began, as 2026-02-03 09:12:03 on the laptop's clock", HelpName = "TIME" };
-        Option<string?> clock = new("--clock") { Description = "which is right where they contradict each other: marks or file", HelpName = "WHICH" };
+        Option<string?> offset = new("--offset")
+        {
+            Description = "by how much the recorder's clock was ahead of the laptop's",
+            HelpName = "S",
+        };
+        Option<string?> begun = new("--begun")
+        {
+            Description = "when the recording began, as 2026-02-03 09:12:03 on the laptop's clock",
+            HelpName = "TIME",
+        };
+        Option<string?> clock = new("--clock")
+        {
+            Description = "which is right where they contradict each other: marks or file",
+            HelpName = "WHICH",
+        };
         Option<string?> run = new("--run") { Description = "the only run that the recording is of", HelpName = "N" };
         Option<bool> again = new("--again") { Description = "takes the place of another recording of the same run" };
-        Option<string?> grid = new("--grid") { Description = "segment: levels of each window (usual); none: no highest level either", HelpName = "WHICH" };
-        Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("listen", "takes recordings of the runs into a study; only levels are kept; more: 'fieldsession help recordings'")
+        Option<string?> grid = new("--grid")
         {
-            study, files, chain, channel, tone, gain, zone, offset, begun, clock, run, again, grid, json,
+            Description = "segment: levels of each window (usual); none: no highest level either",
+            HelpName = "WHICH",
         };
-        command.SetAction(typed => Run(
-            new TypedListening(
-                typed.GetRequiredValue(study),
-                typed.GetRequiredValue(files),
-                typed.GetValue(chain),
-                typed.GetValue(channel),
-                typed.GetValue(tone),
-                typed.GetValue(gain),
-                new TypedClock(typed.GetValue(zone), typed.GetValue(offset), typed.GetValue(begun), typed.GetValue(clock), typed.GetValue(run)),
-                typed.GetValue(again),
-                typed.GetValue(grid),
-                typed.GetValue(json)),
-            outside));
+        Option<bool> json = new("--json") { Description = "JSON instead of text" };
+        Command command = new(
+            "listen",
+            "takes recordings of the runs into a study; only levels are kept; more: 'fieldsession help recordings'"
+        )
+        {
+            study,
+            files,
+            chain,
+            channel,
+            tone,
+            gain,
+            zone,
+            offset,
+            begun,
+            clock,
+            run,
+            again,
+            grid,
+            json,
+        };
+        command.SetAction(typed =>
+            Run(
+                new TypedListening(
+                    typed.GetRequiredValue(study),
+                    typed.GetRequiredValue(files),
+                    typed.GetValue(chain),
+                    typed.GetValue(channel),
+                    typed.GetValue(tone),
+                    typed.GetValue(gain),
+                    new TypedClock(
+                        typed.GetValue(zone),
+                        typed.GetValue(offset),
+                        typed.GetValue(begun),
+                        typed.GetValue(clock),
+                        typed.GetValue(run)
+                    ),
+                    typed.GetValue(again),
+                    typed.GetValue(grid),
+                    typed.GetValue(json)
+                ),
+                outside
+            )
+        );
         return command;
     }
 
@@ -81,7 +131,11 @@ internal static class ListenCommand
             ListenWords.Of(files, logbook.Study).ToList().ForEach(outside.Output.WriteLine);
         }
 
-        files.Where(file => file.Refused.Length > 0).SelectMany(file => file.Refused.Select(why => $"{file.Path}: {why}")).ToList().ForEach(outside.Error.WriteLine);
+        files
+            .Where(file => file.Refused.Length > 0)
+            .SelectMany(file => file.Refused.Select(why => $"{file.Path}: {why}"))
+            .ToList()
+            .ForEach(outside.Error.WriteLine);
         outcomes.Where(outcome => !outcome.IsWritten).ToList().ForEach(outcome => outside.Error.WriteLine(ShellWords.NotWritten(outcome)));
         return outcomes.Select(ExitCode.Of).Append(files.Any(file => file.Refused.Length > 0) ? ExitCode.Wrong : ExitCode.Done).Max();
     }

@@ -11,7 +11,10 @@ using FieldSession.Store.Readings;
 
 namespace FieldSession.Terminal.Commands;
 
-/// <summary>The command 'log': compares a meter's own log with the typed readings. Nothing is changed by it: what is in doubt is said, and the crew decides.</summary>
+/// <summary>
+/// The command 'log': compares a meter's own log with the typed readings. Nothing is changed by it: what is in doubt is said, and the crew
+/// decides.
+/// </summary>
 internal static class LogCommand
 {
     /// <summary>The command as the command line takes it.</summary>
@@ -24,18 +27,44 @@ internal static class LogCommand
         Option<string?> level = new("--level") { Description = "header of the column with the level", HelpName = "COL" };
         Option<string?> dates = new("--dates") { Description = "order of slashed dates: dmy or mdy", HelpName = "ORDER" };
         Option<string?> zone = new("--zone") { Description = "zone of the meter's clock, such as +01:00", HelpName = "ZONE" };
-        Option<string?> start = new("--start") { Description = "date and time of the first line, where the log counts from its start", HelpName = "TIME" };
-        Option<string?> offset = new("--offset") { Description = "by how much the meter's clock was ahead of the laptop's", HelpName = "S" };
+        Option<string?> start = new("--start")
+        {
+            Description = "date and time of the first line, where the log counts from its start",
+            HelpName = "TIME",
+        };
+        Option<string?> offset = new("--offset")
+        {
+            Description = "by how much the meter's clock was ahead of the laptop's",
+            HelpName = "S",
+        };
         Command command = new("log", "compares a meter's own log with the typed readings; more: 'fieldsession help recordings'")
         {
-            study, file, time, date, level, dates, zone, start, offset,
+            study,
+            file,
+            time,
+            date,
+            level,
+            dates,
+            zone,
+            start,
+            offset,
         };
-        command.SetAction(typed => Run(
-            typed.GetRequiredValue(study),
-            typed.GetRequiredValue(file),
-            new TypedLogTerms(
-                typed.GetValue(time), typed.GetValue(date), typed.GetValue(level), typed.GetValue(dates), typed.GetValue(zone), typed.GetValue(start), typed.GetValue(offset)),
-            outside));
+        command.SetAction(typed =>
+            Run(
+                typed.GetRequiredValue(study),
+                typed.GetRequiredValue(file),
+                new TypedLogTerms(
+                    typed.GetValue(time),
+                    typed.GetValue(date),
+                    typed.GetValue(level),
+                    typed.GetValue(dates),
+                    typed.GetValue(zone),
+                    typed.GetValue(start),
+                    typed.GetValue(offset)
+                ),
+                outside
+            )
+        );
         return command;
     }
 
@@ -102,7 +131,10 @@ internal static class LogCommand
     private static LogBesideTyped Beside(string path, MeterLog log)
     {
         double begun = RecordingClock.SecondsOf(log.BegunAt!.Value);
-        ImmutableArray<LoggedLevel> levels = [.. log.Lines.Where(line => line.LevelDb is not null).Select(line => new LoggedLevel(begun + line.AtS, line.LevelDb!.Value))];
+        ImmutableArray<LoggedLevel> levels =
+        [
+            .. log.Lines.Where(line => line.LevelDb is not null).Select(line => new LoggedLevel(begun + line.AtS, line.LevelDb!.Value)),
+        ];
         return new(Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path))), levels, log.StepS);
     }
 }
@@ -140,9 +172,15 @@ internal sealed record TypedLogTerms(string? Time, string? Date, string? Level, 
             Time,
             Date,
             Level,
-            Dates switch { "dmy" => true, "mdy" => false, _ => null },
+            Dates switch
+            {
+                "dmy" => true,
+                "mdy" => false,
+                _ => null,
+            },
             TypedTimes.Zone(Zone, objections),
-            TypedTimes.Local("--start", Start, zone, objections));
+            TypedTimes.Local("--start", Start, zone, objections)
+        );
     }
 }
 
@@ -156,22 +194,31 @@ internal static class LogWords
     /// <summary>The answer.</summary>
     public static IEnumerable<string> Of(MeterLog log, LogComparison compared, Study study)
     {
-        yield return $"{log.Lines.Length} lines, columns {log.Columns}, one each {log.StepS.ToString("0.###", CultureInfo.InvariantCulture)} s";
+        yield return $"{log.Lines.Length} lines, columns {log.Columns}, one each "
+            + $"{log.StepS.ToString("0.###", CultureInfo.InvariantCulture)} s";
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"meter's clock {compared.OffsetS:+0.0;-0.0;0.0} s from the laptop's, by {HealthWords.Source(compared.ClockBy)} within {compared.HalfRangeS:0.0} s");
+            $"meter's clock {compared.OffsetS:+0.0;-0.0;0.0} s from the laptop's, by {HealthWords.Source(compared.ClockBy)} "
+                + $"within {compared.HalfRangeS:0.0} s"
+        );
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"{compared.Readings.Count(one => one.Fit != EntryFit.NotHeard)} of {compared.Readings.Count} readings compared, typed {compared.MedianDb:+0.0;-0.0;0.0} dB from the log at the median");
+            $"{compared.Readings.Count(one => one.Fit != EntryFit.NotHeard)} of {compared.Readings.Count} readings compared, "
+                + $"typed {compared.MedianDb:+0.0;-0.0;0.0} dB from the log at the median"
+        );
         foreach ((Run run, Reading reading, LoggedReading found) in compared.DoubtsIn(study))
         {
             yield return string.Create(
-                CultureInfo.InvariantCulture, $"! {Place(run, reading, study)}: {Fit(found.Fit)}, {found.ResidualDb:+0.0;-0.0} dB; 'correct {run.PlaceOf(reading)} LOW-HIGH' where it is wrong");
+                CultureInfo.InvariantCulture,
+                $"! {Place(run, reading, study)}: {Fit(found.Fit)}, {found.ResidualDb:+0.0;-0.0} dB; 'correct "
+                    + $"{run.PlaceOf(reading)} LOW-HIGH' where it is wrong"
+            );
         }
 
         foreach ((Run run, Reading reading, LoggedReading _) in compared.TrafficIn(study))
         {
-            yield return $"traffic proposed: {Place(run, reading, study)}; 'flag {run.PlaceOf(reading)} t' flags it late, where you saw some";
+            yield return $"traffic proposed: {Place(run, reading, study)}; 'flag {run.PlaceOf(reading)} t' flags it late, where "
+                + "you saw some";
         }
 
         if (compared.IsLikeSlow == true)
@@ -185,12 +232,14 @@ internal static class LogWords
         }
     }
 
-    private static string Place(Run run, Reading reading, Study study) => $"run {run.Number}, {reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}";
+    private static string Place(Run run, Reading reading, Study study) =>
+        $"run {run.Number}, {reading.Segment} {study.Plan!.Route[reading.Segment - 1].Name}";
 
-    private static string Fit(EntryFit fit) => fit switch
-    {
-        EntryFit.TenOff => "ten off",
-        EntryFit.DigitsSwapped => "digits swapped",
-        _ => "does not fit",
-    };
+    private static string Fit(EntryFit fit) =>
+        fit switch
+        {
+            EntryFit.TenOff => "ten off",
+            EntryFit.DigitsSwapped => "digits swapped",
+            _ => "does not fit",
+        };
 }

@@ -17,7 +17,8 @@ internal sealed record MeteredPass(
     CalibratorTone? Tone,
     bool HasPistonphone,
     ImmutableArray<(string Segment, RingDecayTime? Decay)> Decays,
-    ImmutableArray<string> Remarks)
+    ImmutableArray<string> Remarks
+)
 {
     /// <summary>Reads a recording once.</summary>
     /// <param name="asked">What is asked for.</param>
@@ -66,14 +67,22 @@ internal sealed record MeteredPass(
         };
         RecordingLevels levels = calibration is null
             ? Levels
-            : Levels with { Windows = [.. Levels.Windows.Select(window => window.Raised(calibration.GainDb))] };
+            : Levels with
+            {
+                Windows = [.. Levels.Windows.Select(window => window.Raised(calibration.GainDb))],
+            };
         MeteredRecording recording = new(Format, levels, calibration, Decays, Remarks);
         return recording with { Remarks = [.. Remarks, .. LevelsRemarks.Of(recording, asked, HasPistonphone, after)] };
     }
 
     private static MeteredPass Of(AskedLevels asked, IReadOnlyList<ListedImpact> impacts, ISoundReader reader)
     {
-        RecordingMeter meter = new(reader.Format.RateHz, reader.Format.LargestSample, asked.Windows, [.. impacts.Select(impact => impact.Window)]);
+        RecordingMeter meter = new(
+            reader.Format.RateHz,
+            reader.Format.LargestSample,
+            asked.Windows,
+            [.. impacts.Select(impact => impact.Window)]
+        );
         ToneFinder? finder = asked.ToneDb is null ? null : new(reader.Format.RateHz);
         SoundPass pass = SoundPass.Through(reader, ChannelIn(reader.Format, asked.Channel), finder is null ? [meter] : [meter, finder]);
         RecordingLevels levels = meter.Finish();
@@ -83,9 +92,23 @@ internal sealed record MeteredPass(
             levels,
             tone,
             tone is null && finder?.Find(CalibratorTone.PistonphoneHz) is not null,
-            [.. impacts.Index().GroupBy(impact => impact.Item.Segment).Select(group =>
-                (group.Key, RingDecay.Of(group.Select(impact => (IReadOnlyList<double>)levels.Impacts[impact.Index]), levels.LowRateHz, RingBand.Decay)))],
-            [.. reader.Remarks, .. pass.DeadChannels.Select(dead => LevelsWords.DeadChannel(dead, reader.Format.Channels))]);
+            [
+                .. impacts
+                    .Index()
+                    .GroupBy(impact => impact.Item.Segment)
+                    .Select(group =>
+                        (
+                            group.Key,
+                            RingDecay.Of(
+                                group.Select(impact => (IReadOnlyList<double>)levels.Impacts[impact.Index]),
+                                levels.LowRateHz,
+                                RingBand.Decay
+                            )
+                        )
+                    ),
+            ],
+            [.. reader.Remarks, .. pass.DeadChannels.Select(dead => LevelsWords.DeadChannel(dead, reader.Format.Channels))]
+        );
     }
 
     private static int ChannelIn(SoundFormat format, int channel) =>
@@ -101,13 +124,20 @@ internal static class LevelsRemarks
 
     /// <summary>The remarks, most important first.</summary>
     public static IEnumerable<string> Of(MeteredRecording recording, AskedLevels asked, bool hasPistonphone, CalibratorTone? after) =>
-    [
-        .. Calibration(recording.Calibration, asked, hasPistonphone, after),
-        .. recording.Format.RateHz < WeightingFilters.LowestRateHz ? [LevelsWords.NoWeightings(recording.Format.RateHz)] : Array.Empty<string>(),
-        .. recording.Levels.Windows.SelectMany(window => InWindow(window, recording.Levels.Seconds)),
-    ];
+        [
+            .. Calibration(recording.Calibration, asked, hasPistonphone, after),
+            .. recording.Format.RateHz < WeightingFilters.LowestRateHz
+                ? [LevelsWords.NoWeightings(recording.Format.RateHz)]
+                : Array.Empty<string>(),
+            .. recording.Levels.Windows.SelectMany(window => InWindow(window, recording.Levels.Seconds)),
+        ];
 
-    private static IEnumerable<string> Calibration(RecordingCalibration? calibration, AskedLevels asked, bool hasPistonphone, CalibratorTone? after)
+    private static IEnumerable<string> Calibration(
+        RecordingCalibration? calibration,
+        AskedLevels asked,
+        bool hasPistonphone,
+        CalibratorTone? after
+    )
     {
         if (asked.ToneDb is not null && calibration is null)
         {

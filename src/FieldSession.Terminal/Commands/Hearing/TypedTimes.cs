@@ -33,7 +33,10 @@ internal static class TypedTimes
             return null;
         }
 
-        if (DateTime.TryParseExact(text, ListenWords.TimeForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local) && !zone.IsInvalidTime(local))
+        if (
+            DateTime.TryParseExact(text, ListenWords.TimeForms, CultureInfo.InvariantCulture, DateTimeStyles.None, out DateTime local)
+            && !zone.IsInvalidTime(local)
+        )
         {
             return new DateTimeOffset(local, zone.GetUtcOffset(local));
         }

@@ -25,16 +25,47 @@ internal static class OrdersCommand
         Argument<string> folder = new("PLAN_DIR") { Description = "folder with plan.toml and route.csv" };
         Option<int?> runs = new("--runs") { Description = "how many runs; default: the usual lengths", HelpName = "N" };
         Option<int?> take = new("--take") { Description = "writes the order of this number into plan.toml", HelpName = "K" };
-        Option<double?> turn = new("--turn-round") { Description = "minutes between two runs on the same tyres; default 10, assumed", HelpName = "MIN" };
-        Option<double?> refit = new("--refit") { Description = "minutes where tyres are changed between two runs; default 60, assumed", HelpName = "MIN" };
-        Option<string?> drivers = new("--drivers") { Description = "who take turns at the wheel; default: the plan's seats", HelpName = "NAME,NAME" };
-        Option<string?> archive = new("--archive") { Description = "CSV with the repeatability of earlier days, as for 'compare'; default: the plan's archive", HelpName = "FILE" };
-        Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one") { folder, runs, take, drivers, turn, refit, archive };
-        command.SetAction(typed => Run(
-            typed.GetRequiredValue(folder),
-            new AskedOrders(typed.GetValue(runs), typed.GetValue(take), typed.GetValue(drivers), typed.GetValue(archive)),
-            new TurnRound(typed.GetValue(turn) ?? new TurnRound().TurnRoundMinutes, typed.GetValue(refit) ?? new TurnRound().RefitMinutes),
-            outside));
+        Option<double?> turn = new("--turn-round")
+        {
+            Description = "minutes between two runs on the same tyres; default 10, assumed",
+            HelpName = "MIN",
+        };
+        Option<double?> refit = new("--refit")
+        {
+            Description = "minutes where tyres are changed between two runs; default 60, assumed",
+            HelpName = "MIN",
+        };
+        Option<string?> drivers = new("--drivers")
+        {
+            Description = "who take turns at the wheel; default: the plan's seats",
+            HelpName = "NAME,NAME",
+        };
+        Option<string?> archive = new("--archive")
+        {
+            Description = "CSV with the repeatability of earlier days, as for 'compare'; default: the plan's archive",
+            HelpName = "FILE",
+        };
+        Command command = new("orders", "proposes orders of runs, judges the plan's own, writes the chosen one")
+        {
+            folder,
+            runs,
+            take,
+            drivers,
+            turn,
+            refit,
+            archive,
+        };
+        command.SetAction(typed =>
+            Run(
+                typed.GetRequiredValue(folder),
+                new AskedOrders(typed.GetValue(runs), typed.GetValue(take), typed.GetValue(drivers), typed.GetValue(archive)),
+                new TurnRound(
+                    typed.GetValue(turn) ?? new TurnRound().TurnRoundMinutes,
+                    typed.GetValue(refit) ?? new TurnRound().RefitMinutes
+                ),
+                outside
+            )
+        );
         return command;
     }
 
@@ -65,8 +96,20 @@ internal static class OrdersCommand
         }
 
         string[] drivers = DriversIn(asked);
-        OrderProposal[] proposals = [.. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers))];
-        return asked.Take is { } chosen ? Take(folder, proposals, chosen, outside) : Print(plan, proposals, between, archive, outside, ArchiveCommand.RoadOf(folder, plan, outside with { Error = TextWriter.Null }));
+        OrderProposal[] proposals =
+        [
+            .. OrderProposals.Of(plan.SpecCount, asked.Runs).Select(order => OrderSharing.Of(order, plan.Cars ?? [], drivers)),
+        ];
+        return asked.Take is { } chosen
+            ? Take(folder, proposals, chosen, outside)
+            : Print(
+                plan,
+                proposals,
+                between,
+                archive,
+                outside,
+                ArchiveCommand.RoadOf(folder, plan, outside with { Error = TextWriter.Null })
+            );
     }
 
     private static string? WrongIn(AskedOrders asked, Plan plan)
@@ -78,7 +121,9 @@ internal static class OrdersCommand
         }
 
         string? stranger = DriversIn(asked).FirstOrDefault(name => !plan.Crew.Any(member => CrewMember.SamePerson(member.Name, name)));
-        return stranger is null ? null : $"--drivers: {PlanEditingWords.NotInCrew(stranger, string.Join(", ", plan.Crew.Select(member => member.Name)))}";
+        return stranger is null
+            ? null
+            : $"--drivers: {PlanEditingWords.NotInCrew(stranger, string.Join(", ", plan.Crew.Select(member => member.Name)))}";
     }
 
     private static string[] DriversIn(AskedOrders asked) =>
@@ -88,23 +133,38 @@ internal static class OrdersCommand
     {
         if (!File.Exists(path))
         {
-            outside.Error.WriteLine($"--archive {FileProblem.Shown(path)}: there is no such file; give a CSV as 'compare --archive' reads it");
+            outside.Error.WriteLine(
+                $"--archive {FileProblem.Shown(path)}: there is no such file; give a CSV as 'compare --archive' reads it"
+            );
             return null;
         }
 
         return ArchiveCommand.Rows(path, outside) is { } rows ? StudyTerms.LinesOf(rows.Select(row => row.Scatter)) : null;
     }
 
-    private static int Print(Plan plan, OrderProposal[] proposals, TurnRound between, IReadOnlyList<ArchiveLine> archive, Surroundings outside, RoadAdvice? road)
+    private static int Print(
+        Plan plan,
+        OrderProposal[] proposals,
+        TurnRound between,
+        IReadOnlyList<ArchiveLine> archive,
+        Surroundings outside,
+        RoadAdvice? road
+    )
     {
         string[] lines =
         [
             .. OrderWords.Of("own", OrderJudgement.Of(plan, OrderProposal.In(plan), between, archive)),
             "",
-            .. proposals.SelectMany((proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between, archive)).Append("")),
+            .. proposals.SelectMany(
+                (proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between, archive)).Append("")
+            ),
             .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between, archive)),
             .. road is null ? [] : RoadWords.Of(road),
-            .. PlainLines.Wrapped("", $"On the next day: {string.Join(' ', OrderProposals.NextDay(plan.Order))} (the plan's own order backwards; where it reads the same, the candidates change places)."),
+            .. PlainLines.Wrapped(
+                "",
+                $"On the next day: {string.Join(' ', OrderProposals.NextDay(plan.Order))} (the plan's own order backwards; where "
+                    + "it reads the same, the candidates change places)."
+            ),
             .. PlainLines.Wrapped("", "'orders PLAN_DIR --take K' writes order K into plan.toml."),
         ];
         foreach (string line in lines)

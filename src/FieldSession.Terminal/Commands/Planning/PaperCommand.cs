@@ -11,7 +11,12 @@ internal static class PaperCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> plan = new("PLAN_DIR") { Description = "folder with plan.toml and route.csv" };
-        Option<string> folder = new("--out") { Description = "the folder to write paper.html into", HelpName = "DIR", Required = true };
+        Option<string> folder = new("--out")
+        {
+            Description = "the folder to write paper.html into",
+            HelpName = "DIR",
+            Required = true,
+        };
         Command command = new("paper", "sheets to print: route card, blank logs, ratings, predictions, checks") { plan, folder };
         command.SetAction(typed => Run(typed.GetRequiredValue(plan), typed.GetRequiredValue(folder), outside));
         return command;

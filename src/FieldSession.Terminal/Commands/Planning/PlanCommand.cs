@@ -21,16 +21,24 @@ internal static class PlanCommand
     public static int Run(string folder, Surroundings outside)
     {
         // what is wrong with an archive would be written over the screen; 'orders' and 'start' say it
-        Surroundings unheard = outside with { Error = TextWriter.Null };
+        Surroundings unheard = outside with
+        {
+            Error = TextWriter.Null,
+        };
         return TerminalProgram.Run(
             new Desk
             {
                 Logbook = Logbook.Open(new NoJournal(), outside.Clock, new string('0', 16)),
                 Clock = outside.Clock,
                 Palette = Palette.For(Environment.GetEnvironmentVariable("NO_COLOR")),
-                PlanTable = new EditedPlan(folder, plan => ArchiveCommand.LentTo(folder, plan, unheard), plan => ArchiveCommand.RoadOf(folder, plan, unheard)),
+                PlanTable = new EditedPlan(
+                    folder,
+                    plan => ArchiveCommand.LentTo(folder, plan, unheard),
+                    plan => ArchiveCommand.RoadOf(folder, plan, unheard)
+                ),
             },
-            ScreenName.Plan);
+            ScreenName.Plan
+        );
     }
 }
 

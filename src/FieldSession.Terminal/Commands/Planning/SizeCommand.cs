@@ -30,7 +30,8 @@ internal sealed record AskedSize(
     string? Runs = null,
     string? Choices = null,
     string? Archive = null,
-    bool Json = false);
+    bool Json = false
+);
 
 /// <summary>The command 'size': how many runs a wanted difference needs, and what a number of runs can show.</summary>
 internal static class SizeCommand
@@ -48,29 +49,57 @@ internal static class SizeCommand
     {
         Option<string?> difference = new("--difference") { Description = "the difference to be shown; default 1", HelpName = "DB" };
         Option<string?> runSd = new("--run-sd") { Description = "how runs scatter; default 0.35, assumed", HelpName = "DB" };
-        Option<string?> readingSd = new("--reading-sd") { Description = "how readings scatter within a run; default 0.75, assumed", HelpName = "DB" };
+        Option<string?> readingSd = new("--reading-sd")
+        {
+            Description = "how readings scatter within a run; default 0.75, assumed",
+            HelpName = "DB",
+        };
         Option<string?> segments = new("--segments") { Description = "segments compared; default 10, assumed", HelpName = "N" };
         Option<string?> power = new("--power") { Description = "the chance wanted; default 0.8", HelpName = "P" };
         Option<string?> margin = new("--margin") { Description = "the margin of equivalence; default 1", HelpName = "DB" };
         Option<string?> runs = new("--runs") { Description = "runs per code: what they can show", HelpName = "N" };
-        Option<string?> choices = new("--choices") { Description = "forced choices: what so many can show, instead of runs", HelpName = "N" };
-        Option<string?> archive = new("--archive") { Description = "CSV of earlier days ('archive FOLDER --csv'): how runs and readings scattered on steady segments", HelpName = "FILE" };
+        Option<string?> choices = new("--choices")
+        {
+            Description = "forced choices: what so many can show, instead of runs",
+            HelpName = "N",
+        };
+        Option<string?> archive = new("--archive")
+        {
+            Description = "CSV of earlier days ('archive FOLDER --csv'): how runs and readings scattered on steady segments",
+            HelpName = "FILE",
+        };
         Option<bool> json = new("--json") { Description = "JSON instead of text" };
-        Command command = new("size", "how many runs a wanted difference needs") { difference, runSd, readingSd, segments, power, margin, runs, choices, archive, json };
-        command.SetAction(typed => Run(
-            typed.InvocationConfiguration.Output,
-            typed.InvocationConfiguration.Error,
-            new AskedSize(
-                typed.GetValue(difference),
-                typed.GetValue(runSd),
-                typed.GetValue(readingSd),
-                typed.GetValue(segments),
-                typed.GetValue(power),
-                typed.GetValue(margin),
-                typed.GetValue(runs),
-                typed.GetValue(choices),
-                typed.GetValue(archive),
-                typed.GetValue(json))));
+        Command command = new("size", "how many runs a wanted difference needs")
+        {
+            difference,
+            runSd,
+            readingSd,
+            segments,
+            power,
+            margin,
+            runs,
+            choices,
+            archive,
+            json,
+        };
+        command.SetAction(typed =>
+            Run(
+                typed.InvocationConfiguration.Output,
+                typed.InvocationConfiguration.Error,
+                new AskedSize(
+                    typed.GetValue(difference),
+                    typed.GetValue(runSd),
+                    typed.GetValue(readingSd),
+                    typed.GetValue(segments),
+                    typed.GetValue(power),
+                    typed.GetValue(margin),
+                    typed.GetValue(runs),
+                    typed.GetValue(choices),
+                    typed.GetValue(archive),
+                    typed.GetValue(json)
+                )
+            )
+        );
         return command;
     }
 
@@ -80,7 +109,18 @@ internal static class SizeCommand
     {
         if (asked.Archive is { } archive)
         {
-            return FromArchive(archive, error) is { } found ? Run(output, error, asked with { Archive = null, RunSd = asked.RunSd ?? found.RunSd, ReadingSd = asked.ReadingSd ?? found.ReadingSd }) : ExitCode.Wrong;
+            return FromArchive(archive, error) is { } found
+                ? Run(
+                    output,
+                    error,
+                    asked with
+                    {
+                        Archive = null,
+                        RunSd = asked.RunSd ?? found.RunSd,
+                        ReadingSd = asked.ReadingSd ?? found.ReadingSd,
+                    }
+                )
+                : ExitCode.Wrong;
         }
 
         Numbers numbers = new(error);
@@ -90,7 +130,8 @@ internal static class SizeCommand
             (int)numbers.Whole("--segments", asked.Segments, AssumedSegments, 1, 10_000),
             numbers.Between("--difference", asked.Difference, DefaultDb, 0.01, LargestDb),
             numbers.Between("--margin", asked.Margin, DefaultDb, 0.01, LargestDb),
-            numbers.Between("--power", asked.Power, DefaultPower, 0.5, 0.99));
+            numbers.Between("--power", asked.Power, DefaultPower, 0.5, 0.99)
+        );
         int runs = (int)numbers.Whole("--runs", asked.Runs, 0, 2, 200);
         int choices = (int)numbers.Whole("--choices", asked.Choices, 0, 1, 200);
         if (terms.RunMeanSdDb <= 0)
@@ -142,11 +183,11 @@ internal static class SizeCommand
     }
 
     private static string[] Assumed(AskedSize asked) =>
-    [
-        .. asked.RunSd is null ? ["run_sd"] : Array.Empty<string>(),
-        .. asked.ReadingSd is null ? ["reading_sd"] : Array.Empty<string>(),
-        .. asked.Segments is null ? ["segments"] : Array.Empty<string>(),
-    ];
+        [
+            .. asked.RunSd is null ? ["run_sd"] : Array.Empty<string>(),
+            .. asked.ReadingSd is null ? ["reading_sd"] : Array.Empty<string>(),
+            .. asked.Segments is null ? ["segments"] : Array.Empty<string>(),
+        ];
 
     private static void Print(TextWriter output, DaySize size, SizeRow? row, string[] assumed, bool json)
     {

@@ -42,12 +42,15 @@ internal static class TyreCommand
     private static IEnumerable<string> Words(TyreSize size)
     {
         string Figure(double number, string form) => number.ToString(form, CultureInfo.InvariantCulture);
-        yield return $"{size}: diameter {Figure(size.DiameterMillimetres, "0.0")} mm, circumference {Figure(size.CircumferenceMillimetres, "0.0")} mm";
+        yield return $"{size}: diameter {Figure(size.DiameterMillimetres, "0.0")} mm, circumference "
+            + $"{Figure(size.CircumferenceMillimetres, "0.0")} mm";
         yield return $"turns: {Figure(size.TurnsPerKm, "0.0")} per km, {Figure(size.TurnsPerMile, "0")} per mile by the circumference;";
-        yield return $"       loaded about {Figure(1e6 / size.RollingCircumferenceMillimetres, "0")} per km, {Figure(1e6 * Speed.KmPerMile / size.RollingCircumferenceMillimetres, "0")} per mile (3.05 diameters, from memory)";
+        yield return $"       loaded about {Figure(1e6 / size.RollingCircumferenceMillimetres, "0")} per km, "
+            + $"{Figure(1e6 * Speed.KmPerMile / size.RollingCircumferenceMillimetres, "0")} per mile (3.05 diameters, from memory)";
         foreach (double celsius in new[] { 0.0, 20, 45 })
         {
-            yield return $"first cavity mode with the air in the tyre at {Figure(celsius, "0")} degC: {Figure(size.CavityHz(new Temperature(celsius)), "0.0")} Hz";
+            yield return $"first cavity mode with the air in the tyre at {Figure(celsius, "0")} degC: "
+                + $"{Figure(size.CavityHz(new Temperature(celsius)), "0.0")} Hz";
         }
     }
 
@@ -71,8 +74,11 @@ internal static class TyreCommand
             double step = isImperial ? Speed.KmPerMile : 1;
             string cost = string.Create(
                 CultureInfo.InvariantCulture,
-                $"{SpeedCost.Db(segment.Speed, step, SpeedCost.LeastFactor):0.00} to {SpeedCost.Db(segment.Speed, step, SpeedCost.MostFactor):0.00} dB, {size.TurnsPerSecond(segment.Speed):0.0} a second");
-            outside.Output.WriteLine($"  {segment.Number,3} {segment.Name} at {segment.Speed.In(plan.Units)}: {cost}");
+                $"{SpeedCost.Db(segment.Speed, step, SpeedCost.LeastFactor):0.00} to "
+                    + $"{SpeedCost.Db(segment.Speed, step, SpeedCost.MostFactor):0.00} dB, "
+                    + $"{size.TurnsPerSecond(segment.Speed):0.0} a second"
+            );
+            outside.Output.WriteLine($"  {segment.Number, 3} {segment.Name} at {segment.Speed.In(plan.Units)}: {cost}");
         }
 
         return ExitCode.Done;

@@ -17,15 +17,30 @@ internal static class DriveCommand
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
         Option<string> backup = EnterCommand.Backup();
-        Option<string?> levels = new("--levels") { Description = "a command that prints one level a line, or a named pipe: the range is then held ready", HelpName = "COMMAND" };
-        Command command = new("drive", "opens the drive screen") { study, backup, levels };
-        command.SetAction(typed => UsersOwn.Show(outside, own =>
+        Option<string?> levels = new("--levels")
         {
-            using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
-            new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
-            using LevelSource? source = typed.GetValue(levels) is { } command ? LevelSource.Of(command, outside.Clock) : null;
-            return OpenScreens(opened, own, outside, Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!, levels: source?.Levels);
-        }));
+            Description = "a command that prints one level a line, or a named pipe: the range is then held ready",
+            HelpName = "COMMAND",
+        };
+        Command command = new("drive", "opens the drive screen") { study, backup, levels };
+        command.SetAction(typed =>
+            UsersOwn.Show(
+                outside,
+                own =>
+                {
+                    using OpenedStudy opened = OpenedStudy.At(typed.GetRequiredValue(study), outside, typed.GetValue(backup));
+                    new RecentFile(outside.StateFolder).Remember(typed.GetRequiredValue(study));
+                    using LevelSource? source = typed.GetValue(levels) is { } command ? LevelSource.Of(command, outside.Clock) : null;
+                    return OpenScreens(
+                        opened,
+                        own,
+                        outside,
+                        Path.GetDirectoryName(Path.GetFullPath(typed.GetRequiredValue(study)))!,
+                        levels: source?.Levels
+                    );
+                }
+            )
+        );
         return command;
     }
 
@@ -38,8 +53,22 @@ internal static class DriveCommand
     /// <param name="levels">A stream of levels; null: there is none.</param>
     /// <returns>An exit code.</returns>
     public static int OpenScreens(
-        OpenedStudy opened, UsersOwn own, Surroundings outside, string folder, string screen = ScreenName.Drive, StreamedLevels? levels = null) =>
-        TerminalProgram.Run(DeskOf(opened, outside, folder) with { Keys = own.Keys, Letters = own.Habits.Letters, Levels = levels }, screen);
+        OpenedStudy opened,
+        UsersOwn own,
+        Surroundings outside,
+        string folder,
+        string screen = ScreenName.Drive,
+        StreamedLevels? levels = null
+    ) =>
+        TerminalProgram.Run(
+            DeskOf(opened, outside, folder) with
+            {
+                Keys = own.Keys,
+                Letters = own.Habits.Letters,
+                Levels = levels,
+            },
+            screen
+        );
 
     /// <summary>What the screens may use, with the keys as delivered.</summary>
     /// <param name="opened">The study.</param>
@@ -71,13 +100,18 @@ internal static class DriveCommand
         KeyOpening opening = file.OpenOneOf(path, study.Plan!.StudyName, [.. study.Commitments], passphrase);
         return opening.Key is { } key
             ? new KeyTried(ring.With(key), "", AskAgain: false)
-            : new KeyTried(null, opening.Words, opening.Fault == KeyFault.WrongPassphraseOrChanged, opening.Fault == KeyFault.NeedsTwoPassphrases);
+            : new KeyTried(
+                null,
+                opening.Words,
+                opening.Fault == KeyFault.WrongPassphraseOrChanged,
+                opening.Fault == KeyFault.NeedsTwoPassphrases
+            );
     }
 }
 
 /// <summary>
-/// A program of the user's that prints levels, or a named pipe that one writes into. It is read on a thread of its own; what it says on its message stream
-/// goes nowhere, and with this program it ends.
+/// A program of the user's that prints levels, or a named pipe that one writes into. It is read on a thread of its own; what it says on its
+/// message stream goes nowhere, and with this program it ends.
 /// </summary>
 internal sealed class LevelSource : IDisposable
 {
@@ -139,7 +173,8 @@ internal sealed class LevelSource : IDisposable
                 }
             }
         }
-        catch (Exception broken) when (broken is IOException or UnauthorizedAccessException or ObjectDisposedException or InvalidOperationException)
+        catch (Exception broken)
+            when (broken is IOException or UnauthorizedAccessException or ObjectDisposedException or InvalidOperationException)
         {
             // a source that breaks off has ended
         }

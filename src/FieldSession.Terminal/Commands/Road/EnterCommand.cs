@@ -56,18 +56,23 @@ internal static class EnterCommand
     /// <summary>The answer to one line.</summary>
     /// <param name="outcome">What came of it.</param>
     /// <param name="line">Its number in the input, from 1.</param>
-    public static string InWords(Outcome outcome, long line) => outcome switch
-    {
-        { Number: { } entry, Echo: { Doubt: { } doubt } echo } => $"ok {entry} ? {doubt}; stored: {echo.Words}",
-        { Number: { } entry, Echo: { } echo } => $"ok {entry} {echo.Words}",
-        _ => $"no {line}: {ShellWords.NotWritten(outcome)}",
-    };
+    public static string InWords(Outcome outcome, long line) =>
+        outcome switch
+        {
+            { Number: { } entry, Echo: { Doubt: { } doubt } echo } => $"ok {entry} ? {doubt}; stored: {echo.Words}",
+            { Number: { } entry, Echo: { } echo } => $"ok {entry} {echo.Words}",
+            _ => $"no {line}: {ShellWords.NotWritten(outcome)}",
+        };
 }
 
-/// <summary>Lines from a stream that may be anything, also one without an end of line: of a line that is too long, no more is kept than shows it.</summary>
+/// <summary>
+/// Lines from a stream that may be anything, also one without an end of line: of a line that is too long, no more is kept than shows it.
+/// </summary>
 internal static class TypedLines
 {
-    /// <summary>The next line, without its end; null: there is none. One longer than <see cref="Typed.LongestLine"/> is cut just beyond.</summary>
+    /// <summary>
+    /// The next line, without its end; null: there is none. One longer than <see cref="Typed.LongestLine"/> is cut just beyond.
+    /// </summary>
     public static string? Next(TextReader input)
     {
         StringBuilder line = new();
@@ -84,5 +89,6 @@ internal static class TypedLines
         return isThere ? WithoutReturn(line).ToString() : null;
     }
 
-    private static StringBuilder WithoutReturn(StringBuilder line) => line.Length > 0 && line[^1] == '\r' ? line.Remove(line.Length - 1, 1) : line;
+    private static StringBuilder WithoutReturn(StringBuilder line) =>
+        line.Length > 0 && line[^1] == '\r' ? line.Remove(line.Length - 1, 1) : line;
 }

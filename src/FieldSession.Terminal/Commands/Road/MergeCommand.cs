@@ -12,8 +12,16 @@ internal static class MergeCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file that takes the others in" };
-        Argument<string[]> others = new("OTHER") { Description = "the other laptops' copies of the study; they are only read", Arity = ArgumentArity.OneOrMore };
-        Command command = new("merge", "takes the other laptops' strands of the study in; doing it again changes nothing") { study, others };
+        Argument<string[]> others = new("OTHER")
+        {
+            Description = "the other laptops' copies of the study; they are only read",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        Command command = new("merge", "takes the other laptops' strands of the study in; doing it again changes nothing")
+        {
+            study,
+            others,
+        };
         command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(others), outside));
         return command;
     }
@@ -49,15 +57,17 @@ internal static class MergeCommand
         return ExitCode.Done;
     }
 
-    private static IEnumerable<string> InWords(MergedFile file) => file.Strands.Count == 0
-        ? [$"{file.File}: nothing new"]
-        : file.Strands.Select(strand => $"{file.File}: {strand.Lines} new lines of strand {strand.Strand}");
+    private static IEnumerable<string> InWords(MergedFile file) =>
+        file.Strands.Count == 0
+            ? [$"{file.File}: nothing new"]
+            : file.Strands.Select(strand => $"{file.File}: {strand.Lines} new lines of strand {strand.Strand}");
 
     private static IEnumerable<string> Summary(MergedStudy merged)
     {
         Study study = Logbook.Fold(merged.Lines);
         int strands = merged.Lines.Select(line => line.Strand).Distinct().Count();
-        yield return $"{study.Plan?.StudyName}: {merged.Lines.Count} lines of {strands} strand{(strands == 1 ? "" : "s")}, {study.Runs.Count} runs";
+        yield return $"{study.Plan?.StudyName}: {merged.Lines.Count} lines of {strands} strand{(strands == 1 ? "" : "s")}, "
+            + $"{study.Runs.Count} runs";
         foreach (string conflict in ConflictWords.Of(study))
         {
             yield return conflict;

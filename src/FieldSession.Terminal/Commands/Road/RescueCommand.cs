@@ -10,7 +10,12 @@ internal static class RescueCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the damaged study file" };
-        Option<string> target = new("--out") { Description = "the new study file to make", HelpName = "NEW", Required = true };
+        Option<string> target = new("--out")
+        {
+            Description = "the new study file to make",
+            HelpName = "NEW",
+            Required = true,
+        };
         Command command = new("rescue", "saves what is whole of a damaged study as a new one") { study, target };
         command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(target), outside));
         return command;

@@ -11,7 +11,12 @@ internal static class SlipCommand
     public static Command Make(Surroundings outside)
     {
         Argument<string> study = new("STUDY") { Description = "the study file" };
-        Option<string> person = new("--for") { Description = "who runs the trials, and chooses in none of them", HelpName = "NAME", Required = true };
+        Option<string> person = new("--for")
+        {
+            Description = "who runs the trials, and chooses in none of them",
+            HelpName = "NAME",
+            Required = true,
+        };
         Option<int?> set = new("--set") { Description = "number of the set; default: the first that is open", HelpName = "N" };
         Command command = new("slip", "prints the order of a set of forced choices for whoever runs the trials") { study, person, set };
         command.SetAction(typed => Run(typed.GetRequiredValue(study), typed.GetRequiredValue(person), typed.GetValue(set), outside));

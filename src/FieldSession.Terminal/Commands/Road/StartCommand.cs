@@ -40,7 +40,9 @@ internal static class StartCommand
         return code;
     }
 
-    /// <summary>Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.</summary>
+    /// <summary>
+    /// Makes the study of a plan folder beside the plan and leaves it open; null: the plan has a problem, and it was said.
+    /// </summary>
     public static OpenedStudy? Made(string folder, Surroundings outside)
     {
         if (PlanIn(folder, outside) is not { } plan || !TryArchive(folder, plan, outside, out IReadOnlyList<ArchiveRow>? archive))
@@ -58,7 +60,9 @@ internal static class StartCommand
         return null;
     }
 
-    /// <summary>The study file that is made of a plan folder where nobody names one: the study's name, letters and figures of it, beside the plan.</summary>
+    /// <summary>
+    /// The study file that is made of a plan folder where nobody names one: the study's name, letters and figures of it, beside the plan.
+    /// </summary>
     public static string PathIn(string folder, Plan plan) =>
         Path.Combine(folder, string.Concat(plan.StudyName.Select(c => char.IsLetterOrDigit(c) || c == '-' ? c : '_')) + ".study");
 

@@ -38,20 +38,21 @@ internal static class ExitCode
 
     /// <summary>Each code and what it means.</summary>
     public static (string Name, string Words)[] Meanings =>
-    [
-        ($"{Done}", "done."),
-        ($"{No}", CommandWords.ExitAnswerNo),
-        ($"{Wrong}", CommandWords.ExitInputWrong),
-        ($"{Damaged}", CommandWords.ExitFileDamaged),
-    ];
+        [
+            ($"{Done}", "done."),
+            ($"{No}", CommandWords.ExitAnswerNo),
+            ($"{Wrong}", CommandWords.ExitInputWrong),
+            ($"{Damaged}", CommandWords.ExitFileDamaged),
+        ];
 
     /// <summary>The code for what came of one act.</summary>
-    public static int Of(Outcome outcome) => outcome switch
-    {
-        { IsWritten: true } => Done,
-        { NotSavedBecause: not null } => Damaged,
-        _ => No,
-    };
+    public static int Of(Outcome outcome) =>
+        outcome switch
+        {
+            { IsWritten: true } => Done,
+            { NotSavedBecause: not null } => Damaged,
+            _ => No,
+        };
 }
 
 /// <summary>What commands say beside their results.</summary>
@@ -63,15 +64,19 @@ internal static class CommandWords
     public const string ProgramInOneSentence = "Blind comparison of tyre specs on the road, from the question to the report.";
     public const string GiveEveryKeyFile = "reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file";
     public const string AskForControl = "which spec is the control (Enter: not known)? ";
-    public const string NothingIsStored = "nothing is stored: read the marks and give all of them again, or add '--as-read' to open the key with the names withheld";
-    public const string PassphraseVariable = "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
+    public const string NothingIsStored =
+        "nothing is stored: read the marks and give all of them again, or add '--as-read' to open the key with the names withheld";
+    public const string PassphraseVariable =
+        "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
     public const string SecondPassphraseVariable = "the second passphrase of a key that two people hold.";
     public const string NoColourVariable = "set to anything: no colours.";
-    public const string StateFolderVariable = "where the list of recent studies is kept, and what was acknowledged or could not be saved; default ~/.local/state.";
+    public const string StateFolderVariable =
+        "where the list of recent studies is kept, and what was acknowledged or could not be saved; default ~/.local/state.";
     public const string ConfigFolderVariable = "where keys and habits of your own are kept; default ~/.config.";
     public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Each can restore the other.";
     public const string RecentStudiesFile = "paths of the studies opened last, nothing of what is in them.";
-    public const string AcknowledgedFiles = "how many lines of each study were acknowledged here, and the last hash: 'verify' compares them.";
+    public const string AcknowledgedFiles =
+        "how many lines of each study were acknowledged here, and the last hash: 'verify' compares them.";
     public const string UnsavedFiles = "typed lines that the study's disk would not take, without '--backup DIR'; 'enter' takes them.";
     public const string OwnKeysFile = "keys of your own.";
     public const string ExitAnswerNo = "the answer is no: a rule forbids it, a check failed, some lines were refused.";
@@ -82,7 +87,9 @@ internal static class CommandWords
     public const string WhereOutputGoes = "Data go to standard output, messages to standard error.";
     public const string NoStudyYet = "there is no study yet: 'start' makes it from the plan";
     public const string EndOfStudy = "the end of the study";
-    public static string RulesHoldUpTo(int lines) => $"only the first {lines} lines could be checked for entries, commitment and freeze; no rule is broken in them";
+
+    public static string RulesHoldUpTo(int lines) =>
+        $"only the first {lines} lines could be checked for entries, commitment and freeze; no rule is broken in them";
 
     public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
     public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
@@ -111,21 +118,30 @@ internal static class CommandWords
 
     public static string AskForMark(FieldSession.State.SpecCode code) => $"mark under the tape of the tyres driven as {code}: ";
 
-    public static string OutputIsNotWhole(string why) => $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is stored. Print to another place.";
+    public static string OutputIsNotWhole(string why) =>
+        $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is "
+        + "stored. Print to another place.";
 
-    public static string StudyNeverBegun(string path) => $"{path}: the study holds no line: making it was cut off. Nothing is lost. Make it again with 'fieldsession start PLAN_DIR {path}'.";
+    public static string StudyNeverBegun(string path) =>
+        $"{path}: the study holds no line: making it was cut off. Nothing is lost. Make it again with 'fieldsession start "
+        + $"PLAN_DIR {path}'.";
 
-    public static string ActsAreInMemory(int acts, string where) => $"NOT SAVED: {acts} {(acts == 1 ? "act is" : "acts are")} only in memory. {where}";
+    public static string ActsAreInMemory(int acts, string where) =>
+        $"NOT SAVED: {acts} {(acts == 1 ? "act is" : "acts are")} only in memory. {where}";
 
-    public static string ActsNotInStudy(int acts, string study) => $"NOT SAVED: {acts} {(acts == 1 ? "act" : "acts")} typed here {(acts == 1 ? "is" : "are")} not in {study}:";
+    public static string ActsNotInStudy(int acts, string study) =>
+        $"NOT SAVED: {acts} {(acts == 1 ? "act" : "acts")} typed here {(acts == 1 ? "is" : "are")} not in {study}:";
 
-    public static string ActsKeptIn(string file, string study) => $"They are kept in {file}: 'fieldsession enter {study} < {file}' types them in, then remove it.";
+    public static string ActsKeptIn(string file, string study) =>
+        $"They are kept in {file}: 'fieldsession enter {study} < {file}' types them in, then remove it.";
 
     public static string ActsCantBeKept(string file, string why) => $"They can't be kept in {file} either ({why}): write them down.";
 
-    public static string ActsOfEarlierSittingKept(string file, string study) => $"{file} holds acts that could not be saved earlier: 'fieldsession enter {study} < {file}' types them in, then remove it.";
+    public static string ActsOfEarlierSittingKept(string file, string study) =>
+        $"{file} holds acts that could not be saved earlier: 'fieldsession enter {study} < {file}' types them in, then remove it.";
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 
-    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) => $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} keep their defaults";
+    public static string OwnFileUnreadable(string path, Exception unreadable, string subject) =>
+        $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} keep their defaults";
 }

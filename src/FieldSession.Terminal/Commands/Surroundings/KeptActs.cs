@@ -6,8 +6,8 @@ using FieldSession.Store.Journaling;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>
-/// Keeps what was typed and the disk would not take: in memory as long as the program runs, and in a second place at once. Whoever types is told where, and at the
-/// end what is still not in the study.
+/// Keeps what was typed and the disk would not take: in memory as long as the program runs, and in a second place at once. Whoever types is
+/// told where, and at the end what is still not in the study.
 /// </summary>
 internal sealed class KeptActs : IDisposable
 {
@@ -67,12 +67,13 @@ internal sealed class KeptActs : IDisposable
         }
     }
 
-    private string Where() => (_place, _notKeptBecause) switch
-    {
-        (null, _) => CommandWords.ActsKeptNowhere,
-        (_, { } why) => CommandWords.ActsCantBeKept(_place.File, why),
-        _ => CommandWords.ActsKeptIn(_place.File, _study),
-    };
+    private string Where() =>
+        (_place, _notKeptBecause) switch
+        {
+            (null, _) => CommandWords.ActsKeptNowhere,
+            (_, { } why) => CommandWords.ActsCantBeKept(_place.File, why),
+            _ => CommandWords.ActsKeptIn(_place.File, _study),
+        };
 
     private void OnChanged(object? sender, EventArgs changed)
     {

@@ -55,11 +55,14 @@ internal sealed class OpenedStudy : IDisposable
         return Begun(study, path, outside);
     }
 
-    /// <summary>How a study is opened for writing: with patience for a program that is just ending, and the record of what was acknowledged.</summary>
+    /// <summary>
+    /// How a study is opened for writing: with patience for a program that is just ending, and the record of what was acknowledged.
+    /// </summary>
     public static OpeningTerms TermsIn(Surroundings outside) => new(TriesForLock, outside.StateFolder);
 
     /// <summary>Makes a new study.</summary>
-    public static OpenedStudy New(string path, Surroundings outside) => new(StudyFile.Create(path, outside.Clock, TermsIn(outside)), path, outside);
+    public static OpenedStudy New(string path, Surroundings outside) =>
+        new(StudyFile.Create(path, outside.Clock, TermsIn(outside)), path, outside);
 
     /// <summary>What went wrong beside the entry, in words, each only once; null: nothing new.</summary>
     public string? TakeTrouble() => Kept.TakeTrouble() ?? Copies?.TakeTrouble();

@@ -4,8 +4,8 @@ using FieldSession.Store.Exports;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>
-/// A stream of words for a person: nothing in them reaches the terminal that could move its cursor, change its colours or set its title, wherever they
-/// came from; such characters are shown as marks. Where the stream takes no more, it is said which one it was.
+/// A stream of words for a person: nothing in them reaches the terminal that could move its cursor, change its colours or set its title,
+/// wherever they came from; such characters are shown as marks. Where the stream takes no more, it is said which one it was.
 /// </summary>
 /// <param name="inner">Where the words go.</param>
 /// <param name="refused">What to throw where it takes no more; null: what can't be said is left unsaid.</param>
@@ -49,8 +49,8 @@ internal sealed class PlainOutput(TextWriter inner, Func<Exception, IOException>
 }
 
 /// <summary>
-/// Lines typed at a keyboard, letter by letter as from a pipe. Read one by one from a terminal, .NET gives the letters of a line with a carriage
-/// return behind them and no line feed, so that whoever waits for one would wait until the input ends.
+/// Lines typed at a keyboard, letter by letter as from a pipe. Read one by one from a terminal, .NET gives the letters of a line with a
+/// carriage return behind them and no line feed, so that whoever waits for one would wait until the input ends.
 /// </summary>
 /// <param name="keyboard">The terminal's input.</param>
 internal sealed class KeyboardLines(TextReader keyboard) : TextReader

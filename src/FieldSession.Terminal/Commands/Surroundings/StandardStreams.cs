@@ -4,8 +4,9 @@ using Microsoft.Win32.SafeHandles;
 namespace FieldSession.Terminal.Commands;
 
 /// <summary>
-/// The three streams of the process. On Windows .NET takes the console's old code page for them: an umlaut that is piped in would be another letter, and a
-/// sign that the page lacks a question mark. So files and pipes are UTF-8 with plain line feeds, as on every system, and a console is given the letters themselves.
+/// The three streams of the process. On Windows .NET takes the console's old code page for them: an umlaut that is piped in would be
+/// another letter, and a sign that the page lacks a question mark. So files and pipes are UTF-8 with plain line feeds, as on every system,
+/// and a console is given the letters themselves.
 /// </summary>
 internal static class StandardStreams
 {
@@ -58,7 +59,9 @@ internal static class RedirectedOutput
     private const int StandardOutput = 1;
     private const string NameOnLinux = "/proc/self/fd/1";
 
-    /// <summary>The file that standard output goes into; empty: a file, and the system does not say which; null: a terminal or a pipe.</summary>
+    /// <summary>
+    /// The file that standard output goes into; empty: a file, and the system does not say which; null: a terminal or a pipe.
+    /// </summary>
     public static string? File()
     {
         if (!Console.IsOutputRedirected || !IsFile())

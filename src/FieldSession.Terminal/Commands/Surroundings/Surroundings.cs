@@ -34,7 +34,9 @@ internal sealed record Surroundings
     /// <summary>The second passphrase of a key that two people hold, given by the environment; null: it is asked for.</summary>
     public string? SecondPassphrase { get; init; }
 
-    /// <summary>The file that standard output is redirected into; empty: a file, and the system does not say which; null: no file.</summary>
+    /// <summary>
+    /// The file that standard output is redirected into; empty: a file, and the system does not say which; null: no file.
+    /// </summary>
     public string? OutputFile { get; init; }
 
     /// <summary>Waits for a key without showing it; null: the input is no keyboard.</summary>
@@ -66,26 +68,27 @@ internal sealed record Surroundings
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{Laptop}\n{Path.GetFullPath(path)}")).AsSpan(0, 8));
 
     /// <summary>The world of the running process.</summary>
-    public static Surroundings OfThisProcess() => new()
-    {
-        Input = Console.IsInputRedirected ? StandardStreams.Input() : new KeyboardLines(StandardStreams.Input()),
-        InputBytes = Console.OpenStandardInput,
-        Output = new PlainOutput(StandardStreams.Output(), full => new OutputRefusedException(full)),
-        // a fault of the message stream can be told nowhere
-        Error = new PlainOutput(StandardStreams.Error(), refused: null),
-        Clock = TimeProvider.System,
-        Lot = new SystemLot(),
-        ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
-        WipeScreen = TerminalSettings.WriteWipingOfAllCodes,
-        Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
-        SecondPassphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE_2"),
-        OutputFile = RedirectedOutput.File(),
-        StateFolder = RecentFile.StandardFolder(),
-        ConfigFolder = UsersOwn.StandardFolder(),
-        ClipsFolder = Path.Combine(RecentFile.StandardFolder() ?? Path.GetTempPath(), "fieldsession-clips"),
-        Laptop = NameOfLaptop(),
-        HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
-    };
+    public static Surroundings OfThisProcess() =>
+        new()
+        {
+            Input = Console.IsInputRedirected ? StandardStreams.Input() : new KeyboardLines(StandardStreams.Input()),
+            InputBytes = Console.OpenStandardInput,
+            Output = new PlainOutput(StandardStreams.Output(), full => new OutputRefusedException(full)),
+            // a fault of the message stream can be told nowhere
+            Error = new PlainOutput(StandardStreams.Error(), refused: null),
+            Clock = TimeProvider.System,
+            Lot = new SystemLot(),
+            ReadKeyUnseen = Console.IsInputRedirected ? null : () => Console.ReadKey(intercept: true),
+            WipeScreen = TerminalSettings.WriteWipingOfAllCodes,
+            Passphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE"),
+            SecondPassphrase = Environment.GetEnvironmentVariable("FIELDSESSION_PASSPHRASE_2"),
+            OutputFile = RedirectedOutput.File(),
+            StateFolder = RecentFile.StandardFolder(),
+            ConfigFolder = UsersOwn.StandardFolder(),
+            ClipsFolder = Path.Combine(RecentFile.StandardFolder() ?? Path.GetTempPath(), "fieldsession-clips"),
+            Laptop = NameOfLaptop(),
+            HasTerminal = !Console.IsOutputRedirected && !Console.IsInputRedirected,
+        };
 
     // the name of a laptop may change with the network; systemd's number of it does not
     private static string NameOfLaptop()
@@ -146,7 +149,9 @@ internal sealed record UsersOwn(KeyTable Keys, Habits Habits)
             ? new UsersOwn(keys, habits)
             : null;
 
-    /// <summary>The folder in which a program of this user keeps its settings: XDG_CONFIG_HOME, else .config below the home folder.</summary>
+    /// <summary>
+    /// The folder in which a program of this user keeps its settings: XDG_CONFIG_HOME, else .config below the home folder.
+    /// </summary>
     public static string? StandardFolder() => UserFolders.Of("XDG_CONFIG_HOME", ".config");
 
     private static T? Read<T>(Surroundings outside, string name, T delivered, Func<IReadOnlyList<string>, (T Told, string? Refusal)> told)

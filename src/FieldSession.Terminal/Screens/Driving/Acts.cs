@@ -42,7 +42,7 @@ internal static class ActsBlock
     {
         string words = act.Echo.Doubt is null ? act.Echo.Words : $"? {act.Echo.Words}";
         int room = columns - NumberColumns;
-        string number = $"{act.Number,4}  ";
+        string number = $"{act.Number, 4}  ";
         foreach (string line in wrapped ? Wrapped.Lines(words, room) : [Columns.Cut(words, room)])
         {
             yield return PageRow.Of(Columns.Left(number, NumberColumns), Ink.Quiet).And(line);
@@ -58,7 +58,14 @@ internal static class ActsBlock
 /// <param name="Message">Words about the last key or line, such as why it was refused; null: none.</param>
 /// <param name="Keys">The keys.</param>
 /// <param name="Held">A line that was not stored; null: none.</param>
-internal sealed record DriveSight(Study Study, Acts Acts, ImmutableArray<SegmentRow> Comparison, string? Message, KeyTable Keys, HeldLine? Held = null)
+internal sealed record DriveSight(
+    Study Study,
+    Acts Acts,
+    ImmutableArray<SegmentRow> Comparison,
+    string? Message,
+    KeyTable Keys,
+    HeldLine? Held = null
+)
 {
     /// <summary>What a stream of levels shows; null: there is none.</summary>
     public StreamSight? Levels { get; init; }

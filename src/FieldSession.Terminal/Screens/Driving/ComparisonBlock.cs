@@ -25,7 +25,9 @@ internal static class ComparisonBlock
     public static IEnumerable<PageRow> Rows(ImmutableArray<SegmentRow> segments, int current, Plan plan, int columns, int rows)
     {
         double spanDb = IntervalPlot.SpanDb(
-            segments.SelectMany(s => s.Codes).Select(c => c.Difference).OfType<Estimate>(), Math.Max(plan.MarginDb, plan.ImpactMarginDb));
+            segments.SelectMany(s => s.Codes).Select(c => c.Difference).OfType<Estimate>(),
+            Math.Max(plan.MarginDb, plan.ImpactMarginDb)
+        );
         Widths widths = Widths.For(columns);
         ImmutableArray<ImmutableArray<PageRow>> blocks = [.. segments.Select(segment => Block(segment, plan, widths, spanDb))];
         return blocks.IsEmpty || rows < 2
@@ -36,14 +38,19 @@ internal static class ComparisonBlock
     private static PageRow Head(ImmutableArray<SegmentRow> segments, Widths widths, double spanDb)
     {
         string reference = segments.FirstOrDefault(s => !s.IsCovered)?.Codes[0].Code.Digits is { } code ? $"- {code}" : "";
-        string text = Columns.Left(DrivingScreenWords.ComparisonSoFar, widths.Name) + Columns.Left("code", CodeColumns) + Columns.Left("low-high", RangeColumns)
-            + Columns.Right(reference, DifferenceColumns - 1) + " " + Columns.Left(" 95 %", widths.Interval);
+        string text =
+            Columns.Left(DrivingScreenWords.ComparisonSoFar, widths.Name)
+            + Columns.Left("code", CodeColumns)
+            + Columns.Left("low-high", RangeColumns)
+            + Columns.Right(reference, DifferenceColumns - 1)
+            + " "
+            + Columns.Left(" 95 %", widths.Interval);
         return PageRow.Of(text + (widths.Plot > 0 ? IntervalPlot.Scale(spanDb, widths.Plot) : ""), Ink.Quiet);
     }
 
     private static ImmutableArray<PageRow> Block(SegmentRow segment, Plan plan, Widths widths, double spanDb)
     {
-        string name = Columns.Left($"{segment.Segment.Number,2} {segment.Segment.Name}", widths.Name - 1) + " ";
+        string name = Columns.Left($"{segment.Segment.Number, 2} {segment.Segment.Name}", widths.Name - 1) + " ";
         if (segment.IsCovered)
         {
             return [PageRow.Of(name + segment.WhyCovered, Ink.Quiet)];
@@ -52,10 +59,13 @@ internal static class ComparisonBlock
         double marginDb = segment.Segment.Kind.IsImpact ? plan.ImpactMarginDb : plan.MarginDb;
         return
         [
-            .. segment.Codes.Select((code, place) => PageRow
-                .Of(place == 0 ? name : Columns.Left("", widths.Name))
-                .And(Columns.Left($"{code.Code}", CodeColumns) + Columns.Left(Range(code), RangeColumns))
-                .And(Difference(code.Difference, marginDb, widths, spanDb))),
+            .. segment.Codes.Select(
+                (code, place) =>
+                    PageRow
+                        .Of(place == 0 ? name : Columns.Left("", widths.Name))
+                        .And(Columns.Left($"{code.Code}", CodeColumns) + Columns.Left(Range(code), RangeColumns))
+                        .And(Difference(code.Difference, marginDb, widths, spanDb))
+            ),
         ];
     }
 
@@ -73,12 +83,13 @@ internal static class ComparisonBlock
             .And(widths.Plot > 0 ? IntervalPlot.Of(difference, marginDb, spanDb, widths.Plot) : "");
     }
 
-    private static string Range(CodeOnSegment code) => code switch
-    {
-        { LowDb: { } low, HighDb: { } high } when low < high => $"{low:0.#}-{high:0.#}",
-        { LowDb: { } one } => $"{one:0.#}",
-        _ => "none clean",
-    };
+    private static string Range(CodeOnSegment code) =>
+        code switch
+        {
+            { LowDb: { } low, HighDb: { } high } when low < high => $"{low:0.#}-{high:0.#}",
+            { LowDb: { } one } => $"{one:0.#}",
+            _ => "none clean",
+        };
 
     // Grows from the current segment upwards and downwards, upwards first: there is what has just been uncovered.
     private static ImmutableArray<ImmutableArray<PageRow>> Nearest(ImmutableArray<ImmutableArray<PageRow>> blocks, int current, int rows)

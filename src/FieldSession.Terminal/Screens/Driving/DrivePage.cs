@@ -81,8 +81,13 @@ internal static class DrivePage
         ImmutableArray<PageRow> stored = [.. Stored(sight, LeftColumns, large: true)];
         ImmutableArray<PageRow> left =
         [
-            PageRow.Of(Prompt, Ink.Strong), .. MessageLines(sight, LeftColumns), PageRow.Blank, .. stored, PageRow.Blank,
-            PageRow.Of(Counts(sight.Study)), PageRow.Blank,
+            PageRow.Of(Prompt, Ink.Strong),
+            .. MessageLines(sight, LeftColumns),
+            PageRow.Blank,
+            .. stored,
+            PageRow.Blank,
+            PageRow.Of(Counts(sight.Study)),
+            PageRow.Blank,
         ];
         if (columns < VeryWideColumns)
         {
@@ -97,7 +102,8 @@ internal static class DrivePage
                 Side(left, [.. RouteBlock.Rows(sight.Study, RouteColumns, rows)], LeftColumns + Gap, rows),
                 [.. Table(sight, columns - LeftColumns - RouteColumns - (2 * Gap), rows)],
                 LeftColumns + RouteColumns + (2 * Gap),
-                rows);
+                rows
+            );
     }
 
     private static IEnumerable<PageRow> Side(IEnumerable<PageRow> left, IEnumerable<PageRow> right, int leftColumns, int rows) =>

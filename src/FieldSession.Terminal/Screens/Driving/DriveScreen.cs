@@ -19,7 +19,12 @@ internal sealed class DriveScreen : TypingScreen
     public DriveScreen(Desk desk, Pen pen)
         : base(desk)
     {
-        _box = new EntryBox { Press = Press, Pressed = OnNamed, Act = typed => _hand!.Do(typed) };
+        _box = new EntryBox
+        {
+            Press = Press,
+            Pressed = OnNamed,
+            Act = typed => _hand!.Do(typed),
+        };
         _hand = new EntryHand(desk, pen, _box) { Changed = Draw, Asked = Ask };
         _offer = new LevelOffer(desk, _box);
         Lay(_box);
@@ -50,7 +55,12 @@ internal sealed class DriveScreen : TypingScreen
     /// <inheritdoc/>
     protected override void Draw()
     {
-        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held) { Levels = _offer.Sight, IsOffered = _offer.IsInBox, Letters = Desk.Letters };
+        DriveSight sight = new(Study, _acts, Compared(), _hand.Message, Desk.Keys, _hand.Held)
+        {
+            Levels = _offer.Sight,
+            IsOffered = _offer.IsInBox,
+            Letters = Desk.Letters,
+        };
         DriveWords words = DrivePage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
@@ -62,9 +72,13 @@ internal sealed class DriveScreen : TypingScreen
         bool isCovered = Desk.Cover.IsOn;
         if (!ReferenceEquals(_compared.Study, Study) || _compared.IsCovered != isCovered)
         {
-            _compared = (Study, isCovered, isCovered
-                ? RunningComparison.Covered(Study, DrivingScreenWords.CoveredByKey(Desk.Keys))
-                : RunningComparison.Of(Study, Desk.Compare));
+            _compared = (
+                Study,
+                isCovered,
+                isCovered
+                    ? RunningComparison.Covered(Study, DrivingScreenWords.CoveredByKey(Desk.Keys))
+                    : RunningComparison.Of(Study, Desk.Compare)
+            );
         }
 
         return _compared.Rows;
@@ -130,10 +144,11 @@ internal sealed class DriveScreen : TypingScreen
     private string Completed() => _box.Text.Length == 0 && BegunForDue() is { } begun ? begun : WordsBegun.Completed(_box.Text, Study);
 
     // doubts are answered where the run is read back
-    private string? BegunForDue() => DueAtStop.In(Study).FirstOrDefault(due => due.Kind == DueKind.Doubts || due.Line.Length > 0) switch
-    {
-        { Kind: DueKind.Doubts } => Parking.Word,
-        { } due => $":{due.Line}",
-        null => null,
-    };
+    private string? BegunForDue() =>
+        DueAtStop.In(Study).FirstOrDefault(due => due.Kind == DueKind.Doubts || due.Line.Length > 0) switch
+        {
+            { Kind: DueKind.Doubts } => Parking.Word,
+            { } due => $":{due.Line}",
+            null => null,
+        };
 }

@@ -14,7 +14,9 @@ internal static class DrivingScreenWords
     public static string RunsRecorded(int recorded, int driven) => $"recordings of {recorded} of {driven} runs";
 
     public static string LogSays(string[] doubts, string[] traffic) =>
-        $"meter's log: {(doubts.Length == 0 ? "nothing in doubt" : $"in doubt {string.Join(", ", doubts)}")}{(traffic.Length == 0 ? "" : $"; traffic proposed {string.Join(", ", traffic)}")}";
+        "meter's log: "
+        + $"{(doubts.Length == 0 ? "nothing in doubt" : $"in doubt {string.Join(", ", doubts)}")}"
+        + $"{(traffic.Length == 0 ? "" : $"; traffic proposed {string.Join(", ", traffic)}")}";
 
     public const string EnterTakesIt = "Enter takes it";
     public const string LevelsAreSilent = "no level from the source for 3 s; type the reading";
@@ -22,7 +24,8 @@ internal static class DrivingScreenWords
     public const string LevelsHaveEnded = "the source of levels has ended; type the reading";
     public const string NumLockIsOff = "that was an arrow key: is NumLock off?";
 
-    public static string StopShutWhileRunOn(Run run) => $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
+    public static string StopShutWhileRunOn(Run run) =>
+        $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
 
     public static string KeyDoesNothing(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
 
@@ -50,21 +53,23 @@ internal static class DrivingScreenWords
     public const string ComparisonSoFar = "so far, clean";
     public const string CoveredUntilEvening = "covered until the evening";
     public const string ComparedAtStop = "compared at the stop";
+
     public static string CoveredByKey(KeyTable keys) => $"covered by {keys.KeyThat(KeyDeed.Cover)}";
 
     public static string RouteOfRun(Run run) => run.IsOn ? $"run {run.Number}, read so far" : $"run {run.Number}, as read";
 
-    public static string WaitsForStop(int doubts, int aborted) => string.Join(", ", new[]
-    {
-        doubts == 0 ? null : $"{doubts} to ask at the stop",
-        aborted == 0 ? null : $"{aborted} aborted",
-    }.OfType<string>());
+    public static string WaitsForStop(int doubts, int aborted) =>
+        string.Join(
+            ", ",
+            new[] { doubts == 0 ? null : $"{doubts} to ask at the stop", aborted == 0 ? null : $"{aborted} aborted" }.OfType<string>()
+        );
 
     public const string CoveredUntilRead = "covered until read";
 
     public const string NoRunDrivenYet = "no run was driven yet";
 
-    public static string RunAsTyped(Run run) => $"Run {run.Number} on {run.Code}{(run.Aborted is { } abort ? $", {AbortedBecause(abort)}" : "")}";
+    public static string RunAsTyped(Run run) =>
+        $"Run {run.Number} on {run.Code}{(run.Aborted is { } abort ? $", {AbortedBecause(abort)}" : "")}";
 
     public static string StopCounts(int asked, int spoilt, int notRead) => $"doubts {asked}  spoilt {spoilt}  not read {notRead}";
 
@@ -74,18 +79,20 @@ internal static class DrivingScreenWords
 
     public const string TypedHighFirst = "typed high first";
 
-    public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) => $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";
+    public static string CalibratedBefore(string timeOfDay, CalibrationCheck before) =>
+        $"meter {timeOfDay}: {before.LevelDb:0.0#} dB on the calibrator before this session";
 
     public static string HowToConfirm(StopRow row, Reading reading) => $"{row.Place}: y keeps {reading.Levels}, figures correct it; ";
 
     public static string FiguresCorrect(StopRow row) => $"{row.Place}: figures correct it, letters flag it; ";
 
-    public static string HowToCorrect(StopRow row) => row switch
-    {
-        { IsOpenDoubt: true, Reading: { } reading } => HowToConfirm(row, reading),
-        { Reading: not null } => FiguresCorrect(row),
-        _ => FiguresFill(row),
-    };
+    public static string HowToCorrect(StopRow row) =>
+        row switch
+        {
+            { IsOpenDoubt: true, Reading: { } reading } => HowToConfirm(row, reading),
+            { Reading: not null } => FiguresCorrect(row),
+            _ => FiguresFill(row),
+        };
 
     public static string FiguresFill(StopRow row) => $"{row.Place}: figures fill it in; ";
 
@@ -94,13 +101,21 @@ internal static class DrivingScreenWords
     public const string NotRead = "not read";
     public const string FilledAtStop = "filled in at the stop";
 
-    public static string ShiftAsked(ShiftPreview shift) => $"Run {shift.Run}, {(shift.Stretch.From == shift.Stretch.To ? $"segment {shift.Stretch.From}," : $"segments {shift.Stretch.From} to {shift.Stretch.To}, all")} {(Math.Abs(shift.By) == 1 ? "one" : Math.Abs(shift.By))} {(shift.By > 0 ? "further on" : "back")}:";
+    public static string ShiftAsked(ShiftPreview shift)
+    {
+        (int from, int to) = (shift.Stretch.From, shift.Stretch.To);
+        string segments = from == to ? $"segment {from}," : $"segments {from} to {to}, all";
+        string by = Math.Abs(shift.By) == 1 ? "one" : $"{Math.Abs(shift.By)}";
+        return $"Run {shift.Run}, {segments} {by} {(shift.By > 0 ? "further on" : "back")}:";
+    }
 
     public const string HowToTakeShift = "Enter takes the shift, > and < move it by one more or less, Esc drops it";
 
-    public static string NoGapToShiftInto(StopRow? row, int by) => row?.Reading is null
-        ? "mark a reading to shift; nothing was read here"
-        : $"no gap{(Math.Abs(by) == 1 ? "" : $" of {Math.Abs(by)}")} {(by > 0 ? "after" : "before")} segment {row.Segment.Number} to shift into; correct with figures";
+    public static string NoGapToShiftInto(StopRow? row, int by) =>
+        row?.Reading is null
+            ? "mark a reading to shift; nothing was read here"
+            : $"no gap{(Math.Abs(by) == 1 ? "" : $" of {Math.Abs(by)}")} {(by > 0 ? "after" : "before")} segment "
+                + $"{row.Segment.Number} to shift into; correct with figures";
 
     public const string BackspaceBringsLineBack = "Backspace brings the line back";
 
@@ -109,6 +124,7 @@ internal static class DrivingScreenWords
     public static string AbortedBecause(Abort abort) => abort.Cause is { } cause ? $"aborted: {cause}" : "aborted";
 
     public static string RepeatsPlaceOf(Run aborted) => $"; drives the place of run {aborted.Number} again";
+
     public const string EscGoesBack = "Esc: back to drive";
 
     public static string OrderDrivenWithAborted(int aborted) => $"order driven, {aborted} aborted";
@@ -118,19 +134,26 @@ internal static class DrivingScreenWords
     public const string MakePlanFirst = "make a plan with 'start' first";
     public const string ReadingsAreFrozen = "readings can't be added or changed any more; notes can: '; your words'";
 
-    public static string WeakPlan(IReadOnlyList<string> doubts) => $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more in the plan's warnings" : "")}";
+    public static string WeakPlan(IReadOnlyList<string> doubts) =>
+        $"weak in the plan: {doubts[0]}{(doubts.Count > 1 ? $"; {doubts.Count - 1} more in the plan's warnings" : "")}";
 
-    public static string PredictingStillBarred(Objection open, KeyTable keys) => $"the order is driven; {open.Instead}, then {keys.KeyTo(ScreenName.Review)} goes to the blind review";
+    public static string PredictingStillBarred(Objection open, KeyTable keys) =>
+        $"the order is driven; {open.Instead}, then {keys.KeyTo(ScreenName.Review)} goes to the blind review";
 
     public const string BlindReviewIsDue = "the order is driven and the meter checked: go to the blind review, when parked";
 
     public static string EveningGoesOn(string screen) => $"goes on with the evening: {screen}";
 
-    public static string ChecksNotMade(IReadOnlyList<string> kinds) => $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.Form}'";
+    public static string ChecksNotMade(IReadOnlyList<string> kinds) =>
+        $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.Form}'";
 
-    public const string MergeWithOtherLaptop = "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";
+    public const string MergeWithOtherLaptop =
+        "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";
 
-    public static string EnterStartsRun(Study study) => $"starts run {study.Runs.Count + 1} on {study.CodeAsked}{(Aborts.OfferedAgain(study) is { } aborted ? RepeatsPlaceOf(aborted) : "")} and confirms: {study.Plan!.Protocol}";
+    public static string EnterStartsRun(Study study) =>
+        $"starts run {study.Runs.Count + 1} on "
+        + $"{study.CodeAsked}{(Aborts.OfferedAgain(study) is { } aborted ? RepeatsPlaceOf(aborted) : "")} and confirms: "
+        + $"{study.Plan!.Protocol}";
 
     public static string ParkedReadsRunBack(Run run) => $"reads run {run.Number} back: confirm, correct, shift, notes";
 }

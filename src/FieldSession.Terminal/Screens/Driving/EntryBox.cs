@@ -63,9 +63,14 @@ internal static class WordsBegun
         string begun = Typing.LineOf(text);
         ImmutableArray<string> lines = Lines(study);
         int whole = begun.Length == 0 ? -1 : lines.IndexOf(lines.FirstOrDefault(line => Same(line.Trim(), begun), ""));
-        string? next = whole < 0
-            ? lines.FirstOrDefault(line => line.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
-            : lines[(whole + 1)..].Concat(lines[..whole]).FirstOrDefault(line => line.StartsWith(begun[..Math.Min(LettersOfWord, begun.Length)], StringComparison.OrdinalIgnoreCase));
+        string? next =
+            whole < 0
+                ? lines.FirstOrDefault(line => line.StartsWith(begun, StringComparison.OrdinalIgnoreCase))
+                : lines[(whole + 1)..]
+                    .Concat(lines[..whole])
+                    .FirstOrDefault(line =>
+                        line.StartsWith(begun[..Math.Min(LettersOfWord, begun.Length)], StringComparison.OrdinalIgnoreCase)
+                    );
         return next is null || (whole < 0 && begun.Contains(' ', StringComparison.Ordinal)) ? text : $":{next}";
     }
 

@@ -74,7 +74,16 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
             Put(text = "");
         }
 
-        TypedKey pressed = Typing.Press(text, typed, new TypingMoment(Study, desk.Keys) { Before = _rhythm.Before, Since = _rhythm.Since, IsDraft = _isDraft });
+        TypedKey pressed = Typing.Press(
+            text,
+            typed,
+            new TypingMoment(Study, desk.Keys)
+            {
+                Before = _rhythm.Before,
+                Since = _rhythm.Since,
+                IsDraft = _isDraft,
+            }
+        );
         _rhythm.Take(typed, pressed);
         return pressed;
     }
@@ -126,19 +135,27 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         _rhythm.End();
         _isDraft = Study.RunOn is not null;
         box.Put(_isDraft ? $"; {letters}" : letters);
-        Say(_isDraft ? DrivingScreenWords.DraftOffered : wasTakenBack ? DrivingScreenWords.WordTakenBack : null);
+        Say(
+            _isDraft ? DrivingScreenWords.DraftOffered
+            : wasTakenBack ? DrivingScreenWords.WordTakenBack
+            : null
+        );
     }
 
     private void StoreFirst(string next)
     {
         string text = box.Text;
         Parsed parsed = EntryText.Parse(Typing.LineOf(text), Study);
-        bool isStored = Store(text, () => parsed.Entry switch
-        {
-            ReadingTaken reading => pen.Write(reading with { WithoutEnter = true }),
-            { } note => pen.Write(note),
-            null => Outcome.Refused(parsed.Objection!),
-        });
+        bool isStored = Store(
+            text,
+            () =>
+                parsed.Entry switch
+                {
+                    ReadingTaken reading => pen.Write(reading with { WithoutEnter = true }),
+                    { } note => pen.Write(note),
+                    null => Outcome.Refused(parsed.Objection!),
+                }
+        );
         if (_isUnsaved)
         {
             _unstored.Wait(text);
@@ -165,7 +182,13 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         else if (Typing.EndsInReading(line))
         {
             Put("");
-            Refuse(text, new Objection(DrivingScreenWords.ReadingInNote, DrivingScreenWords.PutBlankBefore) { Cure = DrivingScreenWords.ReadingAgainCure });
+            Refuse(
+                text,
+                new Objection(DrivingScreenWords.ReadingInNote, DrivingScreenWords.PutBlankBefore)
+                {
+                    Cure = DrivingScreenWords.ReadingAgainCure,
+                }
+            );
         }
         else if (line.Length > 0)
         {

@@ -6,8 +6,8 @@ using FieldSession.Terminal.Look;
 namespace FieldSession.Terminal.Screens.Driving;
 
 /// <summary>
-/// Holds what a stream of levels shows over the current segment ready in the box. Enter takes it; the first key of anything else takes its place; Esc drops
-/// it until the next segment.
+/// Holds what a stream of levels shows over the current segment ready in the box. Enter takes it; the first key of anything else takes its
+/// place; Esc drops it until the next segment.
 /// </summary>
 /// <param name="desk">What it may use.</param>
 /// <param name="box">The box.</param>
@@ -22,7 +22,12 @@ internal sealed class LevelOffer(Desk desk, TypingBox box)
     /// <summary>Whether the box holds what was offered, and nothing that was typed.</summary>
     public bool IsInBox => _text.Length > 0 && box.Text == _text;
 
-    private LineMark? Begun => desk.Logbook.Study.RunOn is { } run ? run.Passages.IsEmpty ? run.Started : run.Passages[^1].Mark : null;
+    private LineMark? Begun =>
+        desk.Logbook.Study.RunOn is { } run
+            ? run.Passages.IsEmpty
+                ? run.Started
+                : run.Passages[^1].Mark
+            : null;
 
     /// <summary>Offers what the stream shows now, where nothing is typed.</summary>
     public void Renew()
@@ -73,7 +78,9 @@ internal sealed class LevelOffer(Desk desk, TypingBox box)
     }
 }
 
-/// <summary>A stream of levels in words: the range that is offered, the last 20 s as a small trace, and what is wrong with the source.</summary>
+/// <summary>
+/// A stream of levels in words: the range that is offered, the last 20 s as a small trace, and what is wrong with the source.
+/// </summary>
 internal static class DriveLevels
 {
     // eight heights of a block
@@ -82,25 +89,36 @@ internal static class DriveLevels
     private const double LeastSpanDb = 6;
 
     /// <summary>The reading that is held ready, as it would be typed; empty: none.</summary>
-    public static string Offered(StreamSight sight) => sight switch
-    {
-        { LowDb: { } low, HighDb: { } high } when low < high - 0.05 => string.Create(CultureInfo.InvariantCulture, $"{low:0.0}-{high:0.0}"),
-        { HighDb: { } level } => string.Create(CultureInfo.InvariantCulture, $"{level:0.0}"),
-        _ => "",
-    };
+    public static string Offered(StreamSight sight) =>
+        sight switch
+        {
+            { LowDb: { } low, HighDb: { } high } when low < high - 0.05 => string.Create(
+                CultureInfo.InvariantCulture,
+                $"{low:0.0}-{high:0.0}"
+            ),
+            { HighDb: { } level } => string.Create(CultureInfo.InvariantCulture, $"{level:0.0}"),
+            _ => "",
+        };
 
     /// <summary>The row below the box.</summary>
     /// <param name="sight">What the stream shows.</param>
     /// <param name="isOffered">Whether the box holds its range.</param>
     /// <param name="columns">Columns to fill.</param>
-    public static PageRow Row(StreamSight sight, bool isOffered, int columns) => sight.Health switch
-    {
-        StreamHealth.Good => PageRow.Of(
-            Columns.Cut($" {sight.LevelDb?.ToString("0.0", CultureInfo.CurrentCulture)} dB {Trace(sight)} {(isOffered ? DrivingScreenWords.EnterTakesIt : "")}", columns), Ink.Quiet),
-        StreamHealth.Wild => Said(DrivingScreenWords.LevelsAreWild, columns),
-        StreamHealth.Ended => Said(DrivingScreenWords.LevelsHaveEnded, columns),
-        _ => Said(DrivingScreenWords.LevelsAreSilent, columns),
-    };
+    public static PageRow Row(StreamSight sight, bool isOffered, int columns) =>
+        sight.Health switch
+        {
+            StreamHealth.Good => PageRow.Of(
+                Columns.Cut(
+                    $" {sight.LevelDb?.ToString("0.0", CultureInfo.CurrentCulture)} dB {Trace(sight)} "
+                        + $"{(isOffered ? DrivingScreenWords.EnterTakesIt : "")}",
+                    columns
+                ),
+                Ink.Quiet
+            ),
+            StreamHealth.Wild => Said(DrivingScreenWords.LevelsAreWild, columns),
+            StreamHealth.Ended => Said(DrivingScreenWords.LevelsHaveEnded, columns),
+            _ => Said(DrivingScreenWords.LevelsAreSilent, columns),
+        };
 
     private static PageRow Said(string words, int columns) => PageRow.Of(Columns.Cut($" {words} ", columns), Ink.Alarm);
 
@@ -114,6 +132,10 @@ internal static class DriveLevels
 
         double span = Math.Max(LeastSpanDb, known.Max() - known.Min());
         double low = ((known.Max() + known.Min()) - span) / 2;
-        return string.Concat(sight.LastSecondsDb.Select(level => level is { } db ? (char)(LowestBlock + (int)Math.Clamp((db - low) / span * Heights, 0, Heights - 1)) : ' '));
+        return string.Concat(
+            sight.LastSecondsDb.Select(level =>
+                level is { } db ? (char)(LowestBlock + (int)Math.Clamp((db - low) / span * Heights, 0, Heights - 1)) : ' '
+            )
+        );
     }
 }

@@ -111,8 +111,8 @@ internal sealed record Burst(string Keys, ImmutableArray<int> Lines)
     public static Burst None { get; } = new("", []);
 
     /// <summary>Whether a further key makes a word of the keys: another letter, or a sign of writing behind a letter.</summary>
-    public bool MakesWordWith(char typed) => Keys.Length > 0 &&
-        (IsOfWriting(typed) ? char.IsLetter(Keys[^1]) : char.IsLetter(typed) && Keys.Any(key => !IsSame(key, typed)));
+    public bool MakesWordWith(char typed) =>
+        Keys.Length > 0 && (IsOfWriting(typed) ? char.IsLetter(Keys[^1]) : char.IsLetter(typed) && Keys.Any(key => !IsSame(key, typed)));
 
     /// <summary>Whether a key is the last one once more.</summary>
     public bool Repeats(char typed) => Keys.Length > 0 && IsSame(Keys[^1], typed);

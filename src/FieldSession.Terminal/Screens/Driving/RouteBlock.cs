@@ -28,31 +28,47 @@ internal static class RouteBlock
         return
         [
             PageRow.Of(DrivingScreenWords.RouteOfRun(run), Ink.Quiet),
-            .. plan.Route.Skip(from - 1).Take(room).Select(segment => Row(run, segment, study.NextSegment?.Number == segment.Number, columns)),
+            .. plan
+                .Route.Skip(from - 1)
+                .Take(room)
+                .Select(segment => Row(run, segment, study.NextSegment?.Number == segment.Number, columns)),
             PageRow.Of(Columns.Cut(Order(study, plan), columns), Ink.Quiet),
             PageRow.Of(Columns.Cut(Waiting(study), columns)),
         ];
     }
 
-    private static PageRow Row(Run run, Segment segment, bool isNext, int columns) => PageRow
-        .Of($"{(isNext ? ">" : " ")}{segment.Number,3} ", Ink.Strong)
-        .And(Columns.Left(segment.Name, columns - MarkColumns - LevelColumns - 1) + " ", isNext ? Ink.Strong : Ink.Plain)
-        .And(Levels(run, segment.Number));
+    private static PageRow Row(Run run, Segment segment, bool isNext, int columns) =>
+        PageRow
+            .Of($"{(isNext ? ">" : " ")}{segment.Number, 3} ", Ink.Strong)
+            .And(Columns.Left(segment.Name, columns - MarkColumns - LevelColumns - 1) + " ", isNext ? Ink.Strong : Ink.Plain)
+            .And(Levels(run, segment.Number));
 
-    private static string Levels(Run run, int segment) => run.ReadingsOn(segment) switch
-    {
-        { Length: > 0 } readings => string.Join(' ', readings.TakeLast(1).Select(reading =>
-            $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}")),
-        _ when run.Passages.Any(passage => passage is Missed && passage.Segment == segment) => "missed",
-        _ => "",
-    };
+    private static string Levels(Run run, int segment) =>
+        run.ReadingsOn(segment) switch
+        {
+            { Length: > 0 } readings => string.Join(
+                ' ',
+                readings
+                    .TakeLast(1)
+                    .Select(reading => $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}")
+            ),
+            _ when run.Passages.Any(passage => passage is Missed && passage.Segment == segment) => "missed",
+            _ => "",
+        };
 
     // the codes of the places, the one that is driven or comes next in brackets
     private static string Order(Study study, Plan plan)
     {
         int now = study.RunOn?.Turn ?? study.NextTurn();
-        IEnumerable<string> codes = Enumerable.Range(0, study.RunsToDrive)
-            .Select(turn => (Turn: turn, Code: study.Fitting?.At(plan.Order[study.Steps?[turn] ?? turn])?.ToString() ?? $"{plan.Order[study.Steps?[turn] ?? turn]}"))
+        IEnumerable<string> codes = Enumerable
+            .Range(0, study.RunsToDrive)
+            .Select(turn =>
+                (
+                    Turn: turn,
+                    Code: study.Fitting?.At(plan.Order[study.Steps?[turn] ?? turn])?.ToString()
+                        ?? $"{plan.Order[study.Steps?[turn] ?? turn]}"
+                )
+            )
             .Select(place => place.Turn == now ? $"[{place.Code}]" : place.Code);
         return $"order {string.Join(' ', codes)}";
     }
@@ -87,17 +103,18 @@ internal static class StoredBlock
 
         ImmutableArray<string> letters = LargeText.Of(figures, columns - 14, LetterRows, form);
         int gap = letters.Max(Columns.Of) + 3;
-        return Enumerable.Range(0, LetterRows).Select(row => PageRow
-            .Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong)
-            .And(words[row]));
+        return Enumerable
+            .Range(0, LetterRows)
+            .Select(row => PageRow.Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong).And(words[row]));
     }
 
-    private static string Figures(Passage? last) => last switch
-    {
-        Reading reading => $"{reading.Levels}{(reading.Doubt is null ? "" : "?")}{(reading.Spoilt is null ? "" : "!")}",
-        Missed => "missed",
-        _ => "",
-    };
+    private static string Figures(Passage? last) =>
+        last switch
+        {
+            Reading reading => $"{reading.Levels}{(reading.Doubt is null ? "" : "?")}{(reading.Spoilt is null ? "" : "!")}",
+            Missed => "missed",
+            _ => "",
+        };
 
     private static IEnumerable<PageRow> Words(Passage? last, Study study)
     {
@@ -116,7 +133,10 @@ internal static class StoredBlock
     {
         string swapped = reading.Swapped ? DrivingScreenWords.AfterReadingTypedHighFirst : "";
         return reading.Spoilt is { } spoilt
-            ? PageRow.Of($"! spoilt: {spoilt.Cause.Word()}{(spoilt.Late ? " (late)" : "")}{(spoilt.Words is null ? "" : $", {spoilt.Words}")}{swapped}")
+            ? PageRow.Of(
+                $"! spoilt: {spoilt.Cause.Word()}{(spoilt.Late ? " (late)" : "")}"
+                    + $"{(spoilt.Words is null ? "" : $", {spoilt.Words}")}{swapped}"
+            )
             : PageRow.Of($"clean{swapped}");
     }
 }
@@ -128,9 +148,8 @@ internal static class NextBlock
     /// <param name="sight">The study, the keys for what to do at a stop, and how letters are written.</param>
     /// <param name="columns">Columns to fill.</param>
     /// <param name="letterRows">Rows that large letters may take.</param>
-    public static IEnumerable<PageRow> Rows(DriveSight sight, int columns, int letterRows) => sight.Study.NextSegment is { } segment
-        ? OnTheRoad(segment, sight, columns, letterRows)
-        : AtAStop(sight, columns, letterRows);
+    public static IEnumerable<PageRow> Rows(DriveSight sight, int columns, int letterRows) =>
+        sight.Study.NextSegment is { } segment ? OnTheRoad(segment, sight, columns, letterRows) : AtAStop(sight, columns, letterRows);
 
     private static IEnumerable<PageRow> OnTheRoad(Segment segment, DriveSight sight, int columns, int letterRows)
     {
@@ -138,23 +157,32 @@ internal static class NextBlock
         string mark = segment.StartMark is { } start ? $"   from {start}" : "";
         PageRow head = PageRow
             .Of($"NEXT {segment.Number} of {plan.Route.Count}   ", Ink.Quiet)
-            .And($"{segment.Kind.Word.ToUpperInvariant()}{(segment.Kind.IsImpact ? ", one peak" : "")}   {segment.Speed.In(plan.Units)}   {segment.Seconds:0} s", Ink.Strong);
-        return [head.And(Columns.Cut(mark, Math.Max(0, columns - head.Width))), .. Letters(segment.Name, columns, letterRows, sight.Letters)];
+            .And(
+                $"{segment.Kind.Word.ToUpperInvariant()}{(segment.Kind.IsImpact ? ", one peak" : "")}   "
+                    + $"{segment.Speed.In(plan.Units)}   {segment.Seconds:0} s",
+                Ink.Strong
+            );
+        return
+        [
+            head.And(Columns.Cut(mark, Math.Max(0, columns - head.Width))),
+            .. Letters(segment.Name, columns, letterRows, sight.Letters),
+        ];
     }
 
     private static IEnumerable<PageRow> AtAStop(DriveSight sight, int columns, int letterRows) =>
-    [
-        PageRow.Of("STOP   next:", Ink.Quiet),
-        .. Letters(WhatNext.Headline(sight.Study), columns, Math.Min(3, letterRows), sight.Letters),
-        .. WhatNext.Rows(sight.Study, sight.Keys, columns),
-    ];
+        [
+            PageRow.Of("STOP   next:", Ink.Quiet),
+            .. Letters(WhatNext.Headline(sight.Study), columns, Math.Min(3, letterRows), sight.Letters),
+            .. WhatNext.Rows(sight.Study, sight.Keys, columns),
+        ];
 
     // Always the same number of rows, so that nothing below jumps when a name is too long for large letters.
     private static IEnumerable<PageRow> Letters(string text, int columns, int rows, LetterForm form)
     {
         ImmutableArray<string> letters = LargeText.Of(text, columns, rows, form);
         int above = (rows - letters.Length) / 2;
-        return Enumerable.Repeat(PageRow.Blank, above)
+        return Enumerable
+            .Repeat(PageRow.Blank, above)
             .Concat(letters.Select(row => PageRow.Of(row, Ink.Strong)))
             .Concat(Enumerable.Repeat(PageRow.Blank, rows - letters.Length - above));
     }

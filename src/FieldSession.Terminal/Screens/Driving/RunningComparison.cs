@@ -50,12 +50,18 @@ internal static class RunningComparison
         }
 
         MeasuredDay day = StudyReadings.Of(study);
-        Comparison? comparison = day.Levels.Select(l => l.Code).Distinct().Count() > 1 ? compare(day, TermsOf(study, study.Asked ?? plan)) : null;
+        Comparison? comparison =
+            day.Levels.Select(l => l.Code).Distinct().Count() > 1 ? compare(day, TermsOf(study, study.Asked ?? plan)) : null;
         ILookup<(string, string), MeasuredLevel> clean = day.Levels.Where(l => !l.Spoilt).ToLookup(l => (l.Code, l.Segment));
         SpecCode[] codes = [.. study.Codes.OrderBy(code => code != study.ReferenceCode)];
-        return [.. plan.Route.Select(segment => open.Contains(segment.Number)
-            ? new SegmentRow(segment, [.. codes.Select(code => On(segment, code, clean, comparison))])
-            : new SegmentRow(segment, [], WhyCovered(study, plan)))];
+        return
+        [
+            .. plan.Route.Select(segment =>
+                open.Contains(segment.Number)
+                    ? new SegmentRow(segment, [.. codes.Select(code => On(segment, code, clean, comparison))])
+                    : new SegmentRow(segment, [], WhyCovered(study, plan))
+            ),
+        ];
     }
 
     /// <summary>A covered row for each segment of the route.</summary>
@@ -67,22 +73,27 @@ internal static class RunningComparison
     private static bool IsTooLargeOnTheMove(Study study) =>
         study.RunOn is not null && study.Runs.Sum(run => run.Passages.Count) > MostPassagesComparedOnTheMove;
 
-    private static string WhyCovered(Study study, Plan plan) => plan.CoveredUntilEvening
-        ? DrivingScreenWords.CoveredUntilEvening
-        : IsTooLargeOnTheMove(study) ? DrivingScreenWords.ComparedAtStop : DrivingScreenWords.CoveredUntilRead;
+    private static string WhyCovered(Study study, Plan plan) =>
+        plan.CoveredUntilEvening ? DrivingScreenWords.CoveredUntilEvening
+        : IsTooLargeOnTheMove(study) ? DrivingScreenWords.ComparedAtStop
+        : DrivingScreenWords.CoveredUntilRead;
 
-    private static ComparisonTerms TermsOf(Study study, Plan plan) => new(
-        study.ReferenceCode?.Digits, plan.MarginDb, plan.ImpactMarginDb, PlanComplete: study.OrderDriven);
+    private static ComparisonTerms TermsOf(Study study, Plan plan) =>
+        new(study.ReferenceCode?.Digits, plan.MarginDb, plan.ImpactMarginDb, PlanComplete: study.OrderDriven);
 
     private static CodeOnSegment On(
-        Segment segment, SpecCode code, ILookup<(string, string), MeasuredLevel> allClean, Comparison? comparison)
+        Segment segment,
+        SpecCode code,
+        ILookup<(string, string), MeasuredLevel> allClean,
+        Comparison? comparison
+    )
     {
         MeasuredLevel[] clean = [.. allClean[(code.Digits, segment.Name)]];
-        Estimate? difference = comparison?.Comparisons
-            .FirstOrDefault(c => c.Code == code.Digits)?
-            .Classes.Of(StudyReadings.ClassOf(segment))?
-            .Segments.FirstOrDefault(s => s.Segment == segment.Name)?
-            .Estimate;
+        Estimate? difference = comparison
+            ?.Comparisons.FirstOrDefault(c => c.Code == code.Digits)
+            ?.Classes.Of(StudyReadings.ClassOf(segment))
+            ?.Segments.FirstOrDefault(s => s.Segment == segment.Name)
+            ?.Estimate;
         return clean.Length == 0
             ? new CodeOnSegment(code, null, null, null)
             : new CodeOnSegment(code, clean.Min(l => l.LowDb), clean.Max(l => l.HighDb), difference);

@@ -32,18 +32,21 @@ internal sealed record ShiftPreview(int Run, Stretch Stretch, int By)
             PageRow.Of(DrivingScreenWords.ShiftAsked(this), Ink.Strong),
             PageRow.Blank,
             PageRow.Of($"{Columns.Left("     segment", NameColumns + 5)}{Columns.Left("now", LevelColumns)}then", Ink.Quiet),
-            .. study.Plan!.Route
-                .Where(segment => Stretch.Holds(segment.Number) || Stretch.Holds(segment.Number - By))
-                .Select(segment => PageRow
-                    .Of($"{segment.Number,4} {Columns.Left(segment.Name, NameColumns)}")
-                    .And(Columns.Left(Levels(run, segment.Number), LevelColumns))
-                    .And(Then(run, segment.Number), Ink.Strong)),
+            .. study
+                .Plan!.Route.Where(segment => Stretch.Holds(segment.Number) || Stretch.Holds(segment.Number - By))
+                .Select(segment =>
+                    PageRow
+                        .Of($"{segment.Number, 4} {Columns.Left(segment.Name, NameColumns)}")
+                        .And(Columns.Left(Levels(run, segment.Number), LevelColumns))
+                        .And(Then(run, segment.Number), Ink.Strong)
+                ),
         ];
     }
 
     private string Then(Run run, int segment) => Stretch.Holds(segment - By) ? Levels(run, segment - By) : DrivingScreenWords.NotRead;
 
-    private static string Levels(Run run, int segment) => run.ReadingsOn(segment) is { Length: > 0 } readings
-        ? string.Join(", ", readings.Select(reading => $"{reading.Levels}{(reading.Spoilt is null ? "" : " !")}"))
-        : DrivingScreenWords.NotRead;
+    private static string Levels(Run run, int segment) =>
+        run.ReadingsOn(segment) is { Length: > 0 } readings
+            ? string.Join(", ", readings.Select(reading => $"{reading.Levels}{(reading.Spoilt is null ? "" : " !")}"))
+            : DrivingScreenWords.NotRead;
 }

@@ -17,7 +17,9 @@ internal enum StopLetter
     Bounce,
 }
 
-/// <summary>Tells letters of a word from the stop's one-key acts, as the drive screen does: letters that come as fast as those of a word are one.</summary>
+/// <summary>
+/// Tells letters of a word from the stop's one-key acts, as the drive screen does: letters that come as fast as those of a word are one.
+/// </summary>
 /// <param name="desk">The keys, the clock and the study.</param>
 /// <param name="pen">The hand that writes.</param>
 internal sealed class StopLetters(Desk desk, Pen pen)

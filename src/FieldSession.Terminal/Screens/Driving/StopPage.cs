@@ -59,12 +59,13 @@ internal sealed class StopPage
     /// <summary>The row of the page on which the marked one begins; null: there is none.</summary>
     public int? MarkedRow { get; }
 
-    private int NameColumns => _columns switch
-    {
-        >= RoomForLongNames => 34,
-        >= RoomForKind => 22,
-        _ => 18,
-    };
+    private int NameColumns =>
+        _columns switch
+        {
+            >= RoomForLongNames => 34,
+            >= RoomForKind => 22,
+            _ => 18,
+        };
 
     private int WordsFrom => MarkColumns + NameColumns + LevelColumns + (_columns >= RoomForKind ? KindColumns : 0);
 
@@ -74,10 +75,16 @@ internal sealed class StopPage
         string car = run.Car is { } which ? $"  car {which}" : "";
         StopRow[] own = [.. _stops.Where(row => row.Run.Number == run.Number)];
         int asked = own.Count(row => row.IsOpenDoubt);
-        string counts = DrivingScreenWords.StopCounts(asked, own.Count(row => row.Reading?.Spoilt is not null), own.Count(row => row.Reading is null));
+        string counts = DrivingScreenWords.StopCounts(
+            asked,
+            own.Count(row => row.Reading?.Spoilt is not null),
+            own.Count(row => row.Reading is null)
+        );
         string title = DrivingScreenWords.RunAsTyped(run);
         string who = Columns.Of(title + driver + car + counts) + 1 < _columns ? driver + car : "";
-        return PageRow.Of(title, Ink.Strong).And(who, Ink.Quiet)
+        return PageRow
+            .Of(title, Ink.Strong)
+            .And(who, Ink.Quiet)
             .WithRight(PageRow.Of(counts, asked > 0 ? Ink.Strong : Ink.Plain), _columns);
     }
 
@@ -91,7 +98,7 @@ internal sealed class StopPage
     private IEnumerable<PageRow> Row(StopRow stop, bool isMarked)
     {
         PageRow row = PageRow
-            .Of($"{(isMarked ? ">" : " ")}{stop.Segment.Number,3} ", Ink.Strong)
+            .Of($"{(isMarked ? ">" : " ")}{stop.Segment.Number, 3} ", Ink.Strong)
             .And(Columns.Left(stop.Segment.Name, NameColumns - 1) + " ", isMarked ? Ink.Strong : Ink.Plain)
             .And(_columns >= RoomForKind ? Columns.Left(stop.Segment.Kind.Word, KindColumns) : "", Ink.Quiet)
             .And(Columns.Left(Levels(stop.Passage), LevelColumns), isMarked ? Ink.Strong : Ink.Plain);
@@ -103,12 +110,13 @@ internal sealed class StopPage
         }
     }
 
-    private static string Levels(Passage? passage) => passage switch
-    {
-        Reading reading => $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}",
-        Missed => "missed",
-        _ => DrivingScreenWords.NotRead,
-    };
+    private static string Levels(Passage? passage) =>
+        passage switch
+        {
+            Reading reading => $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}",
+            Missed => "missed",
+            _ => DrivingScreenWords.NotRead,
+        };
 
     private IEnumerable<string> Words(StopRow stop) =>
         TypedLater(stop.Passage).Concat(stop.Reading is { } reading ? OfReading(reading) : []).Concat(Notes(stop.Run, stop.Segment.Number));
@@ -117,13 +125,17 @@ internal sealed class StopPage
         passage?.Mark is { IsTypedLater: true } mark ? [DrivingScreenWords.TypedLater(Clock(mark))] : [];
 
     private static string? Flag(Spoiling? spoilt) =>
-        spoilt is null ? null : $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}";
+        spoilt is null
+            ? null
+            : $"! {spoilt.Cause.Word()}{(spoilt.Late ? ", flagged late" : "")}{(spoilt.Words is null ? "" : $": {spoilt.Words}")}";
 
     private static IEnumerable<string> OfReading(Reading reading)
     {
         string?[] words =
         [
-            reading.Doubt is not { } doubt ? null : reading.Confirmed ? DrivingScreenWords.ConfirmedAsTyped : $"? {doubt}",
+            reading.Doubt is not { } doubt ? null
+            : reading.Confirmed ? DrivingScreenWords.ConfirmedAsTyped
+            : $"? {doubt}",
             reading.CorrectedFrom is { } first ? $"corrected from {first}" : null,
             reading.FilledAtStop ? DrivingScreenWords.FilledAtStop : null,
             reading.Swapped ? DrivingScreenWords.TypedHighFirst : null,
@@ -133,13 +145,15 @@ internal sealed class StopPage
         return words.OfType<string>();
     }
 
-    private IEnumerable<string> Notes(Run run, int? segment) => _study.Notes
-        .Where(note => note.Run == run.Number && note.Segment == segment)
-        .Select(note => $"; {note.Words}{(note.Who is null ? "" : $" ({note.Who})")}");
+    private IEnumerable<string> Notes(Run run, int? segment) =>
+        _study
+            .Notes.Where(note => note.Run == run.Number && note.Segment == segment)
+            .Select(note => $"; {note.Words}{(note.Who is null ? "" : $" ({note.Who})")}");
 
-    private IEnumerable<PageRow> Beside(Run run) => Notes(run, null)
-        .SelectMany(words => Wrapped.Lines(words, _columns - MarkColumns))
-        .Select(line => PageRow.Of(new string(' ', MarkColumns)).And(line));
+    private IEnumerable<PageRow> Beside(Run run) =>
+        Notes(run, null)
+            .SelectMany(words => Wrapped.Lines(words, _columns - MarkColumns))
+            .Select(line => PageRow.Of(new string(' ', MarkColumns)).And(line));
 
     private IEnumerable<string> Conditions()
     {

@@ -23,9 +23,10 @@ internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
     /// Every row of a stop: the last run in route order, also what was skipped, missed or never read, then the doubtful readings of
     /// earlier runs that are still open.
     /// </summary>
-    public static ImmutableArray<StopRow> Of(Study study) => study is { Plan: { } plan, LastRun: { } run }
-        ? [.. plan.Route.SelectMany(segment => On(run, segment)), .. Earlier(study, plan, run)]
-        : [];
+    public static ImmutableArray<StopRow> Of(Study study) =>
+        study is { Plan: { } plan, LastRun: { } run }
+            ? [.. plan.Route.SelectMany(segment => On(run, segment)), .. Earlier(study, plan, run)]
+            : [];
 
     /// <summary>Place of the row that holds the newest passage, from 0; 0 where there is none.</summary>
     public static int Newest(ImmutableArray<StopRow> rows)
@@ -49,9 +50,11 @@ internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
         return shown.Length == 0 ? [new StopRow(run, segment, null)] : shown.Select(passage => new StopRow(run, segment, passage));
     }
 
-    private static IEnumerable<StopRow> Earlier(Study study, Plan plan, Run last) => OpenDoubts.In(study)
-        .Where(doubt => doubt.Run.Number != last.Number)
-        .Select(doubt => new StopRow(doubt.Run, plan.Route[doubt.Reading.Segment - 1], doubt.Reading));
+    private static IEnumerable<StopRow> Earlier(Study study, Plan plan, Run last) =>
+        OpenDoubts
+            .In(study)
+            .Where(doubt => doubt.Run.Number != last.Number)
+            .Select(doubt => new StopRow(doubt.Run, plan.Route[doubt.Reading.Segment - 1], doubt.Reading));
 }
 
 /// <summary>What a line typed on the stop screen means: figures, cause letters and notes are about the marked row.</summary>
@@ -81,7 +84,10 @@ internal static class StopLine
     }
 }
 
-/// <summary>How the recordings are, at a stop: of the last run in full, of all runs how many there are; what a meter's log doubts. Never a level, never a code.</summary>
+/// <summary>
+/// How the recordings are, at a stop: of the last run in full, of all runs how many there are; what a meter's log doubts. Never a level,
+/// never a code.
+/// </summary>
 internal static class StopRecordings
 {
     /// <summary>The lines; none where nothing was recorded or logged.</summary>

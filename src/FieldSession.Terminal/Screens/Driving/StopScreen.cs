@@ -8,7 +8,10 @@ using Terminal.Gui.Input;
 
 namespace FieldSession.Terminal.Screens.Driving;
 
-/// <summary>The stop: the last run read back in route order, repaired and filled, what is due asked, the next run started. Shut until the car is parked.</summary>
+/// <summary>
+/// The stop: the last run read back in route order, repaired and filled, what is due asked, the next run started. Shut until the car is
+/// parked.
+/// </summary>
 internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.Stop, desk, pen)
 {
     private const int MostHintRows = 6;
@@ -45,7 +48,12 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.S
 
         StopPage page = new(Study, Rows, _place, Desk, columns);
         ImmutableArray<PageRow> due = [.. WhatNext.DueRows(Study, Desk.Keys, columns).Take(MostDueRows)];
-        return new ParkedPage(page.Rows, Hint()) { HintRows = MostHintRows, Marked = page.MarkedRow, Above = due };
+        return new ParkedPage(page.Rows, Hint())
+        {
+            HintRows = MostHintRows,
+            Marked = page.MarkedRow,
+            Above = due,
+        };
     }
 
     /// <inheritdoc/>
@@ -147,7 +155,8 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.S
                 CompleteOrOffer();
                 return true;
             case KeyDeed.Recall:
-                Recall();
+                BeginLine(_unstored ?? "");
+                _unstored = null;
                 return true;
             default:
                 return false;
@@ -202,22 +211,15 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.S
         ToTop();
     }
 
-    private void Recall()
-    {
-        BeginLine(_unstored ?? "");
-        _unstored = null;
-    }
-
     private void CompleteOrOffer()
     {
-        if (BoxText.Length > 0)
-        {
-            BeginLine(WordsBegun.Completed(BoxText, Study));
-        }
-        else
+        if (BoxText.Length == 0)
         {
             OfferDue();
+            return;
         }
+
+        BeginLine(WordsBegun.Completed(BoxText, Study));
     }
 
     // Doubts are marked one after the other; what is typed is begun in the box.
@@ -263,11 +265,14 @@ internal sealed class StopScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName.S
     // What was refused, or what the disk would not take, is kept for one key that brings it back.
     private void Keep(Outcome outcome, string typed)
     {
-        bool isLost = !Told(outcome) && typed.Length > 0;
-        _unstored = isLost ? typed : outcome.IsWritten ? null : _unstored;
-        if (isLost)
+        if (!Told(outcome) && typed.Length > 0)
         {
+            _unstored = typed;
             Say($"{ShellWords.NotWritten(outcome)}; {DrivingScreenWords.BackspaceBringsLineBack}");
+        }
+        else if (outcome.IsWritten)
+        {
+            _unstored = null;
         }
     }
 

@@ -38,8 +38,11 @@ internal static class Typing
             begin--;
         }
 
-        return note.StartsWith(';') && begin > 1 && char.IsLetter(note[begin - 1])
-            && note.Length - begin >= FewestFiguresGlued && ReadingText.Parse(note[begin..])?.Entry is not null;
+        return note.StartsWith(';')
+            && begin > 1
+            && char.IsLetter(note[begin - 1])
+            && note.Length - begin >= FewestFiguresGlued
+            && ReadingText.Parse(note[begin..])?.Entry is not null;
     }
 
     private static TypedKey OnEmpty(char typed, TypingMoment moment)
@@ -55,16 +58,19 @@ internal static class Typing
         }
 
         KeyRow? act = ActOf(typed, moment);
-        return act is not null && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce ? Again(typed, moment) : OnEmpty(act, typed, moment);
+        return act is not null && moment.Burst.Repeats(typed) && moment.Since < Burst.Bounce
+            ? Again(typed, moment)
+            : OnEmpty(act, typed, moment);
     }
 
     // The first time it bounced; where it had already been taken twice, it is held down.
-    private static TypedKey Again(char typed, TypingMoment moment) => new(
-        moment.Burst.Lines.Length > 1 ? TypedKind.IsHeld : TypedKind.Nothing, DrivingScreenWords.KeyBounced(typed), $"{typed}");
+    private static TypedKey Again(char typed, TypingMoment moment) =>
+        new(moment.Burst.Lines.Length > 1 ? TypedKind.IsHeld : TypedKind.Nothing, DrivingScreenWords.KeyBounced(typed), $"{typed}");
 
-    private static TypedKey OnEmpty(KeyRow? act, char typed, TypingMoment moment) => act is not null && !BeginsWord(act, moment.Study)
-        ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
-        : OnEmptyWithoutAct(typed, moment);
+    private static TypedKey OnEmpty(KeyRow? act, char typed, TypingMoment moment) =>
+        act is not null && !BeginsWord(act, moment.Study)
+            ? new TypedKey(TypedKind.Writes, act.Line, $"{typed}")
+            : OnEmptyWithoutAct(typed, moment);
 
     private static KeyRow? ActOf(char typed, TypingMoment moment)
     {
@@ -76,7 +82,9 @@ internal static class Typing
     /// Whether a letter that acted begins a word with the next. At a stop words are typed as on standard input, and some of their first
     /// letters are acts. Nobody means road and then undo, or wind and then entry doubt, in any other way.
     /// </summary>
-    public static bool BeginsVerb(char typed, TypingMoment moment) => moment.Study.RunOn is null && moment.JustWritten.Length > 0
+    public static bool BeginsVerb(char typed, TypingMoment moment) =>
+        moment.Study.RunOn is null
+        && moment.JustWritten.Length > 0
         && VerbTable.All.Any(verb => verb.Word.StartsWith(moment.JustWritten + typed, StringComparison.OrdinalIgnoreCase));
 
     private static TypedKey OnEmptyWithoutAct(char typed, TypingMoment moment)
@@ -89,13 +97,20 @@ internal static class Typing
         return typed switch
         {
             '-' or '.' or ',' or ' ' => new TypedKey(TypedKind.Nothing),
-            _ when char.IsLetter(typed) && moment.Study.RunOn is not null => new TypedKey(TypedKind.Nothing, DrivingScreenWords.KeyDoesNothing(typed), $"{typed}"),
+            _ when char.IsLetter(typed) && moment.Study.RunOn is not null => new TypedKey(
+                TypedKind.Nothing,
+                DrivingScreenWords.KeyDoesNothing(typed),
+                $"{typed}"
+            ),
             _ => new TypedKey(TypedKind.Goes),
         };
     }
 
-    // At a stop a flag is no act before there is a reading, or once other acts came after it; nor is a key that only the road knows, where a word begins so.
-    private static bool BeginsWord(KeyRow act, Study study) => study.RunOn is null && act.ObjectionIn(study) is not null
+    // At a stop a flag is no act before there is a reading, or once other acts came after it; nor is a key that only the road knows, where
+    // a word begins so.
+    private static bool BeginsWord(KeyRow act, Study study) =>
+        study.RunOn is null
+        && act.ObjectionIn(study) is not null
         && (IsFlag(act.Line) || VerbTable.All.Any(verb => verb.Word.StartsWith(act.Line, StringComparison.Ordinal)));
 
     // A figure right behind ';' is a phrase or refused; after a while it is the next reading, and what was begun is left to itself.
@@ -110,7 +125,10 @@ internal static class Typing
         {
             (";", _) => new TypedKey(TypedKind.Writes, $";{typed}"),
             (_, { IsDraft: true }) when moment.Since >= Burst.Gap => new TypedKey(TypedKind.SetsAside, $"{typed}"),
-            (_, { IsDraft: false }) when moment.Since >= Burst.Later && !text.EndsWith(' ') => new TypedKey(TypedKind.StoresFirst, $"{typed}"),
+            (_, { IsDraft: false }) when moment.Since >= Burst.Later && !text.EndsWith(' ') => new TypedKey(
+                TypedKind.StoresFirst,
+                $"{typed}"
+            ),
             _ => new TypedKey(TypedKind.Goes),
         };
     }
@@ -128,9 +146,10 @@ internal static class Typing
         return flag.Length == 0 || IsFlag(flag) ? OnFlagged(figures, flag, typed, moment) : new TypedKey(TypedKind.Goes);
     }
 
-    private static TypedKey OnFlagged(string figures, string flag, char typed, TypingMoment moment) => char.IsLetter(typed) && moment.Burst.MakesWordWith(typed)
-        ? new TypedKey(TypedKind.Becomes, $"{figures} {moment.Burst.Keys}{typed}")
-        : OnFigures(figures, flag, typed, moment.Keys);
+    private static TypedKey OnFlagged(string figures, string flag, char typed, TypingMoment moment) =>
+        char.IsLetter(typed) && moment.Burst.MakesWordWith(typed)
+            ? new TypedKey(TypedKind.Becomes, $"{figures} {moment.Burst.Keys}{typed}")
+            : OnFigures(figures, flag, typed, moment.Keys);
 
     private static TypedKey OnFigures(string figures, string flag, char typed, KeyTable keys)
     {
@@ -156,8 +175,10 @@ internal static class Typing
     private static bool IsMoreThanBegun(string figures) => figures.Length > FiguresOfOneEnd && char.IsAsciiDigit(figures[^1]);
 
     // A reading as the segment asks for it: a peak on an impact, a range anywhere else.
-    private static bool IsWhole(string text, Study study) => study.NextSegment is { } segment
-        && EntryText.Parse(text, study).Entry is ReadingTaken reading && reading.Levels.IsSingle == segment.Kind.IsImpact;
+    private static bool IsWhole(string text, Study study) =>
+        study.NextSegment is { } segment
+        && EntryText.Parse(text, study).Entry is ReadingTaken reading
+        && reading.Levels.IsSingle == segment.Kind.IsImpact;
 
     private static bool IsFlag(string text) => text.Length == 1 && SpoiltCauses.FromLetter(text[0]) is not null;
 

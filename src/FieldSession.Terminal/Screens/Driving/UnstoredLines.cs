@@ -72,7 +72,12 @@ internal sealed record HeldLine(string Text, string Cure)
     /// <summary>The rows: three beside large figures, or two of plain words.</summary>
     public IEnumerable<PageRow> Rows(int columns, bool large, LetterForm form)
     {
-        PageRow[] words = [PageRow.Of(DrivingScreenWords.NotStored, Ink.Alarm), PageRow.Of(Columns.Cut(Cure, WordColumns), Ink.Strong), PageRow.Of(DrivingScreenWords.BackspaceBringsBack, Ink.Quiet)];
+        PageRow[] words =
+        [
+            PageRow.Of(DrivingScreenWords.NotStored, Ink.Alarm),
+            PageRow.Of(Columns.Cut(Cure, WordColumns), Ink.Strong),
+            PageRow.Of(DrivingScreenWords.BackspaceBringsBack, Ink.Quiet),
+        ];
         if (!large)
         {
             return [words[0].And($" {Columns.Cut(Text, columns / 2)}  ", Ink.Strong).And(words[1]), words[2]];
@@ -80,8 +85,8 @@ internal sealed record HeldLine(string Text, string Cure)
 
         ImmutableArray<string> letters = LargeText.Of(Text, columns - WordColumns - 3, LetterRows, form);
         int gap = letters.Max(Columns.Of) + 3;
-        return Enumerable.Range(0, LetterRows).Select(row => PageRow
-            .Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong)
-            .And(words[row]));
+        return Enumerable
+            .Range(0, LetterRows)
+            .Select(row => PageRow.Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong).And(words[row]));
     }
 }

@@ -14,20 +14,27 @@ internal static class WhatNext
     private const string BeginKey = "Tab";
 
     /// <summary>The headline: the run that comes, or that the order is driven.</summary>
-    public static string Headline(Study study) => study switch
-    {
-        { Plan: null } => "no plan",
-        { Opening: not null } => DrivingScreenWords.KeyIsOpen,
-        { DataFrozen: true } => "data frozen",
-        { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
-        { OrderDriven: true, Runs.Count: > 0 } => Aborts.CountIn(study) is > 0 and var aborted ? DrivingScreenWords.OrderDrivenWithAborted(aborted) : "order driven",
-        { IsOwnOrderDriven: true } => DrivingScreenWords.OwnOrderDriven,
-        _ => "not sealed",
-    };
+    public static string Headline(Study study) =>
+        study switch
+        {
+            { Plan: null } => "no plan",
+            { Opening: not null } => DrivingScreenWords.KeyIsOpen,
+            { DataFrozen: true } => "data frozen",
+            { CodeAsked: { } code } => $"run {study.Runs.Count + 1} on {code}",
+            { OrderDriven: true, Runs.Count: > 0 } => Aborts.CountIn(study) is > 0 and var aborted
+                ? DrivingScreenWords.OrderDrivenWithAborted(aborted)
+                : "order driven",
+            { IsOwnOrderDriven: true } => DrivingScreenWords.OwnOrderDriven,
+            _ => "not sealed",
+        };
 
     /// <summary>What to do, each thing on rows of its own.</summary>
     public static IEnumerable<PageRow> Rows(Study study, KeyTable keys, int columns) =>
-        Conflicts(study).Concat(DueNow(study, keys, Parking.Word)).Concat(Todo(study, keys)).Concat(ReadBack(study)).SelectMany(todo => Rows(todo, columns));
+        Conflicts(study)
+            .Concat(DueNow(study, keys, Parking.Word))
+            .Concat(Todo(study, keys))
+            .Concat(ReadBack(study))
+            .SelectMany(todo => Rows(todo, columns));
 
     /// <summary>What is due where a run is read back, each thing on rows of its own.</summary>
     public static IEnumerable<PageRow> DueRows(Study study, KeyTable keys, int columns) =>
@@ -71,11 +78,17 @@ internal static class WhatNext
 
         Objection[] blocking = [.. RunChecks.AgainstNextRun(study)];
         return blocking.Length > 0
-            ? [.. blocking.Select(objection => (":", $"{objection}")), .. Weak(study).Select(words => ("!", words)), .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : []]
+            ?
+            [
+                .. blocking.Select(objection => (":", $"{objection}")),
+                .. Weak(study).Select(words => ("!", words)),
+                .. study is { SessionOn: null, Runs.Count: > 0 } ? Missing(study) : [],
+            ]
             : Start(study);
     }
 
-    private static IEnumerable<(string Key, string Words)> Missing(Study study) => StillMissing.In(study).Append(NextDay.Line(study)).OfType<string>().Select(words => ("!", words));
+    private static IEnumerable<(string Key, string Words)> Missing(Study study) =>
+        StillMissing.In(study).Append(NextDay.Line(study)).OfType<string>().Select(words => ("!", words));
 
     // said before the first run; afterwards it is too late for another plan, and the report says it
     private static IEnumerable<string> Weak(Study study)
@@ -84,16 +97,16 @@ internal static class WhatNext
         return doubts.Length == 0 ? [] : [DrivingScreenWords.WeakPlan(doubts)];
     }
 
-    private static (string Key, string Words) Evening(Study study, KeyTable keys) => RunChecks.AgainstPredicting(study) is { } open
-        ? (":", DrivingScreenWords.PredictingStillBarred(open, keys))
-        : Due(study, keys);
+    private static (string Key, string Words) Evening(Study study, KeyTable keys) =>
+        RunChecks.AgainstPredicting(study) is { } open ? (":", DrivingScreenWords.PredictingStillBarred(open, keys)) : Due(study, keys);
 
     private static (string Key, string Words) Due(Study study, KeyTable keys)
     {
         string screen = NextStep.Screen(study);
-        return (keys.KeyTo(screen), screen == ScreenName.Review
-            ? DrivingScreenWords.BlindReviewIsDue
-            : DrivingScreenWords.EveningGoesOn(screen));
+        return (
+            keys.KeyTo(screen),
+            screen == ScreenName.Review ? DrivingScreenWords.BlindReviewIsDue : DrivingScreenWords.EveningGoesOn(screen)
+        );
     }
 
     private static IEnumerable<(string Key, string Words)> Start(Study study)
@@ -103,7 +116,11 @@ internal static class WhatNext
             yield return ("!", warning);
         }
 
-        if (study.SessionOn is { } session && study.LastRun?.Session != session.Number && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade)
+        if (
+            study.SessionOn is { } session
+            && study.LastRun?.Session != session.Number
+            && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade
+        )
         {
             yield return (":", DrivingScreenWords.ChecksNotMade(unmade));
         }
@@ -120,20 +137,26 @@ internal static class WhatNext
     private static IEnumerable<string> OfBrackets(Study study) =>
         BracketCheck.Of(study).TakeLast(1).SelectMany(check => check.Warnings(study.Plan!.Limits));
 
-    private static IEnumerable<(string Key, string Words)> ReadBack(Study study) => study is { DataFrozen: false, LastRun: { } run }
-        ? [(Parking.Word, DrivingScreenWords.ParkedReadsRunBack(run))]
-        : [];
+    private static IEnumerable<(string Key, string Words)> ReadBack(Study study) =>
+        study is { DataFrozen: false, LastRun: { } run } ? [(Parking.Word, DrivingScreenWords.ParkedReadsRunBack(run))] : [];
 
     private static IEnumerable<(string Key, string Words)> Conflicts(Study study) =>
         ConflictWords.FirstOpen(study) is { } open ? [("!", open)] : [];
 
     // the calibrator is told with what rules out the next step
-    private static IEnumerable<(string Key, string Words)> DueNow(Study study, KeyTable keys, string doubtsKey) => DueAtStop.In(study)
-        .Where(due => due.Kind != DueKind.Calibration)
-        .Select(due => (due switch
-        {
-            { Kind: DueKind.Doubts } => doubtsKey,
-            { IsOnRateScreen: true } => keys.KeyTo(ScreenName.Rate),
-            _ => BeginKey,
-        }, due.Words));
+    private static IEnumerable<(string Key, string Words)> DueNow(Study study, KeyTable keys, string doubtsKey) =>
+        DueAtStop
+            .In(study)
+            .Where(due => due.Kind != DueKind.Calibration)
+            .Select(due =>
+                (
+                    due switch
+                    {
+                        { Kind: DueKind.Doubts } => doubtsKey,
+                        { IsOnRateScreen: true } => keys.KeyTo(ScreenName.Rate),
+                        _ => BeginKey,
+                    },
+                    due.Words
+                )
+            );
 }

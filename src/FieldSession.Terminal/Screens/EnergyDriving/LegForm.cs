@@ -66,9 +66,7 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
 
         LegField taken = Asked with { Value = kept };
         string? wrong = kept.Length == 0 ? null : WrongWith(taken, units);
-        return wrong is null
-            ? (new LegForm(Fields.SetItem(At, taken), Math.Min(At + 1, Fields.Length - 1)), null)
-            : (this, wrong);
+        return wrong is null ? (new LegForm(Fields.SetItem(At, taken), Math.Min(At + 1, Fields.Length - 1)), null) : (this, wrong);
     }
 
     /// <summary>The form at the field before.</summary>
@@ -77,7 +75,9 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
     private static string? WrongWith(LegField field, UnitSystem units)
     {
         string[] halves = Typed(field).Split('=', 2);
-        return LegParts.Named(halves[0]) is { } part ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong : LegsScreenWords.NoAmount(field.Value);
+        return LegParts.Named(halves[0]) is { } part
+            ? LegParts.With(LegDraft.Empty, part, halves[1], units).Wrong
+            : LegsScreenWords.NoAmount(field.Value);
     }
 
     // 38.0 is kWh, 80-31 a state of charge, 13.2l and 3.5gal fuel.
@@ -95,9 +95,8 @@ internal sealed record LegForm(ImmutableArray<LegField> Fields, int At)
             : $"{(unit.Length > 0 ? unit : "kwh")}={value[..^unit.Length]}";
     }
 
-    private static string EnergyWords(Study study) => study.Plan?.Energy.Usable is null
-        ? LegsScreenWords.EnergyFieldWithoutCharge
-        : LegsScreenWords.EnergyField;
+    private static string EnergyWords(Study study) =>
+        study.Plan?.Energy.Usable is null ? LegsScreenWords.EnergyFieldWithoutCharge : LegsScreenWords.EnergyField;
 
     private static string Degrees(bool imperial) => imperial ? "degF" : "degC";
 }
@@ -136,7 +135,9 @@ internal sealed record NextLeg(string Day, string Car, string Code, string Drive
     {
         int day = study.Legs.Count == 0 ? 1 : study.Legs[^1].Figures.Day + (DateOf(study.Legs[^1]) < today ? 1 : 0);
         ImmutableArray<string> cars = CarsOf(study, day);
-        string car = cars.IsEmpty ? "" : cars.MinBy(c => study.Legs.Count(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, c)))!;
+        string car = cars.IsEmpty
+            ? ""
+            : cars.MinBy(c => study.Legs.Count(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, c)))!;
         EnergyLeg? last = study.Legs.LastOrDefault(leg => CrewMember.SamePerson(leg.Figures.Car, car));
         SpecCode? code = Planned(study, day, car) ?? (last?.Figures.Day == day ? last.Figures.Code : null);
         return new NextLeg(day.ToString(CultureInfo.InvariantCulture), car, code?.Digits ?? "", last?.Figures.Driver ?? "");
@@ -144,9 +145,10 @@ internal sealed record NextLeg(string Day, string Car, string Code, string Drive
 
     private static DateOnly DateOf(EnergyLeg leg) => DateOnly.FromDateTime(leg.Mark.At.UtcDateTime);
 
-    private static ImmutableArray<string> CarsOf(Study study, int day) => study.Plan?.Energy.Day(day) is { } planned
-        ? [.. planned.Fits.Select(fit => fit.Car)]
-        : [.. study.Legs.Select(leg => leg.Figures.Car).Distinct(StringComparer.OrdinalIgnoreCase)];
+    private static ImmutableArray<string> CarsOf(Study study, int day) =>
+        study.Plan?.Energy.Day(day) is { } planned
+            ? [.. planned.Fits.Select(fit => fit.Car)]
+            : [.. study.Legs.Select(leg => leg.Figures.Car).Distinct(StringComparer.OrdinalIgnoreCase)];
 
     private static SpecCode? Planned(Study study, int day, string car) =>
         study.Plan?.Energy.Day(day)?.On(car) is { } place ? study.Fitting?.At(place) : null;

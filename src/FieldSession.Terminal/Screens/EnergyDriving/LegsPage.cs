@@ -33,7 +33,9 @@ internal static class LegsPage
     {
         ImmutableArray<PageRow> top =
         [
-            PageRow.Of($" LEG {sight.Study.Legs.Count + 1}", Ink.Strong).WithRight(PageRow.Of(LegsScreenWords.AtStopOnly, Ink.Quiet), columns),
+            PageRow
+                .Of($" LEG {sight.Study.Legs.Count + 1}", Ink.Strong)
+                .WithRight(PageRow.Of(LegsScreenWords.AtStopOnly, Ink.Quiet), columns),
             PageRow.Of($" {sight.Form.Asked.Words}{Suggested(sight.Form.Asked)}", Ink.Quiet),
             PageRow.Of(Columns.Right($"{sight.Form.Asked.Part} >", PromptColumns), Ink.Strong),
             .. Message(sight, columns),
@@ -54,11 +56,24 @@ internal static class LegsPage
         return [.. lines.Select(line => PageRow.Of($" {line} ", ink)), .. Enumerable.Repeat(PageRow.Blank, 2 - lines.Length)];
     }
 
-    private static IEnumerable<PageRow> FormRows(LegForm form, int columns) => form.Fields.Index()
-        .Chunk(Math.Max(1, (columns - 1) / CellColumns))
-        .Select(cells => cells.Aggregate(PageRow.Of(" "), (row, cell) => row.And(
-            Columns.Left($"{(cell.Index == form.At ? ">" : " ")}{cell.Item.Part} {(cell.Item.Value.Length > 0 ? cell.Item.Value : "-")}", CellColumns),
-            cell.Index == form.At ? Ink.Strong : Ink.Plain)));
+    private static IEnumerable<PageRow> FormRows(LegForm form, int columns) =>
+        form
+            .Fields.Index()
+            .Chunk(Math.Max(1, (columns - 1) / CellColumns))
+            .Select(cells =>
+                cells.Aggregate(
+                    PageRow.Of(" "),
+                    (row, cell) =>
+                        row.And(
+                            Columns.Left(
+                                $"{(cell.Index == form.At ? ">" : " ")}{cell.Item.Part} "
+                                    + $"{(cell.Item.Value.Length > 0 ? cell.Item.Value : "-")}",
+                                CellColumns
+                            ),
+                            cell.Index == form.At ? Ink.Strong : Ink.Plain
+                        )
+                )
+            );
 
     private static IEnumerable<PageRow> DayRows(Study study, int most)
     {
@@ -73,14 +88,18 @@ internal static class LegsPage
         return
         [
             PageRow.Of($" day  {string.Concat(cars.Select(car => Columns.Left($"car {car}", CellColumns)))}", Ink.Quiet),
-            .. Enumerable.Range(from, Math.Max(0, Math.Min(most - 1, last - from + 1)))
-                .Select(day => PageRow.Of($" {day,3}  {string.Concat(cars.Select(car => Columns.Left(Cell(study, day, car), CellColumns)))}")),
+            .. Enumerable
+                .Range(from, Math.Max(0, Math.Min(most - 1, last - from + 1)))
+                .Select(day =>
+                    PageRow.Of($" {day, 3}  {string.Concat(cars.Select(car => Columns.Left(Cell(study, day, car), CellColumns)))}")
+                ),
         ];
     }
 
-    private static IEnumerable<string> CarsOf(Study study) => (study.Plan?.Energy.Days.SelectMany(day => day.Fits).Select(fit => fit.Car) ?? [])
-        .Concat(study.Legs.Select(leg => leg.Figures.Car))
-        .Distinct(StringComparer.OrdinalIgnoreCase);
+    private static IEnumerable<string> CarsOf(Study study) =>
+        (study.Plan?.Energy.Days.SelectMany(day => day.Fits).Select(fit => fit.Car) ?? [])
+            .Concat(study.Legs.Select(leg => leg.Figures.Car))
+            .Distinct(StringComparer.OrdinalIgnoreCase);
 
     private static string Cell(Study study, int day, string car)
     {
@@ -109,7 +128,11 @@ internal static class LegsPage
     {
         LegFigures figures = leg.Figures;
         string spoilt = leg.Spoilt is { } flag ? $"  ! {flag.Cause.Word()}{(flag.Late ? ", late" : "")}" : "";
-        return PageRow.Of($" {leg.Number,3}  day {figures.Day}  {figures.Car} {figures.Code}  {figures.Distance.OnTheRoadIn(units)}  {figures.Energy}  {figures.Consumption.In(units)}{spoilt}")
+        return PageRow
+            .Of(
+                $" {leg.Number, 3}  day {figures.Day}  {figures.Car} {figures.Code}  {figures.Distance.OnTheRoadIn(units)}  "
+                    + $"{figures.Energy}  {figures.Consumption.In(units)}{spoilt}"
+            )
             .And(leg.Doubt is { } doubt ? $"  ? {doubt}" : "", Ink.Alarm);
     }
 }

@@ -24,7 +24,13 @@ internal sealed class LegsScreen : TypingScreen
         _pen = pen;
         _formOf = Study;
         _form = FormNow();
-        _box = new TypingBox { Pressed = OnNamed, Y = LegsPage.BoxRow, X = LegsPage.BoxColumn, Width = Dim.Fill(1) };
+        _box = new TypingBox
+        {
+            Pressed = OnNamed,
+            Y = LegsPage.BoxRow,
+            X = LegsPage.BoxColumn,
+            Width = Dim.Fill(1),
+        };
         Lay(_box);
     }
 
@@ -45,7 +51,8 @@ internal sealed class LegsScreen : TypingScreen
     private LegForm FormNow() => LegForm.For(Study, DateOnly.FromDateTime(Desk.Clock.GetUtcNow().UtcDateTime));
 
     /// <inheritdoc/>
-    protected override void Draw() => Paper.Show(LegsPage.Of(new LegsSight(Study, _form, _message, _isAlarm), Frame.Width, Frame.Height), Palette);
+    protected override void Draw() =>
+        Paper.Show(LegsPage.Of(new LegsSight(Study, _form, _message, _isAlarm), Frame.Width, Frame.Height), Palette);
 
     private bool OnNamed(Key key)
     {
@@ -104,7 +111,8 @@ internal sealed class LegsScreen : TypingScreen
     }
 
     // Whole entry lines can be typed here as well: a leg at once, a flag on one, a note, undo.
-    private static bool IsLine(string typed) => Typed.Words(typed) is [var first, ..] && (Typed.Is(first, "leg") || Typed.Is(typed, "u") || first[0] == ';');
+    private static bool IsLine(string typed) =>
+        Typed.Words(typed) is [var first, ..] && (Typed.Is(first, "leg") || Typed.Is(typed, "u") || first[0] == ';');
 
     private void Write(string line)
     {

@@ -20,8 +20,7 @@ internal sealed record OrdersSight(ImmutableArray<OrderSight> Orders, int Chosen
 internal static class OrdersPage
 {
     /// <summary>What to do here, and what the figures rest on.</summary>
-    public static string Advice(string restsOn) =>
-        PlanScreenWords.HowToTakeAnOrder(restsOn);
+    public static string Advice(string restsOn) => PlanScreenWords.HowToTakeAnOrder(restsOn);
 
     private const int NumberColumns = 6;
     private const int FigureColumns = 38;
@@ -38,7 +37,9 @@ internal static class OrdersPage
         int below = road.Length == 0 ? FewestDetails : road.Length + details.Length;
         int listed = Math.Clamp(rows - below - 2, 3, sight.Orders.Length);
         int first = Math.Clamp(sight.Chosen - (listed / 2), 0, sight.Orders.Length - listed);
-        string head = $"  {Columns.Left("", NumberColumns)}{Columns.Left("order", OrderColumns(width))}{Columns.Right("runs", 5)}{Columns.Right("takes", 13)}{Columns.Right("shows dB", 10)}  drift";
+        string head =
+            $"  {Columns.Left("", NumberColumns)}{Columns.Left("order", OrderColumns(width))}{Columns.Right("runs", 5)}"
+            + $"{Columns.Right("takes", 13)}{Columns.Right("shows dB", 10)}  drift";
         return
         [
             PageRow.Of(head, Ink.Quiet).Fit(width),
@@ -52,15 +53,17 @@ internal static class OrdersPage
     private static IEnumerable<(string What, string Words)> Details(OrderSight order) =>
         OrderWords.Details(order).Where(detail => detail.Words.Length > 0);
 
-    private static IEnumerable<PageRow> Detail((string What, string Words) detail, int width) => Wrapped
-        .Lines(detail.Words, width - DetailColumns - 2)
-        .Select((line, at) => PageRow.Of($"  {Columns.Left(at == 0 ? detail.What : "", DetailColumns)}", Ink.Quiet).And(line));
+    private static IEnumerable<PageRow> Detail((string What, string Words) detail, int width) =>
+        Wrapped
+            .Lines(detail.Words, width - DetailColumns - 2)
+            .Select((line, at) => PageRow.Of($"  {Columns.Left(at == 0 ? detail.What : "", DetailColumns)}", Ink.Quiet).And(line));
 
     private static PageRow Row(OrdersSight sight, int number, int width)
     {
         OrderSight order = sight.Orders[number];
         bool isHere = number == sight.Chosen;
-        return PageRow.Of($"{(isHere ? ">" : " ")} ")
+        return PageRow
+            .Of($"{(isHere ? ">" : " ")} ")
             .And(Columns.Left(NameOf(number), NumberColumns), Ink.Quiet)
             .And(Columns.Left(string.Join(' ', order.Order), OrderColumns(width)), isHere ? Ink.Strong : Ink.Plain)
             .And(Columns.Right($"{order.Order.Count}", 5))
@@ -78,7 +81,9 @@ internal static class OrdersPage
     private static string Smallest(OrderSight order)
     {
         IReadOnlyList<OrderSize> places = order.Steady.Count > 0 ? order.Steady : order.Impact;
-        return places.Count == 0 || places.Any(place => place.SmallestDb is null) ? "nothing" : Figures.FineDb(places.Max(place => place.SmallestDb));
+        return places.Count == 0 || places.Any(place => place.SmallestDb is null)
+            ? "nothing"
+            : Figures.FineDb(places.Max(place => place.SmallestDb));
     }
 }
 
@@ -92,7 +97,8 @@ internal static class PlanScreenWords
     public const string NotWrittenYet = "the plan is not written: Ctrl+S writes it; the same key again leaves without";
     public const string NothingToFix = "nothing is left to fix";
 
-    public static string HowToTakeAnOrder(string restsOn) => $"type a number to take that order, or '3 Ro, Tam' to share the wheel; Esc leaves. {restsOn}; shown in 4 of 5 such days";
+    public static string HowToTakeAnOrder(string restsOn) =>
+        $"type a number to take that order, or '3 Ro, Tam' to share the wheel; Esc leaves. {restsOn}; shown in 4 of 5 such days";
 
     public static string WarningsToLookAt(int warnings) => $"{warnings} to look at";
 

@@ -3,7 +3,9 @@ using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Planning;
 
-/// <summary>The plan screen in words: the cell that is edited and what is said of it on top, below it the whole sheet around the cursor.</summary>
+/// <summary>
+/// The plan screen in words: the cell that is edited and what is said of it on top, below it the whole sheet around the cursor.
+/// </summary>
 internal static class PlanPage
 {
     /// <summary>Rows above the sheet: the cell's name, the box, what is said of it.</summary>
@@ -15,14 +17,36 @@ internal static class PlanPage
 
     /// <summary>The page in so many columns and rows.</summary>
     public static PlanPageWords Of(PlanSight sight, int columns, int rows) =>
-        Framed(sight.Label, StateOf(sight.Sheet), Said(sight, columns - 4), Table(sight, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
+        Framed(
+            sight.Label,
+            StateOf(sight.Sheet),
+            Said(sight, columns - 4),
+            Table(sight, Width(columns), Math.Max(1, rows - TopRows)),
+            columns,
+            rows
+        );
 
     /// <summary>The page on the orders to choose from.</summary>
-    public static PlanPageWords Of(OrdersSight orders, int columns, int rows) => Framed(
-        PlanScreenWords.ChooseAnOrder, "", Wrapped.Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4).Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
-        OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)), columns, rows);
+    public static PlanPageWords Of(OrdersSight orders, int columns, int rows) =>
+        Framed(
+            PlanScreenWords.ChooseAnOrder,
+            "",
+            Wrapped
+                .Lines(orders.Message ?? OrdersPage.Advice(orders.RestsOn), columns - 4)
+                .Select(line => PageRow.Of($" {line}", orders.Message is null ? Ink.Quiet : Ink.Alarm)),
+            OrdersPage.Of(orders, Width(columns), Math.Max(1, rows - TopRows)),
+            columns,
+            rows
+        );
 
-    private static PlanPageWords Framed(string label, string state, IEnumerable<PageRow> said, IEnumerable<PageRow> below, int columns, int rows)
+    private static PlanPageWords Framed(
+        string label,
+        string state,
+        IEnumerable<PageRow> said,
+        IEnumerable<PageRow> below,
+        int columns,
+        int rows
+    )
     {
         int width = Width(columns);
         PageRow[] told = [.. said.Take(SaidRows)];
@@ -30,11 +54,15 @@ internal static class PlanPage
         [
             PageRow.Of(Columns.Cut(label, width - Columns.Of(state) - 2), Ink.Strong).WithRight(PageRow.Of(state, Ink.Quiet), width),
             PageRow.Of(Prompt, Ink.Strong),
-            .. told, .. Enumerable.Repeat(PageRow.Blank, SaidRows - told.Length),
+            .. told,
+            .. Enumerable.Repeat(PageRow.Blank, SaidRows - told.Length),
             PageRow.Blank,
             .. below,
         ];
-        return new PlanPageWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], (1, Prompt.Length + 1, Math.Max(4, width - Prompt.Length)));
+        return new PlanPageWords(
+            [.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))],
+            (1, Prompt.Length + 1, Math.Max(4, width - Prompt.Length))
+        );
     }
 
     private static int Width(int columns) => Math.Max(10, columns - 2);
@@ -66,7 +94,12 @@ internal static class PlanPage
 
         return sight.Sheet.Remarks.FirstOrDefault(remark => remark.Row == sight.Row) is { } here
             ? Told(here, "", width)
-            : [.. Wrapped.Lines(sight.Hint, width).Select(line => PageRow.Of($"  {line}", Ink.Quiet)), .. Whole(sight, width), .. Cut(sight, width)];
+            :
+            [
+                .. Wrapped.Lines(sight.Hint, width).Select(line => PageRow.Of($"  {line}", Ink.Quiet)),
+                .. Whole(sight, width),
+                .. Cut(sight, width),
+            ];
     }
 
     // a text that is longer than its cell is read here
@@ -78,16 +111,21 @@ internal static class PlanPage
             SheetPart.Segment => PlanRoute.WidthOf(sight.Column),
             _ => 0,
         };
-        return cell > 0 && Columns.Of(sight.Text) > cell ? Wrapped.Lines($"= {sight.Text}", width).Select(line => PageRow.Of($"  {line}")) : [];
+        return cell > 0 && Columns.Of(sight.Text) > cell
+            ? Wrapped.Lines($"= {sight.Text}", width).Select(line => PageRow.Of($"  {line}"))
+            : [];
     }
 
     // what is wrong with the whole has no row to be at
     private static IEnumerable<PageRow> Whole(PlanSight sight, int width) =>
         sight.Sheet.Remarks.FirstOrDefault(remark => remark is { Row: null, IsProblem: true }) is { } whole ? Told(whole, "", width) : [];
 
-    private static IEnumerable<PageRow> Told(PlanRemark remark, string before, int width) => Wrapped
-        .Lines(before + remark.Words, width)
-        .Select((line, i) => PageRow.Of($"{(i > 0 ? " " : remark.IsProblem ? "!" : "?")} {line}", remark.IsProblem ? Ink.Alarm : Ink.Plain));
+    private static IEnumerable<PageRow> Told(PlanRemark remark, string before, int width) =>
+        Wrapped
+            .Lines(before + remark.Words, width)
+            .Select(
+                (line, i) => PageRow.Of($"{(i > 0 ? " " : remark.IsProblem ? "!" : "?")} {line}", remark.IsProblem ? Ink.Alarm : Ink.Plain)
+            );
 
     private static IEnumerable<PageRow> Table(PlanSight sight, int width, int rows)
     {
@@ -95,8 +133,16 @@ internal static class PlanPage
         List<(int Row, PageRow Words)> all = [.. Enumerable.Range(0, sheet.FirstSegment).Select(row => (row, Field(sight, row, width)))];
         all.Add((-1, PageRow.Blank));
         all.Add((-1, PageRow.Of("  ").And(PlanRoute.Head(sight, width))));
-        all.AddRange(Enumerable.Range(0, sheet.Segments.Count)
-            .Select(segment => (sheet.FirstSegment + segment, PageRow.Of(Mark(sight, sheet.FirstSegment + segment)).And(PlanRoute.Row(sight, segment, width)))));
+        all.AddRange(
+            Enumerable
+                .Range(0, sheet.Segments.Count)
+                .Select(segment =>
+                    (
+                        sheet.FirstSegment + segment,
+                        PageRow.Of(Mark(sight, sheet.FirstSegment + segment)).And(PlanRoute.Row(sight, segment, width))
+                    )
+                )
+        );
         if (sheet.Segments.Count == 0)
         {
             all.Add((-1, PageRow.Of(PlanScreenWords.NoSegmentYet, Ink.Quiet)));
@@ -104,8 +150,16 @@ internal static class PlanPage
 
         all.Add((-1, PageRow.Blank));
         all.Add((-1, PlanLimitRows.Head(width)));
-        all.AddRange(Enumerable.Range(0, sheet.Limits.Length)
-            .Select(limit => (sheet.FirstLimit + limit, PageRow.Of(Mark(sight, sheet.FirstLimit + limit)).And(PlanLimitRows.Row(sight, limit, width)))));
+        all.AddRange(
+            Enumerable
+                .Range(0, sheet.Limits.Length)
+                .Select(limit =>
+                    (
+                        sheet.FirstLimit + limit,
+                        PageRow.Of(Mark(sight, sheet.FirstLimit + limit)).And(PlanLimitRows.Row(sight, limit, width))
+                    )
+                )
+        );
         int cursor = all.FindIndex(line => line.Row == sight.Row);
         int first = Math.Clamp(cursor - (rows / 2), 0, Math.Max(0, all.Count - rows));
         return all.Skip(first).Take(rows).Select(line => line.Words);
@@ -114,14 +168,19 @@ internal static class PlanPage
     private static PageRow Field(PlanSight sight, int row, int width)
     {
         SheetField field = sight.Sheet.Fields[row];
-        return PageRow.Of(Mark(sight, row)).And(Columns.Left(field.Label, LabelColumns), Ink.Quiet)
+        return PageRow
+            .Of(Mark(sight, row))
+            .And(Columns.Left(field.Label, LabelColumns), Ink.Quiet)
             .And(Columns.Cut(field.Text, width - LabelColumns - 2), row == sight.Row ? Ink.Strong : Ink.Plain);
     }
 
     private static string Mark(PlanSight sight, int row)
     {
         PlanRemark? remark = sight.Sheet.Remarks.FirstOrDefault(one => one.Row == row);
-        string said = remark is null ? " " : remark.IsProblem ? "!" : "?";
+        string said =
+            remark is null ? " "
+            : remark.IsProblem ? "!"
+            : "?";
         return $"{(row == sight.Row ? ">" : " ")}{said}";
     }
 }
@@ -135,17 +194,26 @@ internal static class PlanLimitRows
     private const int FewestReasonColumns = 14;
 
     /// <summary>The heads of the columns.</summary>
-    public static PageRow Head(int width) => PageRow.Of(
-        $"  {Columns.Left("limit of a check", LabelColumns(width))}{Columns.Right("default", NumberColumns)}  {Columns.Left("here", NumberColumns)} reason", Ink.Quiet).Fit(width);
+    public static PageRow Head(int width) =>
+        PageRow
+            .Of(
+                $"  {Columns.Left("limit of a check", LabelColumns(width))}{Columns.Right("default", NumberColumns)}  "
+                    + $"{Columns.Left("here", NumberColumns)} reason",
+                Ink.Quiet
+            )
+            .Fit(width);
 
     /// <summary>One limit.</summary>
     public static PageRow Row(PlanSight sight, int limit, int width)
     {
         SheetLimit one = sight.Sheet.Limits[limit];
         bool isHere = sight.Row == sight.Sheet.FirstLimit + limit;
-        return PageRow.Of(Columns.Left(one.Label, LabelColumns(width)), Ink.Quiet)
-            .And(Columns.Right(one.Default, NumberColumns)).And("  ")
-            .And(Cell(one.Value, NumberColumns, isHere && sight.Column == 0)).And(" ")
+        return PageRow
+            .Of(Columns.Left(one.Label, LabelColumns(width)), Ink.Quiet)
+            .And(Columns.Right(one.Default, NumberColumns))
+            .And("  ")
+            .And(Cell(one.Value, NumberColumns, isHere && sight.Column == 0))
+            .And(" ")
             .And(Cell(one.Reason, width - LabelColumns(width) - (2 * NumberColumns) - 5, isHere && sight.Column == 1))
             .Fit(width - 2);
     }

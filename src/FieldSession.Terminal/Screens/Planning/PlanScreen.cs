@@ -38,7 +38,9 @@ internal sealed class PlanScreen : TypingScreen
             return;
         }
 
-        PlanPageWords words = _orders is { } orders ? PlanPage.Of(orders, Frame.Width, Frame.Height) : PlanPage.Of(sight, Frame.Width, Frame.Height);
+        PlanPageWords words = _orders is { } orders
+            ? PlanPage.Of(orders, Frame.Width, Frame.Height)
+            : PlanPage.Of(sight, Frame.Width, Frame.Height);
         Paper.Show(words.Rows, Palette);
         (_box.Y, _box.X, _box.Width) = words.Box;
     }
@@ -79,7 +81,8 @@ internal sealed class PlanScreen : TypingScreen
     // what is not written would be lost: the key has to be pressed twice
     private bool IsLeaving(Key key)
     {
-        bool isFirst = !_isWarned && Plan is { Sheet.IsChanged: true } && Desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Leave && row.Has(key));
+        bool isFirst =
+            !_isWarned && Plan is { Sheet.IsChanged: true } && Desk.Keys.Rows.Any(row => row.Deed == KeyDeed.Leave && row.Has(key));
         _isWarned = isFirst;
         if (isFirst)
         {
@@ -216,15 +219,27 @@ internal sealed class PlanScreen : TypingScreen
         _row = way == "part" ? NextPart(sheet) : Stepped(_row, way, page, sheet.Rows);
         int last = sheet.CellsOf(_row) - 1;
         bool isNewLine = way is "part" or "home" or "end" || (way == "down" && before == last);
-        _column = isNewLine ? 0 : Math.Clamp(before + (way == "right" ? 1 : way == "left" ? -1 : 0), 0, last);
+        _column = isNewLine
+            ? 0
+            : Math.Clamp(
+                before
+                    + (
+                        way == "right" ? 1
+                        : way == "left" ? -1
+                        : 0
+                    ),
+                0,
+                last
+            );
     }
 
-    private int NextPart(PlanSheet sheet) => sheet.PartOf(_row) switch
-    {
-        SheetPart.Field => sheet.FirstSegment,
-        SheetPart.Segment => sheet.FirstLimit,
-        _ => 0,
-    };
+    private int NextPart(PlanSheet sheet) =>
+        sheet.PartOf(_row) switch
+        {
+            SheetPart.Field => sheet.FirstSegment,
+            SheetPart.Segment => sheet.FirstLimit,
+            _ => 0,
+        };
 
     private static int Stepped(int at, string way, int page, int rows)
     {

@@ -22,28 +22,31 @@ internal sealed record PlanSight(PlanSheet Sheet, int Row, int Column, string? M
     public int Segment => Row - Sheet.FirstSegment;
 
     /// <summary>What the cursor's cell is called.</summary>
-    public string Label => Part switch
-    {
-        SheetPart.Segment => $"segment {Segment + 1}, {Sheet.Columns[Column]}",
-        SheetPart.Limit => $"limit, {(Column == 0 ? "" : "reason, ")}{Limit.Label}",
-        _ => Sheet.Fields[Row].Label,
-    };
+    public string Label =>
+        Part switch
+        {
+            SheetPart.Segment => $"segment {Segment + 1}, {Sheet.Columns[Column]}",
+            SheetPart.Limit => $"limit, {(Column == 0 ? "" : "reason, ")}{Limit.Label}",
+            _ => Sheet.Fields[Row].Label,
+        };
 
     /// <summary>What is in the cursor's cell.</summary>
-    public string Text => Part switch
-    {
-        SheetPart.Segment => Sheet.Segments[Segment][Column],
-        SheetPart.Limit => Column == 0 ? Limit.Value : Limit.Reason,
-        _ => Sheet.Fields[Row].Text,
-    };
+    public string Text =>
+        Part switch
+        {
+            SheetPart.Segment => Sheet.Segments[Segment][Column],
+            SheetPart.Limit => Column == 0 ? Limit.Value : Limit.Reason,
+            _ => Sheet.Fields[Row].Text,
+        };
 
     /// <summary>What the cursor's cell takes.</summary>
-    public string Hint => Part switch
-    {
-        SheetPart.Segment => Sheet.ColumnHints[Column],
-        SheetPart.Limit => Limit.Hint,
-        _ => Sheet.Fields[Row].Hint,
-    };
+    public string Hint =>
+        Part switch
+        {
+            SheetPart.Segment => Sheet.ColumnHints[Column],
+            SheetPart.Limit => Limit.Hint,
+            _ => Sheet.Fields[Row].Hint,
+        };
 
     private SheetLimit Limit => Sheet.Limits[Row - Sheet.FirstLimit];
 }
@@ -53,7 +56,9 @@ internal sealed record PlanSight(PlanSheet Sheet, int Row, int Column, string? M
 /// <param name="Box">Row, column and width of the box.</param>
 internal sealed record PlanPageWords(ImmutableArray<PageRow> Rows, (int Row, int Column, int Columns) Box);
 
-/// <summary>The route on the plan screen: name, then the cells around the cursor that there is room for; the seconds are behind speed and length.</summary>
+/// <summary>
+/// The route on the plan screen: name, then the cells around the cursor that there is room for; the seconds are behind speed and length.
+/// </summary>
 internal static class PlanRoute
 {
     private const int SecondsColumns = 7;
@@ -65,10 +70,13 @@ internal static class PlanRoute
     public static int WidthOf(int column) => Widths[column];
 
     /// <summary>The heads of the columns.</summary>
-    public static PageRow Head(PlanSight sight, int width) => Joined(
-        sight.Sheet.Columns.Select((name, column) => PageRow.Of(Columns.Left(name, Widths[column]), Ink.Quiet)),
-        PageRow.Of(Columns.Right("seconds", SecondsColumns), Ink.Quiet),
-        FirstShown(sight, width - 2)).Fit(width);
+    public static PageRow Head(PlanSight sight, int width) =>
+        Joined(
+                sight.Sheet.Columns.Select((name, column) => PageRow.Of(Columns.Left(name, Widths[column]), Ink.Quiet)),
+                PageRow.Of(Columns.Right("seconds", SecondsColumns), Ink.Quiet),
+                FirstShown(sight, width - 2)
+            )
+            .Fit(width);
 
     /// <summary>One segment.</summary>
     public static PageRow Row(PlanSight sight, int segment, int width)
@@ -77,9 +85,11 @@ internal static class PlanRoute
         string seconds = sight.Sheet.Seconds[segment] is { } known ? known.ToString("0.0", CultureInfo.CurrentCulture) : "?";
         bool isHere = sight.IsOnSegment && sight.Segment == segment;
         return Joined(
-            cells.Select((text, column) => Cell(text, Widths[column], isHere && sight.Column == column)),
-            PageRow.Of(Columns.Right(seconds, SecondsColumns)),
-            FirstShown(sight, width - 2)).Fit(width - 2);
+                cells.Select((text, column) => Cell(text, Widths[column], isHere && sight.Column == column)),
+                PageRow.Of(Columns.Right(seconds, SecondsColumns)),
+                FirstShown(sight, width - 2)
+            )
+            .Fit(width - 2);
     }
 
     // behind the name as many columns are left away as the cursor's own needs to be seen whole
@@ -96,7 +106,8 @@ internal static class PlanRoute
     }
 
     private static int WidthFrom(int first, int last) =>
-        Enumerable.Range(first, last - first + 1).Sum(column => Widths[column] + 1) + (first < BeforeSeconds && last >= BeforeSeconds ? SecondsColumns + 1 : 0);
+        Enumerable.Range(first, last - first + 1).Sum(column => Widths[column] + 1)
+        + (first < BeforeSeconds && last >= BeforeSeconds ? SecondsColumns + 1 : 0);
 
     // an empty cell under the cursor would not be seen
     private static PageRow Cell(string text, int width, bool isHere) =>

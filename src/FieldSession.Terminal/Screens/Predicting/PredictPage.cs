@@ -21,7 +21,9 @@ internal static class PredictPage
             PageRow.Of("Predictions", Ink.Strong),
             .. Text(PredictScreenWords.RulesOfPredicting, columns),
             PageRow.Blank,
-            .. bar is null ? [] : Wrapped.Lines($"not now: {bar.Why}; {bar.Instead}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
+            .. bar is null
+                ? []
+                : Wrapped.Lines($"not now: {bar.Why}; {bar.Instead}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
             .. open.Select((name, place) => PageRow.Of($"{place + 1}  ", Ink.Strong).And(Columns.Left(name, NameColumns)).And("open")),
             .. study.Predictions.Select(p => PageRow.Of("   ").And(Columns.Left(p.Person, NameColumns)).And("locked, hidden")),
         ];
@@ -29,38 +31,40 @@ internal static class PredictPage
 
     /// <summary>What was said, once all have locked.</summary>
     public static ImmutableArray<PageRow> Told(Study study, int columns) =>
-    [
-        PageRow.Of(PredictScreenWords.AllLocked, Ink.Strong),
-        PageRow.Blank,
-        .. study.Predictions.SelectMany(prediction => Told(prediction, columns).Append(PageRow.Blank)),
-    ];
+        [
+            PageRow.Of(PredictScreenWords.AllLocked, Ink.Strong),
+            PageRow.Blank,
+            .. study.Predictions.SelectMany(prediction => Told(prediction, columns).Append(PageRow.Blank)),
+        ];
 
     /// <summary>One person's questions, the answers so far, and the question that is open.</summary>
     public static ImmutableArray<PageRow> Asking(PredictionSoFar telling, ImmutableArray<Question> questions, int columns) =>
-    [
-        PageRow.Of(PredictScreenWords.AnswersAlone(telling.Person!), Ink.Strong),
-        .. telling.Answers.IsEmpty ? [] : ImmutableArray.Create(PageRow.Blank),
-        .. questions.Zip(telling.Answers).SelectMany(pair => Answered(pair.First, pair.Second, columns)),
-        .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
-    ];
+        [
+            PageRow.Of(PredictScreenWords.AnswersAlone(telling.Person!), Ink.Strong),
+            .. telling.Answers.IsEmpty ? [] : ImmutableArray.Create(PageRow.Blank),
+            .. questions.Zip(telling.Answers).SelectMany(pair => Answered(pair.First, pair.Second, columns)),
+            .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
+        ];
 
     private static IEnumerable<PageRow> Told(Prediction told, int columns)
     {
-        return Wrapped.Lines(PredictScreenWords.Told(told), columns - NameColumns)
+        return Wrapped
+            .Lines(PredictScreenWords.Told(told), columns - NameColumns)
             .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? told.Person : "", NameColumns), Ink.Strong).And(line));
     }
 
-    private static IEnumerable<PageRow> Answered(Question question, string value, int columns) => Wrapped
-        .Lines(question.Shown(value), columns - QuestionColumns)
-        .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? question.Words : "", QuestionColumns), Ink.Quiet).And(line));
+    private static IEnumerable<PageRow> Answered(Question question, string value, int columns) =>
+        Wrapped
+            .Lines(question.Shown(value), columns - QuestionColumns)
+            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? question.Words : "", QuestionColumns), Ink.Quiet).And(line));
 
     private static IEnumerable<PageRow> Question(Question open) =>
-    [
-        PageRow.Blank,
-        PageRow.Of(open.Words, Ink.Strong),
-        .. open.Choices.Select(choice => PageRow.Of($"  {choice.Key}  ", Ink.Strong).And(choice.Words)),
-        .. open.MayBeEmpty ? [PageRow.Of(PredictScreenWords.EnterIsNoOpinion, Ink.Quiet)] : Array.Empty<PageRow>(),
-    ];
+        [
+            PageRow.Blank,
+            PageRow.Of(open.Words, Ink.Strong),
+            .. open.Choices.Select(choice => PageRow.Of($"  {choice.Key}  ", Ink.Strong).And(choice.Words)),
+            .. open.MayBeEmpty ? [PageRow.Of(PredictScreenWords.EnterIsNoOpinion, Ink.Quiet)] : Array.Empty<PageRow>(),
+        ];
 
     private static IEnumerable<PageRow> Last(int columns) => [PageRow.Blank, .. Text(PredictScreenWords.LastWordBeforeLocking, columns)];
 
@@ -84,7 +88,8 @@ internal sealed record PredictionSoFar(string? Person, ImmutableArray<string> An
     /// <summary>The fact that the answers make.</summary>
     public Parsed Fact(ImmutableArray<Question> questions)
     {
-        Dictionary<string, string> said = questions.Zip(Answers)
+        Dictionary<string, string> said = questions
+            .Zip(Answers)
             .Where(pair => pair.First.Word.Length > 0 && pair.Second.Length > 0)
             .ToDictionary(pair => pair.First.Word, pair => pair.Second);
         return PredictionText.Of(Person!, said, Answers[^1].Length == 0 ? null : Answers[^1]);

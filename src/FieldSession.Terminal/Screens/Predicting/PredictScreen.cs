@@ -76,12 +76,14 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
         return new ParkedPage(
             PredictPage.Asking(_telling, questions, columns),
             _telling.Open(questions) is { } question ? HintOf(question) : PredictScreenWords.EnterLocks,
-            _telling.Open(questions) is null ? "lock" : "answer");
+            _telling.Open(questions) is null ? "lock" : "answer"
+        );
     }
 
-    private static string HintOf(Question question) => question.Choices.IsEmpty
-        ? PredictScreenWords.TypeOwnWords
-        : PredictScreenWords.TypeAChoice(string.Join(" or ", question.Choices.Select(choice => choice.Key)));
+    private static string HintOf(Question question) =>
+        question.Choices.IsEmpty
+            ? PredictScreenWords.TypeOwnWords
+            : PredictScreenWords.TypeAChoice(string.Join(" or ", question.Choices.Select(choice => choice.Key)));
 
     private void Begin(string answer)
     {
@@ -104,7 +106,11 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
         }
         else
         {
-            Say(answer.Length == 0 ? PredictScreenWords.NeedsAnAnswer : PredictScreenWords.NoAnswer(answer, string.Join(", ", question.Choices.Select(choice => choice.Key))));
+            Say(
+                answer.Length == 0
+                    ? PredictScreenWords.NeedsAnAnswer
+                    : PredictScreenWords.NoAnswer(answer, string.Join(", ", question.Choices.Select(choice => choice.Key)))
+            );
         }
     }
 

@@ -13,14 +13,31 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Offere
     /// <summary>The questions on a study's codes, in the order they are asked.</summary>
     public static ImmutableArray<Question> Of(Study study)
     {
-        ImmutableArray<OfferedAnswer> codes = [.. study.Codes.Select((code, place) => new OfferedAnswer($"{place + 1}", code.Digits, code.Digits))];
+        ImmutableArray<OfferedAnswer> codes =
+        [
+            .. study.Codes.Select((code, place) => new OfferedAnswer($"{place + 1}", code.Digits, code.Digits)),
+        ];
         return
         [
             new("feature", PredictScreenWords.AskForFeature, codes, false),
-            new("sure", PredictScreenWords.AskHowSure, [.. Sureness.Select((words, place) => new OfferedAnswer($"{place + 1}", words, $"{place + 1}"))], false),
+            new(
+                "sure",
+                PredictScreenWords.AskHowSure,
+                [.. Sureness.Select((words, place) => new OfferedAnswer($"{place + 1}", words, $"{place + 1}"))],
+                false
+            ),
             new("quieter", PredictScreenWords.AskForQuieter, codes, true),
             new("pay", PredictScreenWords.AskForPaying, [new("y", "yes", "yes"), new("n", "no", "no")], true),
-            new("because", PredictScreenWords.AskForBasis, [new("1", PredictScreenWords.FromSoundAndFeel, "sound"), new("2", PredictScreenWords.FromSomethingSeen, "seen"), new("3", "a guess", "guess")], false),
+            new(
+                "because",
+                PredictScreenWords.AskForBasis,
+                [
+                    new("1", PredictScreenWords.FromSoundAndFeel, "sound"),
+                    new("2", PredictScreenWords.FromSomethingSeen, "seen"),
+                    new("3", "a guess", "guess"),
+                ],
+                false
+            ),
             new("", PredictScreenWords.AskForOwnWords, [], true),
         ];
     }
@@ -35,11 +52,14 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Offere
             return MayBeEmpty || typed.Length > 0 ? typed : null;
         }
 
-        return Choices.FirstOrDefault(choice => CrewMember.SamePerson(choice.Key, typed) || CrewMember.SamePerson(choice.Value, typed))?.Value;
+        return Choices
+            .FirstOrDefault(choice => CrewMember.SamePerson(choice.Key, typed) || CrewMember.SamePerson(choice.Value, typed))
+            ?.Value;
     }
 
     /// <summary>A value in the words in which it was offered.</summary>
-    public string Shown(string value) => value.Length == 0 ? "no opinion" : Choices.FirstOrDefault(choice => choice.Value == value)?.Words ?? value;
+    public string Shown(string value) =>
+        value.Length == 0 ? "no opinion" : Choices.FirstOrDefault(choice => choice.Value == value)?.Words ?? value;
 }
 
 /// <summary>Something that may be chosen.</summary>
@@ -51,7 +71,9 @@ internal sealed record OfferedAnswer(string Key, string Words, string Value);
 /// <summary>What the screen of the predictions says.</summary>
 internal static class PredictScreenWords
 {
-    public const string RulesOfPredicting = "Each alone, the others look away. A locked prediction can't be changed and stays hidden until all are locked; with the first one the readings freeze.";
+    public const string RulesOfPredicting =
+        "Each alone, the others look away. A locked prediction can't be changed and stays hidden until all are locked; "
+        + "with the first one the readings freeze.";
     public const string AllLocked = "Predictions, all locked";
     public const string EnterIsNoOpinion = "  Enter alone: no opinion";
     public const string LastWordBeforeLocking = "Enter locks this for good; Esc goes back a question.";
@@ -72,9 +94,15 @@ internal static class PredictScreenWords
     public static string Told(Prediction told)
     {
         string quieter = told.Quieter is { } code ? $"{code} is quieter" : "no opinion on which is quieter";
-        string pay = told.WouldPay switch { true => "would pay", false => "would not pay", null => "no opinion on paying" };
+        string pay = told.WouldPay switch
+        {
+            true => "would pay",
+            false => "would not pay",
+            null => "no opinion on paying",
+        };
         string words = told.Words is null ? "" : $"; \"{told.Words}\"";
-        return $"{told.Feature} is the new spec, sure {told.Sure} of 5; {quieter}; {pay}; from: {told.Basis.ToString().ToLowerInvariant()}{words}";
+        return $"{told.Feature} is the new spec, sure {told.Sure} of 5; {quieter}; {pay}; from: "
+            + $"{told.Basis.ToString().ToLowerInvariant()}{words}";
     }
 
     public static string AskWhoPredicts(string people) => $"who predicts? type your number, then Enter: {people}";

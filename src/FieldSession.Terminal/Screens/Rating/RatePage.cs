@@ -46,7 +46,9 @@ internal static class RatePage
         }
 
         Run run = sight.Study.LastRun!;
-        PageRow title = PageRow.Of("RATINGS   ", Ink.Quiet).And($"run {run.Number} on {run.Code}", Ink.Strong)
+        PageRow title = PageRow
+            .Of("RATINGS   ", Ink.Quiet)
+            .And($"run {run.Number} on {run.Code}", Ink.Strong)
             .And(RateScreenWords.AgainstReference(sight.Study.ReferenceCode));
         return sight switch
         {
@@ -58,28 +60,34 @@ internal static class RatePage
     }
 
     private static IEnumerable<PageRow> Attribute(RateSight sight, RatedAttribute attribute, int columns, int letterRows) =>
-    [
-        PageRow.Of($"{sight.Rater!.Name}, alone:"),
-        PageRow.Blank,
-        .. LargeText.Of(attribute.Name, columns, letterRows, sight.Letters).Select(row => PageRow.Of(row, Ink.Strong)),
-        PageRow.Of(attribute.Meaning, Ink.Quiet),
-    ];
+        [
+            PageRow.Of($"{sight.Rater!.Name}, alone:"),
+            PageRow.Blank,
+            .. LargeText.Of(attribute.Name, columns, letterRows, sight.Letters).Select(row => PageRow.Of(row, Ink.Strong)),
+            PageRow.Of(attribute.Meaning, Ink.Quiet),
+        ];
 
-    private static IEnumerable<PageRow> Below(RateSight sight, int columns) => sight switch
-    {
-        { Slip: { } set } => Slip(sight.Study.ChoiceSets[set - 1], columns),
-        _ when WhyNot(sight.Study) is not null => Trials(sight.Study, columns),
-        { Next: { } attribute } => Scale(attribute, columns),
-        _ => [.. Crew(sight.Study), PageRow.Blank, .. Trials(sight.Study, columns)],
-    };
+    private static IEnumerable<PageRow> Below(RateSight sight, int columns) =>
+        sight switch
+        {
+            { Slip: { } set } => Slip(sight.Study.ChoiceSets[set - 1], columns),
+            _ when WhyNot(sight.Study) is not null => Trials(sight.Study, columns),
+            { Next: { } attribute } => Scale(attribute, columns),
+            _ => [.. Crew(sight.Study), PageRow.Blank, .. Trials(sight.Study, columns)],
+        };
 
     // Side by side where there is room; the quarter points between the steps need no words.
     private static IEnumerable<PageRow> Scale(RatedAttribute attribute, int columns)
     {
-        string[] steps = [.. RatingSteps.All.Select(step => $"{step.Points,4}  {(attribute.IsControl ? step.Control : step.Disturbance)}")];
+        string[] steps =
+        [
+            .. RatingSteps.All.Select(step => $"{step.Points, 4}  {(attribute.IsControl ? step.Control : step.Disturbance)}"),
+        ];
         int half = steps.Length / 2;
         return columns >= 2 * ScaleColumns - 4
-            ? Enumerable.Range(0, half).Select(i => PageRow.Of(Columns.Left(steps[i], ScaleColumns) + Columns.Cut(steps[i + half], columns - ScaleColumns)))
+            ? Enumerable
+                .Range(0, half)
+                .Select(i => PageRow.Of(Columns.Left(steps[i], ScaleColumns) + Columns.Cut(steps[i + half], columns - ScaleColumns)))
             : steps.Select(step => PageRow.Of(step));
     }
 
@@ -87,33 +95,41 @@ internal static class RatePage
     {
         int run = study.LastRun?.Number ?? 0;
         int asked = RatedAttribute.Of(study.Plan).Length;
-        return study.Plan!.Crew.Select((member, place) =>
-        {
-            int stored = study.Ratings.Count(r => r.Run == run && CrewMember.SamePerson(r.Person, member.Name));
-            return PageRow.Of($"{place + 1,3}  ", Ink.Strong).And($"{member.Name}: {stored} of {asked} stored{(stored < asked ? "" : ", through")}");
-        });
+        return study.Plan!.Crew.Select(
+            (member, place) =>
+            {
+                int stored = study.Ratings.Count(r => r.Run == run && CrewMember.SamePerson(r.Person, member.Name));
+                return PageRow
+                    .Of($"{place + 1, 3}  ", Ink.Strong)
+                    .And($"{member.Name}: {stored} of {asked} stored{(stored < asked ? "" : ", through")}");
+            }
+        );
     }
 
-    private static IEnumerable<PageRow> Trials(Study study, int columns) => study.ChoiceSets
-        .Where(set => !set.IsComplete)
-        .SelectMany(set => Lines(RateScreenWords.ChoiceSetOpen(set, FieldSession.Rating.Presenting.InWords(set)), columns));
+    private static IEnumerable<PageRow> Trials(Study study, int columns) =>
+        study
+            .ChoiceSets.Where(set => !set.IsComplete)
+            .SelectMany(set => Lines(RateScreenWords.ChoiceSetOpen(set, FieldSession.Rating.Presenting.InWords(set)), columns));
 
     private static IEnumerable<PageRow> Slip(ChoiceSet set, int columns) =>
-        FieldSession.Rating.OrderSlip.Rows(set, set.NextTrial).SelectMany(row => row.Length <= columns ? [PageRow.Of(row)] : Lines(row, columns));
+        FieldSession
+            .Rating.OrderSlip.Rows(set, set.NextTrial)
+            .SelectMany(row => row.Length <= columns ? [PageRow.Of(row)] : Lines(row, columns));
 
     private static IEnumerable<PageRow> Lines(string words, int columns, Ink ink = Ink.Plain) =>
         Wrapped.Lines(words, columns).Select(line => PageRow.Of(line, ink));
 
-    private static string? WhyNot(Study study) => study switch
-    {
-        { Plan: null } => "no plan",
-        { RunOn: { } run } => RateScreenWords.RunStillOn(run),
-        { LastRun: null } => RateScreenWords.NothingDriven,
-        { DataFrozen: true } => RateScreenWords.DataFrozen,
-        { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => RateScreenWords.RatingsClosed(run),
-        { LastRun: { } run } when run.Code == study.ReferenceCode => RateScreenWords.ReferenceIsNotRated(run),
-        _ => null,
-    };
+    private static string? WhyNot(Study study) =>
+        study switch
+        {
+            { Plan: null } => "no plan",
+            { RunOn: { } run } => RateScreenWords.RunStillOn(run),
+            { LastRun: null } => RateScreenWords.NothingDriven,
+            { DataFrozen: true } => RateScreenWords.DataFrozen,
+            { LastRun: { } run } when RatingCover.IsClosed(study, run.Number) => RateScreenWords.RatingsClosed(run),
+            { LastRun: { } run } when run.Code == study.ReferenceCode => RateScreenWords.ReferenceIsNotRated(run),
+            _ => null,
+        };
 
     /// <summary>Whether there is something to rate now.</summary>
     public static bool IsOpen(Study study) => WhyNot(study) is null;
@@ -133,7 +149,10 @@ internal static class RateScreenWords
 
     public static string RaterIsThrough(string rater) => $"{rater} is done: Enter gives the keyboard to the next";
 
-    public static string ChoiceSetOpen(ChoiceSet set, string trials) => set.IsFromRecordings ? $"set {set.Number}, '{set.Terms.Question}': {trials}" : $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
+    public static string ChoiceSetOpen(ChoiceSet set, string trials) =>
+        set.IsFromRecordings
+            ? $"set {set.Number}, '{set.Terms.Question}': {trials}"
+            : $"set {set.Number}, '{set.Terms.Question}': {trials}; type 'choose NAME first' or second, 'slip NAME' for the order";
 
     public static string RunStillOn(Run run) => $"run {run.Number} is on: ratings at a stop";
 
@@ -159,9 +178,12 @@ internal sealed record RateSight(Study Study, CrewMember? Rater, ImmutableHashSe
     public LetterForm Letters { get; init; }
 
     /// <summary>The attribute that comes next for the rater; null: none is left, or nobody rates.</summary>
-    public RatedAttribute? Next => Rater is { } rater && Study.LastRun is { } run
-        ? RatedAttribute.Of(Study.Plan).FirstOrDefault(a => !Skipped.Contains(a.Name) && RatingCover.Of(Study, run.Number, rater.Name, a.Name) is null)
-        : null;
+    public RatedAttribute? Next =>
+        Rater is { } rater && Study.LastRun is { } run
+            ? RatedAttribute
+                .Of(Study.Plan)
+                .FirstOrDefault(a => !Skipped.Contains(a.Name) && RatingCover.Of(Study, run.Number, rater.Name, a.Name) is null)
+            : null;
 }
 
 /// <summary>The rating screen's words, and the row of its entry box.</summary>

@@ -21,7 +21,12 @@ internal sealed class RateScreen : TypingScreen
     {
         _pen = pen;
         _sight = Nobody(null);
-        _box = new TypingBox { Pressed = OnPressed, X = RatePage.BoxColumn, Width = Dim.Fill(1) };
+        _box = new TypingBox
+        {
+            Pressed = OnPressed,
+            X = RatePage.BoxColumn,
+            Width = Dim.Fill(1),
+        };
         Lay(_box);
     }
 
@@ -129,15 +134,19 @@ internal sealed class RateScreen : TypingScreen
     private RateSight Called(string typed)
     {
         return Member(typed) is { } member
-            ? Nobody(null) with { Rater = member }
+            ? Nobody(null) with
+            {
+                Rater = member,
+            }
             : Nobody(RateScreenWords.NotInCrew(typed, string.Join(", ", Crew.Select((m, place) => $"{place + 1} {m.Name}"))));
     }
 
     private ImmutableList<CrewMember> Crew => Desk.Logbook.Study.Plan?.Crew ?? [];
 
-    private CrewMember? Member(string typed) => Typed.Count(typed) is { } number && number <= Crew.Count
-        ? Crew[number - 1]
-        : Crew.FirstOrDefault(m => CrewMember.SamePerson(m.Name, typed));
+    private CrewMember? Member(string typed) =>
+        Typed.Count(typed) is { } number && number <= Crew.Count
+            ? Crew[number - 1]
+            : Crew.FirstOrDefault(m => CrewMember.SamePerson(m.Name, typed));
 
     private void Write(string line)
     {
@@ -149,12 +158,14 @@ internal sealed class RateScreen : TypingScreen
 
         int? slip = (EntryText.Parse(line, Desk.Logbook.Study).Entry as SlipTaken)?.Set;
         Outcome outcome = _pen.Write(line);
-        See(_sight with
-        {
-            Study = Desk.Logbook.Study,
-            Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome),
-            Slip = outcome.IsWritten ? slip : null,
-        });
+        See(
+            _sight with
+            {
+                Study = Desk.Logbook.Study,
+                Message = outcome.IsWritten ? null : ShellWords.NotWritten(outcome),
+                Slip = outcome.IsWritten ? slip : null,
+            }
+        );
     }
 
     // Whatever comes of it, a number does not stay in sight.
@@ -165,5 +176,6 @@ internal sealed class RateScreen : TypingScreen
         Draw();
     }
 
-    private RateSight Nobody(string? message) => new(Desk.Logbook.Study, null, [], Desk.Parking.IsParked, message) { Letters = Desk.Letters };
+    private RateSight Nobody(string? message) =>
+        new(Desk.Logbook.Study, null, [], Desk.Parking.IsParked, message) { Letters = Desk.Letters };
 }

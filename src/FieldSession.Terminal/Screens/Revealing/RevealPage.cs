@@ -13,24 +13,37 @@ internal static class RevealPage
 
     /// <summary>Why the key can't be opened yet.</summary>
     public static ImmutableArray<PageRow> Barred(string why, int columns) =>
-    [
-        PageRow.Of(RevealScreenWords.KeyStaysShut, Ink.Strong),
-        PageRow.Blank,
-        .. Wrapped.Lines($"not now: {why}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
-    ];
+        [
+            PageRow.Of(RevealScreenWords.KeyStaysShut, Ink.Strong),
+            PageRow.Blank,
+            .. Wrapped.Lines($"not now: {why}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
+        ];
 
     /// <summary>The way to the opened key, step by step.</summary>
     public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
-    [
-        PageRow.Of(unlocking.IsAgain ? RevealScreenWords.MarksAreReadAgain : RevealScreenWords.CustodianOpensKey, Ink.Strong),
-        .. Text(RevealScreenWords.HowMarksAreRead, columns),
-        PageRow.Blank,
-        .. unlocking.IsAgain ? [] : KeyRows(unlocking, study),
-        .. unlocking.IsAgain ? [] : Unlocking.PaperCodes(study).Select(code => Row(RevealScreenWords.PaperLineOf(code), unlocking.Paper.Contains(code) ? "typed" : "", unlocking.Paper.Contains(code))),
-        .. study.DrivenCodes.Select((code, place) => Row(RevealScreenWords.MarkOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)),
-        Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
-        Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
-    ];
+        [
+            PageRow.Of(unlocking.IsAgain ? RevealScreenWords.MarksAreReadAgain : RevealScreenWords.CustodianOpensKey, Ink.Strong),
+            .. Text(RevealScreenWords.HowMarksAreRead, columns),
+            PageRow.Blank,
+            .. unlocking.IsAgain ? [] : KeyRows(unlocking, study),
+            .. unlocking.IsAgain
+                ? []
+                : Unlocking
+                    .PaperCodes(study)
+                    .Select(code =>
+                        Row(
+                            RevealScreenWords.PaperLineOf(code),
+                            unlocking.Paper.Contains(code) ? "typed" : "",
+                            unlocking.Paper.Contains(code)
+                        )
+                    ),
+            .. study.DrivenCodes.Select(
+                (code, place) =>
+                    Row(RevealScreenWords.MarkOf(code), place < unlocking.Marks.Length ? "typed" : "", place < unlocking.Marks.Length)
+            ),
+            Row("first reader", unlocking.Readers.ElementAtOrDefault(0) ?? "", unlocking.Readers.Length > 0),
+            Row("second reader", unlocking.Readers.ElementAtOrDefault(1) ?? "", unlocking.Readers.Length > 1),
+        ];
 
     /// <summary>How the checks came out, and then who is who.</summary>
     public static ImmutableArray<PageRow> Opened(Study study, OpenedKey key, int columns)
@@ -40,7 +53,13 @@ internal static class RevealPage
         [
             PageRow.Of(RevealScreenWords.KeyIsOpen, Ink.Strong),
             PageRow.Blank,
-            .. Check(opening.CommitmentHolds, RevealScreenWords.CommitmentHolds, RevealScreenWords.CommitmentBroken, RevealScreenWords.NoCommitment, columns),
+            .. Check(
+                opening.CommitmentHolds,
+                RevealScreenWords.CommitmentHolds,
+                RevealScreenWords.CommitmentBroken,
+                RevealScreenWords.NoCommitment,
+                columns
+            ),
             .. opening.MarksAgree
                 ? Check(true, RevealScreenWords.MarksAgree(string.Join(" and ", opening.Readers)), "", "", columns)
                 : WithheldWords.Of(opening.Marks, null).SelectMany(why => Check(false, "", why, "", columns)),
@@ -48,7 +67,8 @@ internal static class RevealPage
             PageRow.Blank,
             PageRow.Of(Columns.Left("code", CodeColumns) + RevealScreenWords.KeyAndMarkColumns, Ink.Quiet),
             .. key.Key.SelectMany(coded => Coded(coded, key, columns)),
-            .. key.DrivenKey.Where(coded => key.EarlierMarkOf(coded.Code).Length > 0)
+            .. key
+                .DrivenKey.Where(coded => key.EarlierMarkOf(coded.Code).Length > 0)
                 .SelectMany(coded => Text(RevealScreenWords.ReadBefore(coded.Code, key.EarlierMarkOf(coded.Code)), columns)),
             PageRow.Blank,
             .. key.NotesThatName(study).SelectMany(note => Text(RevealScreenWords.NoteNamesSpec(note), columns)),
@@ -62,27 +82,44 @@ internal static class RevealPage
         {
             string of = files > 1 ? $" {file + 1} of {files}" : "";
             bool isOpen = file < unlocking.Files.Length;
-            string? path = isOpen ? unlocking.Files[file] : file == unlocking.Files.Length ? unlocking.Path : null;
+            string? path =
+                isOpen ? unlocking.Files[file]
+                : file == unlocking.Files.Length ? unlocking.Path
+                : null;
             yield return Row($"key file{of}", path ?? "", path is not null);
             yield return Row($"passphrase{of}", PassphraseWord(unlocking, file), PassphraseWord(unlocking, file).Length > 0);
         }
     }
 
     private static string PassphraseWord(Unlocking unlocking, int file) =>
-        file < unlocking.Files.Length ? "it fits" : file == unlocking.Files.Length && unlocking.NeedsSecond ? "first typed" : "";
+        file < unlocking.Files.Length ? "it fits"
+        : file == unlocking.Files.Length && unlocking.NeedsSecond ? "first typed"
+        : "";
 
     private static IEnumerable<PageRow> Coded(CodedSpec coded, OpenedKey key, int columns)
     {
         string read = key.MarkOf(coded.Code) is { Length: > 0 } mark ? mark : "not read";
         string drawn = coded.Mark is { } wanted ? $", mark {wanted}" : "";
         string words = $"{coded.Spec}{(coded.Spec == key.Control ? " (control)" : "")}{drawn}; {read}";
-        return Wrapped.Lines(words, columns - CodeColumns)
-            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? $"{coded.Code}" : "", CodeColumns), Ink.Strong).And(line, Ink.Strong));
+        return Wrapped
+            .Lines(words, columns - CodeColumns)
+            .Select(
+                (line, place) => PageRow.Of(Columns.Left(place == 0 ? $"{coded.Code}" : "", CodeColumns), Ink.Strong).And(line, Ink.Strong)
+            );
     }
 
-    private static IEnumerable<PageRow> Check(bool? holds, string yes, string no, string unknown, int columns) => Wrapped
-        .Lines(holds switch { true => $"ok  {yes}", false => $"NO  {no}", null => $"--  {unknown}" }, columns - 2)
-        .Select(line => holds == false ? PageRow.Of($" {line} ", Ink.Alarm) : PageRow.Of(line));
+    private static IEnumerable<PageRow> Check(bool? holds, string yes, string no, string unknown, int columns) =>
+        Wrapped
+            .Lines(
+                holds switch
+                {
+                    true => $"ok  {yes}",
+                    false => $"NO  {no}",
+                    null => $"--  {unknown}",
+                },
+                columns - 2
+            )
+            .Select(line => holds == false ? PageRow.Of($" {line} ", Ink.Alarm) : PageRow.Of(line));
 
     private static PageRow Row(string label, string said, bool isSaid) =>
         PageRow.Of(isSaid ? "+ " : ". ").And(Columns.Left(label, LabelColumns - 2), Ink.Quiet).And(said);
@@ -95,7 +132,8 @@ internal static class RevealScreenWords
 {
     public const string KeyStaysShut = "The key stays shut";
     public const string CustodianOpensKey = "Opening the key, by the custodian";
-    public const string HowMarksAreRead = "Two people take the tape off each code's tyres and read the mark aloud; a name is shown only after that.";
+    public const string HowMarksAreRead =
+        "Two people take the tape off each code's tyres and read the mark aloud; a name is shown only after that.";
     public const string KeyIsOpen = "The key is open";
     public const string CommitmentHolds = "it gives the published commitment";
     public const string CommitmentBroken = "it does NOT give the published commitment";
@@ -129,7 +167,8 @@ internal static class RevealScreenWords
 
     public static string NoteNamesSpec(Note note) => $"! the note of line {note.Mark.Place}, written before, names a spec: {note.Words}";
 
-    public static string AskForPaperLine(SpecCode? code) => $"the custodian types, hidden, the spec behind {code} by the paper key, then Enter";
+    public static string AskForPaperLine(SpecCode? code) =>
+        $"the custodian types, hidden, the spec behind {code} by the paper key, then Enter";
 
     public static string AskForMark(SpecCode? code) => $"the mark under the tape of the tyres driven as {code}, then Enter";
 }

@@ -32,7 +32,8 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
         (string hint, string prompt) = Asking(step);
         return new ParkedPage(RevealPage.Opening(_unlocking, Study, columns), hint, prompt)
         {
-            Secret = step is UnlockingStep.Passphrase or UnlockingStep.SecondPassphrase or UnlockingStep.PaperLine or UnlockingStep.PaperControl,
+            Secret =
+                step is UnlockingStep.Passphrase or UnlockingStep.SecondPassphrase or UnlockingStep.PaperLine or UnlockingStep.PaperControl,
         };
     }
 
@@ -72,19 +73,23 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
         _firstPassphrase = "";
     }
 
-    private (string Hint, string Prompt) Asking(UnlockingStep step) => step switch
-    {
-        UnlockingStep.Path => (RevealScreenWords.AskForKeyFile, "key file"),
-        UnlockingStep.Passphrase => (RevealScreenWords.AskForPassphrase, "passphrase"),
-        UnlockingStep.SecondPassphrase => (RevealScreenWords.AskForSecondPassphrase, "second passphrase"),
-        UnlockingStep.PaperLine => (RevealScreenWords.AskForPaperLine(_unlocking.PaperDue(Study)), $"spec {_unlocking.PaperDue(Study)}"),
-        UnlockingStep.PaperControl => (RevealScreenWords.AskForControl, "control"),
-        UnlockingStep.Mark => (RevealScreenWords.AskForMark(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
-        UnlockingStep.Reader => (RevealScreenWords.AskForReaders, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
-        _ when !Compared().Holds => (RevealScreenWords.EnterReadsMarksAgain, "marks"),
-        _ when _unlocking.IsAgain => (RevealScreenWords.EnterStoresMarks, "marks"),
-        _ => (RevealScreenWords.EnterOpensKey, "open"),
-    };
+    private (string Hint, string Prompt) Asking(UnlockingStep step) =>
+        step switch
+        {
+            UnlockingStep.Path => (RevealScreenWords.AskForKeyFile, "key file"),
+            UnlockingStep.Passphrase => (RevealScreenWords.AskForPassphrase, "passphrase"),
+            UnlockingStep.SecondPassphrase => (RevealScreenWords.AskForSecondPassphrase, "second passphrase"),
+            UnlockingStep.PaperLine => (
+                RevealScreenWords.AskForPaperLine(_unlocking.PaperDue(Study)),
+                $"spec {_unlocking.PaperDue(Study)}"
+            ),
+            UnlockingStep.PaperControl => (RevealScreenWords.AskForControl, "control"),
+            UnlockingStep.Mark => (RevealScreenWords.AskForMark(_unlocking.CodeDue(Study)), $"mark {_unlocking.CodeDue(Study)}"),
+            UnlockingStep.Reader => (RevealScreenWords.AskForReaders, _unlocking.Readers.IsEmpty ? "first reader" : "second reader"),
+            _ when !Compared().Holds => (RevealScreenWords.EnterReadsMarksAgain, "marks"),
+            _ when _unlocking.IsAgain => (RevealScreenWords.EnterStoresMarks, "marks"),
+            _ => (RevealScreenWords.EnterOpensKey, "open"),
+        };
 
     private void Take(UnlockingStep step, string answer)
     {
@@ -123,9 +128,10 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
     }
 
     // The marks are compared before anything is stored.
-    private MarkCheck Compared() => _unlocking.IsAgain
-        ? MarkProof.Of(Opened!.DrivenKey, _unlocking.Marks, _unlocking.Readers)
-        : _unlocking.Ring.Fact(Study, _unlocking.Marks, _unlocking.Readers).Check;
+    private MarkCheck Compared() =>
+        _unlocking.IsAgain
+            ? MarkProof.Of(Opened!.DrivenKey, _unlocking.Marks, _unlocking.Readers)
+            : _unlocking.Ring.Fact(Study, _unlocking.Marks, _unlocking.Readers).Check;
 
     private void SayWhatDiffers()
     {
@@ -155,14 +161,26 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
 
         bool isNew = ring.KeysLacking(Study) < _unlocking.Ring.KeysLacking(Study);
         _unlocking = isNew
-            ? _unlocking with { Path = null, Files = _unlocking.Files.Add(_unlocking.Path!), Ring = ring }
-            : _unlocking with { Path = null };
+            ? _unlocking with
+            {
+                Path = null,
+                Files = _unlocking.Files.Add(_unlocking.Path!),
+                Ring = ring,
+            }
+            : _unlocking with
+            {
+                Path = null,
+            };
         Say(isNew ? null : RevealScreenWords.KeyGivenTwice);
     }
 
     private void NotOpened(KeyTried tried)
     {
-        _unlocking = _unlocking with { Path = tried.AskAgain || tried.NeedsSecond ? _unlocking.Path : null, NeedsSecond = tried.NeedsSecond };
+        _unlocking = _unlocking with
+        {
+            Path = tried.AskAgain || tried.NeedsSecond ? _unlocking.Path : null,
+            NeedsSecond = tried.NeedsSecond,
+        };
         Say(tried.NeedsSecond ? null : tried.Words);
     }
 
@@ -170,7 +188,13 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
     {
         SpecCode code = _unlocking.PaperDue(Study)!.Value;
         (CodedSpec? line, Objection? objection) = Opener.PaperLine($"{code}={answer}", Study);
-        _unlocking = line is null ? _unlocking : _unlocking with { Ring = _unlocking.Ring.WithPaper([line], null), Paper = _unlocking.Paper.Add(code) };
+        _unlocking = line is null
+            ? _unlocking
+            : _unlocking with
+            {
+                Ring = _unlocking.Ring.WithPaper([line], null),
+                Paper = _unlocking.Paper.Add(code),
+            };
         Say(objection?.ToString());
     }
 

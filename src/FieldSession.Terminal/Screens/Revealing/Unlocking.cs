@@ -47,7 +47,8 @@ internal sealed record Unlocking(
     ImmutableArray<SpecCode> Paper,
     bool IsControlSaid,
     ImmutableArray<MarkRead> Marks,
-    ImmutableArray<string> Readers)
+    ImmutableArray<string> Readers
+)
 {
     private const int ReadersNeeded = 2;
 
@@ -64,24 +65,34 @@ internal sealed record Unlocking(
     public static Unlocking Begun { get; } = new(null, [], KeyRing.Empty, [], false, [], []);
 
     /// <summary>The step that is due.</summary>
-    public UnlockingStep Step(Study study) => this switch
-    {
-        { IsAgain: false } when KeyStep(study) is { } step => step,
-        _ when CodeDue(study) is not null => UnlockingStep.Mark,
-        _ => Readers.Length < ReadersNeeded ? UnlockingStep.Reader : UnlockingStep.Confirm,
-    };
+    public UnlockingStep Step(Study study) =>
+        this switch
+        {
+            { IsAgain: false } when KeyStep(study) is { } step => step,
+            _ when CodeDue(study) is not null => UnlockingStep.Mark,
+            _ => Readers.Length < ReadersNeeded ? UnlockingStep.Reader : UnlockingStep.Confirm,
+        };
 
-    private UnlockingStep? KeyStep(Study study) => this switch
-    {
-        _ when Ring.KeysLacking(study) > 0 => Path is null ? UnlockingStep.Path : NeedsSecond ? UnlockingStep.SecondPassphrase : UnlockingStep.Passphrase,
-        _ when PaperDue(study) is not null => UnlockingStep.PaperLine,
-        { Paper.IsEmpty: false, IsControlSaid: false } => UnlockingStep.PaperControl,
-        _ => null,
-    };
+    private UnlockingStep? KeyStep(Study study) =>
+        this switch
+        {
+            _ when Ring.KeysLacking(study) > 0 => Path is null ? UnlockingStep.Path
+            : NeedsSecond ? UnlockingStep.SecondPassphrase
+            : UnlockingStep.Passphrase,
+            _ when PaperDue(study) is not null => UnlockingStep.PaperLine,
+            { Paper.IsEmpty: false, IsControlSaid: false } => UnlockingStep.PaperControl,
+            _ => null,
+        };
 
     /// <summary>The same with the marks and their readers to be read again; the last reading is kept.</summary>
     /// <param name="now">When, UTC.</param>
-    public Unlocking ReadAgain(DateTimeOffset now) => this with { Marks = [], Readers = [], Earlier = Earlier.Add(new MarkReading(now, [.. Marks])) };
+    public Unlocking ReadAgain(DateTimeOffset now) =>
+        this with
+        {
+            Marks = [],
+            Readers = [],
+            Earlier = Earlier.Add(new MarkReading(now, [.. Marks])),
+        };
 
     /// <summary>The code whose line of the paper key is due; null: none.</summary>
     public SpecCode? PaperDue(Study study) => Ring.CodesLacking(study).Cast<SpecCode?>().FirstOrDefault();

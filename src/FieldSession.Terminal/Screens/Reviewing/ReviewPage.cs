@@ -35,18 +35,27 @@ internal static class ReviewPage
 
     private static IEnumerable<PageRow> Head(string words) => [PageRow.Blank, PageRow.Of(words, Ink.Strong)];
 
-    private static IEnumerable<PageRow> Cautions(string[] warnings, int columns) => warnings.Length == 0
-        ? []
-        : [.. Head("LOOK OUT"), .. warnings.SelectMany(words => Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "! " : "  ", Ink.Strong).And(line)))];
+    private static IEnumerable<PageRow> Cautions(string[] warnings, int columns) =>
+        warnings.Length == 0
+            ? []
+            :
+            [
+                .. Head("LOOK OUT"),
+                .. warnings.SelectMany(words =>
+                    Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "! " : "  ", Ink.Strong).And(line))
+                ),
+            ];
 
     private static IEnumerable<PageRow> MainMeasure(ReviewSight sight, int columns) =>
-    [
-        PageRow.Blank,
-        .. Wrapped.Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns).Select(line => PageRow.Of(line, Ink.Strong)),
-        .. sight.Comparison.Asked.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
-        .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingToCompare, columns) : [],
-        .. ChosenAfter(sight, columns),
-    ];
+        [
+            PageRow.Blank,
+            .. Wrapped
+                .Lines($"MAIN MEASURE: {MainMeasureWords.Of(sight.Plan.MainMeasure, sight.Plan.MainSegments)}", columns)
+                .Select(line => PageRow.Of(line, Ink.Strong)),
+            .. sight.Comparison.Asked.SelectMany(pair => ClassBlock.Rows(sight, pair, sight.MainClass, whole: true, columns)),
+            .. sight.Comparison.Main.Count == 0 ? Text(ReviewScreenWords.NothingToCompare, columns) : [],
+            .. ChosenAfter(sight, columns),
+        ];
 
     private static IEnumerable<PageRow> ChosenAfter(ReviewSight sight, int columns)
     {
@@ -62,7 +71,12 @@ internal static class ReviewPage
             PageRow.Blank,
             PageRow.Of(Columns, Ink.Quiet),
             .. sight.Study.Codes.Select(code => Code(sight.Study, code)),
-            .. Text($"{sight.Comparison.Readings.Total} readings, {sight.Comparison.Readings.Spoilt} spoilt{Causes(sight.Comparison.Readings)}, {sight.Comparison.Readings.Missed} missed{ReviewScreenWords.AndReplaced(sight.Comparison.Readings.Replaced)}", columns),
+            .. Text(
+                $"{sight.Comparison.Readings.Total} readings, {sight.Comparison.Readings.Spoilt} "
+                    + $"spoilt{Causes(sight.Comparison.Readings)}, {sight.Comparison.Readings.Missed} "
+                    + $"missed{ReviewScreenWords.AndReplaced(sight.Comparison.Readings.Replaced)}",
+                columns
+            ),
         ];
     }
 
@@ -71,7 +85,10 @@ internal static class ReviewPage
         Run[] runs = [.. study.Runs.Where(run => run.Code == code)];
         Reading[] readings = [.. runs.SelectMany(run => run.Readings)];
         int missed = runs.Sum(run => (study.Plan?.Route.Count ?? 0) - run.Readings.Select(r => r.Segment).Distinct().Count());
-        return PageRow.Of($"{code,-4}{runs.Length,6}{readings.Length,10}{readings.Count(r => r.LeftOut),8}{readings.Count(r => r.Spoilt is { Late: true }),6}{missed,8}");
+        return PageRow.Of(
+            $"{code, -4}{runs.Length, 6}{readings.Length, 10}{readings.Count(r => r.LeftOut), 8}"
+                + $"{readings.Count(r => r.Spoilt is { Late: true }), 6}{missed, 8}"
+        );
     }
 
     private static string Causes(ReadingCounts counts) =>
@@ -84,14 +101,21 @@ internal static class ReviewPage
             return [];
         }
 
-        MeasureClass?[] others = [.. new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact }.Where(one => sight.Plan.MainSegments is not null || one != sight.MainClass)];
+        MeasureClass?[] others =
+        [
+            .. new MeasureClass?[] { null, MeasureClass.Steady, MeasureClass.Impact }.Where(one =>
+                sight.Plan.MainSegments is not null || one != sight.MainClass
+            ),
+        ];
         return
         [
-            .. others.SelectMany(one => (IEnumerable<PageRow>)
-            [
-                .. Head($"explored: {Name(one)}"),
-                .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, one, whole: false, columns)),
-            ]),
+            .. others.SelectMany(one =>
+                (IEnumerable<PageRow>)
+                    [
+                        .. Head($"explored: {Name(one)}"),
+                        .. sight.Comparison.Comparisons.SelectMany(pair => ClassBlock.Rows(sight, pair, one, whole: false, columns)),
+                    ]
+            ),
             .. Head(ReviewScreenWords.KindsOfSurfaceHead),
             .. SegmentBlock.Kinds(sight, columns),
             .. Head(ReviewScreenWords.SegmentsHead),
@@ -100,12 +124,13 @@ internal static class ReviewPage
         ];
     }
 
-    private static string Name(MeasureClass? measureClass) => measureClass switch
-    {
-        null => ReviewScreenWords.AllSegmentsTogether,
-        MeasureClass.Steady => ReviewScreenWords.SteadySegments,
-        _ => "the impacts",
-    };
+    private static string Name(MeasureClass? measureClass) =>
+        measureClass switch
+        {
+            null => ReviewScreenWords.AllSegmentsTogether,
+            MeasureClass.Steady => ReviewScreenWords.SteadySegments,
+            _ => "the impacts",
+        };
 }
 
 /// <summary>What the ear says on the blind summary, by code only: forced choices first, then ratings.</summary>
@@ -121,18 +146,24 @@ internal static class EarBlock
             [
                 PageRow.Blank,
                 PageRow.Of("THE EAR", Ink.Strong),
-                .. Sentences(ear).SelectMany(words => Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "- " : "  ", Ink.Quiet).And(line))),
+                .. Sentences(ear)
+                    .SelectMany(words =>
+                        Wrapped.Lines(words, columns - 2).Select((line, place) => PageRow.Of(place == 0 ? "- " : "  ", Ink.Quiet).And(line))
+                    ),
             ];
     }
 
     private static IEnumerable<string> Sentences(EarFindings ear) =>
-    [
-        .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}"),
-        .. ear.Ratings.Select(rating => $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} points{(rating.CanDecide ? $"; {EarWords.Test(rating)}" : "")}"),
-        .. EarWords.About(ear.Ratings),
-        .. ear.Agreements.Select(EarWords.Agreement),
-        .. ear.Covered > 0 ? [ReviewScreenWords.RatingsCovered(ear.Covered)] : Array.Empty<string>(),
-    ];
+        [
+            .. ear.Choices.Select(choice => $"set {choice.Set}: {ChoiceWords.Sentence(choice)}"),
+            .. ear.Ratings.Select(rating =>
+                $"{rating.Attribute}, {rating.Code} minus {rating.Reference}: {EarWords.Points(rating.MeanPoints)} "
+                + $"points{(rating.CanDecide ? $"; {EarWords.Test(rating)}" : "")}"
+            ),
+            .. EarWords.About(ear.Ratings),
+            .. ear.Agreements.Select(EarWords.Agreement),
+            .. ear.Covered > 0 ? [ReviewScreenWords.RatingsCovered(ear.Covered)] : Array.Empty<string>(),
+        ];
 }
 
 /// <summary>One code against the reference over one class, clean readings and all readings side by side.</summary>
@@ -164,9 +195,17 @@ internal static class ClassBlock
         return
         [
             Row($"{pair.Code} - {pair.Reference}", "clean readings", "all readings", Ink.Quiet),
-            .. figures.Select((figure, place) => Row(figure.Label, figure.Cell(clean), figure.Cell(all), place == 0 ? Ink.Strong : Ink.Plain)),
-            Row($"margin {Figures.MarginDb(marginDb)} dB", Plot(clean, marginDb, sight.SpanDb, plot), Plot(all, marginDb, sight.SpanDb, plot)),
-            .. whole ? [Row("", IntervalPlot.Scale(sight.SpanDb, plot), IntervalPlot.Scale(sight.SpanDb, plot), Ink.Quiet)] : Array.Empty<PageRow>(),
+            .. figures.Select(
+                (figure, place) => Row(figure.Label, figure.Cell(clean), figure.Cell(all), place == 0 ? Ink.Strong : Ink.Plain)
+            ),
+            Row(
+                $"margin {Figures.MarginDb(marginDb)} dB",
+                Plot(clean, marginDb, sight.SpanDb, plot),
+                Plot(all, marginDb, sight.SpanDb, plot)
+            ),
+            .. whole
+                ? [Row("", IntervalPlot.Scale(sight.SpanDb, plot), IntervalPlot.Scale(sight.SpanDb, plot), Ink.Quiet)]
+                : Array.Empty<PageRow>(),
             .. clean.IsExplored ? [] : Verdicts(clean, all, columns),
         ];
     }
@@ -174,11 +213,13 @@ internal static class ClassBlock
     private static string Plot(ClassComparison one, double marginDb, double spanDb, int columns) =>
         one.Overall is { } overall ? IntervalPlot.Of(overall, marginDb, spanDb, columns) : "";
 
-    private static IEnumerable<PageRow> Verdicts(ClassComparison clean, ClassComparison all, int columns) => all.Verdict == clean.Verdict
-        ? Verdict("verdict", clean.Verdict, columns)
-        : [.. Verdict("verdict, clean", clean.Verdict, columns), .. Verdict("verdict, all", all.Verdict, columns)];
+    private static IEnumerable<PageRow> Verdicts(ClassComparison clean, ClassComparison all, int columns) =>
+        all.Verdict == clean.Verdict
+            ? Verdict("verdict", clean.Verdict, columns)
+            : [.. Verdict("verdict, clean", clean.Verdict, columns), .. Verdict("verdict, all", all.Verdict, columns)];
 
-    private static IEnumerable<PageRow> Verdict(string label, string words, int columns) => Wrapped
-        .Lines(words, columns - LabelColumns)
-        .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? label : "", LabelColumns)).And(line, Ink.Strong));
+    private static IEnumerable<PageRow> Verdict(string label, string words, int columns) =>
+        Wrapped
+            .Lines(words, columns - LabelColumns)
+            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? label : "", LabelColumns)).And(line, Ink.Strong));
 }

@@ -29,7 +29,10 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
 
         System.Collections.Immutable.ImmutableArray<Look.PageRow> rows = ReviewPage.Of(sight, columns);
         int marked = rows.Select(row => row.Text).ToList().FindIndex(text => text.StartsWith(SegmentBlock.Mark, StringComparison.Ordinal));
-        return new ParkedPage(rows, $"Enter: {_segment} {name}; {NextStep.Words(Study, Desk.Keys, ScreenName.Review)}") { Marked = marked < 0 ? null : marked };
+        return new ParkedPage(rows, $"Enter: {_segment} {name}; {NextStep.Words(Study, Desk.Keys, ScreenName.Review)}")
+        {
+            Marked = marked < 0 ? null : marked,
+        };
     }
 
     /// <inheritdoc/>
@@ -88,10 +91,13 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
         {
             MeasuredDay day = StudyReadings.Of(Study);
             ComparisonTerms terms = StudyTerms.Of(Study);
-            _seen = (Study, new ReviewSight(Study, day, BlindComparison.InFull(day, terms), (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment)
-            {
-                Ear = EarFindings.Of(Study, terms),
-            });
+            _seen = (
+                Study,
+                new ReviewSight(Study, day, BlindComparison.InFull(day, terms), (Desk.Logbook.Lines.Count, Desk.Logbook.HeadHash), _segment)
+                {
+                    Ear = EarFindings.Of(Study, terms),
+                }
+            );
         }
 
         return _seen.Sight!;

@@ -15,7 +15,8 @@ internal static class SegmentPage
         Segment segment = sight.Plan.Route[sight.Segment - 1];
         return
         [
-            PageRow.Of($"{segment.Number} of {sight.Plan.Route.Count}  {segment.Name}", Ink.Strong)
+            PageRow
+                .Of($"{segment.Number} of {sight.Plan.Route.Count}  {segment.Name}", Ink.Strong)
                 .And($"  {segment.Kind}, {segment.Speed.In(sight.Plan.Units)}{(IsMain(sight, segment) ? "" : "  (explored)")}"),
             PageRow.Blank,
             PageRow.Of(ReviewScreenWords.SegmentRunsHead, Ink.Quiet),
@@ -26,14 +27,15 @@ internal static class SegmentPage
         ];
     }
 
-    private static bool IsMain(ReviewSight sight, Segment segment) => sight.Plan.MainSegments is { } names
-        ? names.Contains(segment.Name)
-        : sight.MainClass is null || sight.MainClass == StudyReadings.ClassOf(segment);
+    private static bool IsMain(ReviewSight sight, Segment segment) =>
+        sight.Plan.MainSegments is { } names
+            ? names.Contains(segment.Name)
+            : sight.MainClass is null || sight.MainClass == StudyReadings.ClassOf(segment);
 
     private static IEnumerable<PageRow> Rows(Run run, Segment segment, int columns)
     {
         Passage[] passages = [.. run.Passages.Where(p => p.Segment == segment.Number)];
-        string place = $"{run.Number,3}  {run.Code,-6}";
+        string place = $"{run.Number, 3}  {run.Code, -6}";
         if (passages.Length == 0)
         {
             return [PageRow.Of(place + "not read", Ink.Quiet)];
@@ -47,15 +49,19 @@ internal static class SegmentPage
         const int LevelColumns = 11;
         string levels = passage is Reading reading ? $"{reading.Levels}" : "missed";
         string[] words = [.. Wrapped.Lines(passage is Reading read ? Words(read) : "", columns - place.Length - LevelColumns)];
-        return words.Select((line, at) => PageRow
-            .Of(at == 0 ? place : new string(' ', place.Length))
-            .And(Columns.Left(at == 0 ? levels : "", LevelColumns), Ink.Strong)
-            .And(line));
+        return words.Select(
+            (line, at) =>
+                PageRow
+                    .Of(at == 0 ? place : new string(' ', place.Length))
+                    .And(Columns.Left(at == 0 ? levels : "", LevelColumns), Ink.Strong)
+                    .And(line)
+        );
     }
 
-    private static string? Flag(Spoiling? spoilt) => spoilt is null
-        ? null
-        : $"{(spoilt.Late ? "flagged late, kept" : "spoilt")}: {spoilt.Cause.Word()}{(spoilt.Words is { } said ? $", {said}" : "")}";
+    private static string? Flag(Spoiling? spoilt) =>
+        spoilt is null
+            ? null
+            : $"{(spoilt.Late ? "flagged late, kept" : "spoilt")}: {spoilt.Cause.Word()}{(spoilt.Words is { } said ? $", {said}" : "")}";
 
     private static string Words(Reading reading)
     {
@@ -77,7 +83,8 @@ internal static class SegmentPage
         double marginDb = sight.MarginDb(StudyReadings.ClassOf(segment));
         yield return PageRow.Blank;
         Estimate? clean = SegmentBlock.On(segment, pair.Classes);
-        yield return PageRow.Of($"{pair.Code} - {pair.Reference}  ")
+        yield return PageRow
+            .Of($"{pair.Code} - {pair.Reference}  ")
             .And($"clean {Figures.Difference(clean)} dB", Ink.Strong)
             .And($", 95 % {Figures.Interval95(clean)}; all {Figures.Difference(SegmentBlock.On(segment, pair.WithSpoilt))} dB");
         if (clean is not null)
@@ -92,9 +99,11 @@ internal static class SegmentPage
         Note[] notes = [.. study.Notes.Where(note => note.Segment == segment.Number)];
         return notes.Length == 0
             ? [PageRow.Of("no notes", Ink.Quiet)]
-            : notes.SelectMany(note => Wrapped
-                .Lines($"run {note.Run?.ToString() ?? "-"}: {note.Words}{(note.Who is { } who ? $" ({who})" : "")}", columns)
-                .Select(line => PageRow.Of(line)));
+            : notes.SelectMany(note =>
+                Wrapped
+                    .Lines($"run {note.Run?.ToString() ?? "-"}: {note.Words}{(note.Who is { } who ? $" ({who})" : "")}", columns)
+                    .Select(line => PageRow.Of(line))
+            );
     }
 }
 
@@ -126,7 +135,16 @@ internal static class SegmentBlock
                 foreach (KindEstimate kind in pair.Classes.Of(measureClass)?.Kinds ?? [])
                 {
                     Estimate? all = pair.WithSpoilt.Of(measureClass)?.Kinds.FirstOrDefault(k => k.Kind == kind.Kind)?.Estimate;
-                    yield return Row($"  {kind.Kind}", pair.Code, $"{kind.Segments}", kind.Estimate, all, sight.MarginDb(measureClass), sight.SpanDb, widths);
+                    yield return Row(
+                        $"  {kind.Kind}",
+                        pair.Code,
+                        $"{kind.Segments}",
+                        kind.Estimate,
+                        all,
+                        sight.MarginDb(measureClass),
+                        sight.SpanDb,
+                        widths
+                    );
                 }
             }
         }
@@ -140,13 +158,21 @@ internal static class SegmentBlock
         yield return Head("segment", widths, sight.SpanDb);
         foreach (Segment segment in sight.Plan.Route)
         {
-            string name = $"{(segment.Number == sight.Segment ? Mark : "  ")}{segment.Number,2} {segment.Name}";
+            string name = $"{(segment.Number == sight.Segment ? Mark : "  ")}{segment.Number, 2} {segment.Name}";
             MeasureClass measureClass = StudyReadings.ClassOf(segment);
             foreach (CodeComparison pair in sight.Comparison.Comparisons)
             {
                 string n = $"{counts.Clean(segment.Name, pair.Code)}/{counts.Clean(segment.Name, pair.Reference)}";
                 yield return Row(
-                    name, pair.Code, n, On(segment, pair.Classes), On(segment, pair.WithSpoilt), sight.MarginDb(measureClass), sight.SpanDb, widths);
+                    name,
+                    pair.Code,
+                    n,
+                    On(segment, pair.Classes),
+                    On(segment, pair.WithSpoilt),
+                    sight.MarginDb(measureClass),
+                    sight.SpanDb,
+                    widths
+                );
                 name = "";
             }
         }
@@ -158,13 +184,29 @@ internal static class SegmentBlock
 
     private static MeasureClass[] Classes => [MeasureClass.Steady, MeasureClass.Impact];
 
-    private static PageRow Head(string name, Widths widths, double spanDb) => PageRow.Of(
-        Columns.Left($"  {name}", widths.Name) + Columns.Left("code", CodeColumns) + Columns.Right("n", CountColumns)
-        + Columns.Right("clean", DifferenceColumns) + Columns.Left(widths.Interval > 0 ? "  95 %" : "", widths.Interval)
-        + " " + Columns.Left(IntervalPlot.Scale(spanDb, widths.Plot), widths.Plot) + Columns.Right("all", AllColumns),
-        Ink.Quiet);
+    private static PageRow Head(string name, Widths widths, double spanDb) =>
+        PageRow.Of(
+            Columns.Left($"  {name}", widths.Name)
+                + Columns.Left("code", CodeColumns)
+                + Columns.Right("n", CountColumns)
+                + Columns.Right("clean", DifferenceColumns)
+                + Columns.Left(widths.Interval > 0 ? "  95 %" : "", widths.Interval)
+                + " "
+                + Columns.Left(IntervalPlot.Scale(spanDb, widths.Plot), widths.Plot)
+                + Columns.Right("all", AllColumns),
+            Ink.Quiet
+        );
 
-    private static PageRow Row(string name, string code, string n, Estimate? clean, Estimate? all, double marginDb, double spanDb, Widths widths)
+    private static PageRow Row(
+        string name,
+        string code,
+        string n,
+        Estimate? clean,
+        Estimate? all,
+        double marginDb,
+        double spanDb,
+        Widths widths
+    )
     {
         string interval = $"  {Figures.Short95(clean) ?? (clean is { HasNoUsableInterval: true } ? "no usable" : "not known")}";
         return PageRow

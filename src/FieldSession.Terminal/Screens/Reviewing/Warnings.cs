@@ -9,13 +9,13 @@ internal static class Warnings
 {
     /// <summary>The warnings, each in a sentence.</summary>
     public static IEnumerable<string> Of(ReviewSight sight) =>
-    [
-        .. OfTheDay(sight.Study),
-        .. Readings(sight.Study),
-        .. sight.Comparison.Remarks,
-        .. sight.Comparison.Comparisons.SelectMany(pair => pair.Classes.Of(sight.MainClass)?.Remarks ?? []).Distinct(),
-        .. sight.Comparison.Suspicious.Select(ReviewScreenWords.SuspiciousReading),
-    ];
+        [
+            .. OfTheDay(sight.Study),
+            .. Readings(sight.Study),
+            .. sight.Comparison.Remarks,
+            .. sight.Comparison.Comparisons.SelectMany(pair => pair.Classes.Of(sight.MainClass)?.Remarks ?? []).Distinct(),
+            .. sight.Comparison.Suspicious.Select(ReviewScreenWords.SuspiciousReading),
+        ];
 
     private static IEnumerable<string> OfTheDay(Study study)
     {
@@ -72,21 +72,24 @@ internal sealed record ReviewSight(Study Study, MeasuredDay Day, Comparison Comp
     public Plan Plan => Study.Asked!;
 
     /// <summary>The class that the plan's main question is asked of; null: all segments together.</summary>
-    public MeasureClass? MainClass => Plan.MainMeasure switch
-    {
-        MainMeasure.Steady => MeasureClass.Steady,
-        MainMeasure.Impact => MeasureClass.Impact,
-        _ => null,
-    };
+    public MeasureClass? MainClass =>
+        Plan.MainMeasure switch
+        {
+            MainMeasure.Steady => MeasureClass.Steady,
+            MainMeasure.Impact => MeasureClass.Impact,
+            _ => null,
+        };
 
     /// <summary>Half width, dB, of the one scale of all plots.</summary>
-    public double SpanDb => Look.IntervalPlot.SpanDb(
-        Comparison.Comparisons
-            .SelectMany(pair => new[] { pair.Classes.Steady, pair.Classes.Impact })
-            .OfType<ClassComparison>()
-            .SelectMany(one => one.Segments)
-            .Select(segment => segment.Estimate),
-        Math.Max(Plan.MarginDb, Plan.ImpactMarginDb));
+    public double SpanDb =>
+        Look.IntervalPlot.SpanDb(
+            Comparison
+                .Comparisons.SelectMany(pair => new[] { pair.Classes.Steady, pair.Classes.Impact })
+                .OfType<ClassComparison>()
+                .SelectMany(one => one.Segments)
+                .Select(segment => segment.Estimate),
+            Math.Max(Plan.MarginDb, Plan.ImpactMarginDb)
+        );
 
     /// <summary>The margin of a class, dB.</summary>
     public double MarginDb(MeasureClass? measureClass) => measureClass == MeasureClass.Impact ? Plan.ImpactMarginDb : Plan.MarginDb;

@@ -17,15 +17,19 @@ public sealed record SizeTerms(
     double DifferenceDb,
     double MarginDb,
     double Power = 0.8,
-    double Alpha = 0.05)
+    double Alpha = 0.05
+)
 {
     /// <summary>Standard deviation of a run's mean: more segments lessen the readings' share only, more runs lessen all of it.</summary>
     public double RunMeanSdDb => Math.Sqrt(RunSdDb * RunSdDb + ReadingSdDb * ReadingSdDb / Segments);
 }
 
-/// <summary>What a number of runs per code can do. The second figures hold where a straight drift over the day is taken out, from 6 runs on.</summary>
+/// <summary>
+/// What a number of runs per code can do. The second figures hold where a straight drift over the day is taken out, from 6 runs on.
+/// </summary>
 /// <param name="Runs">Runs per code.</param>
-/// <param name="SmallestDifferenceDb">The smallest true difference shown with the wanted chance, dB; null: none that can be computed.</param>
+/// <param name="SmallestDifferenceDb">The smallest true difference shown with the wanted chance, dB; null: none that can be
+/// computed.</param>
 /// <param name="Power">The chance to show the wanted difference.</param>
 /// <param name="EquivalencePower">The chance to show equivalence when there is no difference.</param>
 /// <param name="SmallestWithDriftDb">Smallest difference with the drift taken out, dB; null below 6 runs.</param>
@@ -36,7 +40,8 @@ public sealed record SizeRow(
     double Power,
     double EquivalencePower,
     double? SmallestWithDriftDb,
-    double? PowerWithDrift);
+    double? PowerWithDrift
+);
 
 /// <summary>
 /// How many runs per code a wanted difference of two codes needs, and what a number of runs can show: standard error of a run mean times
@@ -53,7 +58,8 @@ public sealed record DaySize(
     int? RunsForDifference,
     int? RunsForDifferenceWithDrift,
     int? RunsForEquivalence,
-    IReadOnlyList<SizeRow> Rows)
+    IReadOnlyList<SizeRow> Rows
+)
 {
     private const int FewestRuns = 2;
     private const int RowsAtLeast = 6;
@@ -76,7 +82,8 @@ public sealed record DaySize(
             forDifference,
             withDrift,
             forEquivalence,
-            [.. Enumerable.Range(FewestRuns, last - FewestRuns + 1).Select(runs => Row(terms, runs))]);
+            [.. Enumerable.Range(FewestRuns, last - FewestRuns + 1).Select(runs => Row(terms, runs))]
+        );
     }
 
     /// <summary>What one number of runs per code can do.</summary>
@@ -96,16 +103,18 @@ public sealed record DaySize(
             TwoSampleSize.Power(sd, runs, terms.DifferenceDb, terms.Alpha),
             TwoSampleSize.EquivalencePower(sd, runs, terms.MarginDb, terms.Alpha),
             hasDrift ? NoncentralT.NoncentralityForPower(terms.Power, DfWithDrift(runs), terms.Alpha) * StandardErrorDb(terms, runs) : null,
-            hasDrift ? PowerWithDrift(terms, runs) : null);
+            hasDrift ? PowerWithDrift(terms, runs) : null
+        );
     }
 
     private static int? Fewest(SizeTerms terms)
     {
         for (int runs = FewestRuns; runs <= TwoSampleSize.MostPerSide; runs++)
         {
-            double power = runs < FewestRunsWithDrift
-                ? TwoSampleSize.Power(terms.RunMeanSdDb, runs, terms.DifferenceDb, terms.Alpha)
-                : PowerWithDrift(terms, runs);
+            double power =
+                runs < FewestRunsWithDrift
+                    ? TwoSampleSize.Power(terms.RunMeanSdDb, runs, terms.DifferenceDb, terms.Alpha)
+                    : PowerWithDrift(terms, runs);
             if (power >= terms.Power)
             {
                 return runs;
@@ -115,10 +124,12 @@ public sealed record DaySize(
         return null;
     }
 
-    private static double PowerWithDrift(SizeTerms terms, int runs) => NoncentralT.TwoSidedPower(
-        Math.Min(NoncentralT.LargestNoncentrality, terms.DifferenceDb / StandardErrorDb(terms, runs)),
-        DfWithDrift(runs),
-        terms.Alpha);
+    private static double PowerWithDrift(SizeTerms terms, int runs) =>
+        NoncentralT.TwoSidedPower(
+            Math.Min(NoncentralT.LargestNoncentrality, terms.DifferenceDb / StandardErrorDb(terms, runs)),
+            DfWithDrift(runs),
+            terms.Alpha
+        );
 
     private static int DfWithDrift(int runs) => 2 * runs - 3;
 
@@ -127,7 +138,8 @@ public sealed record DaySize(
     private static void Check(SizeTerms terms)
     {
         ArgumentNullException.ThrowIfNull(terms);
-        bool good = terms is { RunSdDb: >= 0, ReadingSdDb: >= 0, Segments: >= 1, DifferenceDb: > 0, MarginDb: > 0 }
+        bool good =
+            terms is { RunSdDb: >= 0, ReadingSdDb: >= 0, Segments: >= 1, DifferenceDb: > 0, MarginDb: > 0 }
             && terms.RunMeanSdDb > 0
             && double.IsFinite(terms.RunMeanSdDb + terms.DifferenceDb + terms.MarginDb)
             && terms.Power is > 0 and < 1

@@ -20,8 +20,13 @@ public static class OrderDoubts
     {
         ArgumentNullException.ThrowIfNull(order);
         List<string> doubts = [];
-        doubts.AddRange(Enumerable.Range(0, specCount).Select(index => new Place(index))
-            .Where(place => !order.Contains(place)).Select(place => OrderDoubtWords.PlaceIsNeverDriven(place)));
+        doubts.AddRange(
+            Enumerable
+                .Range(0, specCount)
+                .Select(index => new Place(index))
+                .Where(place => !order.Contains(place))
+                .Select(place => OrderDoubtWords.PlaceIsNeverDriven(place))
+        );
         if (order.Count > 0 && !(order[0].IsReference && order[^1].IsReference))
         {
             doubts.Add(OrderDoubtWords.OrderNotFramedByReference);
@@ -76,7 +81,11 @@ public static class OrderDoubts
         return Math.Abs(later) < 1e-9
             ? null
             : OrderDoubtWords.SteadyDriftDoesNotCancel(
-                place, runs, later > 0 ? "later" : "earlier", isTakenOut: RunDesign.TakesDriftOut(order.Count, order.Distinct().Count()));
+                place,
+                runs,
+                later > 0 ? "later" : "earlier",
+                isTakenOut: RunDesign.TakesDriftOut(order.Count, order.Distinct().Count())
+            );
     }
 
     private static double MeanPosition(IReadOnlyList<Place> order, Place place) =>
@@ -112,7 +121,9 @@ public static class PlanDoubts
             return OrderDoubtWords.NoRunNamesItsCar;
         }
 
-        IGrouping<Place, string>? split = plan.Order.Zip(cars).GroupBy(run => run.First, run => run.Second)
+        IGrouping<Place, string>? split = plan
+            .Order.Zip(cars)
+            .GroupBy(run => run.First, run => run.Second)
             .FirstOrDefault(runs => runs.Distinct(StringComparer.OrdinalIgnoreCase).Count() == 1);
         return split is null ? null : OrderDoubtWords.CarAndTyreAreNotSeparated(split);
     }
@@ -132,14 +143,21 @@ public static class PlanDoubts
 internal static class OrderDoubtWords
 {
     // The order and the cars
-    public const string OrderNotFramedByReference = "the order does not begin and end with R: runs outside a bracket rest on the fit of the drift alone";
-    public const string NoRunNamesItsCar = "two cars, and no run says which one drives it: car and tyre are told apart only if every place is driven in both";
+    public const string OrderNotFramedByReference =
+        "the order does not begin and end with R: runs outside a bracket rest on the fit of the drift alone";
+    public const string NoRunNamesItsCar =
+        "two cars, and no run says which one drives it: car and tyre are told apart only if every place is driven in both";
 
     public static string PlaceIsNeverDriven(Place place) => $"spec {place} is never driven";
 
-    public static string PlaceInTooFewBrackets(Place place, int brackets, string plural, int bracketsWanted) => $"spec {place} has {brackets} bracket{plural} from R to R; use at least {bracketsWanted}";
+    public static string PlaceInTooFewBrackets(Place place, int brackets, string plural, int bracketsWanted) =>
+        $"spec {place} has {brackets} bracket{plural} from R to R; use at least {bracketsWanted}";
 
-    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier, bool isTakenOut) => $"a steady drift does not cancel{(isTakenOut ? " by itself" : "")}: spec {place} is driven on average {runs} runs {laterOrEarlier} than R; {(isTakenOut ? "the comparison takes it out, at a price in precision; " : "")}R 1 R or R 1 2 R 2 1 R cancel it";
+    public static string SteadyDriftDoesNotCancel(Place place, string runs, string laterOrEarlier, bool isTakenOut) =>
+        $"a steady drift does not cancel{(isTakenOut ? " by itself" : "")}: spec {place} is driven on average {runs} runs "
+        + $"{laterOrEarlier} than R; {(isTakenOut ? "the comparison takes it out, at a price in precision; " : "")}R 1 R or "
+        + "R 1 2 R 2 1 R cancel it";
 
-    public static string CarAndTyreAreNotSeparated(IGrouping<Place, string> carsOfPlace) => $"car and tyre are not separated: place {carsOfPlace.Key} is only driven in {carsOfPlace.First()}";
+    public static string CarAndTyreAreNotSeparated(IGrouping<Place, string> carsOfPlace) =>
+        $"car and tyre are not separated: place {carsOfPlace.Key} is only driven in {carsOfPlace.First()}";
 }

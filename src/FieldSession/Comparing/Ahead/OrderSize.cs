@@ -9,12 +9,13 @@ namespace FieldSession.Comparing;
 /// <param name="MeanRun">Mean number of its runs in the order, from 1.</param>
 /// <param name="ReferenceMeanRun">Mean number of the runs of R.</param>
 /// <param name="DriftShift">
-/// What a steady drift of 1 dB over the whole order shifts the difference by, dB, with the weights that the comparison will use; 0: it cancels or is taken out.
+/// What a steady drift of 1 dB over the whole order shifts the difference by, dB, with the weights that the comparison will use; 0: it
+/// cancels or is taken out.
 /// </param>
 /// <param name="BentShift">The same for a drift of 1 dB that runs as the square of time, slow at first; dB.</param>
 /// <param name="SmallestDb">
-/// The smallest true difference that is shown with the wanted chance at the level that the word needs among all that is asked at once, dB; null: no
-/// spread is left to judge by.
+/// The smallest true difference that is shown with the wanted chance at the level that the word needs among all that is asked at once, dB;
+/// null: no spread is left to judge by.
 /// </param>
 /// <param name="Df">Degrees of freedom left.</param>
 /// <param name="DriftInModel">Whether the comparison takes a steady drift out besides (docs/formulas.md, "Run model").</param>
@@ -29,7 +30,8 @@ public sealed record OrderSize(
     double? SmallestDb,
     int Df,
     bool DriftInModel,
-    string? ConfoundedWith)
+    string? ConfoundedWith
+)
 {
     private const double Nothing = 1e-9;
 
@@ -44,7 +46,12 @@ public sealed record OrderSize(
     /// <param name="cars">The car of each run; null: one car.</param>
     /// <param name="terms">How well runs and readings repeat, and the level of all that is asked at once.</param>
     /// <param name="asksAllPairs">Whether the plan asks for every pair of codes, and not only for each candidate against R.</param>
-    public static IReadOnlyList<OrderSize> Of(IReadOnlyList<Place> order, IReadOnlyList<string>? cars, SizeTerms terms, bool asksAllPairs = false)
+    public static IReadOnlyList<OrderSize> Of(
+        IReadOnlyList<Place> order,
+        IReadOnlyList<string>? cars,
+        SizeTerms terms,
+        bool asksAllPairs = false
+    )
     {
         ArgumentNullException.ThrowIfNull(order);
         ArgumentNullException.ThrowIfNull(terms);
@@ -53,16 +60,26 @@ public sealed record OrderSize(
             return [];
         }
 
-        DrivenRun[] runs = [.. order.Select((place, run) => new DrivenRun(run + 1, place.Index, run, cars?[run], null, null)).OrderBy(run => run.Code)];
+        DrivenRun[] runs =
+        [
+            .. order.Select((place, run) => new DrivenRun(run + 1, place.Index, run, cars?[run], null, null)).OrderBy(run => run.Code),
+        ];
         int[] codes = [.. runs.Select(run => run.Code).Distinct()];
         RunDesign design = RunDesign.Of(runs, codes.Length, false, null);
         double[][] weights = [.. codes.Skip(1).Select((_, i) => design.Columns.Weights(Contrast(codes.Length, i + 1)))];
         int asked = asksAllPairs ? codes.Length * (codes.Length - 1) / 2 : weights.Length;
         double alone = design.Df < 1 ? terms.Alpha : LevelAlone(weights, asked, design.Df, terms.Alpha);
-        return [.. codes.Skip(1).Select((code, i) => Of(code, weights[i], runs, design, terms with { Alpha = alone }) with { Comparisons = asked })];
+        return
+        [
+            .. codes
+                .Skip(1)
+                .Select((code, i) => Of(code, weights[i], runs, design, terms with { Alpha = alone }) with { Comparisons = asked }),
+        ];
     }
 
-    /// <summary>The level that each comparison's own p has to stay below: Dunnett's for candidates against R, else the level's share of each.</summary>
+    /// <summary>
+    /// The level that each comparison's own p has to stay below: Dunnett's for candidates against R, else the level's share of each.
+    /// </summary>
     private static double LevelAlone(double[][] weights, int asked, int df, double level)
     {
         if (asked < 2)
@@ -103,10 +120,20 @@ public sealed record OrderSize(
             design.Df < 1 ? null : NoncentralT.NoncentralityForPower(terms.Power, design.Df, terms.Alpha) * standardError,
             design.Df,
             design.DriftColumn is not null,
-            design.ConfoundedWith(weights));
+            design.ConfoundedWith(weights)
+        );
     }
 
-    private static double[] Contrast(int codes, int code) => [.. Enumerable.Range(0, codes).Select(i => i == code ? 1.0 : i == 0 ? -1.0 : 0)];
+    private static double[] Contrast(int codes, int code) =>
+        [
+            .. Enumerable
+                .Range(0, codes)
+                .Select(i =>
+                    i == code ? 1.0
+                    : i == 0 ? -1.0
+                    : 0
+                ),
+        ];
 
     private static double MeanRunOf(DrivenRun[] runs, int code) => runs.Where(run => run.Code == code).Average(run => run.Number);
 

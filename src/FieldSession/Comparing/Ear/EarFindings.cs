@@ -17,7 +17,8 @@ public sealed record EarFindings(
     IReadOnlyList<ConcordanceFinding> Concordances,
     IReadOnlyList<ChoiceFinding> Choices,
     IReadOnlyList<ExtraFinding> Extras,
-    int Covered)
+    int Covered
+)
 {
     /// <summary>Whether the ear says nothing at all.</summary>
     public bool IsEmpty => Ratings.Count + Choices.Count + Extras.Count + Covered == 0;
@@ -38,17 +39,22 @@ public sealed record EarFindings(
         return new EarFindings(
             RatingFinding.Together([
                 .. from attribute in attributes
-                   from code in codes
-                   where code != reference
-                   let finding = RatingFinding.Of(attribute, code, reference, scores, anchored, anchor)
-                   where finding is not null
-                   select finding,
+                from code in codes
+                where code != reference
+                let finding = RatingFinding.Of(attribute, code, reference, scores, anchored, anchor)
+                where finding is not null
+                select finding,
             ]),
             [.. AgreementFinding.Of([.. scores.Where(s => s.Code != anchored)])],
-            [.. attributes.Select(attribute => ConcordanceFinding.Of(attribute, codes, scores, anchored, anchor)).OfType<ConcordanceFinding>()],
+            [
+                .. attributes
+                    .Select(attribute => ConcordanceFinding.Of(attribute, codes, scores, anchored, anchor))
+                    .OfType<ConcordanceFinding>(),
+            ],
             [.. study.ChoiceSets.Select(set => ChoiceFinding.Of(study, set))],
             [.. ExtraFinding.Of(study, terms)],
-            study.Ratings.Count - scores.Length);
+            study.Ratings.Count - scores.Length
+        );
     }
 
     /// <summary>
@@ -73,15 +79,15 @@ public sealed record EarFindings(
 public sealed record ExtraFinding(string Name, int Readings, Comparison Comparison)
 {
     private static (string Name, bool IsOfRing, Func<Extras, double?> Part)[] Parts =>
-    [
-        ("dB(C)", false, extras => extras.CDb),
-        (EarRemarkWords.LevelAt200Hz, true, extras => extras.Band200Db),
-        (EarRemarkWords.LevelAt250Hz, true, extras => extras.Band250Db),
-    ];
+        [
+            ("dB(C)", false, extras => extras.CDb),
+            (EarRemarkWords.LevelAt200Hz, true, extras => extras.Band200Db),
+            (EarRemarkWords.LevelAt250Hz, true, extras => extras.Band250Db),
+        ];
 
     /// <summary>
-    /// The kinds of which anything was noted. A spoilt reading's extras are spoilt with it. Bands that hold the ring are told once it is uncovered: by code
-    /// they would tell what is behind one (<see cref="RingCover"/>).
+    /// The kinds of which anything was noted. A spoilt reading's extras are spoilt with it. Bands that hold the ring are told once it is
+    /// uncovered: by code they would tell what is behind one (<see cref="RingCover"/>).
     /// </summary>
     /// <param name="study">The study.</param>
     /// <param name="terms">How the day is compared.</param>
@@ -95,7 +101,8 @@ public sealed record ExtraFinding(string Name, int Readings, Comparison Comparis
             // The day's levels are in the order of the runs and their readings.
             MeasuredLevel[] levels =
             [
-                .. day.Levels.Zip(readings, (level, reading) => (Level: level, Db: reading.Extras is { } extras ? part(extras) : null))
+                .. day
+                    .Levels.Zip(readings, (level, reading) => (Level: level, Db: reading.Extras is { } extras ? part(extras) : null))
                     .Where(pair => pair.Db is not null)
                     .Select(pair => pair.Level with { LowDb = pair.Db!.Value, HighDb = pair.Db!.Value }),
             ];

@@ -8,7 +8,8 @@ internal static class EarRemarkWords
 
     public static string ChainDrifted(double driftDb) => $"the chain drifted by {driftDb:+0.0;-0.0} dB";
 
-    public static string AutomaticGainSuspected(double slope) => $"automatic gain suspected: {slope:0.00} dB of the recorder for each typed dB";
+    public static string AutomaticGainSuspected(double slope) =>
+        $"automatic gain suspected: {slope:0.00} dB of the recorder for each typed dB";
 
     // The ear
     public const string LevelAt200Hz = "dB at 200 Hz";

@@ -4,8 +4,8 @@ using FieldSession.State;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Levels that recordings hold, as the comparison sees readings: a cell for each reading that was heard. What was spoilt for the meter is spoilt for the
-/// recording; a window in which the recorder clipped is no cell.
+/// Levels that recordings hold, as the comparison sees readings: a cell for each reading that was heard. What was spoilt for the meter is
+/// spoilt for the recording; a window in which the recorder clipped is no cell.
 /// </summary>
 internal static class HeardDay
 {
@@ -17,7 +17,9 @@ internal static class HeardDay
     {
         MeasuredDay day = StudyReadings.Of(study);
         Dictionary<int, RunRecording> recordings = study.Recordings.ToDictionary(recording => recording.Run);
-        Dictionary<string, double> gains = study.Recordings.Select(recording => recording.Chain).Distinct()
+        Dictionary<string, double> gains = study
+            .Recordings.Select(recording => recording.Chain)
+            .Distinct()
             .ToDictionary(chain => chain, chain => ChainCalibration.Of(study, chain).GainDb ?? 0);
 
         // the day's levels are in the order of the runs and their readings
@@ -29,8 +31,17 @@ internal static class HeardDay
             where heard is { IsOverloaded: false }
             let db = level(heard, gains[recording.Chain])
             where db is not null
-            select pair.First with { LowDb = db.Value, HighDb = db.Value };
-        return day with { Levels = [.. levels], Missed = 0, Planned = day.Planned is { } planned ? [.. planned.Where(segment => segment.Class == measureClass)] : null };
+            select pair.First with
+            {
+                LowDb = db.Value,
+                HighDb = db.Value,
+            };
+        return day with
+        {
+            Levels = [.. levels],
+            Missed = 0,
+            Planned = day.Planned is { } planned ? [.. planned.Where(segment => segment.Class == measureClass)] : null,
+        };
     }
 }
 
@@ -40,7 +51,10 @@ internal static class RecordingsTrusted
     /// <summary>Why none can; null: it can.</summary>
     public static string? WhyNot(Study study)
     {
-        ChainCalibration[] chains = [.. study.Recordings.Select(recording => recording.Chain).Distinct().Select(chain => ChainCalibration.Of(study, chain))];
+        ChainCalibration[] chains =
+        [
+            .. study.Recordings.Select(recording => recording.Chain).Distinct().Select(chain => ChainCalibration.Of(study, chain)),
+        ];
         if (chains.Length > 1 && Array.Exists(chains, chain => chain.GainDb is null))
         {
             return EarRemarkWords.ChainsNotCalibrated;
@@ -51,12 +65,11 @@ internal static class RecordingsTrusted
             return EarRemarkWords.ChainDrifted(drifted.DriftDb!.Value);
         }
 
-        GainSlope? slope = GainSlope.Of(
-        [
+        GainSlope? slope = GainSlope.Of([
             .. from recording in study.Recordings
-               let gain = Array.Find(chains, chain => chain.Chain == recording.Chain)!.GainDb ?? 0
-               from pair in RecordingHealth.Pairs(study, recording)
-               select (pair.TypedDb, pair.RecorderDb + gain),
+            let gain = Array.Find(chains, chain => chain.Chain == recording.Chain)!.GainDb ?? 0
+            from pair in RecordingHealth.Pairs(study, recording)
+            select (pair.TypedDb, pair.RecorderDb + gain),
         ]);
         return slope?.IsSuspect == true ? EarRemarkWords.AutomaticGainSuspected(slope.Slope) : null;
     }

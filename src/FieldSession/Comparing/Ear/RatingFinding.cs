@@ -22,7 +22,8 @@ public sealed record RatingFinding(
     double MeanPoints,
     double P,
     double SmallestP,
-    SignTest.Result Signs)
+    SignTest.Result Signs
+)
 {
     private const double Alpha = 0.05;
     private const int Draws = 100_000;
@@ -41,13 +42,14 @@ public sealed record RatingFinding(
     public bool CanDecide => SmallestPHolm <= Alpha;
 
     /// <summary>What can honestly be said.</summary>
-    public string Word => (CanDecide, PHolm <= Alpha, MeanPoints < 0) switch
-    {
-        (false, _, _) => EarRemarkWords.TooFewForTest,
-        (_, false, _) => EarRemarkWords.NoDifferenceShown,
-        (_, _, true) => "rated lower",
-        _ => "rated higher",
-    };
+    public string Word =>
+        (CanDecide, PHolm <= Alpha, MeanPoints < 0) switch
+        {
+            (false, _, _) => EarRemarkWords.TooFewForTest,
+            (_, false, _) => EarRemarkWords.NoDifferenceShown,
+            (_, _, true) => "rated lower",
+            _ => "rated higher",
+        };
 
     /// <summary>The finding; null where nobody rated the code.</summary>
     /// <param name="attribute">What was rated.</param>
@@ -57,10 +59,19 @@ public sealed record RatingFinding(
     /// <param name="anchored">A code that is at a fixed score where nobody rated it; null: none.</param>
     /// <param name="anchorPoints">That score, points.</param>
     public static RatingFinding? Of(
-        string attribute, string code, string reference, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
+        string attribute,
+        string code,
+        string reference,
+        IReadOnlyList<RatedScore> scores,
+        string? anchored,
+        double anchorPoints
+    )
     {
         ArgumentNullException.ThrowIfNull(scores);
-        RaterDifference[] differences = [.. ByRater(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints)];
+        RaterDifference[] differences =
+        [
+            .. ByRater(scores.Where(s => s.Attribute == attribute), (code, reference), anchored, anchorPoints),
+        ];
         if (differences.Length == 0)
         {
             return null;
@@ -68,11 +79,19 @@ public sealed record RatingFinding(
 
         double[] points = [.. differences.Select(d => d.Points)];
         Random lot = new(Seed);
-        SignFlip.Result flips = points.Length <= SignFlip.MostEnumerated
-            ? SignFlip.Exact(points)
-            : SignFlip.Drawn(points, () => lot.Next(2) == 0, Draws);
+        SignFlip.Result flips =
+            points.Length <= SignFlip.MostEnumerated ? SignFlip.Exact(points) : SignFlip.Drawn(points, () => lot.Next(2) == 0, Draws);
         bool isFixed = reference == anchored && !scores.Any(score => score.Attribute == attribute && score.Code == reference);
-        RatingFinding finding = new RatingFinding(attribute, code, reference, differences, points.Average(), flips.TwoSided, flips.SmallestTwoSided, SignTest.Of(points))
+        RatingFinding finding = new RatingFinding(
+            attribute,
+            code,
+            reference,
+            differences,
+            points.Average(),
+            flips.TwoSided,
+            flips.SmallestTwoSided,
+            SignTest.Of(points)
+        )
         {
             AgainstPoints = isFixed ? anchorPoints : null,
         };
@@ -80,7 +99,11 @@ public sealed record RatingFinding(
     }
 
     private static IEnumerable<RaterDifference> ByRater(
-        IEnumerable<RatedScore> scores, (string Code, string Reference) pair, string? anchored, double anchorPoints) =>
+        IEnumerable<RatedScore> scores,
+        (string Code, string Reference) pair,
+        string? anchored,
+        double anchorPoints
+    ) =>
         from rater in scores.GroupBy(s => (s.Person, s.Seat, s.Day))
         let first = Mean(rater, pair.Code, anchored, anchorPoints)
         let second = Mean(rater, pair.Reference, anchored, anchorPoints)
@@ -88,8 +111,8 @@ public sealed record RatingFinding(
         select new RaterDifference(rater.Key.Person, rater.Key.Seat, rater.Key.Day, first.Value, second.Value);
 
     /// <summary>
-    /// The findings with Holm over all of them that so few numbers allow a test of at all. Which these are follows from how many differences are not 0,
-    /// never from their signs, so the choice cannot make a result.
+    /// The findings with Holm over all of them that so few numbers allow a test of at all. Which these are follows from how many
+    /// differences are not 0, never from their signs, so the choice cannot make a result.
     /// </summary>
     /// <param name="findings">One for every attribute and code.</param>
     public static IReadOnlyList<RatingFinding> Together(IReadOnlyList<RatingFinding> findings)
@@ -98,15 +121,26 @@ public sealed record RatingFinding(
         RatingFinding[] tested = [.. findings.Where(finding => finding.SmallestP <= Alpha)];
         double[] adjusted = Holm.Adjust([.. tested.Select(finding => finding.P)]);
         double[] smallest = Holm.Adjust([.. tested.Select(finding => finding.SmallestP)]);
-        return [.. findings.Select(finding => Array.IndexOf(tested, finding) is >= 0 and var place
-            ? finding with { PHolm = adjusted[place], SmallestPHolm = smallest[place] }
-            : finding)];
+        return
+        [
+            .. findings.Select(finding =>
+                Array.IndexOf(tested, finding) is >= 0 and var place
+                    ? finding with
+                    {
+                        PHolm = adjusted[place],
+                        SmallestPHolm = smallest[place],
+                    }
+                    : finding
+            ),
+        ];
     }
 
     private static double? Mean(IEnumerable<RatedScore> scores, string code, string? anchored, double anchorPoints)
     {
         double[] given = [.. scores.Where(s => s.Code == code).Select(s => s.Points)];
-        return given.Length > 0 ? given.Average() : code == anchored ? anchorPoints : null;
+        return given.Length > 0 ? given.Average()
+            : code == anchored ? anchorPoints
+            : null;
     }
 }
 
@@ -146,27 +180,32 @@ public sealed record AgreementFinding(string First, string Second, RaterAgreemen
     {
         ArgumentNullException.ThrowIfNull(scores);
         string[] raters = [.. scores.Select(s => s.Person).Distinct()];
-        return
-            from i in Enumerable.Range(0, raters.Length)
+        return from i in Enumerable.Range(0, raters.Length)
             from j in Enumerable.Range(i + 1, Math.Max(0, raters.Length - i - 1))
             let pairs = Pairs(scores, raters[i], raters[j])
             where pairs.Length > 0
-            select new AgreementFinding(raters[i], raters[j], RaterAgreement.Of(
-                [.. pairs.Select(p => p.First)], [.. pairs.Select(p => p.Second)], TolerancePoints));
+            select new AgreementFinding(
+                raters[i],
+                raters[j],
+                RaterAgreement.Of([.. pairs.Select(p => p.First)], [.. pairs.Select(p => p.Second)], TolerancePoints)
+            );
     }
 
     // In one run two people sit in two seats; where both rated from the same seats on other runs of a number, seat goes with seat.
     private static (double First, double Second)[] Pairs(IReadOnlyList<RatedScore> scores, string first, string second)
     {
-        IEnumerable<(string Attribute, int Run, int Place, double Points)> Of(string person) => scores
-            .Where(s => s.Person == person)
-            .GroupBy(s => (s.Attribute, s.Day, s.Run))
-            .SelectMany(same => same.OrderBy(s => s.Seat, StringComparer.Ordinal).Select((s, place) => (s.Attribute, s.Run, place, s.Points)));
+        IEnumerable<(string Attribute, int Run, int Place, double Points)> Of(string person) =>
+            scores
+                .Where(s => s.Person == person)
+                .GroupBy(s => (s.Attribute, s.Day, s.Run))
+                .SelectMany(same =>
+                    same.OrderBy(s => s.Seat, StringComparer.Ordinal).Select((s, place) => (s.Attribute, s.Run, place, s.Points))
+                );
         return
         [
             .. from one in Of(first)
-               join other in Of(second) on (one.Attribute, one.Run, one.Place) equals (other.Attribute, other.Run, other.Place)
-               select (one.Points, other.Points),
+            join other in Of(second) on (one.Attribute, one.Run, one.Place) equals (other.Attribute, other.Run, other.Place)
+            select (one.Points, other.Points),
         ];
     }
 }
@@ -176,11 +215,21 @@ public sealed record AgreementFinding(string First, string Second, RaterAgreemen
 /// <param name="Codes">The codes ranked.</param>
 /// <param name="Raters">Who ranked all of them.</param>
 /// <param name="Concordance">Kendall's W, and p where there are more than seven codes.</param>
-public sealed record ConcordanceFinding(string Attribute, IReadOnlyList<string> Codes, IReadOnlyList<string> Raters, KendallW.Result Concordance)
+public sealed record ConcordanceFinding(
+    string Attribute,
+    IReadOnlyList<string> Codes,
+    IReadOnlyList<string> Raters,
+    KendallW.Result Concordance
+)
 {
     /// <summary>The finding; null with fewer than three codes, fewer than two raters of all of them, or nothing but ties.</summary>
     public static ConcordanceFinding? Of(
-        string attribute, IReadOnlyList<string> codes, IReadOnlyList<RatedScore> scores, string? anchored, double anchorPoints)
+        string attribute,
+        IReadOnlyList<string> codes,
+        IReadOnlyList<RatedScore> scores,
+        string? anchored,
+        double anchorPoints
+    )
     {
         ArgumentNullException.ThrowIfNull(codes);
         ArgumentNullException.ThrowIfNull(scores);
@@ -190,7 +239,10 @@ public sealed record ConcordanceFinding(string Attribute, IReadOnlyList<string> 
             .Select(person => (Person: person.Key, Means: codes.Select(code => Mean(person, code, anchored, anchorPoints)).ToArray()))
             .Where(row => row.Means.All(mean => mean is not null))
             .ToArray();
-        return codes.Count >= 3 && rows.Length >= 2 && KendallW.Of([.. rows.Select(row => row.Means.Select(mean => mean!.Value).ToArray())]) is { } w
+        return
+            codes.Count >= 3
+            && rows.Length >= 2
+            && KendallW.Of([.. rows.Select(row => row.Means.Select(mean => mean!.Value).ToArray())]) is { } w
             ? new ConcordanceFinding(attribute, codes, [.. rows.Select(row => row.Person)], w)
             : null;
     }
@@ -198,6 +250,8 @@ public sealed record ConcordanceFinding(string Attribute, IReadOnlyList<string> 
     private static double? Mean(IEnumerable<RatedScore> scores, string code, string? anchored, double anchorPoints)
     {
         double[] given = [.. scores.Where(s => s.Code == code).Select(s => s.Points)];
-        return given.Length > 0 ? given.Average() : code == anchored ? anchorPoints : null;
+        return given.Length > 0 ? given.Average()
+            : code == anchored ? anchorPoints
+            : null;
     }
 }

@@ -46,8 +46,14 @@ internal sealed class RingDay
     {
         Comparison main = BlindComparison.InFull(Steady((heard, gain) => heard.RingDb + gain), _terms);
         Comparison median = BlindComparison.Of(Steady((heard, gain) => heard.RingMedianDb + gain), _terms);
-        (string Name, Comparison Compared)[] explored = [.. Explored().Select(one => (one.Name, BlindComparison.Of(Steady(one.Level), _terms)))];
-        Comparison lasting = BlindComparison.Of(_merged(HeardDay.Of(_study, MeasureClass.Impact, (heard, _) => heard.RingLastsS is { } time ? Math.Log(time) : null)), _terms);
+        (string Name, Comparison Compared)[] explored =
+        [
+            .. Explored().Select(one => (one.Name, BlindComparison.Of(Steady(one.Level), _terms))),
+        ];
+        Comparison lasting = BlindComparison.Of(
+            _merged(HeardDay.Of(_study, MeasureClass.Impact, (heard, _) => heard.RingLastsS is { } time ? Math.Log(time) : null)),
+            _terms
+        );
         foreach (CodeComparison pair in main.Comparisons.Where(pair => pair.Classes.Steady is not null))
         {
             yield return new(pair.Code, pair.Reference, pair.Classes.Steady!)
@@ -60,9 +66,10 @@ internal sealed class RingDay
     }
 
     private static ImmutableArray<double> Grid { get; } =
-        [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => HeardSegment.SpectrumFromHz + (i * HeardSegment.SpectrumStepHz))];
+    [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => HeardSegment.SpectrumFromHz + (i * HeardSegment.SpectrumStepHz))];
 
-    private static ClassComparisons? Of(Comparison comparison, string code) => comparison.Comparisons.FirstOrDefault(pair => pair.Code == code)?.Classes;
+    private static ClassComparisons? Of(Comparison comparison, string code) =>
+        comparison.Comparisons.FirstOrDefault(pair => pair.Code == code)?.Classes;
 
     private MeasuredDay Steady(Func<HeardSegment, double, double?> level) => _merged(HeardDay.Of(_study, MeasureClass.Steady, level));
 
@@ -81,11 +88,16 @@ internal sealed class RingDay
         yield return ("prominence", (heard, _) => heard.ProminenceDb);
     }
 
-    private static double? InBand(HeardSegment heard, FrequencyBand band) => heard.SpectrumDb is { } levels
-        ? new PowerSpectrum(
-            HeardSegment.SpectrumStepHz,
-            [.. Enumerable.Repeat(0.0, (int)(HeardSegment.SpectrumFromHz / HeardSegment.SpectrumStepHz)), .. levels.Select(level => Math.Pow(10, level / 10))]).LevelDb(band)
-        : null;
+    private static double? InBand(HeardSegment heard, FrequencyBand band) =>
+        heard.SpectrumDb is { } levels
+            ? new PowerSpectrum(
+                HeardSegment.SpectrumStepHz,
+                [
+                    .. Enumerable.Repeat(0.0, (int)(HeardSegment.SpectrumFromHz / HeardSegment.SpectrumStepHz)),
+                    .. levels.Select(level => Math.Pow(10, level / 10)),
+                ]
+            ).LevelDb(band)
+            : null;
 
     private static ImmutableArray<ExploredBand> ExploredOf((string Name, Comparison Compared)[] explored, string code)
     {
@@ -94,33 +106,40 @@ internal sealed class RingDay
         int at = 0;
         return
         [
-            .. found.Where(one => one.Overall is not null)
+            .. found
+                .Where(one => one.Overall is not null)
                 .Select(one => new ExploredBand(one.Name, one.Overall!, one.Overall!.P is null ? null : p[at++])),
         ];
     }
 
     // the model is that of the readings; the difference of ln T is a ratio of times
-    private static RingLasting? LastingOf(ClassComparison? compared) => compared?.Overall is { } overall
-        ? new(
-            Math.Exp(overall.DifferenceDb),
-            overall.Lo95Db is { } low ? Math.Exp(low) : null,
-            overall.Hi95Db is { } high ? Math.Exp(high) : null,
-            overall.P,
-            compared.RunsCounted)
-        : null;
+    private static RingLasting? LastingOf(ClassComparison? compared) =>
+        compared?.Overall is { } overall
+            ? new(
+                Math.Exp(overall.DifferenceDb),
+                overall.Lo95Db is { } low ? Math.Exp(low) : null,
+                overall.Hi95Db is { } high ? Math.Exp(high) : null,
+                overall.P,
+                compared.RunsCounted
+            )
+            : null;
 
     // mean of the runs' means in dB: each run of a code weighs the same
     private IEnumerable<RingSpectrum> SpectraOf()
     {
         MeasuredDay cells = Steady((heard, _) => heard.SpectrumDb is null ? null : 0);
-        Dictionary<int, string> codes = cells.Levels.Where(level => !level.Spoilt).Select(level => (level.Run, level.Code)).Distinct().ToDictionary(pair => pair.Run, pair => pair.Code);
+        Dictionary<int, string> codes = cells
+            .Levels.Where(level => !level.Spoilt)
+            .Select(level => (level.Run, level.Code))
+            .Distinct()
+            .ToDictionary(pair => pair.Run, pair => pair.Code);
         return from recording in _study.Recordings
-               where codes.ContainsKey(recording.Run)
-               let lines = LinesOf(recording)
-               where lines.Length > 0
-               group MeanOf(lines) by codes[recording.Run] into ofCode
-               let runs = ofCode.ToArray()
-               select new RingSpectrum(ofCode.Key, MeanOf(runs), HalfWidthsOf(runs));
+            where codes.ContainsKey(recording.Run)
+            let lines = LinesOf(recording)
+            where lines.Length > 0
+            group MeanOf(lines) by codes[recording.Run] into ofCode
+            let runs = ofCode.ToArray()
+            select new RingSpectrum(ofCode.Key, MeanOf(runs), HalfWidthsOf(runs));
     }
 
     private ImmutableArray<double>[] LinesOf(RunRecording recording)
@@ -129,10 +148,10 @@ internal sealed class RingDay
         return
         [
             .. from reading in _study.Runs[recording.Run - 1].Readings
-               where !reading.LeftOut && !_study.Plan!.Route[reading.Segment - 1].Kind.IsImpact
-               let heard = recording.During(reading)
-               where heard is { SpectrumDb: not null, IsOverloaded: false }
-               select heard.SpectrumDb!.Select(level => level + gain).ToImmutableArray(),
+            where !reading.LeftOut && !_study.Plan!.Route[reading.Segment - 1].Kind.IsImpact
+            let heard = recording.During(reading)
+            where heard is { SpectrumDb: not null, IsOverloaded: false }
+            select heard.SpectrumDb!.Select(level => level + gain).ToImmutableArray(),
         ];
     }
 
@@ -145,7 +164,12 @@ internal sealed class RingDay
         }
 
         double times = StudentT.Quantile(0.975, runs.Length - 1) / Math.Sqrt(runs.Length);
-        return [.. Enumerable.Range(0, HeardSegment.SpectrumLength).Select(i => times * ArrayStatistics.StandardDeviation([.. runs.Select(run => run[i])]))];
+        return
+        [
+            .. Enumerable
+                .Range(0, HeardSegment.SpectrumLength)
+                .Select(i => times * ArrayStatistics.StandardDeviation([.. runs.Select(run => run[i])])),
+        ];
     }
 
     private static ImmutableArray<double> MeanOf(ImmutableArray<double>[] lines) =>

@@ -6,8 +6,9 @@ using FieldSession.State;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// What recordings say about the ring of the air in the tyres, by code: the level of the ring band on the steady segments by the very run model of the
-/// readings, as a class of its own with a margin of its own. Other bands, the search and the time after impacts are looked at beside it, and carry no verdict.
+/// What recordings say about the ring of the air in the tyres, by code: the level of the ring band on the steady segments by the very run
+/// model of the readings, as a class of its own with a margin of its own. Other bands, the search and the time after impacts are looked at
+/// beside it, and carry no verdict.
 /// </summary>
 public sealed record RingFinding
 {
@@ -65,8 +66,12 @@ public sealed record RingFinding
             WhyNone = RecordingsTrusted.WhyNot(study),
             RunsHeard = study.Recordings.Count,
             RunsDriven = study.Runs.Count,
-            Overloaded = study.Recordings.GroupBy(recording => study.Runs[recording.Run - 1].Code.Digits)
-                .ToImmutableDictionary(ofCode => ofCode.Key, ofCode => ofCode.Sum(recording => recording.Segments.Count(heard => heard.IsOverloaded))),
+            Overloaded = study
+                .Recordings.GroupBy(recording => study.Runs[recording.Run - 1].Code.Digits)
+                .ToImmutableDictionary(
+                    ofCode => ofCode.Key,
+                    ofCode => ofCode.Sum(recording => recording.Segments.Count(heard => heard.IsOverloaded))
+                ),
             Found = day.Found,
             Spectra = day.Spectra,
             Pairs = [.. day.Pairs()],
@@ -107,5 +112,6 @@ public sealed record RingLasting(double Ratio, double? Low95, double? High95, do
 /// <summary>The mean spectrum of a code on the steady segments.</summary>
 /// <param name="Code">The code.</param>
 /// <param name="LevelsDb">dB per Hz at 100, 103.125, ... 400 Hz.</param>
-/// <param name="HalfWidthsDb">Half the 95 % interval of each level over the code's runs, dB, one frequency at a time; empty: one run alone.</param>
+/// <param name="HalfWidthsDb">Half the 95 % interval of each level over the code's runs, dB, one frequency at a time; empty: one run
+/// alone.</param>
 public sealed record RingSpectrum(string Code, ImmutableArray<double> LevelsDb, ImmutableArray<double> HalfWidthsDb);

@@ -61,7 +61,9 @@ public sealed record EnergyComparison
             Findings = EnergyFinding.Of([.. driven.Where(code => code != reference)], reference, model, all, terms, codes[0].PerHundredKm),
             Remarks =
             [
-                .. terms.Reference is { } asked && asked != reference ? [EnergyRemarkWords.NoLegOnReferenceYet(asked, reference)] : Array.Empty<string>(),
+                .. terms.Reference is { } asked && asked != reference
+                    ? [EnergyRemarkWords.NoLegOnReferenceYet(asked, reference)]
+                    : Array.Empty<string>(),
                 .. driven.Length > 2 ? [EnergyRemarkWords.EnergyWordsAllowForAllCodes] : Array.Empty<string>(),
                 .. EnergyRemarks.OfDays(clean, model, terms),
             ],
@@ -113,9 +115,9 @@ public sealed record CarDifference(string Car, string FirstCar, double Percent)
         return
         [
             .. from car in cars.Skip(1)
-               let logRatio = model.CarLine(car, cars[0], reference)?.LogRatio
-               where logRatio is not null
-               select new CarDifference(car, cars[0], EnergyEstimate.PercentOf(logRatio.Value)),
+            let logRatio = model.CarLine(car, cars[0], reference)?.LogRatio
+            where logRatio is not null
+            select new CarDifference(car, cars[0], EnergyEstimate.PercentOf(logRatio.Value)),
         ];
     }
 }

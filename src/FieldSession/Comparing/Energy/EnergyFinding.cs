@@ -10,7 +10,9 @@ namespace FieldSession.Comparing;
 /// <param name="Verdict">The verdict in fixed words.</param>
 public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate? Estimate, EnergyEstimate? WithSpoilt, string Verdict)
 {
-    /// <summary>More paired days that would settle it with the scatter as seen, 1..30; null: it is settled, not within 30, or not known.</summary>
+    /// <summary>
+    /// More paired days that would settle it with the scatter as seen, 1..30; null: it is settled, not within 30, or not known.
+    /// </summary>
     public int? MoreDaysAsSeen { get; init; }
 
     /// <summary>The same with the scatter at its upper 80 % limit.</summary>
@@ -33,19 +35,36 @@ public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate
 
     /// <summary>The findings of all codes from two models, without and with the spoilt legs.</summary>
     internal static IReadOnlyList<EnergyFinding> Of(
-        IReadOnlyList<string> codes, string reference, EnergyModel clean, EnergyModel all, EnergyTerms terms, double? referencePerHundredKm)
+        IReadOnlyList<string> codes,
+        string reference,
+        EnergyModel clean,
+        EnergyModel all,
+        EnergyTerms terms,
+        double? referencePerHundredKm
+    )
     {
         EnergyLine[] lines = [.. codes.Select(code => clean.Line(code, reference))];
         EnergyEstimate?[] estimates = [.. lines.Select(line => EnergyEstimate.Of(line, terms.MarginPercent))];
         IReadOnlyList<EnergyShare?> shares = EnergyShare.Of(estimates);
-        return [.. codes.Select((code, i) => Of((code, reference), (lines[i], estimates[i], shares[i]), clean, all, terms) with
-        {
-            Range = EnergyRange.Of(estimates[i], terms.Usable, referencePerHundredKm),
-        })];
+        return
+        [
+            .. codes.Select(
+                (code, i) =>
+                    Of((code, reference), (lines[i], estimates[i], shares[i]), clean, all, terms) with
+                    {
+                        Range = EnergyRange.Of(estimates[i], terms.Usable, referencePerHundredKm),
+                    }
+            ),
+        ];
     }
 
     private static EnergyFinding Of(
-        (string Code, string Reference) pair, (EnergyLine Line, EnergyEstimate? Estimate, EnergyShare? Share) own, EnergyModel clean, EnergyModel all, EnergyTerms terms)
+        (string Code, string Reference) pair,
+        (EnergyLine Line, EnergyEstimate? Estimate, EnergyShare? Share) own,
+        EnergyModel clean,
+        EnergyModel all,
+        EnergyTerms terms
+    )
     {
         EnergyShare? known = terms.PlanComplete ? own.Share : null;
         EnergyShare? counted = clean.IsPaired ? known : null;
@@ -55,7 +74,8 @@ public sealed record EnergyFinding(string Code, string Reference, EnergyEstimate
             pair.Reference,
             AsFarAsKnown(own.Estimate, terms),
             AsFarAsKnown(EnergyEstimate.Of(all.Line(pair.Code, pair.Reference), terms.MarginPercent), terms),
-            EnergyVerdict.Of(own.Line, own.Estimate, own.Share, clean, terms))
+            EnergyVerdict.Of(own.Line, own.Estimate, own.Share, clean, terms)
+        )
         {
             MoreDaysAsSeen = More(cautious: false),
             MoreDaysCautious = More(cautious: true),
@@ -99,25 +119,29 @@ public sealed record EnergyRange(double Usable, double ReferenceKm, double Km, d
     }
 }
 
-/// <summary>The verdict of the energy days in fixed words (docs/formulas.md, "Energy days"). "No difference" is never said; being within the noise is a result.</summary>
+/// <summary>
+/// The verdict of the energy days in fixed words (docs/formulas.md, "Energy days"). "No difference" is never said; being within the noise
+/// is a result.
+/// </summary>
 internal static class EnergyVerdict
 {
     /// <summary>The words.</summary>
     public static string Of(EnergyLine line, EnergyEstimate? estimate, EnergyShare? share, EnergyModel model, EnergyTerms terms) =>
         WhyNone(line, estimate, model, terms) is { } reason ? $"no verdict: {reason}" : Words(estimate!, share!, terms.MarginPercent);
 
-    private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) => line switch
-    {
-        { Obstacle: EnergyObstacle.NotDriven } => EnergyRemarkWords.CodeNotDrivenBesideAnother,
-        { Obstacle: EnergyObstacle.NeverTogether } => EnergyRemarkWords.NoDaysLeadBetweenCodes,
-        { Obstacle: EnergyObstacle.Car } => EnergyRemarkWords.TyresAndCarNotSeparated,
-        { Obstacle: EnergyObstacle.Driver } => EnergyRemarkWords.TyresAndDriverNotSeparated,
-        _ when !model.IsPaired => EnergyRemarkWords.NoSecondCarBeside,
-        { UnitVariance: null } => EnergyRemarkWords.TooFewDaysForAnyInterval,
-        { Df: < EnergyModel.LeastDf } => EnergyRemarkWords.TooFewDaysToTrust,
-        _ when estimate is { StandardError: 0 } => ConclusionWords.NoScatterSeen,
-        _ => terms.PlanComplete ? null : EnergyRemarkWords.EnergyDaysNotFinished,
-    };
+    private static string? WhyNone(EnergyLine line, EnergyEstimate? estimate, EnergyModel model, EnergyTerms terms) =>
+        line switch
+        {
+            { Obstacle: EnergyObstacle.NotDriven } => EnergyRemarkWords.CodeNotDrivenBesideAnother,
+            { Obstacle: EnergyObstacle.NeverTogether } => EnergyRemarkWords.NoDaysLeadBetweenCodes,
+            { Obstacle: EnergyObstacle.Car } => EnergyRemarkWords.TyresAndCarNotSeparated,
+            { Obstacle: EnergyObstacle.Driver } => EnergyRemarkWords.TyresAndDriverNotSeparated,
+            _ when !model.IsPaired => EnergyRemarkWords.NoSecondCarBeside,
+            { UnitVariance: null } => EnergyRemarkWords.TooFewDaysForAnyInterval,
+            { Df: < EnergyModel.LeastDf } => EnergyRemarkWords.TooFewDaysToTrust,
+            _ when estimate is { StandardError: 0 } => ConclusionWords.NoScatterSeen,
+            _ => terms.PlanComplete ? null : EnergyRemarkWords.EnergyDaysNotFinished,
+        };
 
     private static string Words(EnergyEstimate estimate, EnergyShare share, double marginPercent)
     {
@@ -136,6 +160,7 @@ internal static class EnergyVerdict
     private static bool LiesBeyond(EnergyEstimate estimate, EnergyShare share, double marginPercent)
     {
         double half = StudentT.Quantile(1 - share.DifferenceLevel / 2, estimate.Df) * estimate.StandardError!.Value;
-        return EnergyEstimate.PercentOf(estimate.LogRatio - half) > marginPercent || EnergyEstimate.PercentOf(estimate.LogRatio + half) < -marginPercent;
+        return EnergyEstimate.PercentOf(estimate.LogRatio - half) > marginPercent
+            || EnergyEstimate.PercentOf(estimate.LogRatio + half) < -marginPercent;
     }
 }

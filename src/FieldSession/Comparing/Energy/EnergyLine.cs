@@ -41,7 +41,10 @@ internal sealed record EnergyLine(double? LogRatio, int Df)
     /// <summary>Whether the stretches agree better than their displays can show, so that the display's step carries the error.</summary>
     public bool ResolutionApplied => UnitVariance is { } variance && variance * Leverage < ResolutionVariance;
 
-    /// <summary>Standard error of the difference: from the scatter, which holds the displays' steps as well, but never less than those alone; null: unknown.</summary>
+    /// <summary>
+    /// Standard error of the difference: from the scatter, which holds the displays' steps as well, but never less than those alone; null:
+    /// unknown.
+    /// </summary>
     public double? StandardError => UnitVariance is { } variance ? Math.Sqrt(Math.Max(variance * Leverage, ResolutionVariance)) : null;
 
     /// <summary>No line.</summary>
@@ -49,8 +52,8 @@ internal sealed record EnergyLine(double? LogRatio, int Df)
 }
 
 /// <summary>
-/// How much more the code takes than the reference, percent: 100 (exp(d) - 1) of the difference d of logarithms, limits likewise. Null: these
-/// days do not give it. Positive means more energy.
+/// How much more the code takes than the reference, percent: 100 (exp(d) - 1) of the difference d of logarithms, limits likewise. Null:
+/// these days do not give it. Positive means more energy.
 /// </summary>
 /// <param name="LogRatio">ln of the ratio code over reference.</param>
 /// <param name="Percent">The difference, percent.</param>
@@ -113,13 +116,17 @@ public sealed record EnergyEstimate(double LogRatio, double Percent)
             StretchScatterPercent = line.UnitVariance is { } variance ? 100 * Math.Sqrt(Math.Exp(variance) - 1) : null,
             ResolutionApplied = line.ResolutionApplied,
         };
-        return line is { Df: >= EnergyModel.LeastDf, StandardError: > 0 } ? estimate.WithInterval(line.StandardError.Value, marginPercent) : estimate;
+        return line is { Df: >= EnergyModel.LeastDf, StandardError: > 0 }
+            ? estimate.WithInterval(line.StandardError.Value, marginPercent)
+            : estimate;
     }
 
     /// <summary>p of equivalence at a standard error and degrees of freedom.</summary>
-    internal static double PTostOf(double logRatio, double standardError, double df, double marginPercent) => Math.Max(
-        StudentT.UpperTail((logRatio - Math.Log(1 - (marginPercent / 100))) / standardError, df),
-        StudentT.UpperTail((Math.Log(1 + (marginPercent / 100)) - logRatio) / standardError, df));
+    internal static double PTostOf(double logRatio, double standardError, double df, double marginPercent) =>
+        Math.Max(
+            StudentT.UpperTail((logRatio - Math.Log(1 - (marginPercent / 100))) / standardError, df),
+            StudentT.UpperTail((Math.Log(1 + (marginPercent / 100)) - logRatio) / standardError, df)
+        );
 
     private EnergyEstimate WithInterval(double standardError, double marginPercent)
     {

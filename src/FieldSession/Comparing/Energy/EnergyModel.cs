@@ -3,12 +3,14 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Logarithms of the consumption of the stretches on code, block, car and driver, by least squares (docs/formulas.md, "Energy days"): a block is
-/// the stretches that several cars drove together. Without any block: code, car and air temperature.
+/// Logarithms of the consumption of the stretches on code, block, car and driver, by least squares (docs/formulas.md, "Energy days"): a
+/// block is the stretches that several cars drove together. Without any block: code, car and air temperature.
 /// </summary>
 internal sealed class EnergyModel
 {
-    /// <summary>Fewer degrees of freedom than this give no interval and no words: one comparison of like with like can agree by luck.</summary>
+    /// <summary>
+    /// Fewer degrees of freedom than this give no interval and no words: one comparison of like with like can agree by luck.
+    /// </summary>
     public const int LeastDf = 2;
 
     private const double ReferenceCelsius = 20;
@@ -40,7 +42,8 @@ internal sealed class EnergyModel
     {
         EnergyStretch[] paired =
         [
-            .. stretches.GroupBy(stretch => (stretch.Day, stretch.Slot))
+            .. stretches
+                .GroupBy(stretch => (stretch.Day, stretch.Slot))
                 .Where(block => block.Select(stretch => stretch.Car).Distinct().Count() > 1)
                 .SelectMany(block => block),
         ];
@@ -67,7 +70,10 @@ internal sealed class EnergyModel
         [
             .. BlockColumns(),
             .. _codes.Where(code => code != reference).Select(code => Column(stretch => stretch.Code == code)),
-            .. Counted.Select(stretch => stretch.Car).Distinct().Where(other => other != car && other != firstCar)
+            .. Counted
+                .Select(stretch => stretch.Car)
+                .Distinct()
+                .Where(other => other != car && other != firstCar)
                 .Select(other => Column(stretch => stretch.Car == other)),
         ];
         return Design(others, Column(stretch => stretch.Car == car)) is { } design ? Line(design) : null;
@@ -80,7 +86,9 @@ internal sealed class EnergyModel
             return driversMatter ? plain with { Obstacle = EnergyObstacle.Driver } : plain;
         }
 
-        return EnergyLine.None(Try(code, reference, withCars: false, withDrivers: false) is null ? EnergyObstacle.NeverTogether : EnergyObstacle.Car);
+        return EnergyLine.None(
+            Try(code, reference, withCars: false, withDrivers: false) is null ? EnergyObstacle.NeverTogether : EnergyObstacle.Car
+        );
     }
 
     private EnergyLine? Fit(string code, string reference, bool withDrivers) =>
@@ -98,7 +106,9 @@ internal sealed class EnergyModel
         {
             UnitVariance = df > 0 ? rss / df : null,
             Leverage = weights.Sum(weight => weight * weight),
-            ResolutionVariance = weights.Zip(Counted, (weight, stretch) => weight * weight * stretch.LnUncertainty * stretch.LnUncertainty).Sum(),
+            ResolutionVariance = weights
+                .Zip(Counted, (weight, stretch) => weight * weight * stretch.LnUncertainty * stretch.LnUncertainty)
+                .Sum(),
         };
     }
 
@@ -130,7 +140,9 @@ internal sealed class EnergyModel
     {
         if (IsPaired)
         {
-            return Counted.Select(stretch => (stretch.Day, stretch.Slot)).Distinct()
+            return Counted
+                .Select(stretch => (stretch.Day, stretch.Slot))
+                .Distinct()
                 .Select(block => Column(stretch => (stretch.Day, stretch.Slot) == block));
         }
 
@@ -138,11 +150,13 @@ internal sealed class EnergyModel
         return TemperaturesKnown ? [constant, [.. Counted.Select(stretch => stretch.AirCelsius!.Value - ReferenceCelsius)]] : [constant];
     }
 
-    private IEnumerable<double[]> CarColumns() => Counted.Select(stretch => stretch.Car).Distinct().Skip(1).Select(car => Column(stretch => stretch.Car == car));
+    private IEnumerable<double[]> CarColumns() =>
+        Counted.Select(stretch => stretch.Car).Distinct().Skip(1).Select(car => Column(stretch => stretch.Car == car));
 
-    private IEnumerable<double[]> DriverColumns() => Counted.All(stretch => stretch.Driver is not null)
-        ? Counted.Select(stretch => stretch.Driver).Distinct().Skip(1).Select(driver => Column(stretch => stretch.Driver == driver))
-        : [];
+    private IEnumerable<double[]> DriverColumns() =>
+        Counted.All(stretch => stretch.Driver is not null)
+            ? Counted.Select(stretch => stretch.Driver).Distinct().Skip(1).Select(driver => Column(stretch => stretch.Driver == driver))
+            : [];
 
     private double[] Column(Func<EnergyStretch, bool> holds) => [.. Counted.Select(stretch => holds(stretch) ? 1.0 : 0)];
 }

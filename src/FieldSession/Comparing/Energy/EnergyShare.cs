@@ -2,7 +2,10 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Comparing;
 
-/// <summary>What the word of one code rests on where several are asked at once: Holm's steps over both questions on every code (<see cref="HolmOfTwos"/>).</summary>
+/// <summary>
+/// What the word of one code rests on where several are asked at once: Holm's steps over both questions on every code
+/// (<see cref="HolmOfTwos"/>).
+/// </summary>
 /// <param name="Codes">How many codes are asked at once.</param>
 /// <param name="PDifference">p of a difference, allowing for all of them.</param>
 /// <param name="PEquivalence">p of equivalence, likewise.</param>
@@ -28,19 +31,26 @@ internal sealed record EnergyShare(int Codes, double PDifference, double PEquiva
     /// <param name="estimates">One a code; null: not to be told.</param>
     public static IReadOnlyList<EnergyShare?> Of(IReadOnlyList<EnergyEstimate?> estimates)
     {
-        (double Difference, double Equivalence)[] asked = [.. estimates
-            .Where(HasP)
-            .Select(estimate => (estimate!.P!.Value / Alpha, estimate.PTost!.Value / Alpha))];
+        (double Difference, double Equivalence)[] asked =
+        [
+            .. estimates.Where(HasP).Select(estimate => (estimate!.P!.Value / Alpha, estimate.PTost!.Value / Alpha)),
+        ];
         double[] differences = [.. asked.Select(one => one.Difference)];
         double[] equivalences = [.. asked.Select(one => one.Equivalence)];
         (double[] Difference, double[] Equivalence) adjusted = HolmOfTwos.Adjust(differences, equivalences);
         (int[] Difference, int[] Equivalence) divisors = HolmOfTwos.Divisors(differences, equivalences);
-        EnergyShare[] shares = [.. Enumerable.Range(0, asked.Length).Select(i => new EnergyShare(
-            asked.Length,
-            Math.Min(1, adjusted.Difference[i] * Alpha),
-            Math.Min(1, adjusted.Equivalence[i] * Alpha),
-            Alpha / divisors.Difference[i],
-            Alpha / divisors.Equivalence[i]))];
+        EnergyShare[] shares =
+        [
+            .. Enumerable
+                .Range(0, asked.Length)
+                .Select(i => new EnergyShare(
+                    asked.Length,
+                    Math.Min(1, adjusted.Difference[i] * Alpha),
+                    Math.Min(1, adjusted.Equivalence[i] * Alpha),
+                    Alpha / divisors.Difference[i],
+                    Alpha / divisors.Equivalence[i]
+                )),
+        ];
         int next = 0;
         return [.. estimates.Select(estimate => HasP(estimate) ? shares[next++] : null)];
     }
@@ -58,6 +68,7 @@ internal static class MoreDays
     public const int Most = 30;
 
     private const double CautiousShare = 0.20;
+
     /// <summary>The smallest number, 1..30; null: it is settled, not within 30, or there is no scatter to judge by.</summary>
     /// <param name="line">The line of the pair.</param>
     /// <param name="marginPercent">The margin, percent.</param>
@@ -91,5 +102,6 @@ internal static class MoreDays
     }
 
     private static bool IsSettled(double d, double standardError, double df, double marginPercent, EnergyShare share) =>
-        StudentT.TwoSidedP(d / standardError, df) < share.DifferenceLevel || EnergyEstimate.PTostOf(d, standardError, df, marginPercent) < share.EquivalenceLevel;
+        StudentT.TwoSidedP(d / standardError, df) < share.DifferenceLevel
+        || EnergyEstimate.PTostOf(d, standardError, df, marginPercent) < share.EquivalenceLevel;
 }

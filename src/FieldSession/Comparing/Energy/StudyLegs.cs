@@ -6,14 +6,16 @@ namespace FieldSession.Comparing;
 /// <summary>The energy days of a study as the comparison sees them: by code, with what was spoilt.</summary>
 public static class StudyLegs
 {
-    /// <summary>Every leg, spoilt ones included; those of one car in the order of their start times, or as typed where one is unknown.</summary>
+    /// <summary>
+    /// Every leg, spoilt ones included; those of one car in the order of their start times, or as typed where one is unknown.
+    /// </summary>
     public static IReadOnlyList<MeasuredLeg> Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         return
         [
-            .. study.Legs
-                .GroupBy(leg => (leg.Figures.Day, Car: leg.Figures.Car.Trim().ToUpperInvariant()))
+            .. study
+                .Legs.GroupBy(leg => (leg.Figures.Day, Car: leg.Figures.Car.Trim().ToUpperInvariant()))
                 .SelectMany(day => InTime([.. day]))
                 .Select(leg => Measured(leg, study)),
         ];
@@ -26,7 +28,13 @@ public static class StudyLegs
         Plan? plan = study.Plan;
         EnergyPlan energy = plan?.Energy ?? new EnergyPlan();
         EnergyCarrier carrier = study.Legs.FirstOrDefault()?.Figures.Energy.Carrier ?? EnergyCarrier.Electricity;
-        return new EnergyTerms(study.Fitting?.At(Place.Reference)?.Digits, energy.MarginPercent, carrier, UsableOf(study, carrier), IsComplete(study))
+        return new EnergyTerms(
+            study.Fitting?.At(Place.Reference)?.Digits,
+            energy.MarginPercent,
+            carrier,
+            UsableOf(study, carrier),
+            IsComplete(study)
+        )
         {
             DistanceShortKm = energy.DistanceShortKm,
             ChargeLeastPercent = energy.ChargeLeastPercent,
@@ -70,10 +78,24 @@ public static class StudyLegs
             return planned.KwhOrLitres;
         }
 
-        double[] said = [.. study.Legs.Select(leg => leg.Figures.Usable).OfType<Energy>().Where(e => e.Carrier == carrier).Select(e => e.KwhOrLitres).Distinct()];
+        double[] said =
+        [
+            .. study
+                .Legs.Select(leg => leg.Figures.Usable)
+                .OfType<Energy>()
+                .Where(e => e.Carrier == carrier)
+                .Select(e => e.KwhOrLitres)
+                .Distinct(),
+        ];
         return said is [var only] ? only : null;
     }
 
-    private static bool IsComplete(Study study) => study.Plan?.Energy.Days is not { Count: > 0 } days || Enumerable.Range(1, days.Count)
-        .All(day => days[day - 1].Fits.All(fit => study.Legs.Any(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, fit.Car))));
+    private static bool IsComplete(Study study) =>
+        study.Plan?.Energy.Days is not { Count: > 0 } days
+        || Enumerable
+            .Range(1, days.Count)
+            .All(day =>
+                days[day - 1]
+                    .Fits.All(fit => study.Legs.Any(leg => leg.Figures.Day == day && CrewMember.SamePerson(leg.Figures.Car, fit.Car)))
+            );
 }

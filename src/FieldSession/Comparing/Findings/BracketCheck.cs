@@ -2,16 +2,28 @@ using FieldSession.State;
 
 namespace FieldSession.Comparing;
 
-/// <summary>What the runs of a bracket say about the bracket itself. Nothing here compares one code with another: only the control with its own repeat.</summary>
+/// <summary>
+/// What the runs of a bracket say about the bracket itself. Nothing here compares one code with another: only the control with its own
+/// repeat.
+/// </summary>
 /// <param name="Bracket">The bracket.</param>
 /// <param name="RepeatDb">Control, closing minus opening run, mean over the steady segments read cleanly in both, dB; null: none.</param>
-/// <param name="AirSpreadCelsius">Spread of the air temperatures noted from its first run to its last, degC; null: fewer than two noted.</param>
+/// <param name="AirSpreadCelsius">Spread of the air temperatures noted from its first run to its last, degC; null: fewer than two
+/// noted.</param>
 /// <param name="LongestGapMinutes">Longest time from the end of one of its runs to the start of the next, minutes.</param>
 /// <param name="SpoiltShares">The share of spoilt readings of each run, 0..1, by run number.</param>
 public sealed record BracketCheck(
-    Bracket Bracket, double? RepeatDb, double? AirSpreadCelsius, double LongestGapMinutes, IReadOnlyDictionary<int, double> SpoiltShares)
+    Bracket Bracket,
+    double? RepeatDb,
+    double? AirSpreadCelsius,
+    double LongestGapMinutes,
+    IReadOnlyDictionary<int, double> SpoiltShares
+)
 {
-    /// <summary>What an outdoor level changes by per degree of air temperature, dB (bituminous roads: Applied Acoustics 68, 2007, 1-16, abstract); inside a car there is no agreed figure.</summary>
+    /// <summary>
+    /// What an outdoor level changes by per degree of air temperature, dB (bituminous roads: Applied Acoustics 68, 2007, 1-16, abstract);
+    /// inside a car there is no agreed figure.
+    /// </summary>
     public const double DbPerCelsius = 0.1;
 
     /// <summary>Every bracket driven so far.</summary>
@@ -57,24 +69,30 @@ public sealed record BracketCheck(
         return Math.Abs(RepeatDb ?? 0) > limits.Of(FurtherLimits.RepeatVoid);
     }
 
-    private static BracketCheck Of(Study study, Bracket bracket) => new(
-        bracket,
-        Repeat(study, bracket),
-        AirSpread(study, bracket),
-        bracket.Runs.Zip(bracket.Runs.Skip(1), (one, next) => (next.Started.At - one.Ended!.Value.At).TotalMinutes).Max(),
-        bracket.Runs.Where(run => run.Readings.Any()).ToDictionary(
-            run => run.Number, run => run.Readings.Count(reading => reading.Spoilt is not null) / (double)run.Readings.Count()));
+    private static BracketCheck Of(Study study, Bracket bracket) =>
+        new(
+            bracket,
+            Repeat(study, bracket),
+            AirSpread(study, bracket),
+            bracket.Runs.Zip(bracket.Runs.Skip(1), (one, next) => (next.Started.At - one.Ended!.Value.At).TotalMinutes).Max(),
+            bracket
+                .Runs.Where(run => run.Readings.Any())
+                .ToDictionary(
+                    run => run.Number,
+                    run => run.Readings.Count(reading => reading.Spoilt is not null) / (double)run.Readings.Count()
+                )
+        );
 
     private static double? Repeat(Study study, Bracket bracket)
     {
         double[] differences =
         [
             .. from segment in study.Plan?.Route ?? []
-               where !segment.Kind.IsImpact
-               let first = Level(bracket.Opening, segment)
-               let last = Level(bracket.Closing, segment)
-               where first is not null && last is not null
-               select last.Value - first.Value,
+            where !segment.Kind.IsImpact
+            let first = Level(bracket.Opening, segment)
+            let last = Level(bracket.Closing, segment)
+            where first is not null && last is not null
+            select last.Value - first.Value,
         ];
         return differences.Length == 0 ? null : Math.Round(differences.Average(), 6);
     }
@@ -88,11 +106,17 @@ public sealed record BracketCheck(
     private static double? AirSpread(Study study, Bracket bracket)
     {
         int last = bracket.Closing.Ended!.Value.Place;
-        Weather? before = study.Weather.LastOrDefault(weather => weather.Air is not null && weather.Mark.Place < bracket.Opening.Started.Place);
+        Weather? before = study.Weather.LastOrDefault(weather =>
+            weather.Air is not null && weather.Mark.Place < bracket.Opening.Started.Place
+        );
         double[] air =
         [
-            .. study.Weather.Where(weather => weather == before || (weather.Mark.Place > bracket.Opening.Started.Place && weather.Mark.Place < last))
-                .Select(weather => weather.Air?.Celsius).OfType<double>(),
+            .. study
+                .Weather.Where(weather =>
+                    weather == before || (weather.Mark.Place > bracket.Opening.Started.Place && weather.Mark.Place < last)
+                )
+                .Select(weather => weather.Air?.Celsius)
+                .OfType<double>(),
         ];
         return air.Length < 2 ? null : Math.Round(air.Max() - air.Min(), 6);
     }

@@ -57,10 +57,15 @@ public sealed record ClassComparison
     /// <summary>Smallest true difference that this day would have shown with 80 % chance at 5 %, with its scatter, dB.</summary>
     public double? Mdd80Db { get; init; }
 
-    /// <summary>How many more runs per code an open verdict needs, from the error of this very difference; null: it is settled, or unknown.</summary>
+    /// <summary>
+    /// How many more runs per code an open verdict needs, from the error of this very difference; null: it is settled, or unknown.
+    /// </summary>
     public MoreRuns? MoreRuns { get; init; }
 
-    /// <summary>The same as if the day were complete and no drift were taken out: 0 where the verdict is settled, else 1..10; null: not within 10 or unknown.</summary>
+    /// <summary>
+    /// The same as if the day were complete and no drift were taken out: 0 where the verdict is settled, else 1..10; null: not within 10 or
+    /// unknown.
+    /// </summary>
     public int? MoreRunsAsSeen { get; init; }
 
     /// <summary>The same with the scatter at its upper 80 % limit.</summary>
@@ -69,7 +74,9 @@ public sealed record ClassComparison
     /// <summary>Drift per hour; null without times, or if no code was driven twice.</summary>
     public DriftPerHour? Drift { get; init; }
 
-    /// <summary>Mean time of the code minus mean time of the reference, hours: what a drift of 1 dB per hour would add to the difference.</summary>
+    /// <summary>
+    /// Mean time of the code minus mean time of the reference, hours: what a drift of 1 dB per hour would add to the difference.
+    /// </summary>
     public double? OrderLeverHours { get; init; }
 
     /// <summary>Whether the difference depends on the segment; null for all segments together or without degrees of freedom.</summary>
@@ -81,7 +88,9 @@ public sealed record ClassComparison
     /// <summary>The difference by segment, in the order of the route; empty for all segments together.</summary>
     public IReadOnlyList<SegmentEstimate> Segments { get; init; } = [];
 
-    /// <summary>The overall line under an assumed repeatability, for days without an archive; never behind the verdict. Steady segments only.</summary>
+    /// <summary>
+    /// The overall line under an assumed repeatability, for days without an archive; never behind the verdict. Steady segments only.
+    /// </summary>
     public Estimate? Assumed { get; init; }
 
     /// <summary>The exact randomisation test beside the verdict; null below 8 runs of the pair.</summary>
@@ -90,7 +99,9 @@ public sealed record ClassComparison
     /// <summary>The level of exposure; steady segments only.</summary>
     public RouteEnergy? RouteEnergy { get; init; }
 
-    /// <summary>How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="BlindComparison.InFull"/>).</summary>
+    /// <summary>
+    /// How much the result hangs on single runs, segments and flags; null: not asked for (<see cref="BlindComparison.InFull"/>).
+    /// </summary>
     public Sensitivity? Sensitivity { get; init; }
 
     /// <summary>Runs that lie outside because too few of their segments have a valid level.</summary>

@@ -27,7 +27,9 @@ public sealed record Comparison
     /// <summary>The same from the main segments alone; empty where the plan names none.</summary>
     public IReadOnlyList<CodeComparison> AskedPairsOnMainSegments { get; init; } = [];
 
-    /// <summary>The segments that the main question is answered on, where the plan names them; null: all that the main measure takes.</summary>
+    /// <summary>
+    /// The segments that the main question is answered on, where the plan names them; null: all that the main measure takes.
+    /// </summary>
     public IReadOnlyList<string>? MainSegments { get; init; }
 
     /// <summary>The comparisons from the main segments alone; empty where the plan names none.</summary>
@@ -42,16 +44,23 @@ public sealed record Comparison
     /// <summary>How often the order was lengthened after a comparison could be seen.</summary>
     public int Lengthened { get; init; }
 
-    /// <summary>The comparisons that the main question is answered by: those of the main segments where the plan names them, else all.</summary>
+    /// <summary>
+    /// The comparisons that the main question is answered by: those of the main segments where the plan names them, else all.
+    /// </summary>
     public IReadOnlyList<CodeComparison> Main => MainSegments is null ? Comparisons : OnMainSegments;
 
-    /// <summary>Every comparison that the plan asks for: those of <see cref="Main"/>, and candidates against each other where it asks for every pair.</summary>
+    /// <summary>
+    /// Every comparison that the plan asks for: those of <see cref="Main"/>, and candidates against each other where it asks for every
+    /// pair.
+    /// </summary>
     public IReadOnlyList<CodeComparison> Asked => [.. Main, .. MainSegments is null ? AskedPairs : AskedPairsOnMainSegments];
 
     /// <summary>With three codes and more: every pair of them, by class.</summary>
     public IReadOnlyList<PairEstimate> Pairs { get; init; } = [];
 
-    /// <summary>Readings that are conspicuous on the loud side, worst first: a hint to look at the note, never a reason to leave out.</summary>
+    /// <summary>
+    /// Readings that are conspicuous on the loud side, worst first: a hint to look at the note, never a reason to leave out.
+    /// </summary>
     public IReadOnlyList<SuspiciousReading> Suspicious { get; init; } = [];
 
     /// <summary>What holds for the day as a whole, in plain words.</summary>
@@ -77,7 +86,8 @@ public sealed record ReadingCounts(int Total, int Spoilt, int Missed, IReadOnlyD
 /// <param name="Runs">Its runs.</param>
 /// <param name="Readings">Its readings, spoilt ones included.</param>
 /// <param name="Spoilt">Its spoilt readings.</param>
-/// <param name="MeanWidthDb">Mean width of its valid ranges on steady segments, dB: how much the display wandered; null without one.</param>
+/// <param name="MeanWidthDb">Mean width of its valid ranges on steady segments, dB: how much the display wandered; null without
+/// one.</param>
 public sealed record CodeReadings(string Code, int Runs, int Readings, int Spoilt, double? MeanWidthDb)
 {
     /// <summary>Its readings in runs that were driven again; not among the spoilt ones.</summary>
@@ -99,12 +109,13 @@ public sealed record SuspiciousReading(int Run, string Segment, MeasureClass Cla
 public sealed record ClassComparisons(ClassComparison? All, ClassComparison? Steady, ClassComparison? Impact)
 {
     /// <summary>The view of a class; null asks for all segments.</summary>
-    public ClassComparison? Of(MeasureClass? measureClass) => measureClass switch
-    {
-        null => All,
-        MeasureClass.Steady => Steady,
-        _ => Impact,
-    };
+    public ClassComparison? Of(MeasureClass? measureClass) =>
+        measureClass switch
+        {
+            null => All,
+            MeasureClass.Steady => Steady,
+            _ => Impact,
+        };
 }
 
 /// <summary>One code against the reference.</summary>

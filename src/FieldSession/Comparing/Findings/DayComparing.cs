@@ -24,15 +24,31 @@ internal static class DayComparing
             Lengthened = terms.Looks?.Lengthened ?? 0,
             Readings = DayCounts.Of(day),
             Codes = codes,
-            Comparisons = reference < 0 ? [] : [.. Enumerable.Range(0, table.Codes.Length)
-                .Where(code => code != reference)
-                .Select(code => Compare(table, (valid, families), (all, ofAll), code, reference, terms))],
-            AskedPairs = !terms.AsksAllPairs ? [] : [.. CandidatePairs(table.Codes.Length, reference)
-                .Select(pair => Compare(table, (valid, families), (all, ofAll), pair.First, pair.Second, terms))],
+            Comparisons =
+                reference < 0
+                    ? []
+                    :
+                    [
+                        .. Enumerable
+                            .Range(0, table.Codes.Length)
+                            .Where(code => code != reference)
+                            .Select(code => Compare(table, (valid, families), (all, ofAll), code, reference, terms)),
+                    ],
+            AskedPairs = !terms.AsksAllPairs
+                ? []
+                :
+                [
+                    .. CandidatePairs(table.Codes.Length, reference)
+                        .Select(pair => Compare(table, (valid, families), (all, ofAll), pair.First, pair.Second, terms)),
+                ],
             Pairs = [.. valid.Each.SelectMany(view => CodePairs.Of(view, table, terms))],
-            Suspicious = [.. SuspiciousReadings.Listed(valid.Steady, table, day)
-                .Concat(SuspiciousReadings.Listed(valid.Impact, table, day))
-                .OrderBy(reading => reading.PBonferroni)],
+            Suspicious =
+            [
+                .. SuspiciousReadings
+                    .Listed(valid.Steady, table, day)
+                    .Concat(SuspiciousReadings.Listed(valid.Impact, table, day))
+                    .OrderBy(reading => reading.PBonferroni),
+            ],
             Remarks = [.. reference < 0 ? [ComparingWords.NoRunOnReferenceYet(terms)] : Array.Empty<string>(), .. DayCounts.Remarks(codes)],
         };
     }
@@ -49,17 +65,20 @@ internal static class DayComparing
         (ClassViews Views, ClassFamilies Families) all,
         int code,
         int reference,
-        ComparisonTerms terms)
+        ComparisonTerms terms
+    )
     {
         ClassComparisons counting = valid.Views.Findings(table, valid.Families, code, reference, terms);
         ClassComparisons withSpoilt = all.Views == valid.Views ? counting : all.Views.Findings(table, all.Families, code, reference, terms);
         // before the plan's end nothing is said that a p is behind
-        ClassComparison? Remarked(ClassComparison? clean) => terms.PlanComplete ? LeftOutOfTheQuieter.Remarked(clean, table, code, reference, terms) : clean;
+        ClassComparison? Remarked(ClassComparison? clean) =>
+            terms.PlanComplete ? LeftOutOfTheQuieter.Remarked(clean, table, code, reference, terms) : clean;
         return new CodeComparison(
             table.Codes[code],
             table.Codes[reference],
             new ClassComparisons(Remarked(counting.All), Remarked(counting.Steady), Remarked(counting.Impact)),
-            withSpoilt);
+            withSpoilt
+        );
     }
 
     private static void CheckTerms(ComparisonTerms terms)
@@ -86,9 +105,8 @@ internal sealed record ClassViews(ClassView? All, ClassView? Steady, ClassView? 
         ClassView? all = ClassView.Of(table, table.Valid, null, terms);
         return new ClassViews(all, One(MeasureClass.Steady), One(MeasureClass.Impact));
 
-        ClassView? One(MeasureClass measureClass) => table.IsAll(measureClass)
-            ? all?.As(measureClass, terms)
-            : ClassView.Of(table, table.Valid, measureClass, terms);
+        ClassView? One(MeasureClass measureClass) =>
+            table.IsAll(measureClass) ? all?.As(measureClass, terms) : ClassView.Of(table, table.Valid, measureClass, terms);
     }
 
     /// <summary>The same from all readings; a class without a spoilt one stays what it is.</summary>
@@ -104,10 +122,14 @@ internal sealed record ClassViews(ClassView? All, ClassView? Steady, ClassView? 
     }
 
     /// <summary>What they say about a pair.</summary>
-    public ClassComparisons Findings(DayTable table, ClassFamilies families, int code, int reference, ComparisonTerms terms) => HolmOverClasses.Over(new ClassComparisons(
-        PairFinding.Of(All, families.All, table, code, reference, terms),
-        PairFinding.Of(Steady, families.Steady, table, code, reference, terms),
-        PairFinding.Of(Impact, families.Impact, table, code, reference, terms)));
+    public ClassComparisons Findings(DayTable table, ClassFamilies families, int code, int reference, ComparisonTerms terms) =>
+        HolmOverClasses.Over(
+            new ClassComparisons(
+                PairFinding.Of(All, families.All, table, code, reference, terms),
+                PairFinding.Of(Steady, families.Steady, table, code, reference, terms),
+                PairFinding.Of(Impact, families.Impact, table, code, reference, terms)
+            )
+        );
 }
 
 /// <summary>What is asked at once in each of the three views.</summary>
@@ -117,15 +139,17 @@ internal sealed record ClassViews(ClassView? All, ClassView? Steady, ClassView? 
 internal sealed record ClassFamilies(CandidateFamily All, CandidateFamily Steady, CandidateFamily Impact)
 {
     /// <summary>The families of the views.</summary>
-    public static ClassFamilies Of(ClassViews views, int reference, ComparisonTerms terms) => new(
-        CandidateFamily.Of(views.All, reference, terms),
-        CandidateFamily.Of(views.Steady, reference, terms),
-        CandidateFamily.Of(views.Impact, reference, terms));
+    public static ClassFamilies Of(ClassViews views, int reference, ComparisonTerms terms) =>
+        new(
+            CandidateFamily.Of(views.All, reference, terms),
+            CandidateFamily.Of(views.Steady, reference, terms),
+            CandidateFamily.Of(views.Impact, reference, terms)
+        );
 }
 
 /// <summary>
-/// Puts the Holm-corrected p beside every segment of a pair: one family over both classes, because the question "which segments differ" is asked
-/// once (<see cref="Holm"/>).
+/// Puts the Holm-corrected p beside every segment of a pair: one family over both classes, because the question "which segments differ" is
+/// asked once (<see cref="Holm"/>).
 /// </summary>
 internal static class HolmOverClasses
 {
@@ -133,13 +157,22 @@ internal static class HolmOverClasses
     public static ClassComparisons Over(ClassComparisons classes)
     {
         SegmentEstimate[] family = [.. Of(classes.Steady), .. Of(classes.Impact)];
-        double[] adjusted = Holm.Adjust([.. family.Where(segment => segment.Estimate.P is not null).Select(segment => segment.Estimate.P!.Value)]);
+        double[] adjusted = Holm.Adjust([
+            .. family.Where(segment => segment.Estimate.P is not null).Select(segment => segment.Estimate.P!.Value),
+        ]);
         int next = 0;
-        ClassComparison? With(ClassComparison? comparison) => comparison is null ? null : comparison with
-        {
-            Segments = [.. comparison.Segments.Select(segment =>
-                segment.Estimate.P is null ? segment : segment with { PHolm = adjusted[next++] })],
-        };
+        ClassComparison? With(ClassComparison? comparison) =>
+            comparison is null
+                ? null
+                : comparison with
+                {
+                    Segments =
+                    [
+                        .. comparison.Segments.Select(segment =>
+                            segment.Estimate.P is null ? segment : segment with { PHolm = adjusted[next++] }
+                        ),
+                    ],
+                };
         return classes with { Steady = With(classes.Steady), Impact = With(classes.Impact) };
     }
 
@@ -147,7 +180,8 @@ internal static class HolmOverClasses
 }
 
 /// <summary>
-/// Traffic and its like only raise levels. If a difference is shown only because readings of the quieter code were left out, that has to be said:
+/// Traffic and its like only raise levels. If a difference is shown only because readings of the quieter code were left out, that has to be
+/// said:
 /// put back the quieter code's spoilt readings alone, and look whether the difference is still there.
 /// </summary>
 internal static class LeftOutOfTheQuieter
@@ -168,14 +202,14 @@ internal static class LeftOutOfTheQuieter
 
         ClassView? view = ClassView.Of(table, cells, clean.Class, terms);
         PairLine? pair = PairLine.Of(view, code, reference, terms);
-        bool stands = pair is not null
+        bool stands =
+            pair is not null
             && CandidateFamily.Of(view, reference, terms).POf(pair).Difference < terms.Levels.Difference
             && Math.Sign(pair.Overall.DifferenceDb) == Math.Sign(difference);
         return stands ? clean : clean with { Remarks = [Words(table.Codes[quieter]), .. clean.Remarks] };
     }
 
-    private static string Words(string quieter) =>
-        ComparingWords.DifferenceHangsOnReadingsLeftOut(quieter);
+    private static string Words(string quieter) => ComparingWords.DifferenceHangsOnReadingsLeftOut(quieter);
 
     /// <summary>The valid levels, but the code's own spoilt ones put back; null: it has none in the class.</summary>
     private static double[]? PutBack(DayTable table, MeasureClass? measureClass, int code)

@@ -17,22 +17,32 @@ internal static class DayCounts
             byCause[cause] = byCause.GetValueOrDefault(cause) + 1;
         }
 
-        return new ReadingCounts(day.Levels.Count, spoilt.Length, day.Missed, byCause) { Replaced = day.Levels.Count(level => level.IsReplaced) };
+        return new ReadingCounts(day.Levels.Count, spoilt.Length, day.Missed, byCause)
+        {
+            Replaced = day.Levels.Count(level => level.IsReplaced),
+        };
     }
 
     /// <summary>The counts by code, in the order of first driving.</summary>
     public static IReadOnlyList<CodeReadings> ByCode(MeasuredDay day, DayTable table)
     {
         ILookup<string, MeasuredLevel> levels = day.Levels.ToLookup(level => level.Code);
-        return [.. table.Codes.Select((code, place) => new CodeReadings(
-            code,
-            table.Runs.Count(run => run.Code == place),
-            levels[code].Count(),
-            levels[code].Count(level => level is { Spoilt: true, IsReplaced: false }),
-            MeanWidthDb(levels[code]))
-        {
-            Replaced = levels[code].Count(level => level.IsReplaced),
-        })];
+        return
+        [
+            .. table.Codes.Select(
+                (code, place) =>
+                    new CodeReadings(
+                        code,
+                        table.Runs.Count(run => run.Code == place),
+                        levels[code].Count(),
+                        levels[code].Count(level => level is { Spoilt: true, IsReplaced: false }),
+                        MeanWidthDb(levels[code])
+                    )
+                    {
+                        Replaced = levels[code].Count(level => level.IsReplaced),
+                    }
+            ),
+        ];
     }
 
     /// <summary>What the counts say: unequal leaving out, unequal wandering of the display.</summary>

@@ -9,7 +9,14 @@ internal static class PairFinding
     private const double UsualLevel = 0.05;
 
     /// <summary>The finding; null if the route has no segment of the class.</summary>
-    public static ClassComparison? Of(ClassView? view, CandidateFamily family, DayTable table, int code, int reference, ComparisonTerms terms)
+    public static ClassComparison? Of(
+        ClassView? view,
+        CandidateFamily family,
+        DayTable table,
+        int code,
+        int reference,
+        ComparisonTerms terms
+    )
     {
         if (view is null)
         {
@@ -29,7 +36,9 @@ internal static class PairFinding
             Verdict = pair is null ? VerdictWords.NoComparison : VerdictWords.Of(pair, family, terms),
             Conclusion = pair is null ? null : VerdictWords.ConclusionOf(pair, family, terms),
         };
-        return pair is null ? counts : WithWord(WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table), pair, family, terms);
+        return pair is null
+            ? counts
+            : WithWord(WithSegments(WithDay(WithScatter(counts, pair), pair, table), pair, table), pair, family, terms);
     }
 
     private static ClassComparison WithWord(ClassComparison comparison, PairLine pair, CandidateFamily family, ComparisonTerms terms)
@@ -41,7 +50,10 @@ internal static class PairFinding
         WordLevels Ahead(int more)
         {
             WordLevels later = terms.LevelsAfter(more * family.Codes);
-            return new WordLevels(later.Difference * alone.Difference / terms.Levels.Difference, later.Equivalence * alone.Equivalence / terms.Levels.Equivalence);
+            return new WordLevels(
+                later.Difference * alone.Difference / terms.Levels.Difference,
+                later.Equivalence * alone.Equivalence / terms.Levels.Equivalence
+            );
         }
 
         WordLevels Levels(int more) => more == 0 ? alone : Ahead(more);
@@ -75,18 +87,19 @@ internal static class PairFinding
         };
     }
 
-    private static ClassComparison WithDay(ClassComparison comparison, PairLine pair, DayTable table) => comparison with
-    {
-        Overall = pair.Overall,
-        Mdd80Db = pair.Overall is { Df: double df, StandardErrorDb: double standardError }
-            ? NoncentralT.NoncentralityForPower(Power, df, UsualLevel) * standardError
-            : null,
-        Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
-        OrderTest = OrderTest.Of(pair),
-        Assumed = AssumedRepeatability.Of(pair, comparison.Class),
-        RouteEnergy = comparison.Class == MeasureClass.Steady ? RouteEnergyFinding.Of(pair, table) : null,
-        OrderLeverHours = table.TimesKnown ? DriftFinding.OrderLeverHours(pair) : null,
-    };
+    private static ClassComparison WithDay(ClassComparison comparison, PairLine pair, DayTable table) =>
+        comparison with
+        {
+            Overall = pair.Overall,
+            Mdd80Db = pair.Overall is { Df: double df, StandardErrorDb: double standardError }
+                ? NoncentralT.NoncentralityForPower(Power, df, UsualLevel) * standardError
+                : null,
+            Drift = table.TimesKnown ? DriftFinding.Of(pair.Model) : null,
+            OrderTest = OrderTest.Of(pair),
+            Assumed = AssumedRepeatability.Of(pair, comparison.Class),
+            RouteEnergy = comparison.Class == MeasureClass.Steady ? RouteEnergyFinding.Of(pair, table) : null,
+            OrderLeverHours = table.TimesKnown ? DriftFinding.OrderLeverHours(pair) : null,
+        };
 
     private static ClassComparison WithSegments(ClassComparison comparison, PairLine pair, DayTable table)
     {
@@ -100,11 +113,13 @@ internal static class PairFinding
         return comparison with
         {
             Interaction = InteractionFinding.Of(pair, table),
-            Kinds = [.. pair.Model.AllColumns
-                .GroupBy(column => segments[column].Kind)
-                .Select(kind => new KindEstimate(kind.Key, kind.Count(), Line([.. kind])))],
-            Segments = [.. segments.Select((segment, column) =>
-                new SegmentEstimate(segment.Segment, segment.Kind, Line(column), null))],
+            Kinds =
+            [
+                .. pair
+                    .Model.AllColumns.GroupBy(column => segments[column].Kind)
+                    .Select(kind => new KindEstimate(kind.Key, kind.Count(), Line([.. kind]))),
+            ],
+            Segments = [.. segments.Select((segment, column) => new SegmentEstimate(segment.Segment, segment.Kind, Line(column), null))],
         };
     }
 
@@ -122,7 +137,8 @@ internal static class PairRemarks
         List<string> remarks = pair is null ? [WhyNoPair(view)] : [.. OfModel(pair), .. OfOrder(pair, table)];
         (int[] replaced, int[] thin) = (
             [.. view.Counted.RunsOut.Where(table.IsReplaced)],
-            [.. view.Counted.RunsOut.Where(run => !table.IsReplaced(run))]);
+            [.. view.Counted.RunsOut.Where(run => !table.IsReplaced(run))]
+        );
         if (replaced.Length > 0)
         {
             remarks.Add(ComparingWords.RunsReplaced(string.Join(", ", replaced)));
@@ -141,12 +157,13 @@ internal static class PairRemarks
         return remarks;
     }
 
-    private static string WhyNoPair(ClassView view) => view.Counted switch
-    {
-        { Codes.Length: 0 } => ComparingWords.NoRunReadOnEnoughSegments,
-        { Segments.Length: 0 } => ComparingWords.NoSegmentReadOnEveryCode,
-        _ => ComparingWords.FewerThanTwoCodesToCompare,
-    };
+    private static string WhyNoPair(ClassView view) =>
+        view.Counted switch
+        {
+            { Codes.Length: 0 } => ComparingWords.NoRunReadOnEnoughSegments,
+            { Segments.Length: 0 } => ComparingWords.NoSegmentReadOnEveryCode,
+            _ => ComparingWords.FewerThanTwoCodesToCompare,
+        };
 
     private static IEnumerable<string> OfModel(PairLine pair)
     {

@@ -3,8 +3,8 @@ using FieldSession.State;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The mean level of every run over the compared segments of one class, as the run model sees it: gaps filled by the additive fit of runs and segments
-/// (docs/formulas.md, "Run model"), so that a run is not loud because a quiet segment of it was spoilt.
+/// The mean level of every run over the compared segments of one class, as the run model sees it: gaps filled by the additive fit of runs
+/// and segments (docs/formulas.md, "Run model"), so that a run is not loud because a quiet segment of it was spoilt.
 /// </summary>
 /// <param name="Class">The class; null: all segments.</param>
 /// <param name="Runs">The runs that count, in driven order.</param>
@@ -25,8 +25,10 @@ public sealed record RunLevels(MeasureClass? Class, IReadOnlyList<RunMean> Runs,
         }
 
         double dayDb = day.Levels.Average(level => level.LevelDb);
-        IEnumerable<RunMean> runs = model.Runs.Zip(model.RunMeans, (run, meanDb) => new RunMean(
-            run.Number, table.Codes[run.Code], table.TimesKnown ? run.Hours : null, dayDb + meanDb));
+        IEnumerable<RunMean> runs = model.Runs.Zip(
+            model.RunMeans,
+            (run, meanDb) => new RunMean(run.Number, table.Codes[run.Code], table.TimesKnown ? run.Hours : null, dayDb + meanDb)
+        );
         return new RunLevels(measureClass, [.. runs.OrderBy(run => run.Run)], table.TimesKnown ? DriftFinding.Of(model) : null);
     }
 }
@@ -49,9 +51,9 @@ public static class SpoiltBalance
         (SpecCode Code, double Percent)[] codes =
         [
             .. from runs in study.Runs.GroupBy(run => run.Code)
-               let readings = runs.SelectMany(run => run.Readings).ToArray()
-               where readings.Length > 0
-               select (runs.Key, 100.0 * readings.Count(reading => reading.LeftOut) / readings.Length),
+            let readings = runs.SelectMany(run => run.Readings).ToArray()
+            where readings.Length > 0
+            select (runs.Key, 100.0 * readings.Count(reading => reading.LeftOut) / readings.Length),
         ];
         if (codes.Length > 1 && codes.Max(code => code.Percent) - codes.Min(code => code.Percent) > limit + 1e-9)
         {
@@ -67,7 +69,11 @@ public static class SpoiltBalance
     private static IEnumerable<string> Empty(Study study) =>
         from segment in study.Plan?.Route ?? []
         from code in study.Runs.Where(run => !run.IsOn).Select(run => run.Code).Distinct()
-        let readings = study.Runs.Where(run => run.Code == code).SelectMany(run => run.Readings).Where(reading => reading.Segment == segment.Number).ToArray()
+        let readings = study
+            .Runs.Where(run => run.Code == code)
+            .SelectMany(run => run.Readings)
+            .Where(reading => reading.Segment == segment.Number)
+            .ToArray()
         where readings.Length > 0 && readings.All(reading => reading.LeftOut)
         select ComparingWords.EveryReadingIsSpoilt(code, segment.Name);
 }

@@ -3,10 +3,10 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Levels that are conspicuous on the loud side of their run and segment: externally studentised residual of the fit inside the code, one-sided,
-/// Bonferroni over the levels of the class (R. D. Cook, S. Weisberg, Residuals and Influence in Regression, 1982, section 2.2.2). The scatter is never
-/// taken for less than what the display's rounding makes, and a level within one step of what the others predict is never listed: rounding alone
-/// can put it there (<see cref="DisplayStep"/>).
+/// Levels that are conspicuous on the loud side of their run and segment: externally studentised residual of the fit inside the code,
+/// one-sided, Bonferroni over the levels of the class (R. D. Cook, S. Weisberg, Residuals and Influence in Regression, 1982, section
+/// 2.2.2). The scatter is never taken for less than what the display's rounding makes, and a level within one step of what the others
+/// predict is never listed: rounding alone can put it there (<see cref="DisplayStep"/>).
 /// </summary>
 public static class SuspiciousReadings
 {
@@ -23,7 +23,12 @@ public static class SuspiciousReadings
     public static IReadOnlyList<SuspiciousReading> Ranked(MeasuredDay day, MeasureClass measureClass)
     {
         DayTable table = DayTable.Of(day);
-        return Ranked(ClassView.Of(table, table.Valid, measureClass, new ComparisonTerms()), table, DisplayStep.Of(day, measureClass), _ => true);
+        return Ranked(
+            ClassView.Of(table, table.Valid, measureClass, new ComparisonTerms()),
+            table,
+            DisplayStep.Of(day, measureClass),
+            _ => true
+        );
     }
 
     /// <summary>The levels below <see cref="Level"/> only; p is not worked out for the others, of which a long day has very many.</summary>

@@ -11,7 +11,10 @@ public enum FamilyRule
     /// <summary>Each candidate against the control, by the largest |t| of all (<see cref="ManyToOneT"/>).</summary>
     Dunnett,
 
-    /// <summary>Step by step from the smallest p (<see cref="HolmOfTwos"/>): where the plan asks for all pairs, or the correlations have no such form.</summary>
+    /// <summary>
+    /// Step by step from the smallest p (<see cref="HolmOfTwos"/>): where the plan asks for all pairs, or the correlations have no such
+    /// form.
+    /// </summary>
     Holm,
 }
 
@@ -22,9 +25,10 @@ public enum FamilyRule
 internal sealed record FamilyP(double? Difference, double? Larger, double? Equivalence);
 
 /// <summary>
-/// The comparisons that the plan's question asks at once: every candidate against the control, or every pair of codes. Of each, "no difference" and "as
-/// large as the margin" can't both be true, so a study has as many chances of a wrong word as comparisons, whichever word is wrong. Dunnett's test from
-/// the one model holds differences, its share of each comparison an equivalence; else Holm's steps hold both (docs/formulas.md, "Several candidates").
+/// The comparisons that the plan's question asks at once: every candidate against the control, or every pair of codes. Of each, "no
+/// difference" and "as large as the margin" can't both be true, so a study has as many chances of a wrong word as comparisons, whichever
+/// word is wrong. Dunnett's test from the one model holds differences, its share of each comparison an equivalence; else Holm's steps hold
+/// both (docs/formulas.md, "Several candidates").
 /// </summary>
 internal sealed class CandidateFamily
 {
@@ -47,7 +51,10 @@ internal sealed class CandidateFamily
     }
 
     /// <summary>The rule that holds them together.</summary>
-    public FamilyRule Rule => _members.Count < 2 ? FamilyRule.Alone : _loadings.Value is null ? FamilyRule.Holm : FamilyRule.Dunnett;
+    public FamilyRule Rule =>
+        _members.Count < 2 ? FamilyRule.Alone
+        : _loadings.Value is null ? FamilyRule.Holm
+        : FamilyRule.Dunnett;
 
     /// <summary>How many comparisons are held together.</summary>
     public int Size => _members.Count;
@@ -69,12 +76,19 @@ internal sealed class CandidateFamily
                 from first in codes
                 from second in codes
                 where first < second && first != reference && second != reference
-                select (first, second));
+                select (first, second)
+            );
         }
 
         return new CandidateFamily(
-            [.. asked.Select(pair => PairLine.Of(view, pair.First, pair.Second, terms)).OfType<PairLine>().Where(line => line.Overall.P is not null && line.ConfoundedWith is null)],
-            terms);
+            [
+                .. asked
+                    .Select(pair => PairLine.Of(view, pair.First, pair.Second, terms))
+                    .OfType<PairLine>()
+                    .Where(line => line.Overall.P is not null && line.ConfoundedWith is null),
+            ],
+            terms
+        );
     }
 
     /// <summary>p of a pair within the family; of one that does not belong to it, its own.</summary>
@@ -104,7 +118,8 @@ internal sealed class CandidateFamily
         return new FamilyP(
             Math.Min(1, differences[place] * levels.Difference),
             beyond > 0 ? Math.Min(1, Steps.Divisors.Difference[place] * larger) : 1,
-            Math.Min(1, equivalences[place] * levels.Equivalence));
+            Math.Min(1, equivalences[place] * levels.Equivalence)
+        );
     }
 
     /// <summary>Whether a pair shows a difference: what <see cref="POf"/> says, without the integral where it is not needed.</summary>
@@ -133,8 +148,8 @@ internal sealed class CandidateFamily
     }
 
     /// <summary>
-    /// The levels that a pair's own p has to stay below for the family's word: those of the intervals that agree with the words (Dunnett: simultaneous
-    /// intervals; Holm: those of the step at which the pair was asked).
+    /// The levels that a pair's own p has to stay below for the family's word: those of the intervals that agree with the words (Dunnett:
+    /// simultaneous intervals; Holm: those of the step at which the pair was asked).
     /// </summary>
     public WordLevels LevelsOf(PairLine pair)
     {
@@ -147,21 +162,28 @@ internal sealed class CandidateFamily
 
         if (Rule == FamilyRule.Holm)
         {
-            return new WordLevels(levels.Difference / Steps.Divisors.Difference[place], levels.Equivalence / Steps.Divisors.Equivalence[place]);
+            return new WordLevels(
+                levels.Difference / Steps.Divisors.Difference[place],
+                levels.Equivalence / Steps.Divisors.Equivalence[place]
+            );
         }
 
         // the family's p is never above Bonferroni's, so neither is the level below that of Bonferroni
-        double difference = Math.Clamp(StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value), levels.Difference / Size, levels.Difference);
+        double difference = Math.Clamp(
+            StudentT.TwoSidedP(_limit.Value, pair.Overall.Df!.Value),
+            levels.Difference / Size,
+            levels.Difference
+        );
         return new WordLevels(difference, levels.Equivalence / Size);
     }
 
     private HolmSteps Steps => field ??= HolmSteps.Of(_members, _terms.Levels);
 
     // never below the comparison's own p nor above Bonferroni's, whatever the integral's last digits are
-    private double Dunnett(double alone, double t) =>
-        Math.Clamp(TailAt(t), alone, Math.Min(1, Math.Max(alone, Size * alone)));
+    private double Dunnett(double alone, double t) => Math.Clamp(TailAt(t), alone, Math.Min(1, Math.Max(alone, Size * alone)));
 
-    private double TailAt(double t) => _tails.TryGetValue(t, out double known) ? known : _tails[t] = ManyToOneT.Tail(t, _loadings.Value, _df);
+    private double TailAt(double t) =>
+        _tails.TryGetValue(t, out double known) ? known : _tails[t] = ManyToOneT.Tail(t, _loadings.Value, _df);
 
     private int PlaceOf(PairLine pair) => _members.FindIndex(line => line.First == pair.First && line.Second == pair.Second);
 

@@ -3,8 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The one model of all codes over a class of segments: an additive fit of runs and segments inside each code fills the gaps, the means of the
-/// fitted runs go through the run design (docs/formulas.md). Every difference of the class is a line drawn from it.
+/// The one model of all codes over a class of segments: an additive fit of runs and segments inside each code fills the gaps, the means of
+/// the fitted runs go through the run design (docs/formulas.md). Every difference of the class is a line drawn from it.
 /// </summary>
 internal sealed class ClassModel
 {
@@ -26,7 +26,14 @@ internal sealed class ClassModel
 
     private ClassModel(ClassModel other, ArchivePrior? prior)
     {
-        (Counted, Runs, Fits, AllColumns, RunMeans, Design) = (other.Counted, other.Runs, other.Fits, other.AllColumns, other.RunMeans, other.Design);
+        (Counted, Runs, Fits, AllColumns, RunMeans, Design) = (
+            other.Counted,
+            other.Runs,
+            other.Fits,
+            other.AllColumns,
+            other.RunMeans,
+            other.Design
+        );
         (_errors, _starts, Limits) = (other._errors, other._starts, other.Limits);
         Scatter = other.Scatter.Under(prior);
     }
@@ -63,7 +70,8 @@ internal sealed class ClassModel
     /// <param name="counted">What counts, comparable.</param>
     /// <param name="prior">The archive's offer.</param>
     /// <param name="drift">Whether drift is in; null: by the rule.</param>
-    public static ClassModel Of(DayTable table, CountedReadings counted, ArchivePrior? prior, bool? drift) => new(table, counted, prior, drift);
+    public static ClassModel Of(DayTable table, CountedReadings counted, ArchivePrior? prior, bool? drift) =>
+        new(table, counted, prior, drift);
 
     /// <summary>The same fits with another offer of the archive.</summary>
     public ClassModel With(ArchivePrior? prior) => new(this, prior);
@@ -126,20 +134,19 @@ internal sealed class ClassModel
 
     /// <summary>The runs' weights, fit by fit; a fit without any is left out.</summary>
     private RowContrast[] InFits(double[] weights) =>
-    [
-        .. Enumerable.Range(0, _errors.Length)
-            .Where(k => weights.AsSpan(_starts[k], Fits[k].Rows).ContainsAnyExcept(0.0))
-            .Select(k => _errors[k].Contrast(weights.AsSpan(_starts[k], Fits[k].Rows))),
-    ];
+        [
+            .. Enumerable
+                .Range(0, _errors.Length)
+                .Where(k => weights.AsSpan(_starts[k], Fits[k].Rows).ContainsAnyExcept(0.0))
+                .Select(k => _errors[k].Contrast(weights.AsSpan(_starts[k], Fits[k].Rows))),
+        ];
 
     private static IEnumerable<double> Means(AdditiveFit fit) =>
         Enumerable.Range(0, fit.Rows).Select(row => fit.RowEffect(row) + fit.MeanOfColumns);
 
     private Scatter Weigh(ArchivePrior? prior)
     {
-        double rss = Design.Df > 0
-            ? RoundingNoise.Cleared(Design.Columns.Rss(RunMeans), Runs.Length, RunMeans.Max(Math.Abs))
-            : 0;
+        double rss = Design.Df > 0 ? RoundingNoise.Cleared(Design.Columns.Rss(RunMeans), Runs.Length, RunMeans.Max(Math.Abs)) : 0;
         double kbar = Design.Df > 0 ? ReadingShareOfResiduals() / Design.Df : 1.0 / AllColumns.Length;
         return Scatter.Of(rss, Design.Df, Fits.Sum(fit => fit.Rss), Fits.Sum(fit => fit.Df), kbar, prior);
     }
@@ -182,12 +189,19 @@ internal sealed record ClassView(MeasureClass? Class, CountedReadings Counted, C
         Of(table, cells, measureClass, terms, [.. Enumerable.Range(0, table.Runs.Length)], table.SegmentsOf(measureClass), null);
 
     /// <summary>The same segments under another class, with what the archive lends to that.</summary>
-    public ClassView As(MeasureClass measureClass, ComparisonTerms terms) => new(
-        measureClass, Counted, Model?.With(ArchiveLending.For(measureClass, terms.Archive, Math.Max(1, Counted.Segments.Length))));
+    public ClassView As(MeasureClass measureClass, ComparisonTerms terms) =>
+        new(measureClass, Counted, Model?.With(ArchiveLending.For(measureClass, terms.Archive, Math.Max(1, Counted.Segments.Length))));
 
     /// <summary>The same over some runs and segments only, with the drift column as told (null: by the rule).</summary>
     public static ClassView? Of(
-        DayTable table, double[] cells, MeasureClass? measureClass, ComparisonTerms terms, int[] runs, int[] segments, bool? drift)
+        DayTable table,
+        double[] cells,
+        MeasureClass? measureClass,
+        ComparisonTerms terms,
+        int[] runs,
+        int[] segments,
+        bool? drift
+    )
     {
         if (segments.Length == 0)
         {

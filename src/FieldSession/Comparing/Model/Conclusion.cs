@@ -12,8 +12,8 @@ public sealed record Conclusion(bool ShowsDifference, bool ShowsEquivalence, dou
 }
 
 /// <summary>
-/// The verdict in fixed words (docs/formulas.md, "Verdict"): difference shown, equivalent, both, or undecided, and where the runs cannot carry a
-/// verdict the reason for there being none. "No difference" is never said.
+/// The verdict in fixed words (docs/formulas.md, "Verdict"): difference shown, equivalent, both, or undecided, and where the runs cannot
+/// carry a verdict the reason for there being none. "No difference" is never said.
 /// </summary>
 internal static class VerdictWords
 {
@@ -33,7 +33,8 @@ internal static class VerdictWords
 
     /// <summary>Whether the words are that the difference is larger than the margin.</summary>
     public static bool IsLarger(PairLine pair, CandidateFamily family, ComparisonTerms terms) =>
-        Math.Abs(pair.Overall.DifferenceDb) > pair.MarginDb && ConclusionOf(pair, family, terms) is { ShowsDifference: true, ShowsEquivalence: false }
+        Math.Abs(pair.Overall.DifferenceDb) > pair.MarginDb
+        && ConclusionOf(pair, family, terms) is { ShowsDifference: true, ShowsEquivalence: false }
         && family.POf(pair).Larger < terms.Levels.Difference;
 
     /// <summary>Whether the words are a verdict, and not the reason for there being none.</summary>
@@ -77,13 +78,14 @@ internal static class VerdictWords
         return archive + (terms.Looks is { Lengthened: > 0 and int times } ? ConclusionWords.ExtendedTimes(times) : "");
     }
 
-    private static string InWords(int runs) => runs switch
-    {
-        3 => "three",
-        4 => "four",
-        5 => "five",
-        _ => $"{runs}",
-    };
+    private static string InWords(int runs) =>
+        runs switch
+        {
+            3 => "three",
+            4 => "four",
+            5 => "five",
+            _ => $"{runs}",
+        };
 }
 
 /// <summary>Phrases of verdicts, of levels and of energy alike.</summary>

@@ -3,8 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// How the level moved over the day on one and the same code (docs/formulas.md, "Drift"): the drift column's slope if it is in the model, else the
-/// pooled slope inside the codes.
+/// How the level moved over the day on one and the same code (docs/formulas.md, "Drift"): the drift column's slope if it is in the model,
+/// else the pooled slope inside the codes.
 /// </summary>
 internal static class DriftFinding
 {
@@ -57,8 +57,8 @@ internal static class DriftFinding
 }
 
 /// <summary>
-/// Does the difference of a pair depend on the segment (docs/formulas.md, "Segments")? F test of the additive model of both codes together against
-/// the fits inside each code; the denominator is the reading variance of all codes.
+/// Does the difference of a pair depend on the segment (docs/formulas.md, "Segments")? F test of the additive model of both codes together
+/// against the fits inside each code; the denominator is the reading variance of all codes.
 /// </summary>
 internal static class InteractionFinding
 {

@@ -1,6 +1,8 @@
 namespace FieldSession.Comparing;
 
-/// <summary>One difference "code minus reference" with what is known about its error. Null: not known from this day. Formulas: docs/formulas.md.</summary>
+/// <summary>
+/// One difference "code minus reference" with what is known about its error. Null: not known from this day. Formulas: docs/formulas.md.
+/// </summary>
 /// <param name="DifferenceDb">Code minus reference, dB; positive means louder.</param>
 /// <param name="StandardErrorDb">Standard error, dB.</param>
 /// <param name="Df">Degrees of freedom (Satterthwaite), need not be whole.</param>
@@ -19,7 +21,8 @@ public sealed record Estimate(
     double? P = null,
     double? Lo90Db = null,
     double? Hi90Db = null,
-    double? PTost = null)
+    double? PTost = null
+)
 {
     /// <summary>The margin that <see cref="PTost"/> asks about, dB; null with it.</summary>
     public double? MarginDb { get; init; }
@@ -28,7 +31,10 @@ public sealed record Estimate(
     private const double LeastDf = 1;
     private const double WidestDb = 20;
 
-    /// <summary>Whether the interval is one that nobody can use: below 1 degree of freedom and wider than 20 dB to each side (docs/formulas.md, "Any line").</summary>
+    /// <summary>
+    /// Whether the interval is one that nobody can use: below 1 degree of freedom and wider than 20 dB to each side (docs/formulas.md, "Any
+    /// line").
+    /// </summary>
     public bool HasNoUsableInterval => Df < LeastDf && Hi95Db - Lo95Db > 2 * WidestDb;
 }
 

@@ -3,8 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// From a difference and its two parts of variance to intervals and p (docs/formulas.md, "Any line"): V = w·w s^2 + s_e^2 (w'Cw - kbar w·w), degrees
-/// of freedom by Satterthwaite (<see cref="WelchSatterthwaite"/>).
+/// From a difference and its two parts of variance to intervals and p (docs/formulas.md, "Any line"): V = w·w s^2 + s_e^2 (w'Cw - kbar
+/// w·w), degrees of freedom by Satterthwaite (<see cref="WelchSatterthwaite"/>).
 /// </summary>
 internal static class LineInterval
 {
@@ -20,7 +20,13 @@ internal static class LineInterval
     /// <param name="marginDb">Margin of equivalence, dB.</param>
     /// <param name="limits">The limits of intervals.</param>
     public static Estimate Estimate(
-        double differenceDb, double square, double readingShare, Scatter scatter, double marginDb, StudentLimits limits)
+        double differenceDb,
+        double square,
+        double readingShare,
+        Scatter scatter,
+        double marginDb,
+        StudentLimits limits
+    )
     {
         double bracket = readingShare - scatter.Kbar * square;
         bool readingPartUnknown = scatter.ReadingVarianceUsed is null && Math.Abs(bracket) > NoReadingPart;
@@ -35,7 +41,9 @@ internal static class LineInterval
         return Of(differenceDb, standardError, Df(runPart, readingPart, scatter), marginDb, limits);
     }
 
-    /// <summary>Intervals and p from a difference, its standard error and its degrees of freedom; a standard error of 0 gives no interval.</summary>
+    /// <summary>
+    /// Intervals and p from a difference, its standard error and its degrees of freedom; a standard error of 0 gives no interval.
+    /// </summary>
     public static Estimate Of(double differenceDb, double standardErrorDb, double df, double marginDb, StudentLimits limits)
     {
         if (standardErrorDb < NoScatterDb)
@@ -54,13 +62,13 @@ internal static class LineInterval
             StudentT.TwoSidedP(differenceDb / standardErrorDb, df),
             differenceDb - t90,
             differenceDb + t90,
-            Tost.P(differenceDb, standardErrorDb, df, marginDb))
+            Tost.P(differenceDb, standardErrorDb, df, marginDb)
+        )
         {
             MarginDb = marginDb,
         };
     }
 
-    private static double Df(double runPart, double readingPart, Scatter scatter) => scatter.NuE > 0
-        ? WelchSatterthwaite.Df([runPart, readingPart], [scatter.NuUsed, scatter.NuE])
-        : scatter.NuUsed;
+    private static double Df(double runPart, double readingPart, Scatter scatter) =>
+        scatter.NuE > 0 ? WelchSatterthwaite.Df([runPart, readingPart], [scatter.NuUsed, scatter.NuE]) : scatter.NuUsed;
 }

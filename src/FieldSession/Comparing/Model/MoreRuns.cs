@@ -3,7 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>How many more runs per code an open verdict needs.</summary>
-/// <param name="AsSeen">If difference and scatter stay as seen: 1..10; null: not within 10. 0 in a plain design only, where the verdict is settled.</param>
+/// <param name="AsSeen">If difference and scatter stay as seen: 1..10; null: not within 10. 0 in a plain design only, where the verdict is
+/// settled.</param>
 /// <param name="Cautious">The same with the scatter at its upper 80 % limit.</param>
 /// <param name="Chance">The chance, 0..1, that so many more runs settle an open verdict; null: it is settled, or not within 10.</param>
 public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
@@ -26,7 +27,10 @@ public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
     internal static MoreRuns? Of(PairLine pair, Func<int, WordLevels> levels) =>
         pair.Overall is { StandardErrorDb: > 0 and double error, Df: double df } ? Of(pair, levels, isSettled: false, error, df) : null;
 
-    /// <summary>The same as if the day were complete and had no drift column: standard error s sqrt(1/(nA + j) + 1/(nB + j)), degrees of freedom of the runs.</summary>
+    /// <summary>
+    /// The same as if the day were complete and had no drift column: standard error s sqrt(1/(nA + j) + 1/(nB + j)), degrees of freedom of
+    /// the runs.
+    /// </summary>
     internal static MoreRuns? OfPlainDesign(PairLine pair, Func<int, WordLevels> levels, bool isSettled) =>
         pair.Model.Scatter.RunVarianceUsed is > 0 and double variance
             ? Of(pair, levels, isSettled, Math.Sqrt(variance * RunsShare(pair, 0)), pair.Model.Scatter.NuUsed)
@@ -68,9 +72,9 @@ public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
         }
 
         /// <summary>
-        /// The chance that the difference after more runs lies where the words are settled: it is spread about today's with the variance that today's
-        /// loses (predictive power: D. J. Spiegelhalter, L. S. Freedman, P. R. Blackburn, Controlled Clinical Trials 7, 1986), averaged over the true
-        /// scatters that today's leaves open.
+        /// The chance that the difference after more runs lies where the words are settled: it is spread about today's with the variance
+        /// that today's loses (predictive power: D. J. Spiegelhalter, L. S. Freedman, P. R. Blackburn, Controlled Clinical Trials 7, 1986),
+        /// averaged over the true scatters that today's leaves open.
         /// </summary>
         public double Chance(int more) =>
             Enumerable.Range(0, ScattersTried).Average(i => Chance(more, Df / ChiSquare.Quantile((i + 0.5) / ScattersTried, Df)));
@@ -105,8 +109,9 @@ public sealed record MoreRuns(int? AsSeen, int? Cautious, double? Chance)
 }
 
 /// <summary>
-/// The exact randomisation test of a pair's run means, an extra line beside the verdict (<see cref="OrderRandomisation"/>): it needs no normal scatter,
-/// but takes no drift out and can say little with few runs (0.029 at best with 4 against 4), so that it is offered from 8 runs on.
+/// The exact randomisation test of a pair's run means, an extra line beside the verdict (<see cref="OrderRandomisation"/>): it needs no
+/// normal scatter, but takes no drift out and can say little with few runs (0.029 at best with 4 against 4), so that it is offered from 8
+/// runs on.
 /// </summary>
 /// <param name="P">Share of all driving orders that part the means at least as far.</param>
 /// <param name="Orders">How many orders there are with these numbers of runs.</param>

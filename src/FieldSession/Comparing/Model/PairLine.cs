@@ -11,7 +11,14 @@ namespace FieldSession.Comparing;
 /// <param name="MarginDb">Margin of equivalence, dB.</param>
 /// <param name="ConfoundedWith">What cannot be told apart from this pair; null: nothing.</param>
 internal sealed record PairLine(
-    ClassModel Model, int First, int Second, ModelContrast Contrast, Estimate Overall, double MarginDb, string? ConfoundedWith)
+    ClassModel Model,
+    int First,
+    int Second,
+    ModelContrast Contrast,
+    Estimate Overall,
+    double MarginDb,
+    string? ConfoundedWith
+)
 {
     /// <summary>The pair in a view; null if there is no model or a code is not in it.</summary>
     public static PairLine? Of(ClassView? view, int code, int reference, ComparisonTerms terms)
@@ -34,7 +41,9 @@ internal sealed record PairLine(
     }
 }
 
-/// <summary>Every pair out of three codes or more, from the one model of the class, with Holm over the pairs (<see cref="Holm"/>).</summary>
+/// <summary>
+/// Every pair out of three codes or more, from the one model of the class, with Holm over the pairs (<see cref="Holm"/>).
+/// </summary>
 internal static class CodePairs
 {
     /// <summary>The pairs of a view; empty for fewer than three codes.</summary>
@@ -49,10 +58,15 @@ internal static class CodePairs
         PairEstimate[] pairs =
         [
             .. from first in codes
-               from second in codes
-               where first < second
-               select new PairEstimate(
-                   view.Class, table.Codes[first], table.Codes[second], PairLine.Of(view, first, second, terms)!.Overall, null),
+            from second in codes
+            where first < second
+            select new PairEstimate(
+                view.Class,
+                table.Codes[first],
+                table.Codes[second],
+                PairLine.Of(view, first, second, terms)!.Overall,
+                null
+            ),
         ];
         double[] adjusted = Holm.Adjust([.. pairs.Where(pair => pair.Overall.P is not null).Select(pair => pair.Overall.P!.Value)]);
         int next = 0;
@@ -61,8 +75,8 @@ internal static class CodePairs
 }
 
 /// <summary>
-/// A second line for days without an archive: the interval if runs repeat as assumed, s0 = 0.5 dB with 3 degrees of freedom, on steady segments. Own
-/// assumption, not measured; it is shown grey and never gives verdict words (docs/formulas.md, "Archive").
+/// A second line for days without an archive: the interval if runs repeat as assumed, s0 = 0.5 dB with 3 degrees of freedom, on steady
+/// segments. Own assumption, not measured; it is shown grey and never gives verdict words (docs/formulas.md, "Archive").
 /// </summary>
 internal static class AssumedRepeatability
 {
@@ -72,7 +86,10 @@ internal static class AssumedRepeatability
     // with more, the day's own scatter says more than an assumption
     private const int MostOwnDf = 2;
 
-    /// <summary>The overall line; null where an archive or three degrees of freedom of the day speak, for other classes, or if today is plainly rougher than assumed.</summary>
+    /// <summary>
+    /// The overall line; null where an archive or three degrees of freedom of the day speak, for other classes, or if today is plainly
+    /// rougher than assumed.
+    /// </summary>
     public static Estimate? Of(PairLine pair, MeasureClass? measureClass)
     {
         if (measureClass != MeasureClass.Steady || pair.Model.Scatter is not { Prior: null, NuRun: <= MostOwnDf })

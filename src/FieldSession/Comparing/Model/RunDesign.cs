@@ -3,8 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The columns of the run model (docs/formulas.md, "Run model"): one per code; then slots, or a straight drift; then cars and sessions as far as
-/// they bring something new.
+/// The columns of the run model (docs/formulas.md, "Run model"): one per code; then slots, or a straight drift; then cars and sessions as
+/// far as they bring something new.
 /// </summary>
 internal sealed class RunDesign
 {
@@ -51,7 +51,9 @@ internal sealed class RunDesign
         return design;
     }
 
-    /// <summary>Whether so many runs, driven one after the other, leave enough to take a straight drift out: by this rule only, never by looking.</summary>
+    /// <summary>
+    /// Whether so many runs, driven one after the other, leave enough to take a straight drift out: by this rule only, never by looking.
+    /// </summary>
     public static bool TakesDriftOut(int runs, int codes) => runs - codes - 1 >= LeastDfBesideDrift;
 
     /// <summary>Times from the mean of their own session, hours.</summary>
@@ -71,8 +73,8 @@ internal sealed class RunDesign
     }
 
     /// <summary>
-    /// What cannot be told apart from a contrast ("car", "session"); null: nothing. A column left out as a combination of the others spoils the
-    /// contrast exactly if the contrast's weights do not cancel over it.
+    /// What cannot be told apart from a contrast ("car", "session"); null: nothing. A column left out as a combination of the others spoils
+    /// the contrast exactly if the contrast's weights do not cancel over it.
     /// </summary>
     public string? ConfoundedWith(double[] weights) =>
         _refused.FirstOrDefault(column => Math.Abs(column.Column.Zip(weights, (x, w) => x * w).Sum()) > NotConfounded).Name;

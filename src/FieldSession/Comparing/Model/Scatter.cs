@@ -3,8 +3,8 @@ using FieldSession.Statistics;
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// The scatter that errors are judged by (docs/formulas.md, "Run model", "Archive", "Floor"): run-to-run variance of run means, variance of a
-/// reading, what the archive lends, and the floor under it all.
+/// The scatter that errors are judged by (docs/formulas.md, "Run model", "Archive", "Floor"): run-to-run variance of run means, variance of
+/// a reading, what the archive lends, and the floor under it all.
 /// </summary>
 internal sealed record Scatter
 {
@@ -131,8 +131,9 @@ internal sealed record Scatter
 }
 
 /// <summary>
-/// What earlier days lend to today's run-to-run variance (docs/formulas.md, "Archive"): a scaled inverse chi-square prior from their pooled run
-/// variances, each with its reading part replaced by today's (conjugate pooling: A. Gelman et al., Bayesian Data Analysis, section 2.6).
+/// What earlier days lend to today's run-to-run variance (docs/formulas.md, "Archive"): a scaled inverse chi-square prior from their pooled
+/// run variances, each with its reading part replaced by today's (conjugate pooling: A. Gelman et al., Bayesian Data Analysis, section
+/// 2.6).
 /// </summary>
 internal static class ArchiveLending
 {

@@ -2,14 +2,18 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Comparing;
 
-/// <summary>What the word of a comparison rests on: its p among all that are asked at once, the level they need, and the intervals that agree with the word.</summary>
+/// <summary>
+/// What the word of a comparison rests on: its p among all that are asked at once, the level they need, and the intervals that agree with
+/// the word.
+/// </summary>
 /// <param name="Rule">How the comparisons that are asked at once share the level.</param>
 /// <param name="Comparisons">How many are asked at once.</param>
 /// <param name="PDifference">p of the difference, allowing for all of them.</param>
 /// <param name="PEquivalence">p of equivalence, allowing for all of them.</param>
 /// <param name="Asked">The levels that those p have to stay below: less than 5 %, because looking costs (<see cref="Looks"/>).</param>
 /// <param name="Alone">The levels that the comparison's own p would have to stay below for the same word.</param>
-/// <param name="LowDb">Lower end of the interval at <paramref name="Alone"/>'s level of a difference, dB: it leaves out 0 exactly where a difference is shown.</param>
+/// <param name="LowDb">Lower end of the interval at <paramref name="Alone"/>'s level of a difference, dB: it leaves out 0 exactly where a
+/// difference is shown.</param>
 /// <param name="HighDb">Its upper end, dB.</param>
 /// <param name="LowEquivalenceDb">Lower end of the interval that lies within the margin exactly where equivalence is shown, dB.</param>
 /// <param name="HighEquivalenceDb">Its upper end, dB.</param>
@@ -25,13 +29,16 @@ public sealed record WordBasis(
     double HighDb,
     double LowEquivalenceDb,
     double HighEquivalenceDb,
-    int Lengthened)
+    int Lengthened
+)
 {
     /// <summary>What a pair's word rests on; null: p is not known.</summary>
     internal static WordBasis? Of(PairLine pair, CandidateFamily family, ComparisonTerms terms)
     {
-        if (pair.Overall is not { StandardErrorDb: double error, Df: double df, DifferenceDb: double difference }
-            || family.POf(pair) is not { Difference: double p, Equivalence: double equivalence })
+        if (
+            pair.Overall is not { StandardErrorDb: double error, Df: double df, DifferenceDb: double difference }
+            || family.POf(pair) is not { Difference: double p, Equivalence: double equivalence }
+        )
         {
             return null;
         }
@@ -50,6 +57,7 @@ public sealed record WordBasis(
             difference + half,
             difference - halfEquivalence,
             difference + halfEquivalence,
-            terms.Looks?.Lengthened ?? 0);
+            terms.Looks?.Lengthened ?? 0
+        );
     }
 }

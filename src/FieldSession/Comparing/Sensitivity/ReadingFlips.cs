@@ -1,8 +1,8 @@
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// Looks for the fewest readings whose flags turn the word of a pair: every single reading is tried; where none is enough, the one that moves the word
-/// furthest is kept and the next is tried with it, up to <see cref="Most"/> (docs/formulas.md, "Sensitivity").
+/// Looks for the fewest readings whose flags turn the word of a pair: every single reading is tried; where none is enough, the one that
+/// moves the word furthest is kept and the next is tried with it, up to <see cref="Most"/> (docs/formulas.md, "Sensitivity").
 /// </summary>
 /// <param name="table">The day.</param>
 /// <param name="terms">Reference, margins, archive.</param>
@@ -45,7 +45,11 @@ internal sealed class ReadingFlips(DayTable table, ComparisonTerms terms, Measur
     }
 
     private (IReadOnlyList<ChangedPlace> Places, string Verdict)? Along(
-        Func<Estimate, double> gain, string word, int[] runs, (int Code, int Reference) pair)
+        Func<Estimate, double> gain,
+        string word,
+        int[] runs,
+        (int Code, int Reference) pair
+    )
     {
         double[] cells = [.. table.Valid];
         List<int> flipped = [];
@@ -90,10 +94,12 @@ internal sealed class ReadingFlips(DayTable table, ComparisonTerms terms, Measur
 
     private void Flip(double[] cells, int at) => cells[at] = double.IsNaN(cells[at]) ? table.All[at] : double.NaN;
 
-    private ChangedPlace Place(int at) => new(
-        table.Runs[at / table.Segments.Length].Number,
-        table.Segments[at % table.Segments.Length].Segment,
-        double.IsNaN(table.Valid[at]));
+    private ChangedPlace Place(int at) =>
+        new(
+            table.Runs[at / table.Segments.Length].Number,
+            table.Segments[at % table.Segments.Length].Segment,
+            double.IsNaN(table.Valid[at])
+        );
 
     /// <summary>The comparison with one more flag changed.</summary>
     private sealed record Tried(int At, Estimate Overall, string Verdict);

@@ -24,7 +24,9 @@ public enum SensitivityChange
 /// <param name="HasVerdict">Whether those are verdict words; false: what is left carries none.</param>
 public sealed record SensitivityLine(SensitivityChange Change, string Name, Estimate Overall, string Verdict, bool HasVerdict);
 
-/// <summary>How much the result of one code and class hangs on single runs, single segments, the spoilt readings and the drift column.</summary>
+/// <summary>
+/// How much the result of one code and class hangs on single runs, single segments, the spoilt readings and the drift column.
+/// </summary>
 /// <param name="Lines">Every change tried, as far as a comparison was possible after it.</param>
 /// <param name="LowestDb">Lowest difference among the lines and the result itself, dB.</param>
 /// <param name="HighestDb">Highest difference among them, dB.</param>
@@ -39,9 +41,10 @@ public sealed record Sensitivity(IReadOnlyList<SensitivityLine> Lines, double Lo
 }
 
 /// <summary>
-/// How often the word of a pair hangs on a change of some size by chance alone: days of the same runs, codes, order and number of segments, complete, with
-/// the difference and the scatter of today, and on each the same question (docs/formulas.md, "Sensitivity"). In a complete table a reading that is left
-/// out is replaced by what the others predict (F. Yates, Empire J. Exp. Agric. 1, 1933), so nothing has to be fitted again.
+/// How often the word of a pair hangs on a change of some size by chance alone: days of the same runs, codes, order and number of segments,
+/// complete, with the difference and the scatter of today, and on each the same question (docs/formulas.md, "Sensitivity"). In a complete
+/// table a reading that is left out is replaced by what the others predict (F. Yates, Empire J. Exp. Agric. 1, 1933), so nothing has to be
+/// fitted again.
 /// </summary>
 internal sealed class TurnedByChance
 {
@@ -85,28 +88,35 @@ internal sealed class TurnedByChance
 
     private SimulatedTable Day()
     {
-        double[][] levels = [.. _runs.Select(run =>
-        {
-            double of = (run.Code == _pair.Model.Counted.Codes[_pair.First] ? _pair.Overall.DifferenceDb : 0) + _runSd * Normal();
-            return Enumerable.Range(0, _segments).Select(_ => of + _readingSd * Normal()).ToArray();
-        })];
+        double[][] levels =
+        [
+            .. _runs.Select(run =>
+            {
+                double of = (run.Code == _pair.Model.Counted.Codes[_pair.First] ? _pair.Overall.DifferenceDb : 0) + _runSd * Normal();
+                return Enumerable.Range(0, _segments).Select(_ => of + _readingSd * Normal()).ToArray();
+            }),
+        ];
         return new SimulatedTable(levels, [.. _runs.Select(run => run.Code)]);
     }
 
-    private bool Turns(SimulatedTable day, WordCode word, ChangeSize size, int readings) => size switch
-    {
-        ChangeSize.Run => Enumerable.Range(0, _runs.Length).Any(run => _word.Without(day, run) is { } other && other != word),
-        ChangeSize.Segment => _segments > 1 && Enumerable.Range(0, _segments).Any(segment => _word.Of(day.WithoutSegment(segment)) != word),
-        _ => ByReadings([day], word, readings),
-    };
+    private bool Turns(SimulatedTable day, WordCode word, ChangeSize size, int readings) =>
+        size switch
+        {
+            ChangeSize.Run => Enumerable.Range(0, _runs.Length).Any(run => _word.Without(day, run) is { } other && other != word),
+            ChangeSize.Segment => _segments > 1
+                && Enumerable.Range(0, _segments).Any(segment => _word.Of(day.WithoutSegment(segment)) != word),
+            _ => ByReadings([day], word, readings),
+        };
 
     // as on the real day: one reading after the other, along the two ways in which the word can turn
     private bool ByReadings(SimulatedTable[] days, WordCode word, int readings)
     {
         SimulatedTable[] tried = [.. days.SelectMany(day => day.WithoutEachReading())];
         return tried.Length > 0
-            && (Array.Exists(tried, each => _word.Of(each) != word)
-                || (readings > 1 && ByReadings([tried.MaxBy(_word.Clearness)!, tried.MinBy(_word.Clearness)!], word, readings - 1)));
+            && (
+                Array.Exists(tried, each => _word.Of(each) != word)
+                || (readings > 1 && ByReadings([tried.MaxBy(_word.Clearness)!, tried.MinBy(_word.Clearness)!], word, readings - 1))
+            );
     }
 
     // G. E. P. Box, M. E. Muller, Annals of Mathematical Statistics 29, 1958
@@ -130,7 +140,8 @@ public enum ChangeSize
 /// <param name="Size">How large it is.</param>
 /// <param name="Places">The readings whose flag changes, or the one run or segment.</param>
 /// <param name="Verdict">The word then.</param>
-/// <param name="ShareByChance">On how many of simulated days of the same design, difference and scatter a change of this size turns the word as well, 0..1.</param>
+/// <param name="ShareByChance">On how many of simulated days of the same design, difference and scatter a change of this size turns the
+/// word as well, 0..1.</param>
 public sealed record LeastChange(ChangeSize Size, IReadOnlyList<ChangedPlace> Places, string Verdict, double ShareByChance);
 
 /// <summary>Where something was changed.</summary>

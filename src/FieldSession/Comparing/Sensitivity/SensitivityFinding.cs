@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace FieldSession.Comparing;
 
-/// <summary>Tries the changes of the sensitivity one by one: the same function with other input (docs/formulas.md, "Sensitivity").</summary>
+/// <summary>
+/// Tries the changes of the sensitivity one by one: the same function with other input (docs/formulas.md, "Sensitivity").
+/// </summary>
 /// <param name="table">The day.</param>
 /// <param name="terms">Reference, margins, archive.</param>
 internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
@@ -29,11 +31,21 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         HashSet<int> counted = [.. plain.Model.Counted.RunsByCode.SelectMany(runs => runs)];
         Changed[] changes =
         [
-            .. table.HasSpoilt(measureClass) ? [new Changed(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null))] : Array.Empty<Changed>(),
-            .. _runs.Where(counted.Contains).Select(run => new Changed(
-                SensitivityChange.RunLeftOut, $"{table.Runs[run].Number}", View(table.Valid, [.. _runs.Where(r => r != run)], segments, null))),
+            .. table.HasSpoilt(measureClass)
+                ? [new Changed(SensitivityChange.SpoiltPutBack, "", View(table.All, _runs, segments, null))]
+                : Array.Empty<Changed>(),
+            .. _runs
+                .Where(counted.Contains)
+                .Select(run => new Changed(
+                    SensitivityChange.RunLeftOut,
+                    $"{table.Runs[run].Number}",
+                    View(table.Valid, [.. _runs.Where(r => r != run)], segments, null)
+                )),
             .. plain.Model.Counted.Segments.Select(segment => new Changed(
-                SensitivityChange.SegmentLeftOut, table.Segments[segment].Segment, View(table.Valid, _runs, [.. segments.Where(s => s != segment)], null))),
+                SensitivityChange.SegmentLeftOut,
+                table.Segments[segment].Segment,
+                View(table.Valid, _runs, [.. segments.Where(s => s != segment)], null)
+            )),
             .. Switched(plain.Model, drift => View(table.Valid, _runs, segments, drift)),
         ];
         foreach (int code in plain.Counted.Codes)
@@ -66,11 +78,7 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         SensitivityLine[] lines = [.. changes.Select(change => Line(change, code)).OfType<SensitivityLine>()];
         double[] differences = [plain.Overall.DifferenceDb, .. lines.Select(line => line.Overall.DifferenceDb)];
         string verdict = VerdictWords.Of(plain, family, terms);
-        return new Sensitivity(
-            lines,
-            differences.Min(),
-            differences.Max(),
-            lines.Any(line => line.HasVerdict && line.Verdict != verdict))
+        return new Sensitivity(lines, differences.Min(), differences.Max(), lines.Any(line => line.HasVerdict && line.Verdict != verdict))
         {
             Least = VerdictWords.HasVerdict(plain, terms) ? Least(plain, family, code, lines, flips) : null,
             ReadingsTried = flips.IsQuick,
@@ -82,18 +90,31 @@ internal sealed class SensitivityFinding(DayTable table, ComparisonTerms terms)
         string word = VerdictWords.Of(plain, family, terms);
         LeastChange Of(ChangeSize size, IReadOnlyList<ChangedPlace> places, string verdict) =>
             new(size, places, verdict, new TurnedByChance(plain, table, family.LevelsOf(plain)).Share(size, places.Count));
-        SensitivityLine? Turning(SensitivityChange change) => Array.Find(lines, line => line.Change == change && line.HasVerdict && line.Verdict != word);
-        return flips.IsQuick && flips.Fewest(plain, word, code, _reference) is { } readings ? Of(ChangeSize.Readings, readings.Places, readings.Verdict)
+        SensitivityLine? Turning(SensitivityChange change) =>
+            Array.Find(lines, line => line.Change == change && line.HasVerdict && line.Verdict != word);
+        return flips.IsQuick && flips.Fewest(plain, word, code, _reference) is { } readings
+                ? Of(ChangeSize.Readings, readings.Places, readings.Verdict)
             : Turning(SensitivityChange.RunLeftOut) is { } run
-                ? Of(ChangeSize.Run, [new ChangedPlace(int.Parse(run.Name, CultureInfo.InvariantCulture), null, PutBack: false)], run.Verdict)
+                ? Of(
+                    ChangeSize.Run,
+                    [new ChangedPlace(int.Parse(run.Name, CultureInfo.InvariantCulture), null, PutBack: false)],
+                    run.Verdict
+                )
             : Turning(SensitivityChange.SegmentLeftOut) is { } segment
                 ? Of(ChangeSize.Segment, [new ChangedPlace(null, segment.Name, PutBack: false)], segment.Verdict)
             : null;
     }
 
-    private SensitivityLine? Line(Changed change, int code) => PairLine.Of(change.View, code, _reference, terms) is PairLine pair
-        ? new SensitivityLine(change.Change, change.Name, pair.Overall, VerdictWords.Of(pair, change.Family(_reference, terms), terms), VerdictWords.HasVerdict(pair, terms))
-        : null;
+    private SensitivityLine? Line(Changed change, int code) =>
+        PairLine.Of(change.View, code, _reference, terms) is PairLine pair
+            ? new SensitivityLine(
+                change.Change,
+                change.Name,
+                pair.Overall,
+                VerdictWords.Of(pair, change.Family(_reference, terms), terms),
+                VerdictWords.HasVerdict(pair, terms)
+            )
+            : null;
 
     /// <summary>A view after a change.</summary>
     private sealed record Changed(SensitivityChange Change, string Name, ClassView? View)

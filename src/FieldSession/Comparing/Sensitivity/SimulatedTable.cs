@@ -1,6 +1,8 @@
 namespace FieldSession.Comparing;
 
-/// <summary>A complete table of simulated levels, runs down and segments across; readings left out are held by what the others predict.</summary>
+/// <summary>
+/// A complete table of simulated levels, runs down and segments across; readings left out are held by what the others predict.
+/// </summary>
 internal sealed class SimulatedTable
 {
     private readonly double[][] _levels;
@@ -46,7 +48,8 @@ internal sealed class SimulatedTable
     public int Df { get; }
 
     /// <summary>The table without a segment.</summary>
-    public SimulatedTable WithoutSegment(int segment) => new([.. _levels.Select(run => run.Where((_, s) => s != segment).ToArray())], _codes);
+    public SimulatedTable WithoutSegment(int segment) =>
+        new([.. _levels.Select(run => run.Where((_, s) => s != segment).ToArray())], _codes);
 
     /// <summary>The table without a run.</summary>
     public SimulatedTable WithoutRun(int run) => new([.. _levels.Where((_, r) => r != run)], [.. _codes.Where((_, r) => r != run)]);

@@ -78,7 +78,8 @@ internal sealed class WordOfRuns
         int[] codes = [.. runs.Select(run => run.Code).Distinct()];
         (int first, int second) = (
             Array.IndexOf(codes, _pair.Model.Counted.Codes[_pair.First]),
-            Array.IndexOf(codes, _pair.Model.Counted.Codes[_pair.Second]));
+            Array.IndexOf(codes, _pair.Model.Counted.Codes[_pair.Second])
+        );
         if (first < 0 || second < 0)
         {
             return null;

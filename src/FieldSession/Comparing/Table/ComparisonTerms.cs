@@ -3,9 +3,12 @@ using FieldSession.Statistics;
 
 namespace FieldSession.Comparing;
 
-/// <summary>What was agreed before the comparison is looked at: against which code, what margin matters, and what earlier days may lend.</summary>
+/// <summary>
+/// What was agreed before the comparison is looked at: against which code, what margin matters, and what earlier days may lend.
+/// </summary>
 /// <param name="Reference">The code the others are compared with; null: the code of the first run.</param>
-/// <param name="MarginDb">Differences within plus or minus this count as equivalent on steady segments and over all segments, dB, above 0.</param>
+/// <param name="MarginDb">Differences within plus or minus this count as equivalent on steady segments and over all segments, dB, above
+/// 0.</param>
 /// <param name="ImpactMarginDb">The same on impact segments, dB, above 0.</param>
 /// <param name="Archive">Repeatability of earlier days; null or empty: today's scatter alone.</param>
 /// <param name="PlanComplete">False while planned runs are still open: numbers then, but no verdict words.</param>
@@ -16,7 +19,8 @@ public sealed record ComparisonTerms(
     double ImpactMarginDb = 2.0,
     IReadOnlyList<ArchiveLine>? Archive = null,
     bool PlanComplete = true,
-    double Alpha = 0.05)
+    double Alpha = 0.05
+)
 {
     /// <summary>Names of the only segments that the main question is answered on; null: all that the main measure takes.</summary>
     public IReadOnlyList<string>? MainSegments { get; init; }
@@ -24,18 +28,25 @@ public sealed record ComparisonTerms(
     /// <summary>What the plan's question is answered on; null: there is no plan, and no class is called explored.</summary>
     public MainMeasure? MainMeasure { get; init; }
 
-    /// <summary>Whether the plan's question is not answered on a class (null: all segments together), which is then looked at beyond it.</summary>
-    public bool IsExplored(MeasureClass? measureClass) => MainMeasure is { } main && (MainSegments is not null || MainClassOf(main) != measureClass);
+    /// <summary>
+    /// Whether the plan's question is not answered on a class (null: all segments together), which is then looked at beyond it.
+    /// </summary>
+    public bool IsExplored(MeasureClass? measureClass) =>
+        MainMeasure is { } main && (MainSegments is not null || MainClassOf(main) != measureClass);
 
     /// <summary>The class that a main measure is answered on; null: all segments together.</summary>
-    public static MeasureClass? MainClassOf(MainMeasure measure) => measure switch
-    {
-        State.MainMeasure.Steady => MeasureClass.Steady,
-        State.MainMeasure.Impact => MeasureClass.Impact,
-        _ => null,
-    };
+    public static MeasureClass? MainClassOf(MainMeasure measure) =>
+        measure switch
+        {
+            State.MainMeasure.Steady => MeasureClass.Steady,
+            State.MainMeasure.Impact => MeasureClass.Impact,
+            _ => null,
+        };
 
-    /// <summary>How often the order was lengthened after a comparison could be seen; null: there is no order, and one look takes all of <see cref="Alpha"/>.</summary>
+    /// <summary>
+    /// How often the order was lengthened after a comparison could be seen; null: there is no order, and one look takes all of
+    /// <see cref="Alpha"/>.
+    /// </summary>
     public Looks? Looks { get; init; }
 
     /// <summary>Whether the plan asks for every pair of codes, and not only for each candidate against the control.</summary>
@@ -55,17 +66,19 @@ public sealed record ComparisonTerms(
 /// <param name="Day">Which day it is, for counting days: its study, or its name where the study is not told.</param>
 /// <param name="Class">The class; null: all segments together.</param>
 /// <param name="NuRun">Degrees of freedom of <paramref name="SRunDb"/>.</param>
-/// <param name="SRunDb">Run-to-run standard deviation of the run means before floor and prior, dB; null if that day had no degrees of freedom.</param>
+/// <param name="SRunDb">Run-to-run standard deviation of the run means before floor and prior, dB; null if that day had no degrees of
+/// freedom.</param>
 /// <param name="Kbar">Share of the reading variance that enters a run mean.</param>
 /// <param name="NuE">Degrees of freedom of <paramref name="SEDb"/>.</param>
 /// <param name="SEDb">Standard deviation of a reading about its run and segment, dB; null: unknown.</param>
 public sealed record ArchiveLine(string Day, MeasureClass? Class, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb);
 
 /// <summary>
-/// What looking costs. The order may be lengthened whenever somebody likes; each time that happens after a comparison could be seen is a look. Of the
-/// 5 % the plan's end spends nine tenths, and every lengthening nine tenths of what was left before it, so that a crew that lengthens at will and stops
-/// where it likes is wrong in at most 5 % (spending by looks: E. Slud and L. J. Wei, Journal of the American Statistical Association 77, 1982; K. K. G. Lan
-/// and D. L. DeMets, Biometrika 70, 1983; docs/formulas.md, "Looks"). Runs count as information.
+/// What looking costs. The order may be lengthened whenever somebody likes; each time that happens after a comparison could be seen is a
+/// look. Of the 5 % the plan's end spends nine tenths, and every lengthening nine tenths of what was left before it, so that a crew that
+/// lengthens at will and stops where it likes is wrong in at most 5 % (spending by looks: E. Slud and L. J. Wei, Journal of the American
+/// Statistical Association 77, 1982; K. K. G. Lan and D. L. DeMets, Biometrika 70, 1983; docs/formulas.md, "Looks"). Runs count as
+/// information.
 /// </summary>
 public sealed class Looks
 {
@@ -109,9 +122,7 @@ public sealed class Looks
 
         double twoSided = SpendingBoundary.Limits(information, spent, isTwoSided: true)[^1];
         double oneSided = SpendingBoundary.Limits(information, spent, isTwoSided: false)[^1];
-        return new WordLevels(
-            StudentT.TwoSidedP(twoSided, double.PositiveInfinity),
-            StudentT.UpperTail(oneSided, double.PositiveInfinity));
+        return new WordLevels(StudentT.TwoSidedP(twoSided, double.PositiveInfinity), StudentT.UpperTail(oneSided, double.PositiveInfinity));
     }
 }
 

@@ -1,8 +1,8 @@
 namespace FieldSession.Comparing;
 
 /// <summary>
-/// What enters the comparison of a class (docs/formulas.md, "What counts"): runs with at least half of the class's segments, segments that every
-/// code has a valid level on, and inside each code only what hangs together through shared segments.
+/// What enters the comparison of a class (docs/formulas.md, "What counts"): runs with at least half of the class's segments, segments that
+/// every code has a valid level on, and inside each code only what hangs together through shared segments.
 /// </summary>
 /// <param name="Cells">The table the levels are taken from.</param>
 /// <param name="RunsByCode">Counted runs (rows of the table) of every analysed code; codes in the order of first driving.</param>
@@ -10,8 +10,7 @@ namespace FieldSession.Comparing;
 /// <param name="Segments">Compared segments (columns of the table).</param>
 /// <param name="RunsOut">Numbers of the runs not counted.</param>
 /// <param name="SegmentsOut">Names of the segments not compared.</param>
-internal sealed record CountedReadings(
-    double[] Cells, int[][] RunsByCode, int[] Codes, int[] Segments, int[] RunsOut, string[] SegmentsOut)
+internal sealed record CountedReadings(double[] Cells, int[][] RunsByCode, int[] Codes, int[] Segments, int[] RunsOut, string[] SegmentsOut)
 {
     /// <summary>Whether there are two codes and a segment to compare them on.</summary>
     public bool Comparable => Codes.Length >= 2 && Segments.Length > 0;
@@ -41,7 +40,8 @@ internal sealed record CountedReadings(
                     [.. byCode.Select(code => table.Runs[code[0]].Code)],
                     compared,
                     [.. runs.Except(counted).Select(run => table.Runs[run].Number)],
-                    [.. segments.Except(compared).Select(segment => table.Segments[segment].Segment)]);
+                    [.. segments.Except(compared).Select(segment => table.Segments[segment].Segment)]
+                );
             }
 
             counted.RemoveAll(adrift.Contains);
@@ -63,11 +63,13 @@ internal sealed record CountedReadings(
                 continue;
             }
 
-            int largest = Enumerable.Range(0, code.Length)
+            int largest = Enumerable
+                .Range(0, code.Length)
                 .GroupBy(i => part[i])
                 .OrderByDescending(group => group.Count())
                 .ThenByDescending(group => compared.Sum(segment => group.Count(i => has(code[i], segment))))
-                .First().Key;
+                .First()
+                .Key;
             adrift.UnionWith(code.Where((_, i) => part[i] != largest));
         }
 

@@ -10,8 +10,8 @@ namespace FieldSession.Comparing;
 internal sealed record DrivenRun(int Number, int Code, double Hours, string? Car, string? Slot, string? Session);
 
 /// <summary>
-/// The day's readings as one table, runs down and segments across: one level per run and segment (the mean of its readings), once without and
-/// once with the spoilt ones; a gap is NaN inside this room. The grand mean is taken off, so that sums of squares keep their digits
+/// The day's readings as one table, runs down and segments across: one level per run and segment (the mean of its readings), once without
+/// and once with the spoilt ones; a gap is NaN inside this room. The grand mean is taken off, so that sums of squares keep their digits
 /// (NIST StRD, data set AtmWtAg).
 /// </summary>
 internal sealed class DayTable
@@ -23,13 +23,20 @@ internal sealed class DayTable
         MeasuredLevel[] firstOfRun = FirstOfRun(day.Levels);
         Codes = [.. firstOfRun.Select(level => level.Code).Distinct()];
         TimesKnown = firstOfRun.Length > 0 && firstOfRun.All(level => level.Minutes is not null);
-        Runs = [.. firstOfRun.Select((level, place) => new DrivenRun(
-            level.Run,
-            Array.IndexOf(Codes, level.Code),
-            TimesKnown ? level.Minutes!.Value / 60 : place,
-            level.Car,
-            level.Slot,
-            level.Session))];
+        Runs =
+        [
+            .. firstOfRun.Select(
+                (level, place) =>
+                    new DrivenRun(
+                        level.Run,
+                        Array.IndexOf(Codes, level.Code),
+                        TimesKnown ? level.Minutes!.Value / 60 : place,
+                        level.Car,
+                        level.Slot,
+                        level.Session
+                    )
+            ),
+        ];
         Segments = SegmentsIn(day);
         Valid = new double[Runs.Length * Segments.Length];
         All = new double[Valid.Length];

@@ -10,13 +10,14 @@ public sealed record PlannedSegment(string Segment, string Kind, MeasureClass Cl
 /// <summary>Everything read on one study, ready to be compared: readings by code, no identity behind a code.</summary>
 /// <param name="Levels">All readings, spoilt ones included; several of one run and segment are several readings of it.</param>
 /// <param name="Missed">How many planned readings were not taken.</param>
-/// <param name="Planned">The planned segments in route order; null: the segments that occur in the readings, in the order of their first one.</param>
-public sealed record MeasuredDay(
-    IReadOnlyList<MeasuredLevel> Levels,
-    int Missed = 0,
-    IReadOnlyList<PlannedSegment>? Planned = null)
+/// <param name="Planned">The planned segments in route order; null: the segments that occur in the readings, in the order of their first
+/// one.</param>
+public sealed record MeasuredDay(IReadOnlyList<MeasuredLevel> Levels, int Missed = 0, IReadOnlyList<PlannedSegment>? Planned = null)
 {
-    /// <summary>Runs of the order as it was planned, then after each time it was lengthened when a comparison could be seen (<see cref="Looks"/>); null: not known.</summary>
+    /// <summary>
+    /// Runs of the order as it was planned, then after each time it was lengthened when a comparison could be seen (<see cref="Looks"/>);
+    /// null: not known.
+    /// </summary>
     public IReadOnlyList<int>? OrderRuns { get; init; }
 }
 
@@ -47,7 +48,8 @@ public sealed record MeasuredLevel(
     double? Minutes = null,
     string? Car = null,
     string? Slot = null,
-    string? Session = null)
+    string? Session = null
+)
 {
     /// <summary>The level that enters the comparison, dB: the middle of the range.</summary>
     public double LevelDb => (LowDb + HighDb) / 2;
@@ -61,7 +63,8 @@ public sealed record MeasuredLevel(
 
 /// <summary>
 /// How a segment is read: a low-high range while the display wanders, or the highest value of a single event.
-/// The two are analysed apart because their scatter differs (docs/formulas.md). Where a class is asked for, null means all segments together.
+/// The two are analysed apart because their scatter differs (docs/formulas.md). Where a class is asked for, null means all segments
+/// together.
 /// </summary>
 public enum MeasureClass
 {

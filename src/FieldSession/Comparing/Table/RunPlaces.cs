@@ -37,11 +37,18 @@ internal static class RunPlaces
         Dictionary<int, int> session = Joined(runs, slots);
         bool severalSessions = runs.Select(run => session[run.Session]).Distinct().Count() > 1;
         DateTimeOffset start = runs.Min(run => run.Started.At);
-        return [.. runs.Select((run, i) => new RunPlace(
-            isTimed ? RunTimes.MiddleOf(run, start) : null,
-            run.Car ?? (isSideBySide ? $"laptop {Array.IndexOf(strands, run.Started.Strand) + 1}" : null),
-            slots.Count(slot => slot == slots[i]) > 1 ? $"{slots[i] + 1}" : null,
-            severalSessions ? $"{session[run.Session]}" : null))];
+        return
+        [
+            .. runs.Select(
+                (run, i) =>
+                    new RunPlace(
+                        isTimed ? RunTimes.MiddleOf(run, start) : null,
+                        run.Car ?? (isSideBySide ? $"laptop {Array.IndexOf(strands, run.Started.Strand) + 1}" : null),
+                        slots.Count(slot => slot == slots[i]) > 1 ? $"{slots[i] + 1}" : null,
+                        severalSessions ? $"{session[run.Session]}" : null
+                    )
+            ),
+        ];
     }
 
     private static int[] Overlapping(Run[] runs)
@@ -52,7 +59,9 @@ internal static class RunPlaces
             slots[i] = i;
             for (int earlier = 0; earlier < i && slots[i] == i; earlier++)
             {
-                bool isOthers = !Enumerable.Range(0, i).Any(k => slots[k] == slots[earlier] && runs[k].Started.Strand == runs[i].Started.Strand);
+                bool isOthers = !Enumerable
+                    .Range(0, i)
+                    .Any(k => slots[k] == slots[earlier] && runs[k].Started.Strand == runs[i].Started.Strand);
                 slots[i] = isOthers && Overlap(runs[earlier], runs[i]) ? slots[earlier] : i;
             }
         }
@@ -85,7 +94,11 @@ internal static class RunPlaces
 
     private static int[] TurnsOf(Run[] runs)
     {
-        string?[] carOfStrand = [.. runs.GroupBy(run => run.Started.Strand).Select(own => own.Select(run => run.Car).Distinct().Count() == 1 ? own.First().Car?.ToUpperInvariant() : null)];
+        string?[] carOfStrand =
+        [
+            .. runs.GroupBy(run => run.Started.Strand)
+                .Select(own => own.Select(run => run.Car).Distinct().Count() == 1 ? own.First().Car?.ToUpperInvariant() : null),
+        ];
         bool eachItsCar = carOfStrand.All(car => car is not null) && carOfStrand.Distinct().Count() == carOfStrand.Length;
         if (!eachItsCar)
         {
@@ -93,18 +106,26 @@ internal static class RunPlaces
         }
 
         Dictionary<int, int> firstOfTurn = [];
-        return [.. runs.Select((run, i) =>
-        {
-            int turn = runs.Take(i).Count(earlier => earlier.Started.Strand == run.Started.Strand);
-            return firstOfTurn.TryAdd(turn, i) ? i : firstOfTurn[turn];
-        })];
+        return
+        [
+            .. runs.Select(
+                (run, i) =>
+                {
+                    int turn = runs.Take(i).Count(earlier => earlier.Started.Strand == run.Started.Strand);
+                    return firstOfTurn.TryAdd(turn, i) ? i : firstOfTurn[turn];
+                }
+            ),
+        ];
     }
 
     // Each car has its meter checked in a session of its own; what they drove side by side is one session to the comparison.
     private static Dictionary<int, int> Joined(Run[] runs, int[] slots)
     {
         Dictionary<int, int> sessions = runs.Select(run => run.Session).Distinct().ToDictionary(number => number);
-        foreach (IGrouping<int, int> slot in runs.Select((run, i) => (run.Session, Slot: slots[i])).GroupBy(x => x.Slot, x => sessions[x.Session]))
+        foreach (
+            IGrouping<int, int> slot in runs.Select((run, i) => (run.Session, Slot: slots[i]))
+                .GroupBy(x => x.Slot, x => sessions[x.Session])
+        )
         {
             int[] together = [.. slot.Select(number => sessions[number]).Distinct()];
             foreach (int number in sessions.Keys.Where(key => together.Contains(sessions[key])).ToArray())
@@ -164,7 +185,6 @@ internal static class RunTimes
     public static DateTimeOffset EndOf(Run run) => run.Ended?.At ?? (run.Passages.IsEmpty ? run.Started.At : run.Passages[^1].Mark.At);
 
     /// <summary>Whether the times of runs are those of driving, even of a single one.</summary>
-    public static bool AreTold(Run[] runs) => runs.Length == 1
-        ? (EndOf(runs[0]) - runs[0].Started.At).TotalMinutes >= ShortestRunMinutes
-        : Minutes(runs)[0] is not null;
+    public static bool AreTold(Run[] runs) =>
+        runs.Length == 1 ? (EndOf(runs[0]) - runs[0].Started.At).TotalMinutes >= ShortestRunMinutes : Minutes(runs)[0] is not null;
 }

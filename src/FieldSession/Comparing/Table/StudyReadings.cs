@@ -9,7 +9,9 @@ public static class StudyReadings
     /// <summary>The cause that is on every reading of a session whose calibration drifted too far.</summary>
     public const string VoidSession = "void session";
 
-    /// <summary>The cause that is on every reading of a bracket that was driven again, where the plan's rule counts the other drive.</summary>
+    /// <summary>
+    /// The cause that is on every reading of a bracket that was driven again, where the plan's rule counts the other drive.
+    /// </summary>
     public const string DrivenAgain = LeftOutWords.BracketDrivenAgain;
 
     /// <summary>The cause that is on every reading of an aborted run that the plan's rule does not count.</summary>
@@ -42,7 +44,8 @@ public static class StudyReadings
         return new MeasuredDay(
             levels,
             study.Runs.Sum(run => MissedIn(run, plan.Route.Count)),
-            [.. plan.Route.Select(s => new PlannedSegment(s.Name, s.Kind.Word, ClassOf(s), s.Seconds))])
+            [.. plan.Route.Select(s => new PlannedSegment(s.Name, s.Kind.Word, ClassOf(s), s.Seconds))]
+        )
         {
             OrderRuns = StudyTerms.OrderRunsOf(study),
         };
@@ -74,8 +77,12 @@ public static class StudyReadings
         foreach (Run run in study.Runs)
         {
             bool isVoid = study.Sessions[run.Session - 1].DriftDb is { } drift && Math.Abs(drift) > plan.Limits.CalibrationDriftVoidDb;
-            string? cause = drivenAgain.Contains(run.Number) ? DrivenAgain : aborted.Contains(run.Number) ? RunAborted
-                : isVoid ? VoidSession : IsLeftOut(study, ConflictKind.SameRun, run.Started) ? ConflictSettled : null;
+            string? cause =
+                drivenAgain.Contains(run.Number) ? DrivenAgain
+                : aborted.Contains(run.Number) ? RunAborted
+                : isVoid ? VoidSession
+                : IsLeftOut(study, ConflictKind.SameRun, run.Started) ? ConflictSettled
+                : null;
             if (cause is not null)
             {
                 causes.Add(run.Number, cause);
@@ -86,14 +93,15 @@ public static class StudyReadings
     }
 
     // whose whole run is another one's place has no flags of its own to weigh
-    private static string? CauseOf(Study study, Plan plan, Reading reading, string? runCause) => reading switch
-    {
-        _ when runCause is DrivenAgain or RunAborted => runCause,
-        { LeftOut: true } => reading.Spoilt!.Cause.Word(),
-        _ when runCause is not null => runCause,
-        { FilledAtStop: true } when plan.FilledLeftOut == true => FilledAtStop,
-        _ => IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null,
-    };
+    private static string? CauseOf(Study study, Plan plan, Reading reading, string? runCause) =>
+        reading switch
+        {
+            _ when runCause is DrivenAgain or RunAborted => runCause,
+            { LeftOut: true } => reading.Spoilt!.Cause.Word(),
+            _ when runCause is not null => runCause,
+            { FilledAtStop: true } when plan.FilledLeftOut == true => FilledAtStop,
+            _ => IsLeftOut(study, ConflictKind.SameReading, reading.Mark) ? ConflictSettled : null,
+        };
 
     private static IEnumerable<MeasuredLevel> LevelsOf(Study study, Plan plan, Run run, RunPlace place, string? runCause)
     {
@@ -114,7 +122,8 @@ public static class StudyReadings
                 place.Minutes,
                 place.Car,
                 place.Slot,
-                place.Session);
+                place.Session
+            );
         }
     }
 

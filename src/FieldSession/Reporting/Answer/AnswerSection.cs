@@ -5,8 +5,9 @@ using FieldSession.State;
 namespace FieldSession.Reporting;
 
 /// <summary>
-/// The answer card, read first: for every code against the reference one plain sentence, the words with their numbers, what the day could have shown
-/// and what the verdict hangs on; then every difference on its margin. Made by rules from the findings, never stronger than the verdict.
+/// The answer card, read first: for every code against the reference one plain sentence, the words with their numbers, what the day could
+/// have shown and what the verdict hangs on; then every difference on its margin. Made by rules from the findings, never stronger than the
+/// verdict.
 /// </summary>
 public static class AnswerSection
 {
@@ -17,17 +18,24 @@ public static class AnswerSection
         List<ReportBlock> blocks = [new Paragraph(AnswerWords.About(day.Study))];
         if (day.Names.Key is { NamesAllowed: false } withheld)
         {
-            blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld(withheld)));
+            blocks.Add(new Paragraph(VerdictReportWords.NamesAreWithheld(withheld)));
         }
 
         IReadOnlyList<CodeComparison> pairs = [.. day.Comparison.Comparisons, .. day.Comparison.AskedPairs];
         if (pairs.Count == 0)
         {
-            blocks.Add(new Headline(ReportingWords.FewerThanTwoCodes));
+            blocks.Add(new Headline(VerdictReportWords.FewerThanTwoCodes));
         }
 
         Answered[] answers = [.. pairs.Select(pair => Answer(pair, day))];
-        blocks.AddRange(answers.Select((answer, place) => new Headline(EarToldOnce(answers) && place < answers.Length - 1 ? answer.OfMeter : $"{answer.OfMeter} {answer.OfEar}".TrimEnd())));
+        blocks.AddRange(
+            answers.Select(
+                (answer, place) =>
+                    new Headline(
+                        EarToldOnce(answers) && place < answers.Length - 1 ? answer.OfMeter : $"{answer.OfMeter} {answer.OfEar}".TrimEnd()
+                    )
+            )
+        );
         blocks.Add(new LabelledLines([.. Lines(answers)]));
         if (pairs.Count > 0)
         {
@@ -42,7 +50,9 @@ public static class AnswerSection
         Plan plan = day.Study.Asked!;
         PairVerdict found = PairVerdict.Of(pair, plan, day.Comparison, day.Ear);
         ClassComparison? main = found.Main;
-        WorthVerdict worth = WorthWord.Verdict(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key)).Verdict;
+        WorthVerdict worth = WorthWord
+            .Verdict(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key))
+            .Verdict;
         AskedPair asked = new(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference), plan, main, found.Choice);
         return new Answered(
             asked.Asked,
@@ -55,7 +65,8 @@ public static class AnswerSection
                 AnswerWords.Worth(WorthWord.Word(worth), WorthWord.Price(plan)),
                 .. main?.CouldShow is { } could ? [AnswerWords.CouldHaveShown(could)] : Array.Empty<LabelledLine>(),
                 .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [AnswerWords.HangsOn(sentence)] : Array.Empty<LabelledLine>(),
-            ]);
+            ]
+        );
     }
 
     private static bool EarToldOnce(Answered[] answers) => answers.Select(answer => answer.OfEar).Distinct().Count() == 1;
@@ -77,11 +88,19 @@ public static class AnswerSection
         return new IntervalChart(
             AnswerWords.ChartTitle(day.Names.Plainly(pairs[0].Reference), MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)),
             "dB",
-            [.. pairs.SelectMany(pair => DifferenceRow.Of(
-                pair.Reference == pairs[0].Reference ? day.Names.Plainly(pair.Code) : AnswerWords.Pair(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference)),
-                VerdictSection.Main(day.Comparison, pair, plan.MainMeasure)?.Overall,
-                plan.MainMarginDb,
-                marked: true))])
+            [
+                .. pairs.SelectMany(pair =>
+                    DifferenceRow.Of(
+                        pair.Reference == pairs[0].Reference
+                            ? day.Names.Plainly(pair.Code)
+                            : AnswerWords.Pair(day.Names.Plainly(pair.Code), day.Names.Plainly(pair.Reference)),
+                        VerdictSection.Main(day.Comparison, pair, plan.MainMeasure)?.Overall,
+                        plan.MainMarginDb,
+                        marked: true
+                    )
+                ),
+            ]
+        )
         {
             Ends = ChartEnds.OfLevels,
         };

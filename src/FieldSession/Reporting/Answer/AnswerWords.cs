@@ -45,14 +45,15 @@ internal static class AnswerWords
         return days == 1 ? "On this day" : $"Over these {days} days";
     }
 
-    public static string Where(Plan plan) => plan switch
-    {
-        { MainSegments: { Count: 1 } names } => $"on {names[0]}",
-        { MainSegments: not null } => "on the roads in question",
-        { MainMeasure: MainMeasure.Impact } => "over impacts",
-        { MainMeasure: MainMeasure.All } => "over the whole loop",
-        _ => "on steady roads",
-    };
+    public static string Where(Plan plan) =>
+        plan switch
+        {
+            { MainSegments: { Count: 1 } names } => $"on {names[0]}",
+            { MainSegments: not null } => "on the roads in question",
+            { MainMeasure: MainMeasure.Impact } => "over impacts",
+            { MainMeasure: MainMeasure.All } => "over the whole loop",
+            _ => "on steady roads",
+        };
 
     public static string Differs(AskedPair pair, string db, string way) => $"{pair.Asked} was {db} dB {way} inside than {pair.Against}";
 
@@ -64,24 +65,34 @@ internal static class AnswerWords
 
     public static string Found(string when, string found) => $"{when} {found}.";
 
-    public static string SameWithin(string when, AskedPair pair, string margin, string where) => $"{when} {pair.Asked} and {pair.Against} were equally loud inside {where}, within {margin} dB.";
+    public static string SameWithin(string when, AskedPair pair, string margin, string where) =>
+        $"{when} {pair.Asked} and {pair.Against} were equally loud inside {where}, within {margin} dB.";
 
-    public static string MeterShowsItSmall(string margin) => $" The meter shows a difference, smaller than the {margin} dB agreed to matter.";
+    public static string MeterShowsItSmall(string margin) =>
+        $" The meter shows a difference, smaller than the {margin} dB agreed to matter.";
 
     public static string NoVerdict(string why) => $" That is no answer yet: {why}.";
 
-    public static string NothingCompared(string when, string asked, string against) => $"{when} nothing could be compared between {asked} and {against}.";
+    public static string NothingCompared(string when, string asked, string against) =>
+        $"{when} nothing could be compared between {asked} and {against}.";
 
     public static string EarHeard(ChoiceFinding choice) => $"{Who(choice)} told them apart by ear, blind{How(choice)}.";
 
-    public static string EarDidNotHear(ChoiceFinding choice) => $"{Who(choice)} did not tell them apart by ear{How(choice)}, in a test long enough to show it.";
+    public static string EarDidNotHear(ChoiceFinding choice) =>
+        $"{Who(choice)} did not tell them apart by ear{How(choice)}, in a test long enough to show it.";
 
     // the lines
     public const string CouldHaveShownLabel = "Could have shown";
 
-    public static LabelledLine Meter(string word, ClassComparison? main) => new("Meter", word, main?.Overall is { } overall
-        ? $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)}{(main.IsUnfinished ? ", unfinished" : "")}{AtItsLevel(main)}."
-        : "nothing could be compared.");
+    public static LabelledLine Meter(string word, ClassComparison? main) =>
+        new(
+            "Meter",
+            word,
+            main?.Overall is { } overall
+                ? $"{Figures.Difference(overall)} dB, 95 % interval "
+                    + $"{Figures.Interval95(overall)}{(main.IsUnfinished ? ", unfinished" : "")}{AtItsLevel(main)}."
+                : "nothing could be compared."
+        );
 
     public static LabelledLine Ring(VerdictLine ring) => new("Ring", ring.Word, $"{ring.Reason}.");
 
@@ -90,8 +101,13 @@ internal static class AnswerWords
 
     public static LabelledLine Worth(string word, string price) => new("Worth", word, $"{price}.");
 
-    public static LabelledLine CouldHaveShown(CouldShow could) => new(
-        CouldHaveShownLabel, "", $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure is between {Figures.Db(could.LowDb)} and {Figures.Db(could.HighDb)}.");
+    public static LabelledLine CouldHaveShown(CouldShow could) =>
+        new(
+            CouldHaveShownLabel,
+            "",
+            $"{Figures.Db(could.Db)} dB in 4 of 5 such days; that figure is between {Figures.Db(could.LowDb)} and "
+                + $"{Figures.Db(could.HighDb)}."
+        );
 
     public static LabelledLine HangsOn(string sentence) => new("Hangs on", "", $"{sentence}.");
 
@@ -109,5 +125,6 @@ internal static class AnswerWords
     private static string How(ChoiceFinding choice) => choice.IsFromRecordings ? ", on recordings" : "";
 
     // said where the 95 % interval alone would mislead
-    private static string AtItsLevel(ClassComparison main) => MeterWord.IntervalOfWord(main) is { } interval ? $"; the word rests on the {interval}" : "";
+    private static string AtItsLevel(ClassComparison main) =>
+        MeterWord.IntervalOfWord(main) is { } interval ? $"; the word rests on the {interval}" : "";
 }

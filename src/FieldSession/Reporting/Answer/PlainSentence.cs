@@ -14,8 +14,8 @@ namespace FieldSession.Reporting;
 public sealed record AskedPair(string Asked, string Against, Plan Plan, ClassComparison? Main, ChoiceFinding? Choice);
 
 /// <summary>
-/// The answer as one would tell it to whoever owns the car. Rules (docs/report.md, "The answer card"): it says a difference only where the meter's word
-/// does, and its 'give or take' is half of the interval that agrees with that word.
+/// The answer as one would tell it to whoever owns the car. Rules (docs/report.md, "The answer card"): it says a difference only where the
+/// meter's word does, and its 'give or take' is half of the interval that agrees with that word.
 /// </summary>
 public static class PlainSentence
 {
@@ -63,17 +63,22 @@ public static class PlainSentence
         bool isNothing = db < Math.Pow(10, -decimals) / 2;
         string difference = isNothing
             ? AnswerWords.AsLoudAs(pair)
-            : AnswerWords.Differs(pair, EnoughDigits.Plain(db, decimals), overall.DifferenceDb > 0 ? AnswerWords.Louder : AnswerWords.Quieter);
+            : AnswerWords.Differs(
+                pair,
+                EnoughDigits.Plain(db, decimals),
+                overall.DifferenceDb > 0 ? AnswerWords.Louder : AnswerWords.Quieter
+            );
         return width is { } known95
             ? AnswerWords.GiveOrTake(difference, AnswerWords.Where(pair.Plan), EnoughDigits.Plain(known95, decimals))
             : AnswerWords.ErrorNotKnown(difference, AnswerWords.Where(pair.Plan));
     }
 
-    private static string OfEar(ChoiceFinding? choice) => choice?.Verdict switch
-    {
-        null => AnswerWords.EarNotAsked,
-        EarVerdict.HeardBlind => AnswerWords.EarHeard(choice),
-        EarVerdict.NotHeard => AnswerWords.EarDidNotHear(choice),
-        _ => AnswerWords.EarNotTestedEnough,
-    };
+    private static string OfEar(ChoiceFinding? choice) =>
+        choice?.Verdict switch
+        {
+            null => AnswerWords.EarNotAsked,
+            EarVerdict.HeardBlind => AnswerWords.EarHeard(choice),
+            EarVerdict.NotHeard => AnswerWords.EarDidNotHear(choice),
+            _ => AnswerWords.EarNotTestedEnough,
+        };
 }

@@ -4,7 +4,9 @@ using FieldSession.State;
 
 namespace FieldSession.Reporting;
 
-/// <summary>The word of the recordings on one pair, by the same rules as the meter's; and what it answers where the ear heard more than the meter.</summary>
+/// <summary>
+/// The word of the recordings on one pair, by the same rules as the meter's; and what it answers where the ear heard more than the meter.
+/// </summary>
 public static class RingWord
 {
     /// <summary>The line of the verdict as data; null: nothing was recorded.</summary>
@@ -19,7 +21,17 @@ public static class RingWord
 
         if (ring is null)
         {
-            return new(pair.Code, pair.Reference, VerdictLineKind.Ring, RingReportWords.RingCoveredWord, RingReportWords.RingIsCovered, null, null, null, null);
+            return new(
+                pair.Code,
+                pair.Reference,
+                VerdictLineKind.Ring,
+                RingReportWords.RingCoveredWord,
+                RingReportWords.RingIsCovered,
+                null,
+                null,
+                null,
+                null
+            );
         }
 
         ClassComparison? main = ring.Of(pair.Code)?.Main;
@@ -32,7 +44,8 @@ public static class RingWord
             HangsOn(ring, pair.Code),
             main?.Basis?.Lengthened,
             main?.Overall,
-            ring.WhyNone is null ? main?.Basis : null);
+            ring.WhyNone is null ? main?.Basis : null
+        );
     }
 
     /// <summary>The point in the report; null: nothing was recorded.</summary>
@@ -49,15 +62,19 @@ public static class RingWord
         };
     }
 
-    /// <summary>What the recordings answer where the ear heard what the meter did not show; null: there is no recording of the pair, or it is covered.</summary>
-    public static string? Answer(RingFinding? ring, CodeComparison asked) => ring?.Of(asked.Code) is not { } pair || pair.Reference != asked.Reference || ring.WhyNone is not null
-        ? null
-        : Of(ring, asked.Code) switch
-        {
-            MeterVerdict.Measured or MeterVerdict.MeasuredButSmall => RingReportWords.RingAnswers(ring.Band, pair.Main.Overall!),
-            MeterVerdict.SameWithin => RingReportWords.RingIsTheSame(ring.Band, Figures.MarginDb(ring.MarginDb)),
-            _ => RingReportWords.RingNotResolved(ring.Band),
-        };
+    /// <summary>
+    /// What the recordings answer where the ear heard what the meter did not show; null: there is no recording of the pair, or it is
+    /// covered.
+    /// </summary>
+    public static string? Answer(RingFinding? ring, CodeComparison asked) =>
+        ring?.Of(asked.Code) is not { } pair || pair.Reference != asked.Reference || ring.WhyNone is not null
+            ? null
+            : Of(ring, asked.Code) switch
+            {
+                MeterVerdict.Measured or MeterVerdict.MeasuredButSmall => RingReportWords.RingAnswers(ring.Band, pair.Main.Overall!),
+                MeterVerdict.SameWithin => RingReportWords.RingIsTheSame(ring.Band, Figures.MarginDb(ring.MarginDb)),
+                _ => RingReportWords.RingNotResolved(ring.Band),
+            };
 
     /// <summary>The word; NOT RESOLVED where no verdict can rest on the recordings.</summary>
     public static MeterVerdict Of(RingFinding ring, string code)
@@ -80,7 +97,9 @@ public static class RingWord
     {
         string? single = HangsOnWords.Sentence(ring.Of(code)?.Main.Sensitivity);
         return ring.Of(code)?.HangsOnShortEvents == true
-            ? string.IsNullOrEmpty(single) ? RingReportWords.ShortEvents : $"{single}; {RingReportWords.ShortEvents}"
+            ? string.IsNullOrEmpty(single)
+                ? RingReportWords.ShortEvents
+                : $"{single}; {RingReportWords.ShortEvents}"
             : single;
     }
 }

@@ -37,12 +37,22 @@ public enum KeyCheckResult
 /// <param name="Line">Meter, ring, ear or worth.</param>
 /// <param name="Word">The word: MEASURED, HEARD BLIND, CAN'T SAY, ...</param>
 /// <param name="Reason">What it rests on.</param>
-/// <param name="HangsOn">Single changes that give another word; empty: none of those tried; null: not worked out, or not asked of this line.</param>
+/// <param name="HangsOn">Single changes that give another word; empty: none of those tried; null: not worked out, or not asked of this
+/// line.</param>
 /// <param name="Looks">How often the order was lengthened after a comparison could be seen; null: not of the meter.</param>
 /// <param name="Estimate">The difference; null: not of the meter, or not known.</param>
 /// <param name="Basis">What the meter's word rests on; null likewise.</param>
 public sealed record VerdictLine(
-    string Question, string Against, VerdictLineKind Line, string Word, string Reason, string? HangsOn, int? Looks, Estimate? Estimate, WordBasis? Basis)
+    string Question,
+    string Against,
+    VerdictLineKind Line,
+    string Word,
+    string Reason,
+    string? HangsOn,
+    int? Looks,
+    Estimate? Estimate,
+    WordBasis? Basis
+)
 {
     /// <summary>Readings of the two codes that are left out of the clean result.</summary>
     public int LeftOut { get; init; }
@@ -51,5 +61,6 @@ public sealed record VerdictLine(
     public KeyCheckResult Key { get; init; }
 
     /// <summary>The same pair in another line, which has no figures of the meter.</summary>
-    internal VerdictLine As(VerdictLineKind line, string word, string reason) => new(Question, Against, line, word, reason, null, null, null, null);
+    internal VerdictLine As(VerdictLineKind line, string word, string reason) =>
+        new(Question, Against, line, word, reason, null, null, null, null);
 }

@@ -15,17 +15,17 @@ public static class VerdictSection
         List<ReportBlock> blocks = [];
         if (day.Names.Key is { NamesAllowed: false } withheld)
         {
-            blocks.Add(new Paragraph(ReportingWords.NamesAreWithheld(withheld)));
+            blocks.Add(new Paragraph(VerdictReportWords.NamesAreWithheld(withheld)));
         }
 
         if (day.Comparison.Comparisons.Count == 0)
         {
-            blocks.Add(new Paragraph(ReportingWords.FewerThanTwoCodes));
+            blocks.Add(new Paragraph(VerdictReportWords.FewerThanTwoCodes));
         }
 
         blocks.AddRange(day.Comparison.Comparisons.Concat(day.Comparison.AskedPairs).SelectMany(pair => One(pair, day)));
         blocks.AddRange(ChosenAfter(day));
-        return new ReportSection(ReportPart.Verdict, ReportingWords.VerdictInFull, blocks);
+        return new ReportSection(ReportPart.Verdict, VerdictReportWords.VerdictInFull, blocks);
     }
 
     private static IEnumerable<ReportBlock> One(CodeComparison pair, ReportDay day)
@@ -33,26 +33,37 @@ public static class VerdictSection
         Plan plan = day.Study.Asked!;
         PairVerdict found = PairVerdict.Of(pair, plan, day.Comparison, day.Ear);
         (ClassComparison? main, ChoiceFinding? choice) = found;
-        string shown = main?.CouldShow is { } could ? ReportingWords.DayWouldHaveShown(could) : "";
-        yield return new Paragraph($"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on {MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:");
-        yield return new LabelledLines(
-        [
+        string shown = main?.CouldShow is { } could ? VerdictReportWords.DayWouldHaveShown(could) : "";
+        yield return new Paragraph(
+            $"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}, on "
+                + $"{MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments)}:"
+        );
+        yield return new LabelledLines([
             new LabelledLine("Meter", "", $"{MeterWord.InWords(main, plan.MainMarginDb)}.{shown}"),
             .. RingWord.InReport(day, pair) is { } ring ? [ring] : Array.Empty<LabelledLine>(),
-            new LabelledLine("Ear", "", $"{(choice is null ? $"NOT TESTED ENOUGH: {ReportingWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}."),
-            new LabelledLine("Worth", "", WorthWord.Of(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key))),
+            new LabelledLine(
+                "Ear",
+                "",
+                $"{(choice is null ? $"NOT TESTED ENOUGH: {VerdictReportWords.NoForcedChoicesPlanned}" : ChoiceWords.Sentence(choice))}."
+            ),
+            new LabelledLine(
+                "Worth",
+                "",
+                WorthWord.Of(main, found.Meter, found.Ear, plan, PairVerdict.IsAgainstControl(pair, day.Names.Key))
+            ),
         ]);
         yield return new Paragraph(CombinedSentence.Of(found.Meter, choice, main, RingWord.Answer(day.Ring, pair)));
     }
 
-    private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) => day.ChosenAfter is not { } chosen
-        ? []
-        :
-        [
-            new Subheading(ReportingWords.ChosenAfterHead),
-            new Paragraph(ReportingWords.ChosenAfterExplained),
-            new Points([.. chosen.Comparisons.Select(pair => ChosenAfter(pair, chosen, day))]),
-        ];
+    private static IEnumerable<ReportBlock> ChosenAfter(ReportDay day) =>
+        day.ChosenAfter is not { } chosen
+            ? []
+            :
+            [
+                new Subheading(ReportingWords.ChosenAfterHead),
+                new Paragraph(ReportingWords.ChosenAfterExplained),
+                new Points([.. chosen.Comparisons.Select(pair => ChosenAfter(pair, chosen, day))]),
+            ];
 
     private static string ChosenAfter(CodeComparison pair, Comparison chosen, ReportDay day)
     {
@@ -61,7 +72,8 @@ public static class VerdictSection
             $"{day.Names.Of(pair.Code)} against {day.Names.Of(pair.Reference)}",
             MainMeasureWords.Of(plan.MainMeasure, plan.MainSegments),
             Figures.MarginDb(plan.MainMarginDb),
-            $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), plan.MainMarginDb)}.");
+            $"{MeterWord.InWords(Main(chosen, pair, plan.MainMeasure), plan.MainMarginDb)}."
+        );
     }
 
     /// <summary>The comparison that the plan's main question is answered on, clean readings; null: nothing can be compared there.</summary>
@@ -69,7 +81,9 @@ public static class VerdictSection
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(pair);
-        ClassComparisons? classes = comparison.Asked.FirstOrDefault(one => one.Code == pair.Code && one.Reference == pair.Reference)?.Classes;
+        ClassComparisons? classes = comparison
+            .Asked.FirstOrDefault(one => one.Code == pair.Code && one.Reference == pair.Reference)
+            ?.Classes;
         return classes is null ? null : Of(classes, measure);
     }
 
@@ -116,18 +130,26 @@ public static class CombinedSentence
     /// <param name="ring">What the recordings answer, behind a semicolon; null: there is none, and where to look is said.</param>
     public static string Of(MeterVerdict meter, ChoiceFinding? choice, ClassComparison? main, string? ring = null)
     {
-        string direction = ReportingWords.MeterShowsIt(main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter")
-            + (meter == MeterVerdict.MeasuredButSmall ? ReportingWords.LessThanMargin : "");
+        string direction =
+            VerdictReportWords.MeterShowsIt(main?.Overall?.DifferenceDb > 0 ? "louder" : "quieter")
+            + (meter == MeterVerdict.MeasuredButSmall ? VerdictReportWords.LessThanMargin : "");
         return (meter, choice?.Verdict) switch
         {
-            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind) => ReportingWords.CrewHeardIt(direction, Test(choice!)),
-            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) => ReportingWords.CrewDidNotHearIt(direction, Test(choice!), Would(choice!)),
-            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, _) => ReportingWords.HearingNotTestedEnough(direction),
-            (MeterVerdict.NotResolved, EarVerdict.HeardBlind) => ReportingWords.HeardButNotResolved(Test(choice!), ring),
-            (_, EarVerdict.HeardBlind) => ReportingWords.CharacterThatMeterMisses(Test(choice!), ring),
-            (MeterVerdict.SameWithin, EarVerdict.NotHeard) => ReportingWords.NotToldApart(main, Test(choice!), Would(choice!)),
-            (MeterVerdict.SameWithin, _) => ReportingWords.MeterCouldNotTellApart(main),
-            _ => ReportingWords.ThisDayCannotSay,
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.HeardBlind) => VerdictReportWords.CrewHeardIt(
+                direction,
+                Test(choice!)
+            ),
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) => VerdictReportWords.CrewDidNotHearIt(
+                direction,
+                Test(choice!),
+                Would(choice!)
+            ),
+            (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall, _) => VerdictReportWords.HearingNotTestedEnough(direction),
+            (MeterVerdict.NotResolved, EarVerdict.HeardBlind) => VerdictReportWords.HeardButNotResolved(Test(choice!), ring),
+            (_, EarVerdict.HeardBlind) => VerdictReportWords.CharacterThatMeterMisses(Test(choice!), ring),
+            (MeterVerdict.SameWithin, EarVerdict.NotHeard) => VerdictReportWords.NotToldApart(main, Test(choice!), Would(choice!)),
+            (MeterVerdict.SameWithin, _) => VerdictReportWords.MeterCouldNotTellApart(main),
+            _ => VerdictReportWords.ThisDayCannotSay,
         };
     }
 

@@ -19,10 +19,15 @@ public enum WorthVerdict
     NotWorthIt,
 }
 
-/// <summary>What the difference costs, and whether it is worth it to the owner, who wrote down prices, margin and life of a set before the reveal.</summary>
+/// <summary>
+/// What the difference costs, and whether it is worth it to the owner, who wrote down prices, margin and life of a set before the reveal.
+/// </summary>
 public static class WorthWord
 {
-    /// <summary>The line on worth, by fixed rules (docs/report.md, "The verdict"). A price per dB is given only where a difference was measured, with the ends of its interval.</summary>
+    /// <summary>
+    /// The line on worth, by fixed rules (docs/report.md, "The verdict"). A price per dB is given only where a difference was measured,
+    /// with the ends of its interval.
+    /// </summary>
     /// <param name="main">The comparison that the plan's main question is answered on.</param>
     /// <param name="meter">The meter's word on it.</param>
     /// <param name="ear">The ear's word.</param>
@@ -33,7 +38,7 @@ public static class WorthWord
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.PricePremium is not { } price)
         {
-            return ReportingWords.CantSayWithoutPrice;
+            return VerdictReportWords.CantSayWithoutPrice;
         }
 
         string perDb = PerDb(main, meter, price, plan.Currency, isAgainstControl);
@@ -46,70 +51,96 @@ public static class WorthWord
         ArgumentNullException.ThrowIfNull(plan);
         if (plan.PricePremium is not { } price)
         {
-            return ReportingWords.PriceNotWrittenDown;
+            return VerdictReportWords.PriceNotWrittenDown;
         }
 
-        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + ReportingWords.MorePerSet;
+        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + VerdictReportWords.MorePerSet;
         return plan.SetLifeKm is { } life ? $"{perSet}, {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : perSet;
     }
 
     /// <summary>The word alone: "NOT WORTH IT".</summary>
-    public static string Word(WorthVerdict verdict) => verdict switch
-    {
-        WorthVerdict.WorthIt => "WORTH IT",
-        WorthVerdict.WorthItForSome => ReportingWords.WorthItForSomeWord,
-        WorthVerdict.NotWorthIt => ReportingWords.NotWorthItWord,
-        _ => "CAN'T SAY",
-    };
+    public static string Word(WorthVerdict verdict) =>
+        verdict switch
+        {
+            WorthVerdict.WorthIt => "WORTH IT",
+            WorthVerdict.WorthItForSome => VerdictReportWords.WorthItForSomeWord,
+            WorthVerdict.NotWorthIt => VerdictReportWords.NotWorthItWord,
+            _ => "CAN'T SAY",
+        };
 
     /// <summary>The word on worth with its reason.</summary>
-    public static (WorthVerdict Verdict, string Words) Verdict(ClassComparison? main, MeterVerdict meter, EarVerdict ear, Plan plan, bool isAgainstControl)
+    public static (WorthVerdict Verdict, string Words) Verdict(
+        ClassComparison? main,
+        MeterVerdict meter,
+        EarVerdict ear,
+        Plan plan,
+        bool isAgainstControl
+    )
     {
         ArgumentNullException.ThrowIfNull(plan);
         return plan.PricePremium is { } price
             ? Word(main, meter, ear, (price, plan.PriceWorth), isAgainstControl)
-            : (WorthVerdict.CantSay, ReportingWords.CantSayWithoutPrice);
+            : (WorthVerdict.CantSay, VerdictReportWords.CantSayWithoutPrice);
     }
 
     // The margin is what the owner said would matter: a difference that stays below it and was not heard is not worth paying for.
     private static (WorthVerdict Verdict, string Words) Word(
-        ClassComparison? main, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price, bool isAgainstControl) => (meter, ear) switch
+        ClassComparison? main,
+        MeterVerdict meter,
+        EarVerdict ear,
+        (double Asked, double? Worth) price,
+        bool isAgainstControl
+    ) =>
+        (meter, ear) switch
         {
-            (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 =>
-                (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItBecauseUnheard),
-            (_, EarVerdict.NotTestedEnough) => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutEar),
-            (MeterVerdict.NotResolved, _) => (WorthVerdict.CantSay, ReportingWords.CantSayBecauseNotResolved),
-            (MeterVerdict.SameWithin, _) => (WorthVerdict.CantSay, ReportingWords.CantSayBecauseHeardNoLevel),
-            _ when !isAgainstControl => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutControl),
+            (MeterVerdict.SameWithin or MeterVerdict.MeasuredButSmall, EarVerdict.NotHeard) when price.Asked > 0 => (
+                WorthVerdict.NotWorthIt,
+                VerdictReportWords.NotWorthItBecauseUnheard
+            ),
+            (_, EarVerdict.NotTestedEnough) => (WorthVerdict.CantSay, VerdictReportWords.CantSayWithoutEar),
+            (MeterVerdict.NotResolved, _) => (WorthVerdict.CantSay, VerdictReportWords.CantSayBecauseNotResolved),
+            (MeterVerdict.SameWithin, _) => (WorthVerdict.CantSay, VerdictReportWords.CantSayBecauseHeardNoLevel),
+            _ when !isAgainstControl => (WorthVerdict.CantSay, VerdictReportWords.CantSayWithoutControl),
             _ => Weighed(main?.Overall?.DifferenceDb < 0, meter, ear, price),
         };
 
     // A difference was measured; it is known which way, and what the ear said to it.
     private static (WorthVerdict Verdict, string Words) Weighed(
-        bool isQuieter, MeterVerdict meter, EarVerdict ear, (double Asked, double? Worth) price) => (isQuieter, price) switch
+        bool isQuieter,
+        MeterVerdict meter,
+        EarVerdict ear,
+        (double Asked, double? Worth) price
+    ) =>
+        (isQuieter, price) switch
         {
-            (false, { Asked: > 0 }) => (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItBecauseLouder),
-            (false, _) => (WorthVerdict.CantSay, ReportingWords.CantSayCheaperButLouder),
-            (_, { Worth: null }) => (WorthVerdict.CantSay, ReportingWords.CantSayWithoutOwnersPrice),
-            (_, { Asked: var asked, Worth: var worth }) when asked > worth => (WorthVerdict.NotWorthIt, ReportingWords.NotWorthItAtThisPrice),
+            (false, { Asked: > 0 }) => (WorthVerdict.NotWorthIt, VerdictReportWords.NotWorthItBecauseLouder),
+            (false, _) => (WorthVerdict.CantSay, VerdictReportWords.CantSayCheaperButLouder),
+            (_, { Worth: null }) => (WorthVerdict.CantSay, VerdictReportWords.CantSayWithoutOwnersPrice),
+            (_, { Asked: var asked, Worth: var worth }) when asked > worth => (
+                WorthVerdict.NotWorthIt,
+                VerdictReportWords.NotWorthItAtThisPrice
+            ),
             _ => (meter, ear) switch
             {
-                (MeterVerdict.Measured, EarVerdict.HeardBlind) => (WorthVerdict.WorthIt, ReportingWords.WorthItByWhatOwnerSaid),
-                (_, EarVerdict.HeardBlind) => (WorthVerdict.WorthItForSome, ReportingWords.WorthItForThoseWhoMind),
-                _ => (WorthVerdict.WorthItForSome, ReportingWords.WorthItForOtherEars),
+                (MeterVerdict.Measured, EarVerdict.HeardBlind) => (WorthVerdict.WorthIt, VerdictReportWords.WorthItByWhatOwnerSaid),
+                (_, EarVerdict.HeardBlind) => (WorthVerdict.WorthItForSome, VerdictReportWords.WorthItForThoseWhoMind),
+                _ => (WorthVerdict.WorthItForSome, VerdictReportWords.WorthItForOtherEars),
             },
         };
 
     private static string PerDb(ClassComparison? main, MeterVerdict meter, double price, string currency, bool isAgainstControl)
     {
-        if (meter is not (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall) || main?.Overall is not { Lo95Db: { } lo, Hi95Db: { } hi } overall)
+        if (
+            meter is not (MeterVerdict.Measured or MeterVerdict.MeasuredButSmall)
+            || main?.Overall is not { Lo95Db: { } lo, Hi95Db: { } hi } overall
+        )
         {
-            return ReportingWords.PricePerDbNotDefined;
+            return VerdictReportWords.PricePerDbNotDefined;
         }
 
         if (isAgainstControl && price > 0 && overall.DifferenceDb > 0)
         {
-            return ReportingWords.NoPricePerDbForLouder;
+            return VerdictReportWords.NoPricePerDbForLouder;
         }
 
         // the interval that agrees with the word leaves out 0

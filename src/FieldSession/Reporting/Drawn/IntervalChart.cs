@@ -4,7 +4,8 @@ using FieldSession.Reviewing;
 namespace FieldSession.Reporting;
 
 /// <summary>
-/// A plot of differences with their 95 % intervals, a row each, zero and the margins that matter behind them; how it is drawn is for others to say.
+/// A plot of differences with their 95 % intervals, a row each, zero and the margins that matter behind them; how it is drawn is for others
+/// to say.
 /// A table with the same numbers is beside it.
 /// </summary>
 /// <param name="Title">What is plotted, such as "Difference by segment".</param>
@@ -53,13 +54,15 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
 
             int apart = known.Count(row => row.Low95 > 0 || row.High95 < 0);
             int inside = known.Count(row => row.Low95 > -row.Margin && row.High95 < row.Margin);
-            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out 0{(HasMargins ? $" and {inside} {(inside == 1 ? "is" : "are")} wholly within the margin" : "")}.";
+            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out "
+                + $"0{(HasMargins ? $" and {inside} {(inside == 1 ? "is" : "are")} wholly within the margin" : "")}.";
         }
     }
 
-    private IEnumerable<string> Marked => MarkedMeans is { } means && Rows.Any(row => row.Marked)
-        ? [$"Marked as {means}: {string.Join(", ", Rows.Where(row => row.Marked).Select(row => row.Label))}."]
-        : [];
+    private IEnumerable<string> Marked =>
+        MarkedMeans is { } means && Rows.Any(row => row.Marked)
+            ? [$"Marked as {means}: {string.Join(", ", Rows.Where(row => row.Marked).Select(row => row.Label))}."]
+            : [];
 
     private static string Said(IntervalRow row) => $"{row.Label} {row.Shown}";
 
@@ -108,13 +111,24 @@ public static class DifferenceRow
     /// <param name="estimate">The difference; null: not known.</param>
     /// <param name="marginDb">The margin that it is held against, dB.</param>
     /// <param name="marked">Whether the row is set apart.</param>
-    public static IEnumerable<IntervalRow> Of(string label, Estimate? estimate, double marginDb, bool marked) => estimate is null
-        ? []
-        : [new IntervalRow(label, estimate.DifferenceDb, $"{Figures.Difference(estimate)} dB", Usable(estimate, estimate.Lo95Db), Usable(estimate, estimate.Hi95Db), marginDb)
-        {
-            Marked = marked,
-            ShownInterval = Usable(estimate, estimate.Lo95Db) is null ? "" : Figures.Interval95(estimate),
-        }];
+    public static IEnumerable<IntervalRow> Of(string label, Estimate? estimate, double marginDb, bool marked) =>
+        estimate is null
+            ? []
+            :
+            [
+                new IntervalRow(
+                    label,
+                    estimate.DifferenceDb,
+                    $"{Figures.Difference(estimate)} dB",
+                    Usable(estimate, estimate.Lo95Db),
+                    Usable(estimate, estimate.Hi95Db),
+                    marginDb
+                )
+                {
+                    Marked = marked,
+                    ShownInterval = Usable(estimate, estimate.Lo95Db) is null ? "" : Figures.Interval95(estimate),
+                },
+            ];
 
     private static double? Usable(Estimate estimate, double? limitDb) => estimate.HasNoUsableInterval ? null : limitDb;
 }

@@ -2,12 +2,15 @@ using System.Globalization;
 
 namespace FieldSession.Reporting;
 
-/// <summary>A plot of the mean level of every run over the day, with the drift of each spec as a line. The table of runs is beside it.</summary>
+/// <summary>
+/// A plot of the mean level of every run over the day, with the drift of each spec as a line. The table of runs is beside it.
+/// </summary>
 /// <param name="Title">What is plotted.</param>
 /// <param name="Points">The runs, in driven order.</param>
 /// <param name="Drifts">One line for each spec that was driven more than once; empty: no drift is known.</param>
 /// <param name="OverTime">True: places are hours of the day, UTC; false: they are numbers of runs.</param>
-public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Points, IReadOnlyList<DriftLine> Drifts, bool OverTime) : ReportChart(Title)
+public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Points, IReadOnlyList<DriftLine> Drifts, bool OverTime)
+    : ReportChart(Title)
 {
     /// <summary>The drift as people read it; null: not known.</summary>
     public string? DriftShown { get; init; }
@@ -20,9 +23,18 @@ public sealed record RunLevelChart(string Title, IReadOnlyList<RunLevelPoint> Po
     {
         get
         {
-            IEnumerable<string> specs = Points.GroupBy(point => point.Name).Select(spec =>
-                ReportingWords.SpecLevels(spec.Key, Db(spec.Min(point => point.LevelDb)), Db(spec.Max(point => point.LevelDb)), spec.Count()));
-            return $"Plot: {Title}: {string.Join("; ", specs)}.{(DriftShown is { } drift ? $" Drift of one and the same spec: {drift}." : "")}";
+            IEnumerable<string> specs = Points
+                .GroupBy(point => point.Name)
+                .Select(spec =>
+                    ReportingWords.SpecLevels(
+                        spec.Key,
+                        Db(spec.Min(point => point.LevelDb)),
+                        Db(spec.Max(point => point.LevelDb)),
+                        spec.Count()
+                    )
+                );
+            return $"Plot: {Title}: "
+                + $"{string.Join("; ", specs)}.{(DriftShown is { } drift ? $" Drift of one and the same spec: {drift}." : "")}";
         }
     }
 
@@ -66,7 +78,10 @@ public sealed record MapCell(string Levels, double? LevelDb, string Mark, bool I
     public string Words => string.Join(' ', new[] { Levels, Mark }.Where(part => part.Length > 0));
 }
 
-/// <summary>How far a reading lies from the mean of its segment; own rule: 1 dB is about what can just be heard, 2 dB is plain (common practice, no source).</summary>
+/// <summary>
+/// How far a reading lies from the mean of its segment; own rule: 1 dB is about what can just be heard, 2 dB is plain (common practice, no
+/// source).
+/// </summary>
 public enum MapHeat
 {
     /// <summary>Less than 1 dB from it, or not counted.</summary>

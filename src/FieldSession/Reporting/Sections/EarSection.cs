@@ -37,19 +37,20 @@ public static class EarSection
             new Paragraph(ReportingWords.HowForcedChoicesWerePlanned),
             new ReportTable(
                 ["Set", "Question", "Chosen", ReportingWords.WhatItCanShow, ReportingWords.EachPersonAndPlaceHabit, "Word"],
-                [.. ear.Choices.Select(Row)]),
+                [.. ear.Choices.Select(Row)]
+            ),
         ];
     }
 
     private static IReadOnlyList<string> Row(ChoiceFinding choice) =>
-    [
-        $"{choice.Set}",
-        ChoiceWords.Question(choice),
-        ChoiceWords.Counts(choice),
-        ChoiceWords.WhatItCanShow(choice),
-        ChoiceWords.Persons(choice),
-        ChoiceWords.Word(choice),
-    ];
+        [
+            $"{choice.Set}",
+            ChoiceWords.Question(choice),
+            ChoiceWords.Counts(choice),
+            ChoiceWords.WhatItCanShow(choice),
+            ChoiceWords.Persons(choice),
+            ChoiceWords.Word(choice),
+        ];
 
     private static IEnumerable<ReportBlock> Ratings(EarFindings ear, Study study)
     {
@@ -64,35 +65,75 @@ public static class EarSection
             Chart(ear),
             new ReportTable(
                 ["Attribute", "Code", "Who, seat", "Score", "Reference at", "Difference"],
-                [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => Row(rating, d)))]),
+                [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => Row(rating, d)))]
+            ),
             new ReportTable(
                 ["Attribute", "Code", "Mean difference", ReportingWords.WhatCanBeSaid],
-                [.. ear.Ratings.Select(rating => (IReadOnlyList<string>)[rating.Attribute, rating.Code, EarWords.Points(rating.MeanPoints), rating.CanDecide ? EarWords.Test(rating) : ReportingWords.NotTested])]),
-            new Points([.. EarWords.About(ear.Ratings), .. ear.Agreements.Select(EarWords.Agreement), .. ear.Concordances.Select(EarWords.Concordance), .. Scale]),
+                [
+                    .. ear.Ratings.Select(rating =>
+                        (IReadOnlyList<string>)
+                            [
+                                rating.Attribute,
+                                rating.Code,
+                                EarWords.Points(rating.MeanPoints),
+                                rating.CanDecide ? EarWords.Test(rating) : ReportingWords.NotTested,
+                            ]
+                    ),
+                ]
+            ),
+            new Points([
+                .. EarWords.About(ear.Ratings),
+                .. ear.Agreements.Select(EarWords.Agreement),
+                .. ear.Concordances.Select(EarWords.Concordance),
+                .. Scale,
+            ]),
         ];
     }
 
-    private static IntervalChart Chart(EarFindings ear) => new(
-        ReportingWords.ExploredRatings,
-        "points",
-        [.. ear.Ratings.SelectMany(rating => rating.Differences.Select(d => new IntervalRow(
-            $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}", d.Points, $"{EarWords.Points(d.Points)} points", null, null, null)))])
-    {
-        Ends = ChartEnds.OfRatings,
-    };
+    private static IntervalChart Chart(EarFindings ear) =>
+        new(
+            ReportingWords.ExploredRatings,
+            "points",
+            [
+                .. ear.Ratings.SelectMany(rating =>
+                    rating.Differences.Select(d => new IntervalRow(
+                        $"{rating.Attribute} {rating.Code}: {d.Person}, {d.Seat}",
+                        d.Points,
+                        $"{EarWords.Points(d.Points)} points",
+                        null,
+                        null,
+                        null
+                    ))
+                ),
+            ]
+        )
+        {
+            Ends = ChartEnds.OfRatings,
+        };
 
     private static IEnumerable<string> Scale =>
-        [ReportingWords.RatingScale(string.Join("; ", RatingSteps.All.Select(step => step.Disturbance == step.Control ? $"{step.Points} {step.Control}" : $"{step.Points} {step.Disturbance} / {step.Control}")))];
+        [
+            ReportingWords.RatingScale(
+                string.Join(
+                    "; ",
+                    RatingSteps.All.Select(step =>
+                        step.Disturbance == step.Control
+                            ? $"{step.Points} {step.Control}"
+                            : $"{step.Points} {step.Disturbance} / {step.Control}"
+                    )
+                )
+            ),
+        ];
 
     private static IReadOnlyList<string> Row(RatingFinding rating, RaterDifference difference) =>
-    [
-        rating.Attribute,
-        rating.Code,
-        $"{difference.Person}, {difference.Seat}",
-        FormattableString.Invariant($"{difference.CodePoints:0.##}"),
-        FormattableString.Invariant($"{difference.ReferencePoints:0.##}"),
-        EarWords.Points(difference.Points),
-    ];
+        [
+            rating.Attribute,
+            rating.Code,
+            $"{difference.Person}, {difference.Seat}",
+            FormattableString.Invariant($"{difference.CodePoints:0.##}"),
+            FormattableString.Invariant($"{difference.ReferencePoints:0.##}"),
+            EarWords.Points(difference.Points),
+        ];
 
     private static IEnumerable<ReportBlock> Extras(EarFindings ear, SpecNames names)
     {
@@ -101,13 +142,21 @@ public static class EarSection
         {
             foreach (CodeComparison pair in extra.Comparison.Comparisons)
             {
-                rows.AddRange(new (string Name, ClassComparison? Of)[] { ("steady", pair.Classes.Steady), ("impacts", pair.Classes.Impact) }
-                    .Where(part => part.Of?.Overall is not null)
-                    .Select(part => (IReadOnlyList<string>)
-                    [
-                        extra.Name, $"{names.Of(pair.Code)} minus {names.Of(pair.Reference)}", part.Name,
-                        Figures.Difference(part.Of!.Overall), Figures.Interval95(part.Of.Overall), $"{extra.Readings}",
-                    ]));
+                rows.AddRange(
+                    new (string Name, ClassComparison? Of)[] { ("steady", pair.Classes.Steady), ("impacts", pair.Classes.Impact) }
+                        .Where(part => part.Of?.Overall is not null)
+                        .Select(part =>
+                            (IReadOnlyList<string>)
+                                [
+                                    extra.Name,
+                                    $"{names.Of(pair.Code)} minus {names.Of(pair.Reference)}",
+                                    part.Name,
+                                    Figures.Difference(part.Of!.Overall),
+                                    Figures.Interval95(part.Of.Overall),
+                                    $"{extra.Readings}",
+                                ]
+                        )
+                );
             }
         }
 
@@ -122,8 +171,8 @@ public static class EarSection
 }
 
 /// <summary>
-/// Whether the blind held: each person said which code has the feature and why, before the key was opened. A right guess from the sound is a finding;
-/// one from something seen is a leak. One guess a person counts; so few are a description, not a test.
+/// Whether the blind held: each person said which code has the feature and why, before the key was opened. A right guess from the sound is
+/// a finding; one from something seen is a leak. One guess a person counts; so few are a description, not a test.
 /// </summary>
 public static class UnblindingWords
 {
@@ -137,19 +186,22 @@ public static class UnblindingWords
         }
 
         string[] seen = [.. study.Predictions.Where(p => p.Basis == PredictionBasis.Seen).Select(p => p.Person)];
-        string blind = seen.Length > 0
-            ? $"The blind did not hold for {string.Join(" and ", seen)}, who went by something seen or overheard: a leak."
-            : "Nobody went by something seen or overheard.";
+        string blind =
+            seen.Length > 0
+                ? $"The blind did not hold for {string.Join(" and ", seen)}, who went by something seen or overheard: a leak."
+                : "Nobody went by something seen or overheard.";
         if (key?.ControlCode is not { } control)
         {
-            yield return $"Check of the blind: {blind} {(key is null ? "The key is not open" : "The key names no control")}: which guesses were right is not known.";
+            yield return $"Check of the blind: {blind} {(key is null ? "The key is not open" : "The key names no control")}: which guesses "
+                + "were right is not known.";
             yield break;
         }
 
         Prediction[] right = [.. study.Predictions.Where(p => p.Feature != control)];
         int codes = study.Codes.Count();
         double p = ForcedChoice.UpperTail(right.Length, study.Predictions.Count, (codes - 1.0) / codes);
-        yield return $"Check of the blind: {right.Length} of {study.Predictions.Count} named a code of a new spec; guessing alone does as well with p {p:0.##}: a description, not a test. {blind}{Grounds(right)}";
+        yield return $"Check of the blind: {right.Length} of {study.Predictions.Count} named a code of a new spec; guessing alone does "
+            + $"as well with p {p:0.##}: a description, not a test. {blind}{Grounds(right)}";
     }
 
     private static string Grounds(Prediction[] right)

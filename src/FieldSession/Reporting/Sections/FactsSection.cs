@@ -19,35 +19,40 @@ public static class FactsSection
 
         (string Name, string? Value)[] facts = [.. Facts(study, plan)];
         string[] missing = [.. facts.Where(fact => fact.Value is null).Select(fact => fact.Name.ToLowerInvariant())];
-        return new ReportSection(ReportPart.Facts, FactsWords.Title,
-        [
-            new Points([.. facts.Where(fact => fact.Value is not null).Select(fact => $"{fact.Name}: {fact.Value}.")]),
-            .. missing.Length == 0 ? [] : new ReportBlock[] { new Paragraph(FactsWords.NotWrittenDown(string.Join(", ", missing))) },
-        ]);
+        return new ReportSection(
+            ReportPart.Facts,
+            FactsWords.Title,
+            [
+                new Points([.. facts.Where(fact => fact.Value is not null).Select(fact => $"{fact.Name}: {fact.Value}.")]),
+                .. missing.Length == 0 ? [] : new ReportBlock[] { new Paragraph(FactsWords.NotWrittenDown(string.Join(", ", missing))) },
+            ]
+        );
     }
 
     private static IEnumerable<(string Name, string? Value)> Facts(Study study, Plan plan) =>
-    [
-        ("Car", plan.Facts.Car ?? (plan.Cars is { Count: > 0 } cars ? string.Join(", ", cars) : null)),
-        (FactsWords.TyreSize, plan.TyreSize),
-        (FactsWords.TyresMade, plan.Facts.TyresMade),
-        ("Tread", plan.Facts.Tread),
-        ("Hardness", plan.Facts.Hardness),
-        (FactsWords.ColdPressures, Pressures(plan)),
-        (FactsWords.MeterAndClass, plan.Facts.Meter),
-        (FactsWords.MeterPosition, plan.Facts.MeterPosition),
-        (FactsWords.WhoDrove, Drivers(study, plan)),
-        (FactsWords.WhoTyped, plan.Crew.Count > 1 ? FactsWords.TypedAndFlagged(plan.Crew[1].Name) : null),
-        (FactsWords.LocalTime, plan.Facts.UtcOffsetMinutes is { } minutes ? FactsWords.AheadOfUtc(Local.Offset(minutes)) : null),
-    ];
+        [
+            ("Car", plan.Facts.Car ?? (plan.Cars is { Count: > 0 } cars ? string.Join(", ", cars) : null)),
+            (FactsWords.TyreSize, plan.TyreSize),
+            (FactsWords.TyresMade, plan.Facts.TyresMade),
+            ("Tread", plan.Facts.Tread),
+            ("Hardness", plan.Facts.Hardness),
+            (FactsWords.ColdPressures, Pressures(plan)),
+            (FactsWords.MeterAndClass, plan.Facts.Meter),
+            (FactsWords.MeterPosition, plan.Facts.MeterPosition),
+            (FactsWords.WhoDrove, Drivers(study, plan)),
+            (FactsWords.WhoTyped, plan.Crew.Count > 1 ? FactsWords.TypedAndFlagged(plan.Crew[1].Name) : null),
+            (FactsWords.LocalTime, plan.Facts.UtcOffsetMinutes is { } minutes ? FactsWords.AheadOfUtc(Local.Offset(minutes)) : null),
+        ];
 
-    private static string? Pressures(Plan plan) => (plan.PressureFrontKpa, plan.PressureRearKpa) switch
-    {
-        (null, null) => null,
-        var (front, rear) => FactsWords.FrontAndRear(Bar(front), Bar(rear)),
-    };
+    private static string? Pressures(Plan plan) =>
+        (plan.PressureFrontKpa, plan.PressureRearKpa) switch
+        {
+            (null, null) => null,
+            var (front, rear) => FactsWords.FrontAndRear(Bar(front), Bar(rear)),
+        };
 
-    private static string Bar(double? kpa) => kpa is { } known ? (known / KpaPerBar).ToString("0.00", CultureInfo.CurrentCulture) : FactsWords.NotPlanned;
+    private static string Bar(double? kpa) =>
+        kpa is { } known ? (known / KpaPerBar).ToString("0.00", CultureInfo.CurrentCulture) : FactsWords.NotPlanned;
 
     private static string? Drivers(Study study, Plan plan)
     {
@@ -56,7 +61,12 @@ public static class FactsSection
         {
             [] => plan.Crew is [{ Name: var driver }, ..] ? driver : null,
             [var alone] => FactsWords.DroveAllRuns(alone),
-            _ => string.Join("; ", drivers.Select(driver => FactsWords.DroveRuns(driver, study.Runs.Where(run => run.Driver == driver).Select(run => run.Number)))),
+            _ => string.Join(
+                "; ",
+                drivers.Select(driver =>
+                    FactsWords.DroveRuns(driver, study.Runs.Where(run => run.Driver == driver).Select(run => run.Number))
+                )
+            ),
         };
     }
 }
@@ -70,7 +80,10 @@ public static class Local
     public static string Offset(int minutes)
     {
         int size = Math.Abs(minutes);
-        return string.Create(CultureInfo.InvariantCulture, $"{(minutes < 0 ? '-' : '+')}{size / MinutesAnHour:00}:{size % MinutesAnHour:00}");
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(minutes < 0 ? '-' : '+')}{size / MinutesAnHour:00}:{size % MinutesAnHour:00}"
+        );
     }
 
     /// <summary>The local time of day, "14:05".</summary>

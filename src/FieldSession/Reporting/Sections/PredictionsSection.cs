@@ -16,17 +16,25 @@ public static class PredictionsSection
         string[] open = [.. study.StillToPredict.Select(m => m.Name)];
         if (open.Length > 0)
         {
-            return new ReportSection(ReportPart.Predictions, "Predictions", [new Paragraph(ReportingWords.PredictionsHidden(string.Join(", ", open)))]);
+            return new ReportSection(
+                ReportPart.Predictions,
+                "Predictions",
+                [new Paragraph(ReportingWords.PredictionsHidden(string.Join(", ", open)))]
+            );
         }
 
-        return new ReportSection(ReportPart.Predictions, "Predictions",
-        [
-            new ReportTable(
-                ["Who", ReportingWords.HasFeature, "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],
-                [.. study.Predictions.Select(p => Row(p, key))]),
-            new Points([.. Scored(study, key)]),
-            new Paragraph(ReportingWords.FewPeopleAreNoTest),
-        ]);
+        return new ReportSection(
+            ReportPart.Predictions,
+            "Predictions",
+            [
+                new ReportTable(
+                    ["Who", ReportingWords.HasFeature, "Sure", "Quieter", "Would pay", "From", "Outcome", "Words"],
+                    [.. study.Predictions.Select(p => Row(p, key))]
+                ),
+                new Points([.. Scored(study, key)]),
+                new Paragraph(ReportingWords.FewPeopleAreNoTest),
+            ]
+        );
     }
 
     private static IEnumerable<string> Scored(Study study, OpenedKey? key)
@@ -39,12 +47,13 @@ public static class PredictionsSection
             }
 
             int specs = study.Plan!.SpecCount;
-            yield return specs == 2
-                ? ReportingWords.FeatureIsNotTheControl
-                : ReportingWords.FeatureIsAnyButControl(specs);
+            yield return specs == 2 ? ReportingWords.FeatureIsNotTheControl : ReportingWords.FeatureIsAnyButControl(specs);
         }
 
-        if (study.RingOpening is { } opening && study.Predictions.Where(p => p.Mark.Place > opening.Mark.Place).ToArray() is { Length: > 0 } after)
+        if (
+            study.RingOpening is { } opening
+            && study.Predictions.Where(p => p.Mark.Place > opening.Mark.Place).ToArray() is { Length: > 0 } after
+        )
         {
             yield return ReportingWords.PredictedAfterRing(string.Join(" and ", after.Select(p => p.Person)), opening.Why);
         }
@@ -56,16 +65,21 @@ public static class PredictionsSection
     }
 
     private static IReadOnlyList<string> Row(Prediction prediction, OpenedKey? key) =>
-    [
-        prediction.Person,
-        prediction.Feature.Digits,
-        PredictionScale.InWords(prediction),
-        prediction.Quieter?.Digits ?? "",
-        prediction.WouldPay switch { true => "yes", false => "no", null => "" },
-        prediction.Basis.ToString().ToLowerInvariant(),
-        Outcome(prediction, key),
-        prediction.Words ?? "",
-    ];
+        [
+            prediction.Person,
+            prediction.Feature.Digits,
+            PredictionScale.InWords(prediction),
+            prediction.Quieter?.Digits ?? "",
+            prediction.WouldPay switch
+            {
+                true => "yes",
+                false => "no",
+                null => "",
+            },
+            prediction.Basis.ToString().ToLowerInvariant(),
+            Outcome(prediction, key),
+            prediction.Words ?? "",
+        ];
 
     private static string Outcome(Prediction prediction, OpenedKey? key)
     {
@@ -98,11 +112,15 @@ public static class ScoreWords
     public static IEnumerable<string> Of(PredictionScores scores)
     {
         ArgumentNullException.ThrowIfNull(scores);
-        yield return $"{scores.Hits} of {scores.Count} right. Blind guessing gives {Number(scores.ExpectedHits)} on average, and so many or more with probability {Figures.Probability(scores.PAtLeast)} (exact, as if each had guessed alone).";
+        yield return $"{scores.Hits} of {scores.Count} right. Blind guessing gives {Number(scores.ExpectedHits)} on average, and so "
+            + $"many or more with probability {Figures.Probability(scores.PAtLeast)} (exact, as if each had guessed alone).";
         yield return CanBeUnlikely(scores)
-            ? scores.PAtLeast <= Unlikely ? "Guessing alone would seldom come to this." : "Guessing alone would often come to this."
+            ? scores.PAtLeast <= Unlikely
+                ? "Guessing alone would seldom come to this."
+                : "Guessing alone would often come to this."
             : "So few predictions can't tell knowledge from luck, whatever they say: even if all were right, guessing would explain it.";
-        yield return $"Brier score {Number(scores.Brier)} (0 best, 1 worst); stating the chance throughout would have scored {Number(scores.BrierOfChance)}.";
+        yield return $"Brier score {Number(scores.Brier)} (0 best, 1 worst); stating the chance throughout would have scored "
+            + $"{Number(scores.BrierOfChance)}.";
     }
 
     /// <summary>What one study brings to a common score.</summary>
@@ -113,16 +131,22 @@ public static class ScoreWords
     public static string OfStudy(string name, StudyIdentity study, IReadOnlyCollection<ScoredPrediction> predictions, int copies)
     {
         ArgumentNullException.ThrowIfNull(predictions);
-        string once = copies == 0 ? "" : $"; counted once, {copies} of the files {(copies == 1 ? "is a copy or an earlier state" : "are copies or earlier states")} of it";
+        string once =
+            copies == 0
+                ? ""
+                : $"; counted once, {copies} of the files "
+                    + $"{(copies == 1 ? "is a copy or an earlier state" : "are copies or earlier states")} of it";
         return $"{name} ({study.ShortHash}): {predictions.Count(one => one.Hit)} of {predictions.Count} right{once}";
     }
 
     /// <summary>Why a study is not scored: its key.</summary>
-    public static string KeyIsNotOpen(string path) => $"{path}: the key is not open, or does not name the control; open it with 'reveal' first";
+    public static string KeyIsNotOpen(string path) =>
+        $"{path}: the key is not open, or does not name the control; open it with 'reveal' first";
 
     /// <summary>Why a study is not scored: its copies.</summary>
     public static string WentOnDifferently(IReadOnlyList<string> paths) =>
-        $"{string.Join(", ", paths)}: copies of one study that went on differently; not scored. Merge one into the other first: fieldsession merge {paths[0]} {paths[1]}";
+        $"{string.Join(", ", paths)}: copies of one study that went on differently; not scored. Merge one into the other "
+        + $"first: fieldsession merge {paths[0]} {paths[1]}";
 
     // The most that these predictions could have shown: every one right.
     private static bool CanBeUnlikely(PredictionScores scores) => scores.PAllRight <= Unlikely;

@@ -10,16 +10,18 @@ public static class ProvenanceSection
     {
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(provenance);
-        return new ReportSection(ReportPart.Provenance, ReportingWords.WhereThisComesFrom,
-        [
-            new Points(
+        return new ReportSection(
+            ReportPart.Provenance,
+            ReportingWords.WhereThisComesFrom,
             [
-                ReportingWords.JournalWithHeadHash(provenance),
-                $"Program: fieldsession {provenance.Version}.",
-                .. study.Commitments.Select(commitment => $"Commitment: {commitment}."),
-                ReportingWords.HowJournalIsVerified,
-            ]),
-        ]);
+                new Points([
+                    ReportingWords.JournalWithHeadHash(provenance),
+                    $"Program: fieldsession {provenance.Version}.",
+                    .. study.Commitments.Select(commitment => $"Commitment: {commitment}."),
+                    ReportingWords.HowJournalIsVerified,
+                ]),
+            ]
+        );
     }
 }
 
@@ -30,16 +32,19 @@ public static class NotesSection
     public static ReportSection Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return new ReportSection(ReportPart.Notes, "Notes", study.Notes.Count == 0
-            ? [new Paragraph("None.")]
-            : [new Points([.. study.Notes.Select(n => Line(n, study))])]);
+        return new ReportSection(
+            ReportPart.Notes,
+            "Notes",
+            study.Notes.Count == 0 ? [new Paragraph("None.")] : [new Points([.. study.Notes.Select(n => Line(n, study))])]
+        );
     }
 
     private static string Line(Note note, Study study)
     {
-        string where = note is { Run: { } run, Segment: { } segment }
-            ? $"Run {run}, {study.Plan!.Route[segment - 1].Name}"
-            : note.Run is { } only ? $"Run {only}" : $"{note.Mark.At:yyyy-MM-dd} {note.Mark.At:t} UTC";
+        string where =
+            note is { Run: { } run, Segment: { } segment } ? $"Run {run}, {study.Plan!.Route[segment - 1].Name}"
+            : note.Run is { } only ? $"Run {only}"
+            : $"{note.Mark.At:yyyy-MM-dd} {note.Mark.At:t} UTC";
         return $"{where}: {note.Words}{(note.Who is { } who ? $" ({who})" : "")}{(note.AfterReveal ? " (written after the reveal)" : "")}";
     }
 }

@@ -18,28 +18,32 @@ public static class QuestionSection
         }
 
         string frozen = study.Runs.Count > 0 ? ReportingWords.FrozenBeforeFirstRun(study) : ReportingWords.NoRunYet;
-        return new ReportSection(ReportPart.Question, "The question",
-        [
-            new Paragraph(plan.Question.Length > 0 ? plan.Question : ReportingWords.NoQuestionWasWrittenDown),
-            new Points(
+        return new ReportSection(
+            ReportPart.Question,
+            "The question",
             [
-                $"Plan: {frozen}.",
-                ReportingWords.MainMeasureOfPlan(plan),
-                ReportingWords.MarginsOfPlan(plan),
-                ReportingWords.OrderPlannedAndDriven(plan, string.Join(' ', study.Runs.Select(r => r.Code))),
-                $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: {plan.Custodian ?? "not named"}.",
-                $"Protocol: {plan.Protocol}.",
-                ReportingWords.TyresOfPlan(plan.TyreSize is { } size ? $"{size}, " : ReportingWords.SizeNotWrittenDown),
-                .. PlanDoubts.Of(plan).Select(doubt => ReportingWords.WeakInPlan(doubt)),
-                .. study.Amendments.Select(Amended),
-            ]),
-        ]);
+                new Paragraph(plan.Question.Length > 0 ? plan.Question : ReportingWords.NoQuestionWasWrittenDown),
+                new Points([
+                    $"Plan: {frozen}.",
+                    ReportingWords.MainMeasureOfPlan(plan),
+                    ReportingWords.MarginsOfPlan(plan),
+                    ReportingWords.OrderPlannedAndDriven(plan, string.Join(' ', study.Runs.Select(r => r.Code))),
+                    $"Crew: {string.Join(", ", plan.Crew.Select(m => $"{m.Name} ({m.Seat})"))}. Custodian: "
+                        + $"{plan.Custodian ?? "not named"}.",
+                    $"Protocol: {plan.Protocol}.",
+                    ReportingWords.TyresOfPlan(plan.TyreSize is { } size ? $"{size}, " : ReportingWords.SizeNotWrittenDown),
+                    .. PlanDoubts.Of(plan).Select(doubt => ReportingWords.WeakInPlan(doubt)),
+                    .. study.Amendments.Select(Amended),
+                ]),
+            ]
+        );
     }
 
     private static string Amended(Amendment amendment)
     {
         string when = $"{amendment.Mark.At:yyyy-MM-dd} {amendment.Mark.At:t} UTC";
-        string kind = amendment.AfterRun == 0 ? ReportingWords.ChangedBeforeFirstRun(when) : ReportingWords.AmendedAfterRun(amendment, when);
+        string kind =
+            amendment.AfterRun == 0 ? ReportingWords.ChangedBeforeFirstRun(when) : ReportingWords.AmendedAfterRun(amendment, when);
         return ReportingWords.AmendmentWithReason(kind, amendment);
     }
 }
@@ -68,10 +72,16 @@ public static class CodesSection
         ReportTable table = key.Key.Exists(k => k.Mark is not null)
             ? new(
                 ["Code", ReportingWords.SpecByKey, ReportingWords.MarkInKey, ReportingWords.MarkReadOnTyres, "Control"],
-                [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, k.UnderTape, MarksOf(key, k.Code), ControlWord(key, k.Code)])])
+                [
+                    .. key.Key.Select(k =>
+                        (IReadOnlyList<string>)[k.Code.Digits, k.Spec, k.UnderTape, MarksOf(key, k.Code), ControlWord(key, k.Code)]
+                    ),
+                ]
+            )
             : new(
                 ["Code", ReportingWords.SpecByKey, ReportingWords.MarkReadOnTyres, "Control"],
-                [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), ControlWord(key, k.Code)])]);
+                [.. key.Key.Select(k => (IReadOnlyList<string>)[k.Code.Digits, k.Spec, MarksOf(key, k.Code), ControlWord(key, k.Code)])]
+            );
         return new ReportSection(ReportPart.Codes, ReportingWords.CodesAndKey, [new Points(points), table]);
     }
 
@@ -95,14 +105,20 @@ public static class CodesSection
     private static string Published(Fitting fitting)
     {
         string commitment = fitting.Commitment is { } hash ? $"commitment {hash}" : ReportingWords.PaperKeyWithoutCommitment;
-        return ReportingWords.CodesSealed(string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))), fitting, commitment);
+        return ReportingWords.CodesSealed(
+            string.Join(", ", fitting.Codes.Order(Comparer<SpecCode>.Create((a, b) => string.CompareOrdinal(a.Digits, b.Digits)))),
+            fitting,
+            commitment
+        );
     }
 
     private static IEnumerable<string> ReadAgain(Opening opening, OpenedKey key)
     {
         if (!opening.ReadAgain.IsEmpty)
         {
-            yield return ReportingWords.MarksWereReadAgain(string.Join(", ", opening.ReadAgain.Select(mark => $"{mark.At:yyyy-MM-dd} {mark.At:t}")));
+            yield return ReportingWords.MarksWereReadAgain(
+                string.Join(", ", opening.ReadAgain.Select(mark => $"{mark.At:yyyy-MM-dd} {mark.At:t}"))
+            );
         }
 
         foreach (SpecCode code in key.DrivenKey.Select(line => line.Code).Where(code => key.EarlierMarkOf(code).Length > 0))

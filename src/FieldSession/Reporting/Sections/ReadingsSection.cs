@@ -13,14 +13,18 @@ public static class ReadingsSection
     {
         ArgumentNullException.ThrowIfNull(day);
         Study study = day.Study;
-        return new ReportSection(ReportPart.LeftOut, ReportingWords.ReadingsTakenAndLeftOut,
-        [
-            new ReportTable(
-                ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
-                [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]),
-            new Points([.. TypedLater(study), .. Spoilt(study), .. Corrected(study), .. Filled(study), .. Aborted(study)]),
-            .. study.Runs.Count == 0 ? [] : RunBlocks.Of(day),
-        ]);
+        return new ReportSection(
+            ReportPart.LeftOut,
+            ReportingWords.ReadingsTakenAndLeftOut,
+            [
+                new ReportTable(
+                    ["Code", "Runs", "Planned", "Taken", "Spoilt", "Flagged late", "Missed", "Doubtful"],
+                    [.. study.Codes.Select(code => Row(study, code, day.Names.Of(code.Digits)))]
+                ),
+                new Points([.. TypedLater(study), .. Spoilt(study), .. Corrected(study), .. Filled(study), .. Aborted(study)]),
+                .. study.Runs.Count == 0 ? [] : RunBlocks.Of(day),
+            ]
+        );
     }
 
     private static IReadOnlyList<string> Row(Study study, SpecCode code, string name)
@@ -56,7 +60,9 @@ public static class ReadingsSection
         Reading[] later = [.. study.Runs.SelectMany(run => run.Readings).Where(reading => reading.Mark.IsTypedLater)];
         int onSpot = later.Count(reading => reading.LeftOut);
         int late = later.Count(reading => reading.Spoilt is { Late: true });
-        return later.Length == 0 ? [] : [ReportingWords.ReadingsTypedLater(later.Length, study.Runs.Sum(run => run.Readings.Count()), onSpot, late)];
+        return later.Length == 0
+            ? []
+            : [ReportingWords.ReadingsTypedLater(later.Length, study.Runs.Sum(run => run.Readings.Count()), onSpot, late)];
     }
 
     private static IEnumerable<string> Filled(Study study) =>
@@ -64,20 +70,36 @@ public static class ReadingsSection
         from reading in run.Readings
         where reading.FilledAtStop
         select ReportingWords.ReadingFilledAtStop(
-            run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.Levels, study.Plan.FilledLeftOut == true ? ReportingWords.FilledIsOut : ReportingWords.FilledCounts);
+            run.Number,
+            study.Plan!.Route[reading.Segment - 1].Name,
+            reading.Levels,
+            study.Plan.FilledLeftOut == true ? ReportingWords.FilledIsOut : ReportingWords.FilledCounts
+        );
 
     private static IEnumerable<string> Aborted(Study study)
     {
         ImmutableHashSet<int> notCounted = Aborts.NotCounted(study);
-        return study.Runs.Where(run => run.Aborted is not null).Select(run => ReportingWords.RunWasAborted(
-            run, study.Plan!.Route.Count, notCounted.Contains(run.Number) ? ReportingWords.AbortedRunIsOut : ReportingWords.AbortedRunCounts));
+        return study
+            .Runs.Where(run => run.Aborted is not null)
+            .Select(run =>
+                ReportingWords.RunWasAborted(
+                    run,
+                    study.Plan!.Route.Count,
+                    notCounted.Contains(run.Number) ? ReportingWords.AbortedRunIsOut : ReportingWords.AbortedRunCounts
+                )
+            );
     }
 
     private static IEnumerable<string> Corrected(Study study) =>
         from run in study.Runs
         from reading in run.Readings
         where reading.CorrectedFrom is not null
-        select ReportingWords.ReadingCorrectedAtStop(run.Number, study.Plan!.Route[reading.Segment - 1].Name, reading.CorrectedFrom, reading.Levels);
+        select ReportingWords.ReadingCorrectedAtStop(
+            run.Number,
+            study.Plan!.Route[reading.Segment - 1].Name,
+            reading.CorrectedFrom,
+            reading.Levels
+        );
 }
 
 /// <summary>The runs in driven order: when, on what, and how loud on the mean; the plot shows the drift of the day.</summary>
@@ -98,28 +120,38 @@ public static class RunBlocks
         }
 
         yield return new ReportTable(
-            ["Run", "Spec", "Driver", day.Study.Plan?.Facts.UtcOffsetMinutes is null ? "Started, UTC" : ReportingWords.StartedUtcAndLocal, "Clean readings", ReportingWords.SteadySegmentsInDb, "Impacts, dB(A)"],
-            [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]);
+            [
+                "Run",
+                "Spec",
+                "Driver",
+                day.Study.Plan?.Facts.UtcOffsetMinutes is null ? "Started, UTC" : ReportingWords.StartedUtcAndLocal,
+                "Clean readings",
+                ReportingWords.SteadySegmentsInDb,
+                "Impacts, dB(A)",
+            ],
+            [.. day.Study.Runs.Select(run => Row(run, day, steady, impact))]
+        );
         yield return new Paragraph(ReportingWords.HowRunLevelIsTaken);
     }
 
-    private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) => day.Study.Asked?.MainMeasure switch
-    {
-        MainMeasure.Impact => impact,
-        MainMeasure.All => RunLevels.Of(day.Day, null),
-        _ => steady,
-    };
+    private static RunLevels? MainOf(ReportDay day, RunLevels? steady, RunLevels? impact) =>
+        day.Study.Asked?.MainMeasure switch
+        {
+            MainMeasure.Impact => impact,
+            MainMeasure.All => RunLevels.Of(day.Day, null),
+            _ => steady,
+        };
 
     private static IReadOnlyList<string> Row(Run run, ReportDay day, RunLevels? steady, RunLevels? impact) =>
-    [
-        $"{run.Number}",
-        day.Names.Of(run.Code.Digits),
-        run.Driver ?? "",
-        $"{run.Started.At.UtcDateTime:yyyy-MM-dd} {run.Started.At.UtcDateTime:t}{LocalTime(run, day.Study.Plan)}",
-        $"{run.Readings.Count(reading => !reading.LeftOut)}",
-        LevelIn(steady, run),
-        LevelIn(impact, run),
-    ];
+        [
+            $"{run.Number}",
+            day.Names.Of(run.Code.Digits),
+            run.Driver ?? "",
+            $"{run.Started.At.UtcDateTime:yyyy-MM-dd} {run.Started.At.UtcDateTime:t}{LocalTime(run, day.Study.Plan)}",
+            $"{run.Readings.Count(reading => !reading.LeftOut)}",
+            LevelIn(steady, run),
+            LevelIn(impact, run),
+        ];
 
     private static string LocalTime(Run run, Plan? plan) =>
         plan?.Facts.UtcOffsetMinutes is { } minutes ? $" ({Local.TimeOfDay(run.Started.At, minutes)})" : "";
@@ -129,14 +161,17 @@ public static class RunBlocks
 
     private static RunLevelChart Chart(ReportDay day, RunLevels levels)
     {
-        bool overTime = levels.Runs.All(run => run.Hours is not null) && levels.Runs.Max(run => run.Hours) - levels.Runs.Min(run => run.Hours) < LongestDayHours;
+        bool overTime =
+            levels.Runs.All(run => run.Hours is not null)
+            && levels.Runs.Max(run => run.Hours) - levels.Runs.Min(run => run.Hours) < LongestDayHours;
         DateTime first = day.Study.Runs.First(run => run.Readings.Any()).Started.At.UtcDateTime;
         double PlaceOf(RunMean run) => overTime ? first.TimeOfDay.TotalHours + run.Hours!.Value : run.Run;
         return new RunLevelChart(
             ReportingWords.MeanLevelOfEachRun(levels),
             [.. levels.Runs.Select(run => new RunLevelPoint(run.Run, day.Names.Of(run.Code), PlaceOf(run), run.LevelDb))],
             overTime && day.Study.Sessions.Count == 1 && levels.Drift is { } slope ? [.. Drifts(levels, slope, PlaceOf, day.Names)] : [],
-            overTime)
+            overTime
+        )
         {
             DriftShown = levels.Drift is { } drift ? DriftShown(drift) : null,
         };
@@ -149,7 +184,13 @@ public static class RunBlocks
         let last = code.Max(placeOf)
         let middle = code.Average(placeOf)
         let levelDb = code.Average(run => run.LevelDb)
-        select new DriftLine(names.Of(code.Key), first, levelDb + drift.BDbPerHour * (first - middle), last, levelDb + drift.BDbPerHour * (last - middle));
+        select new DriftLine(
+            names.Of(code.Key),
+            first,
+            levelDb + drift.BDbPerHour * (first - middle),
+            last,
+            levelDb + drift.BDbPerHour * (last - middle)
+        );
 
     private static string DriftShown(DriftPerHour drift)
     {

@@ -42,12 +42,13 @@ public static class Aborts
         return [.. study.Runs.Where(run => run.Aborted is not null && IsOut(study, run)).Select(run => run.Number)];
     }
 
-    private static bool IsOut(Study study, Run run) => study.Plan?.AbortRule switch
-    {
-        AbortRule.Both => false,
-        AbortRule.Neither => true,
-        _ => IsRepeated(study, run),
-    };
+    private static bool IsOut(Study study, Run run) =>
+        study.Plan?.AbortRule switch
+        {
+            AbortRule.Both => false,
+            AbortRule.Neither => true,
+            _ => IsRepeated(study, run),
+        };
 
     private static IEnumerable<Run> After(Study study, Run aborted) =>
         study.Runs.Skip(aborted.Number).Where(run => run.Started.Strand == aborted.Started.Strand);
@@ -71,14 +72,17 @@ public sealed record Bracket(int Number, IReadOnlyList<Run> Runs)
 /// <summary>Finds the brackets that were driven to their end.</summary>
 public static class Brackets
 {
-    /// <summary>The brackets, in the order in which they were closed. Cars with laptops of their own each have brackets of their own.</summary>
+    /// <summary>
+    /// The brackets, in the order in which they were closed. Cars with laptops of their own each have brackets of their own.
+    /// </summary>
     public static IReadOnlyList<Bracket> Of(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
         bool isShared = study.Runs.Select(run => run.Started.Strand).Distinct().Count() > 1;
         return
         [
-            .. study.Runs.Where(run => !run.IsOn && (run.Aborted is null || Aborts.IsLeftAsItIs(study, run)))
+            .. study
+                .Runs.Where(run => !run.IsOn && (run.Aborted is null || Aborts.IsLeftAsItIs(study, run)))
                 .GroupBy(run => isShared ? run.Car?.ToUpperInvariant() ?? "" : "")
                 .SelectMany(runs => Driven(runs, study.ReferenceCode))
                 .OrderBy(bracket => bracket[^1].Number)
@@ -120,7 +124,8 @@ public static class Reruns
     {
         ArgumentNullException.ThrowIfNull(rerun);
         ArgumentNullException.ThrowIfNull(study);
-        return RunsAgain(rerun, study).Any(run => run is { IsOn: false, Aborted: null } && run.Turn == rerun.FirstTurn + rerun.Runs.Count - 1);
+        return RunsAgain(rerun, study)
+            .Any(run => run is { IsOn: false, Aborted: null } && run.Turn == rerun.FirstTurn + rerun.Runs.Count - 1);
     }
 
     private static IEnumerable<Run> RunsAgain(Rerun rerun, Study study) =>
@@ -141,7 +146,9 @@ public static class Reruns
             RerunRule.First => [.. driven.SelectMany(rerun => RunsAgain(rerun, study).Select(run => run.Number))],
             _ => [],
         };
-        IEnumerable<int> shared = Brackets.Of(study).Where(bracket => bracket.Candidates.Any(run => !all.Contains(run.Number)))
+        IEnumerable<int> shared = Brackets
+            .Of(study)
+            .Where(bracket => bracket.Candidates.Any(run => !all.Contains(run.Number)))
             .SelectMany(bracket => new[] { bracket.Opening.Number, bracket.Closing.Number });
         return all.Except(shared);
     }

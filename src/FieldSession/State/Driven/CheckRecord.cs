@@ -22,7 +22,14 @@ public enum CheckAnswer
 /// <param name="Words">The answer in words.</param>
 /// <param name="Run">Number of the last run begun before it; 0: none.</param>
 /// <param name="Mark">Where it is in the journal.</param>
-public sealed record CheckRecord(string Name, ImmutableSortedDictionary<string, string> Values, CheckAnswer Answer, string Words, int Run, LineMark Mark);
+public sealed record CheckRecord(
+    string Name,
+    ImmutableSortedDictionary<string, string> Values,
+    CheckAnswer Answer,
+    string Words,
+    int Run,
+    LineMark Mark
+);
 
 /// <summary>The crew's decision to go on although a blocking check rules it out.</summary>
 /// <param name="Check">Name of the check.</param>

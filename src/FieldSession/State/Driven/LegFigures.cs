@@ -60,19 +60,21 @@ public sealed record LegFigures
     public Consumption Consumption => Consumption.Of(Energy, Distance);
 
     /// <summary>Mean of the two temperatures, or the one that is known, degC; null: neither.</summary>
-    public double? AirCelsius => (AirAtStart, AirAtEnd) switch
-    {
-        ({ } start, { } end) => (start.Celsius + end.Celsius) / 2,
-        var (start, end) => start?.Celsius ?? end?.Celsius,
-    };
+    public double? AirCelsius =>
+        (AirAtStart, AirAtEnd) switch
+        {
+            ({ } start, { } end) => (start.Celsius + end.Celsius) / 2,
+            var (start, end) => start?.Celsius ?? end?.Celsius,
+        };
 
     /// <summary>
-    /// Standard uncertainty of the energy from the step of its display, kWh or litres: the step as a rectangle, step / sqrt(12) (JCGM 100:2008,
-    /// GUM, 4.3.7), with two readings where it is a state of charge.
+    /// Standard uncertainty of the energy from the step of its display, kWh or litres: the step as a rectangle, step / sqrt(12) (JCGM
+    /// 100:2008, GUM, 4.3.7), with two readings where it is a state of charge.
     /// </summary>
-    public double EnergyUncertainty => FromCharge && Charge is { } charge && Usable is { } usable
-        ? usable.KwhOrLitres * charge.UncertaintyPercent / 100
-        : EnergyStep * Energy.KwhOrLitresPer(Energy.Unit) / Math.Sqrt(12);
+    public double EnergyUncertainty =>
+        FromCharge && Charge is { } charge && Usable is { } usable
+            ? usable.KwhOrLitres * charge.UncertaintyPercent / 100
+            : EnergyStep * Energy.KwhOrLitresPer(Energy.Unit) / Math.Sqrt(12);
 
     /// <summary>Minutes of the leg as typed, or else from distance and mean speed; null: neither.</summary>
     public double? LastingMinutes => Minutes ?? (MeanSpeed is { } speed ? Distance.SecondsAt(speed) / 60 : null);

@@ -16,9 +16,10 @@ public static class OpenDoubts
     public static IEnumerable<OpenDoubt> In(Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return study.Runs.SelectMany(run => run.Readings
-            .Where(reading => reading.IsToBeAsked && !reading.LeftOut)
-            .OrderBy(reading => reading.Segment)
-            .Select(reading => new OpenDoubt(run, reading)));
+        return study.Runs.SelectMany(run =>
+            run.Readings.Where(reading => reading.IsToBeAsked && !reading.LeftOut)
+                .OrderBy(reading => reading.Segment)
+                .Select(reading => new OpenDoubt(run, reading))
+        );
     }
 }

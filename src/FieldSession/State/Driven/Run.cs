@@ -24,7 +24,9 @@ public sealed record Run(int Number, SpecCode Code, int Session, LineMark Starte
     /// <summary>That it was ended before its last segment; null: driven to its end, or still on.</summary>
     public Abort? Aborted { get; init; }
 
-    /// <summary>Whether its car was named although the order's next run was another car's: this laptop drives along with that car.</summary>
+    /// <summary>
+    /// Whether its car was named although the order's next run was another car's: this laptop drives along with that car.
+    /// </summary>
     public bool IsCarChosen { get; init; }
 
     /// <summary>Why the run's code is doubtful; null: the order asks for it.</summary>

@@ -10,9 +10,7 @@ public sealed record Session(int Number, CalibrationCheck? Before, CalibrationCh
     public LineMark Opened { get; init; }
 
     /// <summary>How far the meter drifted from the check before to the check after, dB; null: not known yet.</summary>
-    public double? DriftDb => Before is { } before && After is { } after
-        ? Math.Round(after.LevelDb - before.LevelDb, 6)
-        : null;
+    public double? DriftDb => Before is { } before && After is { } after ? Math.Round(after.LevelDb - before.LevelDb, 6) : null;
 }
 
 /// <summary>What the meter showed on the calibrator.</summary>

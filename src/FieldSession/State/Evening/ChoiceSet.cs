@@ -21,7 +21,14 @@ public enum ChoiceKind
 /// <param name="Expected">The code that is expected to be chosen: the test is one-sided. Null: two-sided, or a triangle.</param>
 /// <param name="DetectShare">The share of right choices that the set is to find, 0.75 (subtle) to 0.90 (plain).</param>
 public sealed record ChoiceTerms(
-    ChoiceKind Kind, SpecCode First, SpecCode Second, string Question, int? Segment, SpecCode? Expected, double DetectShare)
+    ChoiceKind Kind,
+    SpecCode First,
+    SpecCode Second,
+    string Question,
+    int? Segment,
+    SpecCode? Expected,
+    double DetectShare
+)
 {
     /// <summary>How many places a presentation has.</summary>
     public int Places => Kind == ChoiceKind.Triangle ? 3 : 2;
@@ -33,12 +40,13 @@ public sealed record ChoiceTerms(
     public bool IsTwoSided => this is { Kind: ChoiceKind.Paired, Expected: null };
 
     /// <summary>"two-sided", "one-sided, 862 expected" or "triangle".</summary>
-    public string Side => this switch
-    {
-        { Kind: ChoiceKind.Triangle } => "triangle",
-        { Expected: { } expected } => $"one-sided, {expected} expected",
-        _ => "two-sided",
-    };
+    public string Side =>
+        this switch
+        {
+            { Kind: ChoiceKind.Triangle } => "triangle",
+            { Expected: { } expected } => $"one-sided, {expected} expected",
+            _ => "two-sided",
+        };
 
     /// <summary>Whether two codes are the pair, in either order.</summary>
     public bool IsPair(SpecCode one, SpecCode other) => (First == one && Second == other) || (First == other && Second == one);
@@ -51,10 +59,16 @@ public sealed record ChoiceTerms(
 /// <param name="Mark">Where the plan of it is in the journal.</param>
 public sealed record ChoiceSet(int Number, ChoiceTerms Terms, ImmutableList<string> Presentations, LineMark Mark)
 {
-    /// <summary>Whether the order is shown to nobody but the one who runs the trials; false: a set of an older program, which told the codes on the screen.</summary>
+    /// <summary>
+    /// Whether the order is shown to nobody but the one who runs the trials; false: a set of an older program, which told the codes on the
+    /// screen.
+    /// </summary>
     public bool IsSealed { get; init; }
 
-    /// <summary>Whether its trials are played from recordings of the runs, after the last prediction; their order is drawn trial by trial and is nowhere before.</summary>
+    /// <summary>
+    /// Whether its trials are played from recordings of the runs, after the last prediction; their order is drawn trial by trial and is
+    /// nowhere before.
+    /// </summary>
     public bool IsFromRecordings { get; init; }
 
     /// <summary>Who was shown the order, to run the trials.</summary>

@@ -12,7 +12,15 @@ namespace FieldSession.State;
 /// <param name="Words">More in their own words; null: none.</param>
 /// <param name="Mark">Where it is in the journal.</param>
 public sealed record Prediction(
-    string Person, SpecCode Feature, int Sure, SpecCode? Quieter, bool? WouldPay, PredictionBasis Basis, string? Words, LineMark Mark)
+    string Person,
+    SpecCode Feature,
+    int Sure,
+    SpecCode? Quieter,
+    bool? WouldPay,
+    PredictionBasis Basis,
+    string? Words,
+    LineMark Mark
+)
 {
     /// <summary>How sure as it was said in per cent, 1..100; null: it was said in steps, and <see cref="Sure"/> is the word.</summary>
     public int? SurePercent { get; init; }

@@ -1,6 +1,8 @@
 namespace FieldSession.State;
 
-/// <summary>How a chain is calibrated: by the gain that was given or the first tone that was heard, and how far it drifted until the last tone.</summary>
+/// <summary>
+/// How a chain is calibrated: by the gain that was given or the first tone that was heard, and how far it drifted until the last tone.
+/// </summary>
 /// <param name="Chain">The chain.</param>
 /// <param name="GainDb">The gain that holds, dB; null: not calibrated.</param>
 /// <param name="DriftDb">By how much the tone's level changed from the first time to the last, dB; null: heard once at most.</param>

@@ -18,10 +18,10 @@ public static class LogDoubts
         ArgumentNullException.ThrowIfNull(log);
         ArgumentNullException.ThrowIfNull(study);
         return from found in log.Readings
-               where found.Run <= study.Runs.Count
-               let run = study.Runs[found.Run - 1]
-               let reading = run.Readings.FirstOrDefault(reading => reading.Mark.Number == found.Line)
-               where reading is not null
-               select (run, reading, found);
+            where found.Run <= study.Runs.Count
+            let run = study.Runs[found.Run - 1]
+            let reading = run.Readings.FirstOrDefault(reading => reading.Mark.Number == found.Line)
+            where reading is not null
+            select (run, reading, found);
     }
 }

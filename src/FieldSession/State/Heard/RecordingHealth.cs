@@ -39,9 +39,12 @@ public sealed record RecordingHealth(RunRecording Recording, ChainCalibration Ca
         ArgumentNullException.ThrowIfNull(study);
         ArgumentNullException.ThrowIfNull(recording);
         return from reading in study.Runs[recording.Run - 1].Readings
-               let heard = recording.During(reading)
-               where heard is { LAeqDb: not null, IsOverloaded: false } && !reading.LeftOut && !study.Plan!.Route[reading.Segment - 1].Kind.IsImpact
-               select (reading.Levels.MidpointDb, heard.LAeqDb!.Value);
+            let heard = recording.During(reading)
+            where
+                heard is { LAeqDb: not null, IsOverloaded: false }
+                && !reading.LeftOut
+                && !study.Plan!.Route[reading.Segment - 1].Kind.IsImpact
+            select (reading.Levels.MidpointDb, heard.LAeqDb!.Value);
     }
 }
 
@@ -61,7 +64,9 @@ public static class HealthWords
         int asked = health.Heard + health.Recording.NotHeard;
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"run {health.Recording.Run}: {health.Heard} of {asked} readings heard, clock by {Source(health.Recording.ClockBy)} within {health.Recording.HalfRangeS:0.0} s");
+            $"run {health.Recording.Run}: {health.Heard} of {asked} readings heard, clock by "
+                + $"{Source(health.Recording.ClockBy)} within {health.Recording.HalfRangeS:0.0} s"
+        );
         yield return Calibrated(health.Calibration);
         foreach (string doubt in Doubts(health))
         {
@@ -70,26 +75,33 @@ public static class HealthWords
     }
 
     /// <summary>What a clock is known by.</summary>
-    public static string Source(ClockSource source) => source switch
-    {
-        ClockSource.Marks => "marks",
-        ClockSource.FileTime => "file time",
-        ClockSource.Given => "what was given",
-        _ => "typed levels",
-    };
+    public static string Source(ClockSource source) =>
+        source switch
+        {
+            ClockSource.Marks => "marks",
+            ClockSource.FileTime => "file time",
+            ClockSource.Given => "what was given",
+            _ => "typed levels",
+        };
 
-    private static string Calibrated(ChainCalibration chain) => chain switch
-    {
-        { GainDb: null } => $"chain {chain.Chain} is not calibrated: good for differences only",
-        { DriftDb: { } drift } => string.Create(CultureInfo.InvariantCulture, $"chain {chain.Chain} calibrated, drift {drift:+0.00;-0.00;0.00} dB"),
-        _ => $"chain {chain.Chain} calibrated once; record the tone after the last run too",
-    };
+    private static string Calibrated(ChainCalibration chain) =>
+        chain switch
+        {
+            { GainDb: null } => $"chain {chain.Chain} is not calibrated: good for differences only",
+            { DriftDb: { } drift } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"chain {chain.Chain} calibrated, drift {drift:+0.00;-0.00;0.00} dB"
+            ),
+            _ => $"chain {chain.Chain} calibrated once; record the tone after the last run too",
+        };
 
     private static IEnumerable<string> Doubts(RecordingHealth health)
     {
         if (Math.Abs(health.Calibration.DriftDb ?? 0) > DriftWarnsDb)
         {
-            yield return Math.Abs(health.Calibration.DriftDb!.Value) > DriftVoidsDb ? "over 0.5 dB of drift its levels don't count" : "over 0.3 dB of drift: look for the cause";
+            yield return Math.Abs(health.Calibration.DriftDb!.Value) > DriftVoidsDb
+                ? "over 0.5 dB of drift its levels don't count"
+                : "over 0.3 dB of drift: look for the cause";
         }
 
         if (health.Overloaded > 0)
@@ -104,7 +116,10 @@ public static class HealthWords
 
         if (health.Slope?.IsSuspect == true)
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"automatic gain suspected: {health.Slope.Slope:0.00} dB for each typed dB");
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"automatic gain suspected: {health.Slope.Slope:0.00} dB for each typed dB"
+            );
         }
     }
 }

@@ -1,8 +1,8 @@
 namespace FieldSession.State;
 
 /// <summary>
-/// Nothing of ring, bands, spectrum or decay by code is shown before the last prediction is locked: the crew know which way the feature pushes the ring, so a
-/// ring level by code would tell them what is behind it.
+/// Nothing of ring, bands, spectrum or decay by code is shown before the last prediction is locked: the crew know which way the feature
+/// pushes the ring, so a ring level by code would tell them what is behind it.
 /// </summary>
 public static class RingCover
 {

@@ -6,8 +6,8 @@ using FieldSession.Signals;
 namespace FieldSession.State;
 
 /// <summary>
-/// What is kept of the recording of one run: where it lay in time, and what every reading's window held. It names a run, never a spec, and no file: a file's
-/// name could tell what is behind a code.
+/// What is kept of the recording of one run: where it lay in time, and what every reading's window held. It names a run, never a spec, and
+/// no file: a file's name could tell what is behind a code.
 /// </summary>
 /// <param name="Run">Number of the run.</param>
 /// <param name="Sha256">SHA-256 of the file, 64 hex digits.</param>
@@ -83,8 +83,8 @@ public sealed record RunRecording(int Run, string Sha256, string Chain)
 }
 
 /// <summary>
-/// What a recording held while one reading was read off the meter: all that is ever kept of its sound. Levels are in dB re full scale (mean square 1), so
-/// that a gain found later holds for them too; unknown is null. Nothing in it is finer than the window.
+/// What a recording held while one reading was read off the meter: all that is ever kept of its sound. Levels are in dB re full scale (mean
+/// square 1), so that a gain found later holds for them too; unknown is null. Nothing in it is finer than the window.
 /// </summary>
 /// <param name="Line">The line of the reading in its strand.</param>
 /// <param name="FromS">Where the window begins, s from the first sample.</param>

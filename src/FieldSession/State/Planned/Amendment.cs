@@ -9,4 +9,13 @@ namespace FieldSession.State;
 /// <param name="OrderWasDriven">Whether the order as it was had been driven to its end.</param>
 /// <param name="ResultsWereSeen">Whether somebody may have seen a comparison before (<see cref="Study.CanBeCompared"/>).</param>
 /// <param name="Mark">Where it is in the journal.</param>
-public sealed record Amendment(string What, string From, string To, string Reason, int AfterRun, bool OrderWasDriven, bool ResultsWereSeen, LineMark Mark);
+public sealed record Amendment(
+    string What,
+    string From,
+    string To,
+    string Reason,
+    int AfterRun,
+    bool OrderWasDriven,
+    bool ResultsWereSeen,
+    LineMark Mark
+);

@@ -11,7 +11,16 @@ namespace FieldSession.State;
 /// <param name="NuE">Degrees of freedom of <paramref name="SEDb"/>.</param>
 /// <param name="SEDb">Standard deviation of a reading, dB; null without degrees of freedom.</param>
 /// <param name="Study">Hash of that study's first line, which tells it from others of its name; null: not told.</param>
-public sealed record EarlierScatter(string Day, string Group, double NuRun, double? SRunDb, double Kbar, double NuE, double? SEDb, string? Study = null)
+public sealed record EarlierScatter(
+    string Day,
+    string Group,
+    double NuRun,
+    double? SRunDb,
+    double Kbar,
+    double NuE,
+    double? SEDb,
+    string? Study = null
+)
 {
     /// <summary>Word of the ring band in recordings.</summary>
     public const string Ring = "ring";

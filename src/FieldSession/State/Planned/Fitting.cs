@@ -3,7 +3,9 @@ using System.Globalization;
 
 namespace FieldSession.State;
 
-/// <summary>The codes that one fitting of the tyres drew, and what the custodian published of the key. Nothing in it tells who is who.</summary>
+/// <summary>
+/// The codes that one fitting of the tyres drew, and what the custodian published of the key. Nothing in it tells who is who.
+/// </summary>
 /// <param name="Codes">The codes by place: the first is R, the reference.</param>
 /// <param name="Commitment">SHA-256 of the key's canonical line, 64 hex digits; null: a paper key without commitment.</param>
 /// <param name="Mark">Where it is in the journal.</param>

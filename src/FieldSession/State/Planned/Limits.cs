@@ -2,13 +2,19 @@ using System.Collections.Immutable;
 
 namespace FieldSession.State;
 
-/// <summary>The limits that checks hold the day against; each can be set in the plan. Defaults are common practice, no source, where nothing else is said.</summary>
+/// <summary>
+/// The limits that checks hold the day against; each can be set in the plan. Defaults are common practice, no source, where nothing else is
+/// said.
+/// </summary>
 public sealed record Limits
 {
     /// <summary>Difference of the calibration checks before and after that draws a warning, dB.</summary>
     public double CalibrationDriftWarnDb { get; init; } = 0.3;
 
-    /// <summary>Difference of the calibration checks beyond which the session is void, dB (from memory: the rule used in type approval of vehicle noise).</summary>
+    /// <summary>
+    /// Difference of the calibration checks beyond which the session is void, dB (from memory: the rule used in type approval of vehicle
+    /// noise).
+    /// </summary>
     public double CalibrationDriftVoidDb { get; init; } = 0.5;
 
     /// <summary>Mean wind that draws a warning, m/s (from memory: the limit of vehicle noise tests outdoors).</summary>

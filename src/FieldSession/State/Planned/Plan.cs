@@ -16,7 +16,9 @@ public sealed record Plan
     /// <summary>What the question is answered on.</summary>
     public MainMeasure MainMeasure { get; init; }
 
-    /// <summary>Names of the only segments that the question is answered on, in route order; null: all that the main measure takes.</summary>
+    /// <summary>
+    /// Names of the only segments that the question is answered on, in route order; null: all that the main measure takes.
+    /// </summary>
     public ImmutableList<string>? MainSegments { get; init; }
 
     /// <summary>Whether the question is asked of every pair of specs, and not only of each against the control; null: it is not.</summary>
@@ -151,8 +153,8 @@ public enum MainMeasure
 }
 
 /// <summary>
-/// What a colleague asks of a day and nothing is computed from: the car, the tyres as far as all sets share it, the meter. Each as the crew writes it;
-/// null: not written down.
+/// What a colleague asks of a day and nothing is computed from: the car, the tyres as far as all sets share it, the meter. Each as the crew
+/// writes it; null: not written down.
 /// </summary>
 public sealed record DayFacts
 {

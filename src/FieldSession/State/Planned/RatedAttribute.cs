@@ -35,24 +35,32 @@ public sealed record RatedAttribute(string Name, string Group = "", string Meani
     public bool IsControl => Group is Steering or Handling;
 
     /// <summary>What a plan's crew rates: the plan's list, or the standard one where it has none.</summary>
-    public static ImmutableArray<RatedAttribute> Of(Plan? plan) => plan is { Attributes.Count: > 0 }
-        ? [.. plan.Attributes.Select(name => OfTheCrew(name.Trim()))]
-        : Standard;
+    public static ImmutableArray<RatedAttribute> Of(Plan? plan) =>
+        plan is { Attributes.Count: > 0 } ? [.. plan.Attributes.Select(name => OfTheCrew(name.Trim()))] : Standard;
 
-    /// <summary>The attribute that typed words call: by its whole name, or by words that begin words of one name only. Null: none, or several.</summary>
+    /// <summary>
+    /// The attribute that typed words call: by its whole name, or by words that begin words of one name only. Null: none, or several.
+    /// </summary>
     public static RatedAttribute? Called(string typed, Plan? plan)
     {
         ArgumentNullException.ThrowIfNull(typed);
         ImmutableArray<RatedAttribute> all = Of(plan);
         RatedAttribute[] fitting = [.. all.Where(a => typed.Length > 0 && typed.Split(' ').All(word => Begins(a.Name, word)))];
-        return all.FirstOrDefault(a => IsSame(a.Name, typed))
-            ?? (fitting.Length == 1 ? fitting[0] : null);
+        return all.FirstOrDefault(a => IsSame(a.Name, typed)) ?? (fitting.Length == 1 ? fitting[0] : null);
     }
 
     // A plan that says "roar" means the standard "coarse roar" and keeps its own word for it.
     private static RatedAttribute OfTheCrew(string name) =>
-        (Standard.FirstOrDefault(s => IsSame(s.Name, name)) ?? Standard.FirstOrDefault(s => s.Name.Split(' ').Any(part => IsSame(part, name))))
-            is { } known ? known with { Name = name } : new RatedAttribute(name);
+        (
+            Standard.FirstOrDefault(s => IsSame(s.Name, name))
+            ?? Standard.FirstOrDefault(s => s.Name.Split(' ').Any(part => IsSame(part, name)))
+        )
+            is { } known
+            ? known with
+            {
+                Name = name,
+            }
+            : new RatedAttribute(name);
 
     private static bool IsSame(string one, string other) => string.Equals(one, other, StringComparison.OrdinalIgnoreCase);
 

@@ -4,7 +4,8 @@ using MathNet.Numerics.Distributions;
 namespace FieldSession.Statistics;
 
 /// <summary>
-/// The chi-square distribution: P(X &lt;= x) = regularised lower incomplete gamma function of (df/2, x/2) (Abramowitz &amp; Stegun 26.4.19).
+/// The chi-square distribution: P(X &lt;= x) = regularised lower incomplete gamma function of (df/2, x/2) (Abramowitz &amp; Stegun
+/// 26.4.19).
 /// Worked example: chi2(0.2; 2) = -2 ln(0.8) = 0.446287.
 /// </summary>
 public static class ChiSquare
@@ -103,7 +104,9 @@ public static class ExactBinomial
         return null;
     }
 
-    /// <summary>Clopper-Pearson limits of the share of successes; 0 for no success and 1 for nothing but successes are exact ends.</summary>
+    /// <summary>
+    /// Clopper-Pearson limits of the share of successes; 0 for no success and 1 for nothing but successes are exact ends.
+    /// </summary>
     /// <param name="successes">0 .. trials.</param>
     /// <param name="trials">1 or more.</param>
     /// <param name="level">Coverage, for instance 0.95.</param>

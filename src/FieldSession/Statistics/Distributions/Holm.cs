@@ -31,10 +31,10 @@ public static class Holm
 }
 
 /// <summary>
-/// Holm's steps where tests come in twos and at most one null hypothesis of each two can be true, such as "no difference" and "as large as the
-/// margin" of one pair of codes (S. Holm, Scandinavian Journal of Statistics 6, 1979, sharpened for such logic by J. P. Shaffer, Journal of the American
-/// Statistical Association 81, 1986). The divisor of a step is how many can still be true: the twos that are not rejected both.
-/// Worked example: first tests 0.01 and 0.04, second tests 0.02 and 0.5 become 0.02 and 0.04, 0.04 and 0.5.
+/// Holm's steps where tests come in twos and at most one null hypothesis of each two can be true, such as "no difference" and "as large as
+/// the margin" of one pair of codes (S. Holm, Scandinavian Journal of Statistics 6, 1979, sharpened for such logic by J. P. Shaffer,
+/// Journal of the American Statistical Association 81, 1986). The divisor of a step is how many can still be true: the twos that are not
+/// rejected both. Worked example: first tests 0.01 and 0.04, second tests 0.02 and 0.5 become 0.02 and 0.04, 0.04 and 0.5.
 /// </summary>
 public static class HolmOfTwos
 {

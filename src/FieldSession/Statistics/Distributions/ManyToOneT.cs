@@ -5,11 +5,11 @@ using MathNet.Numerics.RootFinding;
 namespace FieldSession.Statistics;
 
 /// <summary>
-/// The largest of several |t| that share one estimate of the scatter: treatments against one control (C. W. Dunnett, Journal of the American
-/// Statistical Association 50, 1955; two-sided tables: Biometrics 20, 1964). Correlations are products of loadings, b_i b_j (C. W. Dunnett and
-/// M. Sobel, Biometrika 42, 1955): P(all |T_i| &lt;= x) is the integral over the scale u and one shared normal z of the product of
-/// Phi((b_i z + x u)/r_i) - Phi((b_i z - x u)/r_i), r_i^2 = 1 - b_i^2.
-/// Worked example: two treatments, correlation 0.5, 10 degrees of freedom: 5 % lie beyond 2.57 (Dunnett 1964, table II).
+/// The largest of several |t| that share one estimate of the scatter: treatments against one control (C. W. Dunnett, Journal of the
+/// American Statistical Association 50, 1955; two-sided tables: Biometrics 20, 1964). Correlations are products of loadings, b_i b_j (C. W.
+/// Dunnett and M. Sobel, Biometrika 42, 1955): P(all |T_i| &lt;= x) is the integral over the scale u and one shared normal z of the product
+/// of Phi((b_i z + x u)/r_i) - Phi((b_i z - x u)/r_i), r_i^2 = 1 - b_i^2. Worked example: two treatments, correlation 0.5, 10 degrees of
+/// freedom: 5 % lie beyond 2.57 (Dunnett 1964, table II).
 /// </summary>
 public static class ManyToOneT
 {
@@ -52,7 +52,9 @@ public static class ManyToOneT
 
         Bell bell = Bell.Of(loadings);
         List<(double Scale, double Weight)> scales = Scales(df);
-        return Brent.TryFindRoot(x => Math.Log(Tail(x, bell, scales) / tail), low, high, LimitAccuracy, MostSteps, out double limit) ? limit : high;
+        return Brent.TryFindRoot(x => Math.Log(Tail(x, bell, scales) / tail), low, high, LimitAccuracy, MostSteps, out double limit)
+            ? limit
+            : high;
     }
 
     private static double Tail(double x, Bell bell, List<(double Scale, double Weight)> scales)
@@ -66,7 +68,9 @@ public static class ManyToOneT
         return Math.Clamp(1 - inside, 0, 1);
     }
 
-    /// <summary>Points and weights of the estimated scale sqrt(chi2/df): its density is 2 (df/2)^(df/2) / Gamma(df/2) u^(df-1) exp(-df u^2/2).</summary>
+    /// <summary>
+    /// Points and weights of the estimated scale sqrt(chi2/df): its density is 2 (df/2)^(df/2) / Gamma(df/2) u^(df-1) exp(-df u^2/2).
+    /// </summary>
     private static List<(double Scale, double Weight)> Scales(double df)
     {
         if (df >= FarDf)
@@ -110,8 +114,8 @@ public static class ManyToOneT
         private const double MostStep = 0.5;
         private const double LeastStep = 0.01;
 
-        // The trapezoidal rule misses the area of a bell by 2 exp(-2 pi^2 (width / step)^2), here some 1e-13 (L. N. Trefethen and J. A. C. Weideman,
-        // SIAM Review 56, 2014).
+        // The trapezoidal rule misses the area of a bell by 2 exp(-2 pi^2 (width / step)^2), here some 1e-13 (L. N. Trefethen and J. A. C.
+        // Weideman, SIAM Review 56, 2014).
         private const double WidthsAStep = 0.8;
 
         public static Bell Of(ReadOnlySpan<double> loadings)

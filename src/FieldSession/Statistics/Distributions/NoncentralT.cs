@@ -17,11 +17,15 @@ public static class NoncentralT
     public static double UpperTail(double t, double df, double noncentrality) =>
         SpecialFunctions.Erfc(-noncentrality / Constants.Sqrt2) / 2 - BetweenZeroAnd(t, df, noncentrality);
 
-    /// <summary>P(|T| &gt; t(1 - alpha/2; df)): the chance that a two-sided test at alpha sees an effect of this many standard errors.</summary>
+    /// <summary>
+    /// P(|T| &gt; t(1 - alpha/2; df)): the chance that a two-sided test at alpha sees an effect of this many standard errors.
+    /// </summary>
     public static double TwoSidedPower(double noncentrality, double df, double alpha) =>
         1 - new TwoSided(StudentT.Quantile(1 - alpha / 2, df), df).Missed(noncentrality).Chance;
 
-    /// <summary>The effect in standard errors that a two-sided test at alpha sees with the wanted power; null if it lies beyond 37.</summary>
+    /// <summary>
+    /// The effect in standard errors that a two-sided test at alpha sees with the wanted power; null if it lies beyond 37.
+    /// </summary>
     /// <remarks>
     /// Newton's method on the logarithm of the chance to miss, which is concave like that of a normal tail, from the approximation of
     /// N. L. Johnson and B. L. Welch (Biometrika 31, 1940).
@@ -60,8 +64,8 @@ public static class NoncentralT
     }
 
     /// <summary>
-    /// The chance that |T| stays below a limit. T^2 is noncentral F: sum over j of Poisson(j; nc^2/2) I_x(j + 1/2, df/2), the odd terms of Lenth's
-    /// sum alone; its slope comes from the same terms.
+    /// The chance that |T| stays below a limit. T^2 is noncentral F: sum over j of Poisson(j; nc^2/2) I_x(j + 1/2, df/2), the odd terms of
+    /// Lenth's sum alone; its slope comes from the same terms.
     /// </summary>
     private readonly struct TwoSided
     {

@@ -5,9 +5,10 @@ namespace FieldSession.Statistics;
 
 /// <summary>
 /// Limits for looking several times at growing data, so that the chance to have crossed one by each look is what was to be spent by then
-/// (E. Slud and L. J. Wei, Journal of the American Statistical Association 77, 1982; K. K. G. Lan and D. L. DeMets, Biometrika 70, 1983), by the
-/// recursion of P. Armitage, C. K. McPherson and B. C. Rowe (J. Royal Stat. Soc. A 132, 1969) for the sum of independent normal increments.
-/// Worked example: five equal looks, 5 % two-sided spent as 2 - 2 Phi(2.2414 / sqrt(t)) on each side: 4.8769, 3.3569, 2.6803, 2.2898, 2.0310.
+/// (E. Slud and L. J. Wei, Journal of the American Statistical Association 77, 1982; K. K. G. Lan and D. L. DeMets, Biometrika 70, 1983),
+/// by the recursion of P. Armitage, C. K. McPherson and B. C. Rowe (J. Royal Stat. Soc. A 132, 1969) for the sum of independent normal
+/// increments. Worked example: five equal looks, 5 % two-sided spent as 2 - 2 Phi(2.2414 / sqrt(t)) on each side: 4.8769, 3.3569, 2.6803,
+/// 2.2898, 2.0310.
 /// </summary>
 public static class SpendingBoundary
 {
@@ -17,7 +18,8 @@ public static class SpendingBoundary
 
     /// <summary>The limit of each look in standard errors.</summary>
     /// <param name="information">Information at each look, above 0 and growing; only ratios count.</param>
-    /// <param name="spent">What is spent by each look, growing, below 1: of both sides together where <paramref name="isTwoSided"/>.</param>
+    /// <param name="spent">What is spent by each look, growing, below 1: of both sides together where
+    /// <paramref name="isTwoSided"/>.</param>
     /// <param name="isTwoSided">Whether both ends are limits.</param>
     public static double[] Limits(IReadOnlyList<double> information, IReadOnlyList<double> spent, bool isTwoSided)
     {
@@ -90,7 +92,10 @@ public static class SpendingBoundary
         (double low, double high) = (isTwoSided ? -limit * scale : -Farthest * scale, limit * scale);
         GaussLegendreRule rule = new(-1, 1, Points);
         double half = (high - low) / (2 * Panels);
-        double[] at = [.. Enumerable.Range(0, Panels * Points).Select(i => low + half * (2 * (i / Points) + 1 + rule.GetAbscissa(i % Points)))];
+        double[] at =
+        [
+            .. Enumerable.Range(0, Panels * Points).Select(i => low + half * (2 * (i / Points) + 1 + rule.GetAbscissa(i % Points))),
+        ];
         double[] mass = [.. at.Select((s, i) => half * rule.GetWeight(i % Points) * Density(before, information, s))];
         return new Inside(information, at, mass);
     }

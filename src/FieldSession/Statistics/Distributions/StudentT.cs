@@ -31,7 +31,10 @@ public static class StudentT
     /// <summary>P(|T| &gt; |t|).</summary>
     public static double TwoSidedP(double t, double df) => 2 * UpperTail(Math.Abs(t), df);
 
-    /// <summary>The t with P(T &lt;= t) = p, for p strictly between 0 and 1; agrees with R's qt to 1e-12; with millions of degrees of freedom to 1e-8.</summary>
+    /// <summary>
+    /// The t with P(T &lt;= t) = p, for p strictly between 0 and 1; agrees with R's qt to 1e-12; with millions of degrees of freedom to
+    /// 1e-8.
+    /// </summary>
     public static double Quantile(double p, double df)
     {
         if (!(p > 0 && p < 1) || !(df > 0))
@@ -44,8 +47,8 @@ public static class StudentT
 
     /// <summary>The t with P(T &gt; t) = tail, for a tail of 0.5 or less.</summary>
     /// <remarks>
-    /// Newton's method. For a tail of 0.2 and more on t itself, from 0: the tail is convex there. Below that on ln(tail) over ln(t), which is
-    /// concave and turns straight far out: a step that begins on the left ends on the right, and from there no step leaves that side.
+    /// Newton's method. For a tail of 0.2 and more on t itself, from 0: the tail is convex there. Below that on ln(tail) over ln(t), which
+    /// is concave and turns straight far out: a step that begins on the left ends on the right, and from there no step leaves that side.
     /// </remarks>
     private static double UpperQuantile(double tail, double df)
     {
@@ -127,8 +130,8 @@ public static class StudentT
 }
 
 /// <summary>
-/// The limits of 95 % and 90 % intervals, t(0.975; df) and t(0.95; df), each worked out once: with complete data all lines of a class share their
-/// degrees of freedom. Worked example: at 4 degrees of freedom 2.7764 and 2.1318, in every printed table.
+/// The limits of 95 % and 90 % intervals, t(0.975; df) and t(0.95; df), each worked out once: with complete data all lines of a class share
+/// their degrees of freedom. Worked example: at 4 degrees of freedom 2.7764 and 2.1318, in every printed table.
 /// </summary>
 public sealed class StudentLimits
 {

@@ -10,13 +10,16 @@ namespace FieldSession.Statistics;
 public static class Tost
 {
     /// <summary>The larger of the two one-sided p; below alpha exactly when the 1 - 2 alpha interval lies inside the margin.</summary>
-    public static double P(double difference, double standardError, double df, double margin) => Math.Max(
-        StudentT.UpperTail((difference + margin) / standardError, df),
-        StudentT.UpperTail((margin - difference) / standardError, df));
+    public static double P(double difference, double standardError, double df, double margin) =>
+        Math.Max(
+            StudentT.UpperTail((difference + margin) / standardError, df),
+            StudentT.UpperTail((margin - difference) / standardError, df)
+        );
 
     /// <summary>
     /// The chance that the test shows equivalence at a true difference: integral over the scale u of the estimated standard error of
-    /// Phi((h - theta)/SE) - Phi((-h - theta)/SE), h = margin - t(1-alpha) SE u, with the chi density of u; u = U v^2, 48 Gauss-Legendre panels.
+    /// Phi((h - theta)/SE) - Phi((-h - theta)/SE), h = margin - t(1-alpha) SE u, with the chi density of u; u = U v^2, 48 Gauss-Legendre
+    /// panels.
     /// </summary>
     public static double Power(double trueDifference, double standardError, double df, double margin, double alpha)
     {

@@ -43,7 +43,9 @@ public sealed class AdditiveErrors
     /// <param name="weights">One weight per row.</param>
     public RowContrast Contrast(ReadOnlySpan<double> weights) => RowContrast.Of(this, weights);
 
-    /// <summary>The part of the variance of a row mean over some columns that the columns bring; serves <see cref="RowContrast"/>.</summary>
+    /// <summary>
+    /// The part of the variance of a row mean over some columns that the columns bring; serves <see cref="RowContrast"/>.
+    /// </summary>
     public double OfColumns(ReadOnlySpan<int> columns)
     {
         if (columns.Length == 1)
@@ -118,8 +120,7 @@ public sealed class AdditiveErrors
         return product;
     }
 
-    private double Entry(int i, int j) =>
-        _inverse is null ? ReducedSystem.CompleteEntry(_cells, i == j) : _inverse[i * _cells.Short + j];
+    private double Entry(int i, int j) => _inverse is null ? ReducedSystem.CompleteEntry(_cells, i == j) : _inverse[i * _cells.Short + j];
 
     /// <summary>h' A^- h + 1/n for a line of the longer side, h = its cells with a value / n.</summary>
     private double OfLongLine(int line)
@@ -140,8 +141,8 @@ public sealed class AdditiveErrors
     }
 
     /// <summary>
-    /// All columns with the same weight, as seen from the shorter side, and their part of the variance; where the columns are the shorter side,
-    /// A^- 1 = 1 gives it.
+    /// All columns with the same weight, as seen from the shorter side, and their part of the variance; where the columns are the shorter
+    /// side, A^- 1 = 1 gives it.
     /// </summary>
     private (double[] Shares, double Own) AllColumns()
     {

@@ -1,8 +1,9 @@
 namespace FieldSession.Statistics;
 
 /// <summary>
-/// Loadings b_i whose products are given correlations, r_ij = b_i b_j: exact for comparisons with one control in a plain design, least squares
-/// else (J. C. Hsu, Journal of Computational and Graphical Statistics 1, 1992). Worked example: correlations 0.48, 0.42, 0.56 have the loadings 0.6, 0.8, 0.7.
+/// Loadings b_i whose products are given correlations, r_ij = b_i b_j: exact for comparisons with one control in a plain design, least
+/// squares else (J. C. Hsu, Journal of Computational and Graphical Statistics 1, 1992). Worked example: correlations 0.48, 0.42, 0.56 have
+/// the loadings 0.6, 0.8, 0.7.
 /// </summary>
 public static class OneFactor
 {
@@ -33,7 +34,9 @@ public static class OneFactor
             }
         }
 
-        return Enumerable.Range(0, count).All(i => Enumerable.Range(0, i).All(j => Math.Abs(loadings[i] * loadings[j] - correlations[i, j]) <= MostOff))
+        return Enumerable
+            .Range(0, count)
+            .All(i => Enumerable.Range(0, i).All(j => Math.Abs(loadings[i] * loadings[j] - correlations[i, j]) <= MostOff))
             ? loadings
             : null;
     }

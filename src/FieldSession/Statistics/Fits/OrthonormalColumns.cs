@@ -59,7 +59,8 @@ public sealed class OrthonormalColumns
     }
 
     /// <summary>
-    /// The weights w with: w · y is the least-squares estimate of the contrast, that is w = X (X'X)^-1 c. Its variance is w · w times that of a value.
+    /// The weights w with: w · y is the least-squares estimate of the contrast, that is w = X (X'X)^-1 c. Its variance is w · w times that
+    /// of a value.
     /// </summary>
     /// <param name="contrast">One number per column taken; missing ones at the end are 0.</param>
     public double[] Weights(ReadOnlySpan<double> contrast)

@@ -39,7 +39,9 @@ internal sealed class ReducedSystem
         }
     }
 
-    /// <summary>The inverse of the pinned system; null: the table is complete, and the inverse is the closed form of <see cref="CompleteEntry"/>.</summary>
+    /// <summary>
+    /// The inverse of the pinned system; null: the table is complete, and the inverse is the closed form of <see cref="CompleteEntry"/>.
+    /// </summary>
     public double[]? Inverse() => _factor is null ? null : PositiveDefinite.Inverse((double[])_factor.Clone(), _cells.Short);
 
     /// <summary>An entry of the inverse for a complete table: 1/long on the diagonal, (1 - 1/long) / short everywhere.</summary>

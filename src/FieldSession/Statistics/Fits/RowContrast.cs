@@ -1,9 +1,9 @@
 namespace FieldSession.Statistics;
 
 /// <summary>
-/// A sum of weighted rows of an additive fit, ready to be taken over any columns: what it is, and its variance in units of the variance of one
-/// value (<see cref="AdditiveErrors"/>). Made once per contrast, so that a line over one column costs next to nothing.
-/// Worked example: weights (1/2, 1/2) over all columns of a complete table of 2 rows and 3 columns: variance 1/6.
+/// A sum of weighted rows of an additive fit, ready to be taken over any columns: what it is, and its variance in units of the variance of
+/// one value (<see cref="AdditiveErrors"/>). Made once per contrast, so that a line over one column costs next to nothing. Worked example:
+/// weights (1/2, 1/2) over all columns of a complete table of 2 rows and 3 columns: variance 1/6.
 /// </summary>
 public sealed class RowContrast
 {

@@ -41,7 +41,10 @@ public static class TwoSampleSize
     /// <summary>The chance that n a side show a true difference.</summary>
     public static double Power(double sd, int perSide, double difference, double alpha) =>
         NoncentralT.TwoSidedPower(
-            Math.Min(NoncentralT.LargestNoncentrality, Math.Abs(difference) / StandardError(sd, perSide)), 2 * perSide - 2, alpha);
+            Math.Min(NoncentralT.LargestNoncentrality, Math.Abs(difference) / StandardError(sd, perSide)),
+            2 * perSide - 2,
+            alpha
+        );
 
     /// <summary>Fewest a side (2 or more) that show a true difference with this power; null if 200 do not.</summary>
     public static int? PerSideForDifference(double sd, double difference, double power, double alpha) =>

@@ -16,7 +16,14 @@ public static class Brier
     /// <param name="Resolution">How far what came true differs between stated probabilities.</param>
     /// <param name="Uncertainty">Share times one minus share of what came true.</param>
     public readonly record struct Result(
-        int Count, int Hits, double Score, double Skill, double Reliability, double Resolution, double Uncertainty);
+        int Count,
+        int Hits,
+        double Score,
+        double Skill,
+        double Reliability,
+        double Resolution,
+        double Uncertainty
+    );
 
     /// <summary>The score of one prediction or more; null of none.</summary>
     public static Result? Of(IReadOnlyList<(double Probability, bool Outcome)> predictions)

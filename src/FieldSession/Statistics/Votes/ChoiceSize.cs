@@ -11,7 +11,14 @@ namespace FieldSession.Statistics;
 /// <param name="PowerAt75">Chance to find 75 % right: a subtle difference.</param>
 /// <param name="PowerAt90">Chance to find 90 % right: a plain one.</param>
 public sealed record ChoiceSize(
-    int Trials, double Chance, int? FewestRight, double DetectShare, double PowerAtDetect, double PowerAt75, double PowerAt90)
+    int Trials,
+    double Chance,
+    int? FewestRight,
+    double DetectShare,
+    double PowerAtDetect,
+    double PowerAt75,
+    double PowerAt90
+)
 {
     /// <summary>Chance of "heard" that is accepted where nothing is heard.</summary>
     public const double Alpha = 0.05;
@@ -63,7 +70,9 @@ public static class ForcedChoice
     /// <param name="trials">0 or more.</param>
     /// <param name="chance">Chance of a right answer, above 0 and below 1.</param>
     public static double UpperTail(int right, int trials, double chance) =>
-        right <= 0 ? 1 : right > trials ? 0 : SpecialFunctions.BetaRegularized(right, trials - right + 1, chance);
+        right <= 0 ? 1
+        : right > trials ? 0
+        : SpecialFunctions.BetaRegularized(right, trials - right + 1, chance);
 
     /// <summary>Fewest right answers whose upper tail is at most alpha; null if not even all of them suffice.</summary>
     public static int? FewestRight(int trials, double chance, double alpha)
@@ -79,7 +88,9 @@ public static class ForcedChoice
         return null;
     }
 
-    /// <summary>Chance that at least so many are right when a share of the answers is right in truth; 0 where that count can't be reached.</summary>
+    /// <summary>
+    /// Chance that at least so many are right when a share of the answers is right in truth; 0 where that count can't be reached.
+    /// </summary>
     /// <param name="fewestRight">The count that the test asks for; null: no count suffices.</param>
     /// <param name="trials">How many trials.</param>
     /// <param name="trueShare">Share of right answers in truth, above 0 and below 1.</param>

@@ -1,9 +1,9 @@
 namespace FieldSession.Statistics;
 
 /// <summary>
-/// The exact randomisation test of two groups: of all ways to give the values to groups of these sizes, how many part the means at least as far as
-/// they are (E. J. G. Pitman, Supplement to the J. Royal Statistical Society 4, 1937). It asks nothing of the values but that the order was drawn by lot.
-/// Worked example: (1, 2, 3) and (4, 5, 6): 2 of 20 orders, p = 0.1.
+/// The exact randomisation test of two groups: of all ways to give the values to groups of these sizes, how many part the means at least as
+/// far as they are (E. J. G. Pitman, Supplement to the J. Royal Statistical Society 4, 1937). It asks nothing of the values but that the
+/// order was drawn by lot. Worked example: (1, 2, 3) and (4, 5, 6): 2 of 20 orders, p = 0.1.
 /// </summary>
 public static class OrderRandomisation
 {

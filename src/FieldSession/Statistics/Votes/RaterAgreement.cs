@@ -13,7 +13,13 @@ public static class RaterAgreement
     /// <param name="SdDifference">Standard deviation of the differences; null with fewer than two.</param>
     /// <param name="WithinShare">Share of differences no larger than the tolerance.</param>
     /// <param name="QuadraticKappa">1: the same scores; 0: as by chance; null if no score varies and the means are equal.</param>
-    public readonly record struct Result(int Count, double MeanDifference, double? SdDifference, double WithinShare, double? QuadraticKappa);
+    public readonly record struct Result(
+        int Count,
+        double MeanDifference,
+        double? SdDifference,
+        double WithinShare,
+        double? QuadraticKappa
+    );
 
     /// <summary>The agreement of two equally long sets of one score or more.</summary>
     public static Result Of(ReadOnlySpan<double> first, ReadOnlySpan<double> second, double tolerance)

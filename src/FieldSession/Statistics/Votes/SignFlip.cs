@@ -15,7 +15,8 @@ public static class SignFlip
     /// <summary>Shares of sign patterns at least as far out as the observed sum.</summary>
     /// <param name="TwoSided">On either side.</param>
     /// <param name="Greater">On the side of larger sums.</param>
-    /// <param name="SmallestTwoSided">The smallest two-sided p that these differences can give: 2 / 2^(differences that are not 0), at most 1.</param>
+    /// <param name="SmallestTwoSided">The smallest two-sided p that these differences can give: 2 / 2^(differences that are not 0), at most
+    /// 1.</param>
     public readonly record struct Result(double TwoSided, double Greater, double SmallestTwoSided);
 
     /// <summary>The test by full enumeration, for 1 .. 20 differences.</summary>

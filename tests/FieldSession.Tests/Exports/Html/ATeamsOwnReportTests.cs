@@ -7,7 +7,8 @@ namespace FieldSession.Tests.Exports.Html;
 public sealed class ATeamsOwnReportTests : IDisposable
 {
     private const string Excerpt = "This is an excerpt of the report.";
-    private const string Logo = "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\"><title>Crew</title><circle cx=\"5\" cy=\"5\" r=\"4\"/></svg>";
+    private const string Logo =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\"><title>Crew</title><circle cx=\"5\" cy=\"5\" r=\"4\"/></svg>";
 
     private readonly AtThePrompt _prompt = AWholeDay.Sealed().Enter(AWholeDay.Ready).Drive(3);
 
@@ -34,7 +35,11 @@ public sealed class ATeamsOwnReportTests : IDisposable
     [InlineData("verdict\ncodes\nlimits\n", "The answer, Readings taken and left out")]
     [InlineData("answer\n", "The verdict in full, Codes and key, Readings taken and left out, Limits")]
     public void Without_the_honest_parts_the_page_says_that_it_is_an_excerpt(string sections, string missing) =>
-        Assert.Contains($"{Excerpt} It leaves out words of: {missing}.", Page(("sections.txt", sections)).Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            $"{Excerpt} It leaves out words of: {missing}.",
+            Page(("sections.txt", sections)).Body!.TextContent,
+            StringComparison.Ordinal
+        );
 
     [Fact]
     public void A_template_that_drops_what_the_verdict_hangs_on_makes_an_excerpt()
@@ -56,7 +61,11 @@ public sealed class ATeamsOwnReportTests : IDisposable
     public void What_is_wrong_in_the_folder_is_named_and_nothing_is_written(string file, string text, string why)
     {
         Lay((file, text));
-        Assert.Contains(why, _prompt.Must(2, ["report", _prompt.Study, "--out", _prompt.Here("out"), "--template", _prompt.Here("team")]), StringComparison.Ordinal);
+        Assert.Contains(
+            why,
+            _prompt.Must(2, ["report", _prompt.Study, "--out", _prompt.Here("out"), "--template", _prompt.Here("team")]),
+            StringComparison.Ordinal
+        );
         Assert.False(Directory.Exists(_prompt.Here("out")));
     }
 
@@ -64,9 +73,15 @@ public sealed class ATeamsOwnReportTests : IDisposable
     public void One_page_holds_the_answer_the_counts_the_limits_and_is_no_folder_of_details()
     {
         string said = _prompt.Must(0, ["report", _prompt.Study, "--out", _prompt.Here("out"), "--one-page"]);
-        Assert.Equal(["one-page.html", "one-page.md"], Directory.GetFiles(_prompt.Here("out")).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            ["one-page.html", "one-page.md"],
+            Directory.GetFiles(_prompt.Here("out")).Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)
+        );
         IHtmlDocument page = AReport.Read(File.ReadAllText(_prompt.Here("out/one-page.html")));
-        Assert.Equal(["answer", "how-to-read", "left-out", "limits", "provenance"], page.QuerySelectorAll("section").Select(section => section.Id));
+        Assert.Equal(
+            ["answer", "how-to-read", "left-out", "limits", "provenance"],
+            page.QuerySelectorAll("section").Select(section => section.Id)
+        );
         Assert.Empty(page.QuerySelectorAll("details"));
         Assert.Contains("one-page.md", said, StringComparison.Ordinal);
     }

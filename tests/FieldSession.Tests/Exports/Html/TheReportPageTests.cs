@@ -19,15 +19,27 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
     public void Nothing_runs_in_it_and_nothing_comes_from_outside(string demo)
     {
         IHtmlDocument page = _demos.Page(demo);
-        Assert.Empty(page.QuerySelectorAll("script, link, img, defs, iframe, object, embed, form, base, audio, video, image, foreignObject, use"));
-        Assert.All(page.All.SelectMany(element => element.Attributes), attribute =>
-        {
-            Assert.False(attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase), attribute.Name);
-            Assert.True(attribute.Name is not ("href" or "src" or "action" or "xlink:href") || attribute.Value.StartsWith('#'), attribute.Value);
-        });
+        Assert.Empty(
+            page.QuerySelectorAll("script, link, img, defs, iframe, object, embed, form, base, audio, video, image, foreignObject, use")
+        );
+        Assert.All(
+            page.All.SelectMany(element => element.Attributes),
+            attribute =>
+            {
+                Assert.False(attribute.Name.StartsWith("on", StringComparison.OrdinalIgnoreCase), attribute.Name);
+                Assert.True(
+                    attribute.Name is not ("href" or "src" or "action" or "xlink:href") || attribute.Value.StartsWith('#'),
+                    attribute.Value
+                );
+            }
+        );
         Assert.DoesNotContain("url(", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("@import", page.QuerySelector("style")!.TextContent, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains("default-src 'none'", page.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content"), StringComparison.Ordinal);
+        Assert.Contains(
+            "default-src 'none'",
+            page.QuerySelector("meta[http-equiv=Content-Security-Policy]")!.GetAttribute("content"),
+            StringComparison.Ordinal
+        );
     }
 
     [Theory]
@@ -52,7 +64,10 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
         Assert.Equal(1, levels[0]);
         Assert.Single(levels, level => level == 1);
         Assert.All(levels.Zip(levels.Skip(1)), pair => Assert.True(pair.Second <= pair.First + 1));
-        Assert.All(page.QuerySelectorAll("section"), section => Assert.Equal("h2", page.GetElementById(section.GetAttribute("aria-labelledby")!)!.LocalName));
+        Assert.All(
+            page.QuerySelectorAll("section"),
+            section => Assert.Equal("h2", page.GetElementById(section.GetAttribute("aria-labelledby")!)!.LocalName)
+        );
     }
 
     [Theory]
@@ -80,16 +95,22 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
     {
         IElement[] tables = [.. _demos.Page(demo).QuerySelectorAll("table")];
         Assert.True(tables.Length > 8);
-        Assert.All(tables, table =>
-        {
-            int columns = table.QuerySelectorAll("thead th[scope=col]").Length;
-            Assert.Equal(table.QuerySelectorAll("thead > tr > *").Length, columns);
-            Assert.All(table.QuerySelectorAll("tbody tr"), row =>
+        Assert.All(
+            tables,
+            table =>
             {
-                Assert.Equal("row", row.FirstElementChild!.GetAttribute("scope"));
-                Assert.Equal(columns, row.ChildElementCount);
-            });
-        });
+                int columns = table.QuerySelectorAll("thead th[scope=col]").Length;
+                Assert.Equal(table.QuerySelectorAll("thead > tr > *").Length, columns);
+                Assert.All(
+                    table.QuerySelectorAll("tbody tr"),
+                    row =>
+                    {
+                        Assert.Equal("row", row.FirstElementChild!.GetAttribute("scope"));
+                        Assert.Equal(columns, row.ChildElementCount);
+                    }
+                );
+            }
+        );
     }
 
     [Theory]
@@ -103,13 +124,16 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
         Assert.Equal(plots, page.QuerySelectorAll("figure .wide > svg").Length);
         Assert.Equal(plots, page.QuerySelectorAll("figure .narrow > svg").Length);
         Assert.Equal(2 * plots, drawn.Length);
-        Assert.All(drawn, svg =>
-        {
-            Assert.Equal("img", svg.GetAttribute("role"));
-            Assert.Equal(svg.GetAttribute("aria-label"), svg.QuerySelector("title")!.TextContent);
-            Assert.StartsWith("Plot: ", svg.QuerySelector("desc")!.TextContent, StringComparison.Ordinal);
-            Assert.NotEmpty(svg.QuerySelectorAll("text"));
-        });
+        Assert.All(
+            drawn,
+            svg =>
+            {
+                Assert.Equal("img", svg.GetAttribute("role"));
+                Assert.Equal(svg.GetAttribute("aria-label"), svg.QuerySelector("title")!.TextContent);
+                Assert.StartsWith("Plot: ", svg.QuerySelector("desc")!.TextContent, StringComparison.Ordinal);
+                Assert.NotEmpty(svg.QuerySelectorAll("text"));
+            }
+        );
     }
 
     [Theory]
@@ -140,13 +164,28 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
     [Fact]
     public void A_report_with_nothing_in_it_is_a_page_all_the_same()
     {
-        IHtmlDocument page = AReport.Read(ReportHtml.Of(new Report("", [new ReportSection(ReportPart.Notes, "Empty", [new Points([]), new ReportTable(["A"], []), new IntervalChart("", "dB", []) { Ends = ChartEnds.OfLevels }])]), ReportTemplate.Default));
+        IHtmlDocument page = AReport.Read(
+            ReportHtml.Of(
+                new Report(
+                    "",
+                    [
+                        new ReportSection(
+                            ReportPart.Notes,
+                            "Empty",
+                            [new Points([]), new ReportTable(["A"], []), new IntervalChart("", "dB", []) { Ends = ChartEnds.OfLevels }]
+                        ),
+                    ]
+                ),
+                ReportTemplate.Default
+            )
+        );
         Assert.Equal("Empty", page.QuerySelector("h2")!.TextContent);
         Assert.Empty(page.QuerySelectorAll("table, svg, main ul"));
     }
 
     private static IEnumerable<string> Words(IHtmlDocument page, string which) =>
-        page.QuerySelectorAll(which).Select(element => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
+        page.QuerySelectorAll(which)
+            .Select(element => string.Join(' ', element.TextContent.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)));
 }
 
 /// <summary>Reports of both demos, made once for all tests of a class.</summary>

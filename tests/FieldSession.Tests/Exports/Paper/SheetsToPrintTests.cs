@@ -8,7 +8,18 @@ namespace FieldSession.Tests.Exports.Paper;
 /// <summary>Sheets for the day that the battery dies, read by a parser that refuses whatever breaks the HTML standard.</summary>
 public sealed class SheetsToPrintTests
 {
-    private static readonly string[] Sheets = ["route card", "before the first run", "run 1", "run 2", "run 3", "ratings of Ro", "ratings of Tam", "prediction of Ro", "prediction of Tam"];
+    private static readonly string[] Sheets =
+    [
+        "route card",
+        "before the first run",
+        "run 1",
+        "run 2",
+        "run 3",
+        "ratings of Ro",
+        "ratings of Tam",
+        "prediction of Ro",
+        "prediction of Tam",
+    ];
 
     private static Plan Plan => ADay.ShortPlan with { Attributes = ["roar"], Order = [new Place(0), new Place(1), new Place(0)] };
 
@@ -19,13 +30,23 @@ public sealed class SheetsToPrintTests
         string[] heads = [.. page.QuerySelectorAll("h1").Select(head => head.TextContent)];
         Assert.Equal(Sheets.Length, heads.Length);
         Assert.All(Sheets.Zip(heads), pair => Assert.Contains(pair.First, pair.Second, StringComparison.Ordinal));
-        Assert.Equal(Plan.Route.Select(segment => segment.Name), page.QuerySelectorAll("section")[2].QuerySelectorAll("tbody td:nth-child(2)").Select(cell => cell.TextContent));
+        Assert.Equal(
+            Plan.Route.Select(segment => segment.Name),
+            page.QuerySelectorAll("section")[2].QuerySelectorAll("tbody td:nth-child(2)").Select(cell => cell.TextContent)
+        );
     }
 
     [Fact]
     public void A_long_route_goes_on_over_pages()
     {
-        IHtmlDocument page = AReport.Read(PaperSheets.Of(Plan with { Route = [.. Enumerable.Range(1, 50).Select(number => ADay.ASegment(number, $"S {number}", "smooth"))] }));
+        IHtmlDocument page = AReport.Read(
+            PaperSheets.Of(
+                Plan with
+                {
+                    Route = [.. Enumerable.Range(1, 50).Select(number => ADay.ASegment(number, $"S {number}", "smooth"))],
+                }
+            )
+        );
         Assert.Equal(3, page.QuerySelectorAll("h1").Count(head => head.TextContent.Contains("run 2, page", StringComparison.Ordinal)));
     }
 
@@ -44,7 +65,11 @@ public sealed class SheetsToPrintTests
         string demo = Path.Combine(Repository.Root, "demo", "quillmere");
         string said = prompt.Must(0, ["paper", demo, "--out", prompt.Here("sheets")]);
         Assert.EndsWith("paper.html", said.Trim(), StringComparison.Ordinal);
-        Assert.Contains("something is there already", prompt.Must(3, ["paper", demo, "--out", prompt.Here("sheets")]), StringComparison.Ordinal);
+        Assert.Contains(
+            "something is there already",
+            prompt.Must(3, ["paper", demo, "--out", prompt.Here("sheets")]),
+            StringComparison.Ordinal
+        );
         Assert.Equal(["paper.html"], Directory.GetFiles(prompt.Here("sheets")).Select(path => Path.GetFileName(path)));
     }
 
@@ -54,7 +79,11 @@ public sealed class SheetsToPrintTests
         using AtThePrompt prompt = new();
         Directory.CreateDirectory(prompt.Here("plan"));
         prompt.Write("plan/plan.toml", "specs = 1\n");
-        Assert.Contains("plan.toml", prompt.Must(2, ["paper", prompt.Here("plan"), "--out", prompt.Here("sheets")]), StringComparison.Ordinal);
+        Assert.Contains(
+            "plan.toml",
+            prompt.Must(2, ["paper", prompt.Here("plan"), "--out", prompt.Here("sheets")]),
+            StringComparison.Ordinal
+        );
         Assert.False(Directory.Exists(prompt.Here("sheets")));
     }
 }

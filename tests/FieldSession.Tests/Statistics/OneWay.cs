@@ -1,4 +1,6 @@
-namespace FieldSession.Statistics;
+using FieldSession.Statistics;
+
+namespace FieldSession.Tests.Statistics;
 
 /// <summary>
 /// One-way analysis of variance, and the variance components of equal groups: within s_w^2 (repeatability), between (MSb - MSw) / n

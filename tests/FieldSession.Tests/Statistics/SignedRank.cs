@@ -1,4 +1,6 @@
-namespace FieldSession.Statistics;
+using FieldSession.Statistics;
+
+namespace FieldSession.Tests.Statistics;
 
 /// <summary>
 /// Wilcoxon's signed-rank test (F. Wilcoxon, Biometrics Bulletin 1, 1945): zeros dropped, midranks of |d|, then the sign-flip test of the

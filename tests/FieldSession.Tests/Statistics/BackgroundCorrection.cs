@@ -1,4 +1,4 @@
-namespace FieldSession.Statistics;
+namespace FieldSession.Tests.Statistics;
 
 /// <summary>What can be said of a level once the background is taken off.</summary>
 public enum BackgroundState
@@ -17,8 +17,8 @@ public enum BackgroundState
 }
 
 /// <summary>
-/// The level of a source from the level with it and the background alone: 10 lg(10^(L1/10) - 10^(L2/10)); the limits of 6 and 15 dB are those
-/// of ISO 10140-4, the limit of 3 dB is common practice. Worked example: 93 dB with, 89 dB without: 90.8 dB.
+/// The level of a source from the level with it and the background alone: 10 lg(10^(L1/10) - 10^(L2/10)); the limits of 6 and 15 dB are
+/// those of ISO 10140-4, the limit of 3 dB is common practice. Worked example: 93 dB with, 89 dB without: 90.8 dB.
 /// </summary>
 public static class BackgroundCorrection
 {

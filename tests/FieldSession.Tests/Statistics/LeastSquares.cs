@@ -1,7 +1,7 @@
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
 
-namespace FieldSession.Statistics;
+namespace FieldSession.Tests.Statistics;
 
 /// <summary>
 /// Ordinary least squares by Householder QR (G. H. Golub, Numerische Mathematik 7, 1965), values centred on their mean first.
