@@ -9,6 +9,13 @@ namespace FieldSession.Tests.Documents;
 public sealed class TheProgramDescribesItselfTests
 {
     [Fact]
+    public void Every_file_of_an_export_is_told_in_the_document_on_files()
+    {
+        string told = File.ReadAllText(Path.Combine(Repository.Root, "docs/files.md"));
+        Assert.All(FieldSession.Store.Exports.Exports.All, file => Assert.Contains($"`{file.Name}`", told, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void The_manual_page_tells_every_command_with_every_option()
     {
         using AtThePrompt prompt = new();

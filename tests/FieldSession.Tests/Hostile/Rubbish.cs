@@ -6,12 +6,11 @@ namespace FieldSession.Tests.Hostile;
 /// <summary>Draws what nobody should type and no file should hold, and what almost fits. Same seed, same rubbish.</summary>
 internal sealed class Rubbish(Random chance)
 {
-    private static readonly ImmutableArray<string> Words =
+    // what begins no line: keys, values, and numbers that nobody means
+    private static readonly ImmutableArray<string> RestOfTheGrammar =
     [
-        "run",
         "417",
         "862",
-        "end",
         "m",
         "missed",
         "u",
@@ -25,39 +24,29 @@ internal sealed class Rubbish(Random chance)
         "+",
         "*",
         "/",
-        "seg",
-        "flag",
         "clean",
-        "note",
         ";",
         ":",
         ";1",
         ";9",
         ";tam:",
-        "calibration",
         "before",
         "after",
         "94",
         "94.0",
-        "weather",
         "air=6",
         "road=5",
         "wind=2",
         "gust=4",
         "surface=dry",
         "surface=wet",
-        "override",
         "wind",
         "commitment",
         "because",
-        "predict",
         "Ro",
         "Tam",
         "softer",
         "louder",
-        "confirm",
-        "correct",
-        "shift",
         "1.1",
         "1.2",
         "2.3",
@@ -73,9 +62,7 @@ internal sealed class Rubbish(Random chance)
         "585605",
         "#",
         "open",
-        "rate",
         "tally",
-        "leg",
         "1e308",
         "-0",
         "NaN",
@@ -91,6 +78,12 @@ internal sealed class Rubbish(Random chance)
         ".",
         "R",
         "1",
+    ];
+
+    private static readonly ImmutableArray<string> Words =
+    [
+        .. VerbTable.All.SelectMany(verb => verb.Example.Split(' ').Prepend(verb.Word)),
+        .. RestOfTheGrammar,
     ];
 
     private static readonly ImmutableArray<string> Odd =

@@ -12,6 +12,8 @@ public class EachStageTakesItsOwnActs
 {
     private const string Stages = "empty planned sealed run stop locked1 locked2 revealed";
 
+    private const string Nowhere = "";
+
     private static readonly SpecCode One = new("417");
     private static readonly SpecCode Other = new("862");
 
@@ -44,7 +46,31 @@ public class EachStageTakesItsOwnActs
             { "prediction", "locked1" },
             { "opened", "locked2" },
             { "marks", "revealed" },
+            { "archive", "planned sealed" },
+            { "check", "planned sealed run stop" },
+            { "extra", "run stop" },
+            { "rating", "stop" },
+            { "ratings-closed", "stop" },
+            { "trials", "sealed stop" },
+            { "leg", "sealed stop" },
+            { "mark", "planned sealed run stop" },
+            { "chain", "planned sealed run stop" },
+            { "gain", "planned sealed run stop" },
+            { "recording", "stop" },
+            { "log", "stop" },
+            { "ring-opened", "stop" },
+            // what they are about is nowhere in this day: a second laptop, a closed bracket, a set of trials, a leg
+            { "joined", Nowhere },
+            { "settled", Nowhere },
+            { "rerun", Nowhere },
+            { "slip", Nowhere },
+            { "choice", Nowhere },
+            { "leg-spoilt", Nowhere },
         };
+
+    [Fact]
+    public void Every_kind_is_in_the_table() =>
+        Assert.Equal(EntryKinds.All.Select(kind => kind.Name).Order(), Table.Select(row => row.Data.Item1).Order());
 
     [Theory]
     [MemberData(nameof(Table))]
@@ -90,6 +116,8 @@ public class EachStageTakesItsOwnActs
             "sealed" => new SpecsSealed(study.Fittings.Count == 0 ? [One, Other] : [new("531"), new("290")], new string('a', 64)),
             "opened" => new KeyOpened([new CodedSpec(One, "A"), new CodedSpec(Other, "B")], "A", null, null, [], []),
             "marks" => new MarksReadAgain([.. study.DrivenCodes.Select(code => new MarkRead(code, "A"))], ["Ro", "Ilse"], []),
+            "archive" or "joined" or "settled" or "leg" or "leg-spoilt" or "slip" or "choice" or "gain" or "recording" or "log" =>
+                OneOfEachKind.All.Single(entry => EntryKinds.Of(entry).Name == kind),
             _ => OneTyped(kind, study),
         };
 
@@ -125,6 +153,15 @@ public class EachStageTakesItsOwnActs
             "corrected" => "correct 1.1 60-62",
             "filled" => "fill 2.3 71.4",
             "shift" => "shift 2.1 +1",
+            "check" => "check mass 1480 1484",
+            "rerun" => "rerun bracket 1 lorry ahead",
+            "extra" => "extra c=74.2",
+            "rating" => "rate Tam roar 6.25",
+            "ratings-closed" => "ratings closed",
+            "trials" => "trials 862 417 n=10",
+            "mark" => "mark",
+            "chain" => "chain recorder at=headrest",
+            "ring-opened" => "ring open because the owner asks",
             _ => "predict Tam feature=862 sure=2",
         };
 

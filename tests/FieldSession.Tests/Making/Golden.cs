@@ -7,6 +7,7 @@ namespace FieldSession.Tests.Making;
 internal static class Golden
 {
     public const string Variable = "FIELDSESSION_APPROVE";
+    private const int LinesShown = 5;
 
     /// <summary>Holds a text against an approved file, named from the top of the repository.</summary>
     public static void Approve(string file, string actual)
@@ -22,8 +23,18 @@ internal static class Golden
         string approved = File.Exists(path) ? File.ReadAllText(path) : "";
         Assert.True(
             approved == actual,
-            $"{file} is not what the program says now. To accept it, run 'FIELDSESSION_APPROVE=1 dotnet test' and look at the "
-                + $"change.\n--- now:\n{actual}\n--- approved:\n{approved}"
+            $"{file} is not what the program says now. To accept it, run '{Variable}=1 dotnet test' and look at the change.\n"
+                + FirstDifference(approved.Split('\n'), actual.Split('\n'))
         );
     }
+
+    /// <summary>The first lines that differ, with their number and the line before them.</summary>
+    internal static string FirstDifference(string[] approved, string[] actual)
+    {
+        int same = approved.Zip(actual).TakeWhile(pair => pair.First == pair.Second).Count();
+        string before = same == 0 ? "" : $"line {same}, alike: {actual[same - 1]}\n";
+        return $"{before}line {same + 1}, now:\n{Some(actual, same)}\nline {same + 1}, approved:\n{Some(approved, same)}";
+    }
+
+    private static string Some(string[] lines, int from) => string.Join('\n', lines.Skip(from).Take(LinesShown));
 }
