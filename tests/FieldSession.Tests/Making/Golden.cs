@@ -28,6 +28,18 @@ internal static class Golden
         );
     }
 
+    /// <summary>Holds a part of a document against what the program says: what is between the two remarks that name it.</summary>
+    public static void ApprovePart(string file, string part, string actual)
+    {
+        string path = Path.Combine(Repository.Root, file);
+        (string begin, string end) = ($"<!-- {part}: made by the tests -->\n", $"<!-- end of {part} -->");
+        string whole = File.ReadAllText(path);
+        int from = whole.IndexOf(begin, StringComparison.Ordinal) + begin.Length;
+        int to = whole.IndexOf(end, StringComparison.Ordinal);
+        Assert.True(from >= begin.Length && to >= from, $"{file} has no part '{part}'");
+        Approve(file, $"{whole[..from]}{actual}{whole[to..]}");
+    }
+
     /// <summary>The first lines that differ, with their number and the line before them.</summary>
     internal static string FirstDifference(string[] approved, string[] actual)
     {
