@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text.Json;
 using System.Text.Json.Serialization;
 using FieldSession.Checking;
 using FieldSession.Driving;
@@ -12,7 +10,6 @@ using FieldSession.Predicting;
 using FieldSession.Rating;
 using FieldSession.Revealing;
 using FieldSession.Sealing;
-using FieldSession.State;
 
 namespace FieldSession;
 

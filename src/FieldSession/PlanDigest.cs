@@ -1,17 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json;
-using System.Text.Json.Serialization;
-using FieldSession.Checking;
-using FieldSession.Driving;
-using FieldSession.EnergyDriving;
-using FieldSession.Flagging;
-using FieldSession.Listening;
-using FieldSession.Merging;
 using FieldSession.Planning;
-using FieldSession.Predicting;
-using FieldSession.Rating;
-using FieldSession.Revealing;
-using FieldSession.Sealing;
 using FieldSession.State;
 
 namespace FieldSession;

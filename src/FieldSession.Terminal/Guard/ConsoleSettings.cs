@@ -4,7 +4,8 @@ namespace FieldSession.Terminal;
 
 /// <summary>
 /// How a console of Windows was before the screens: its modes and code pages, to be put back. Terminal.Gui 2.5.0 leaves the code page of
-/// the output at UTF-8, and every later program of that window would write into it.
+/// the output at UTF-8, and every later program of that window would write into it. A console that knows no codes has no second screen
+/// either: its last picture is wiped.
 /// </summary>
 internal sealed partial class ConsoleSettings : IDisposable
 {
@@ -20,15 +21,20 @@ internal sealed partial class ConsoleSettings : IDisposable
     private readonly uint _outputMode;
     private readonly uint _inputCodePage = GetConsoleCP();
     private readonly uint _outputCodePage = GetConsoleOutputCP();
+    private readonly ushort _colours;
+    private readonly bool _wipes;
 
-    private ConsoleSettings()
+    private ConsoleSettings(bool wipes)
     {
+        _wipes = wipes;
         _ = GetConsoleMode(GetStdHandle(StandardInput), out _inputMode);
         _ = GetConsoleMode(GetStdHandle(StandardOutput), out _outputMode);
+        _ = GetConsoleScreenBufferInfo(GetStdHandle(StandardOutput), out ScreenBuffer now);
+        _colours = now.Attributes;
     }
 
     /// <summary>The console's settings as they are now; null: this is no Windows.</summary>
-    public static ConsoleSettings? Kept() => OperatingSystem.IsWindows() ? new ConsoleSettings() : null;
+    public static ConsoleSettings? Kept() => OperatingSystem.IsWindows() ? new ConsoleSettings(wipes: !KnowsCodes()) : null;
 
     /// <summary>
     /// Whether the console of Windows knows the codes by which screens are drawn, as those since Windows 10 do unless they are set to the
@@ -58,7 +64,7 @@ internal sealed partial class ConsoleSettings : IDisposable
     {
         if (!Console.IsOutputRedirected && KnowsCodes())
         {
-            using ConsoleSettings before = new();
+            using ConsoleSettings before = new(wipes: false);
             _ = SetConsoleMode(GetStdHandle(StandardOutput), before._outputMode | TakesCodes);
             using Stream output = Console.OpenStandardOutput();
             output.Write(codes);
@@ -68,6 +74,11 @@ internal sealed partial class ConsoleSettings : IDisposable
     /// <summary>Puts them back.</summary>
     public void Dispose()
     {
+        if (_wipes)
+        {
+            Wipe(GetStdHandle(StandardOutput));
+        }
+
         _ = SetConsoleMode(GetStdHandle(StandardInput), _inputMode);
         _ = SetConsoleMode(GetStdHandle(StandardOutput), _outputMode);
         _ = SetConsoleCP(_inputCodePage);
@@ -96,6 +107,21 @@ internal sealed partial class ConsoleSettings : IDisposable
         return stays;
     }
 
+    // what is shown, and not what was scrolled out above it
+    private void Wipe(nint output)
+    {
+        if (GetConsoleScreenBufferInfo(output, out ScreenBuffer now) != 0)
+        {
+            int columns = now.Size & 0xFFFF;
+            int first = now.Top << 16;
+            uint cells = (uint)(columns * (now.Bottom - now.Top + 1));
+            _ = FillConsoleOutputCharacter(output, ' ', cells, first, out _);
+            _ = FillConsoleOutputAttribute(output, _colours, cells, first, out _);
+            _ = SetConsoleTextAttribute(output, _colours);
+            _ = SetConsoleCursorPosition(output, first);
+        }
+    }
+
     // CONSOLE_SCREEN_BUFFER_INFO, Microsoft Learn: pairs of 16 bits, the first of a pair in the lower half
     private readonly record struct ScreenBuffer(
         int Size,
@@ -114,6 +140,15 @@ internal sealed partial class ConsoleSettings : IDisposable
 
     [LibraryImport("kernel32")]
     private static partial int SetConsoleCursorPosition(nint console, int place);
+
+    [LibraryImport("kernel32", EntryPoint = "FillConsoleOutputCharacterW")]
+    private static partial int FillConsoleOutputCharacter(nint console, ushort letter, uint cells, int first, out uint filled);
+
+    [LibraryImport("kernel32")]
+    private static partial int FillConsoleOutputAttribute(nint console, ushort attributes, uint cells, int first, out uint filled);
+
+    [LibraryImport("kernel32")]
+    private static partial int SetConsoleTextAttribute(nint console, ushort attributes);
 
     [LibraryImport("kernel32", EntryPoint = "WriteConsoleW", StringMarshalling = StringMarshalling.Utf16)]
     private static partial int WriteConsole(nint console, string letters, int count, out int written, nint reserved);

@@ -1,55 +1,60 @@
-using System.Text;
+using System.Globalization;
+using System.Text.RegularExpressions;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.House;
 
-/// <summary>What docs/architecture.md says of rooms and figures is counted here, from the source as it is.</summary>
+/// <summary>What docs/architecture.md says of rooms and figures is held against the source as it is.</summary>
 [Collection(HouseRules.Name)]
-public sealed class TheHouseInFiguresTests(TheHouse house)
+public sealed partial class TheHouseInFiguresTests(TheHouse house)
 {
     private const string Document = "docs/architecture.md";
+
+    // a figure may be a tenth off, so that not every change has to count the house again
+    private const double Slack = 0.1;
 
     [Fact]
     public void The_rooms_are_drawn_from_the_source()
     {
-        StringBuilder rooms = new("| room | files | lines | leans on |\n|---|---|---|---|\n");
-        foreach (IGrouping<string, SourceFile> room in house.Program.Where(IsInARoom).GroupBy(source => source.Namespace).OrderBy(r => r.Key))
-        {
-            rooms.Append(InvariantRow($"{Short(room.Key)} | {room.Count()} | {room.Sum(file => file.Lines)} | {LeansOn(room.Key)}"));
-        }
-
-        Golden.ApprovePart(Document, "rooms", rooms.ToString());
+        IEnumerable<string> rooms = house
+            .Program.Where(source => source.Namespace.Length > 0)
+            .Select(source => source.Namespace)
+            .Distinct()
+            .Order(StringComparer.Ordinal)
+            .Select(room => $"| {Short(room)} | {LeansOn(room)} |\n");
+        Golden.ApprovePart(Document, "rooms", $"| room | leans on |\n|---|---|\n{string.Concat(rooms)}");
     }
 
     [Fact]
-    public void The_house_is_counted()
+    public void The_figures_of_the_house_are_those_of_the_document()
     {
         int[] lines = [.. house.Program.Select(source => source.Lines).Order()];
-        int[] circles = [.. Circles.In(house.FilesUsed).Select(circle => circle.Length)];
-        Golden.ApprovePart(
-            Document,
-            "figures",
-            "| | before, 2026-11-27 | now |\n|---|---|---|\n"
-                + InvariantRow($"files of the program | 998 | {lines.Length}")
-                + InvariantRow($"lines of the file in the middle, and of the longest | 50, 298 | {lines[lines.Length / 2]}, {lines[^1]}")
-                + InvariantRow($"files in the fullest folder | 87 | {house.Program.GroupBy(source => source.Folder).Max(folder => folder.Count())}")
-                + InvariantRow($"files in the longest circle | 50 | {circles.Max()}")
-                + InvariantRow($"files that one other file alone uses | 328 | {UsedByOneAlone}")
-                + InvariantRow($"names that two types have | 8 | {0}")
-                + InvariantRow($"lines wider than 140 columns, tests among them | 2,863 | {Wide}")
+        Dictionary<string, int> counted = new()
+        {
+            ["files of the program"] = lines.Length,
+            ["lines of the file in the middle"] = lines[lines.Length / 2],
+            ["lines of the longest file"] = lines[^1],
+            ["files in the fullest folder"] = house.Program.GroupBy(source => source.Folder).Max(folder => folder.Count()),
+            ["files in the longest circle"] = Circles.In(house.FilesUsed).Max(circle => circle.Length),
+            ["files that one other file alone uses"] = house
+                .FilesUsed.SelectMany(file => file.Value)
+                .CountBy(used => used)
+                .Count(used => used.Value == 1),
+            ["lines wider than 140 columns"] = house.Sources.Sum(source => source.Text.Split('\n').Count(line => line.Length > 140)),
+        };
+        Dictionary<string, int> told = Row()
+            .Matches(File.ReadAllText(Path.Combine(Repository.Root, Document)))
+            .ToDictionary(row => row.Groups[1].Value, row => int.Parse(row.Groups[2].Value, CultureInfo.InvariantCulture));
+        TheHouse.NoneOf(
+            from figure in counted
+            let document = told.GetValueOrDefault(figure.Key, -1)
+            where Math.Abs(document - figure.Value) > Slack * figure.Value
+            select $"{figure.Key}: {figure.Value}, the document has {document}",
+            $"{Document} has the figures of the house"
         );
     }
 
-    private static bool IsInARoom(SourceFile source) => source.Namespace.Length > 0;
-
     private static string Short(string room) => room == "FieldSession" ? "the hall" : room["FieldSession.".Length..];
-
-    private static string InvariantRow(FormattableString row) => $"| {FormattableString.Invariant(row)} |\n";
-
-    private int UsedByOneAlone =>
-        house.FilesUsed.SelectMany(file => file.Value).CountBy(used => used).Count(used => used.Value == 1);
-
-    private int Wide => house.Sources.Sum(source => source.Text.Split('\n').Count(line => line.Length > 140));
 
     private string LeansOn(string room) =>
         string.Join(
@@ -60,4 +65,8 @@ public sealed class TheHouseInFiguresTests(TheHouse house)
                 .Distinct()
                 .Order(StringComparer.Ordinal)
         );
+
+    // "| what | before | now |"
+    [GeneratedRegex(@"^\| ([a-z][^|]*?) \| [\d,]+ \| (\d+) \|$", RegexOptions.Multiline)]
+    private static partial Regex Row();
 }

@@ -8,7 +8,8 @@ namespace FieldSession.Tests.Windows;
 /// <summary>
 /// The screens in a console of Windows with an old code page. Wine's console knows no control codes, so this is how a console is drawn that
 /// is set to the old ways.
-/// What wine draws after the window has changed its size can't be judged: it does not tell its own terminal.
+/// After the window has changed its size, what is shown is read from the console: wine doesn't tell its own terminal of the new size, and
+/// what that shows is garbled.
 /// </summary>
 [Collection(FaultTests.Collection)]
 public sealed class ScreensOfWindowsTests
@@ -24,7 +25,10 @@ public sealed class ScreensOfWindowsTests
             DriveOn(console);
             Assert.Contains("█", console.Screen, StringComparison.Ordinal);
             Assert.DoesNotContain("?─", console.Screen, StringComparison.Ordinal);
-            console.Press("C-q").Until(() => console.Screen.Split("850").Length == 3);
+            // the last picture is wiped, and the first answer of 'chcp' with it
+            console.Press("C-q").Until("850").Until("Press any key");
+            Assert.DoesNotContain("NEXT", console.Screen, StringComparison.Ordinal);
+            Assert.DoesNotContain("█", console.Screen, StringComparison.Ordinal);
         }
 
         Study study = day.Now();
@@ -32,22 +36,30 @@ public sealed class ScreensOfWindowsTests
         Assert.Equal("naß", Assert.Single(study.Notes).Words);
     }
 
-    [WineFact]
-    public void A_window_that_changes_its_size_costs_no_key()
+    [WineTheory]
+    [InlineData(90, 30)]
+    [InlineData(70, 20)]
+    public void A_window_that_changes_its_size_is_drawn_whole_and_costs_no_key(int columns, int rows)
     {
         string resized = Wine.OnDriveZ(Wine.Built("resized.c", "resized.exe", "x86_64-w64-mingw32-gcc"));
         using AtThePrompt day = AWholeDay.Sealed().Enter(AWholeDay.Ready);
-        using (
-            Tmux console = InAConsole(
-                day,
-                $"start /b {resized} 12000 90 24 & {Program} drive {Wine.OnDriveZ(day.Study)} & echo left & pause"
-            )
-        )
-        {
-            DriveOn(console);
-            Thread.Sleep(TimeSpan.FromSeconds(12));
-            console.Type("6062").Press("Enter").Until(() => day.Now().RunOn!.Readings.Count() == 2).Press("C-q").Until("left");
-        }
+        string shown = day.Here("shown.txt");
+        using Tmux console = InAConsole(
+            day,
+            $"start /b {resized} 12000 {columns} {rows} {Wine.OnDriveZ(shown)} & {Program} drive "
+                + $"{Wine.OnDriveZ(day.Study)} & "
+                + "echo left & pause"
+        );
+        DriveOn(console);
+        console.Until(() => File.Exists(shown));
+        string[] lines = File.ReadAllLines(shown);
+        Assert.Equal(rows, lines.Length);
+        Assert.All(lines, line => Assert.Equal(columns, line.Length));
+        Assert.StartsWith(" NEXT 2 of 3 ", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith(" Enter store ", lines[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain(lines, line => line.Contains('\u001b'));
+
+        console.Type("6062").Press("Enter").Until(() => day.Now().RunOn!.Readings.Count() == 2).Press("C-q").Until("left");
     }
 
     private static void DriveOn(Tmux console)
