@@ -34,14 +34,14 @@ internal sealed class Circles
         _open.Push(file);
         foreach (string next in _used.GetValueOrDefault(file, []))
         {
-            if (!_place.ContainsKey(next))
+            if (!_place.TryGetValue(next, out int place))
             {
                 Visit(next);
                 _lowest[file] = Math.Min(_lowest[file], _lowest[next]);
             }
             else if (_open.Contains(next))
             {
-                _lowest[file] = Math.Min(_lowest[file], _place[next]);
+                _lowest[file] = Math.Min(_lowest[file], place);
             }
         }
 

@@ -14,12 +14,12 @@ internal static class MemberLength
         member
             .DescendantTokens(node => node is not AttributeListSyntax)
             .Where(token => token.Text.Any(letter => !"()[]{};,".Contains(letter, StringComparison.Ordinal)))
-            .Select(token => LineOf(source, RowOf(token, member) ?? (SyntaxNodeOrToken)token))
+            .Select(token => LineOf(source, RowOf(token, member) is { } row ? row : (SyntaxNodeOrToken)token))
             .Distinct()
             .Count();
 
     // the smallest thing made around it, with nothing else made inside
-    private static SyntaxNode? RowOf(SyntaxToken token, SyntaxNode member) =>
+    private static BaseObjectCreationExpressionSyntax? RowOf(SyntaxToken token, SyntaxNode member) =>
         token
             .Parent?.AncestorsAndSelf()
             .TakeWhile(node => node != member)

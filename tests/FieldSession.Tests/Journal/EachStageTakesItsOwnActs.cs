@@ -58,8 +58,8 @@ public class EachStageTakesItsOwnActs
             { "gain", "planned sealed run stop" },
             { "recording", "stop" },
             { "log", "stop" },
-            { "ring-opened", "stop" },
-            // what they are about is nowhere in this day: a second laptop, a closed bracket, a set of trials, a leg
+            // what they are about is nowhere in this day: a second laptop, a closed bracket, a set of trials, a leg, a recording
+            { "ring-opened", Nowhere },
             { "joined", Nowhere },
             { "settled", Nowhere },
             { "rerun", Nowhere },

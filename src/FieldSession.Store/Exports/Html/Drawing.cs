@@ -102,15 +102,61 @@ internal static class Drawing
 /// it will be read in, and words without room are cut off. Own estimate: small letters 0.56 of the size, capitals 0.74, letters of other
 /// scripts 1.
 /// </summary>
-internal sealed class WordWidths() : PdfRenderContext(1, 1, OxyColors.White)
+internal sealed class WordWidths : RenderContextBase
 {
     private const double LineHeight = 1.2;
+
+    /// <inheritdoc/>
+    public override int ClipCount => 0;
+
+    /// <inheritdoc/>
+    public override void PushClip(OxyRect clippingRectangle) => throw OnlyMeasures();
+
+    /// <inheritdoc/>
+    public override void PopClip() => throw OnlyMeasures();
+
+    /// <inheritdoc/>
+    public override void DrawLine(
+        IList<ScreenPoint> points,
+        OxyColor stroke,
+        double thickness,
+        EdgeRenderingMode edgeRenderingMode,
+        double[] dashArray,
+        LineJoin lineJoin
+    ) => throw OnlyMeasures();
+
+    /// <inheritdoc/>
+    public override void DrawPolygon(
+        IList<ScreenPoint> points,
+        OxyColor fill,
+        OxyColor stroke,
+        double thickness,
+        EdgeRenderingMode edgeRenderingMode,
+        double[] dashArray,
+        LineJoin lineJoin
+    ) => throw OnlyMeasures();
+
+    /// <inheritdoc/>
+    public override void DrawText(
+        ScreenPoint p,
+        string text,
+        OxyColor fill,
+        string fontFamily,
+        double fontSize,
+        double fontWeight,
+        double rotate,
+        HorizontalAlignment halign,
+        VerticalAlignment valign,
+        OxySize? maxSize
+    ) => throw OnlyMeasures();
 
     /// <inheritdoc/>
     public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) =>
         string.IsNullOrEmpty(text)
             ? OxySize.Empty
             : new OxySize(text.Split('\n').Max(line => line.Sum(WidthOf)) * fontSize, text.Split('\n').Length * LineHeight * fontSize);
+
+    private static NotSupportedException OnlyMeasures() => new("words are measured here, and nothing is drawn");
 
     private static double WidthOf(char letter) =>
         letter switch
