@@ -1,34 +1,50 @@
-/* Does what virus scanners do on Windows: opens each new file of a folder, and of the folders in it, without sharing, and holds it for a second.
-   Usage: scanner.exe FOLDER MILLISECONDS; it says 'holding NAME' for each file that it got, and ends when its input does. */
+/* Does what virus scanners do on Windows: opens each file of a folder that is new or was written to, and of the folders in it, without sharing, and holds it
+   for a second. One that is open elsewhere is tried until it is closed. Usage: scanner.exe FOLDER MILLISECONDS; it says 'holding NAME' for each file that it
+   got, and ends when its input does. */
 #include <windows.h>
 #include <stdio.h>
 #include <wchar.h>
 
 #define MOST 4096
 
-static wchar_t *seen[MOST];
+static struct seen {
+    wchar_t *path;
+    FILETIME written;
+    volatile LONG busy;
+} seen[MOST];
 static int seen_count;
 static DWORD held_ms;
 
-static int is_new(const wchar_t *path)
+/* the file, where it has to be held: it is new, or was written to since */
+static struct seen *to_hold(const wchar_t *path, FILETIME written)
 {
     for (int i = 0; i < seen_count; i++)
-        if (wcscmp(seen[i], path) == 0)
-            return 0;
-    if (seen_count < MOST)
-        seen[seen_count++] = _wcsdup(path);
-    return 1;
+        if (wcscmp(seen[i].path, path) == 0) {
+            if (seen[i].busy || CompareFileTime(&seen[i].written, &written) == 0)
+                return NULL;
+            seen[i].written = written;
+            return &seen[i];
+        }
+    if (seen_count == MOST)
+        return NULL;
+    seen[seen_count].path = _wcsdup(path);
+    seen[seen_count].written = written;
+    return &seen[seen_count++];
 }
 
-static DWORD WINAPI hold(void *path)
+static DWORD WINAPI hold(void *which)
 {
-    HANDLE file = CreateFileW(path, GENERIC_READ, 0, NULL, OPEN_EXISTING, 0, NULL);
-    if (file == INVALID_HANDLE_VALUE)
-        return 0;
-    fwprintf(stdout, L"holding %ls\n", (wchar_t *)path);
-    fflush(stdout);
-    Sleep(held_ms);
-    CloseHandle(file);
+    struct seen *file = which;
+    HANDLE held;
+    while ((held = CreateFileW(file->path, GENERIC_READ, 0, NULL, OPEN_EXISTING, 0, NULL)) == INVALID_HANDLE_VALUE && GetLastError() == ERROR_SHARING_VIOLATION)
+        Sleep(1);
+    if (held != INVALID_HANDLE_VALUE) {
+        fwprintf(stdout, L"holding %ls\n", file->path);
+        fflush(stdout);
+        Sleep(held_ms);
+        CloseHandle(held);
+    }
+    file->busy = 0;
     return 0;
 }
 
@@ -46,8 +62,13 @@ static void look(const wchar_t *folder, int before)
         swprintf(path, MAX_PATH, L"%ls\\%ls", folder, found.cFileName);
         if (found.dwFileAttributes & FILE_ATTRIBUTE_DIRECTORY)
             look(path, before);
-        else if (is_new(path) && !before)
-            CloseHandle(CreateThread(NULL, 0, hold, _wcsdup(path), 0, NULL));
+        else {
+            struct seen *file = to_hold(path, found.ftLastWriteTime);
+            if (file && !before) {
+                file->busy = 1;
+                CloseHandle(CreateThread(NULL, 0, hold, file, 0, NULL));
+            }
+        }
     } while (FindNextFileW(search, &found));
     FindClose(search);
 }

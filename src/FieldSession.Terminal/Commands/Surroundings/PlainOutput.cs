@@ -30,6 +30,9 @@ internal sealed class PlainOutput(TextWriter inner, Func<Exception, IOException>
     public override void WriteLine(string? value) => Write(value + inner.NewLine);
 
     /// <inheritdoc/>
+    public override void WriteLine() => Write(inner.NewLine);
+
+    /// <inheritdoc/>
     public override void Flush() => Try(inner.Flush);
 
     private void Try(Action step)
