@@ -32,7 +32,7 @@ public sealed class ArchiveTests : IDisposable
     }
 
     [Fact]
-    public void The_index_can_be_thrown_away_and_is_made_anew_with_the_same_answer()
+    public void The_index_can_be_thrown_away_and_is_made_again_with_the_same_answer()
     {
         _archive.Finished("AR-1", 0.6).Finished("AR-2", 1.0);
         string index = Path.Combine(_archive.Folder, "archive-index.json");

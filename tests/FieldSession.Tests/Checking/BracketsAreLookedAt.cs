@@ -130,7 +130,7 @@ public class BracketsAreLookedAt
     }
 
     [Fact]
-    public void Another_day_is_asked_for_until_every_code_stands_in_four_brackets_and_its_order_is_told()
+    public void Another_day_is_asked_for_until_every_code_is_in_four_brackets_and_its_order_is_told()
     {
         ADay day = Driven("60-60", "65-65");
         Assert.Equal("for another day type 'amend order=R 1 R R 1 R because WHY', then 'calibration before'", NextDay.Line(day.Study));

@@ -75,7 +75,7 @@ public class EveryLimitIsHeldAsThePlanSays
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void A_changed_limit_stands_in_the_report_with_its_reason_or_that_there_is_none(string limit)
+    public void A_changed_limit_is_in_the_report_with_its_reason_or_that_there_is_none(string limit)
     {
         HeldLimit held = AllLimits.InOrder.Single(one => one.Limit.Name == limit);
         double value = held.Limit.Default + 0.25;

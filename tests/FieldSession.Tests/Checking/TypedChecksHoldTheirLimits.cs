@@ -87,7 +87,7 @@ public class TypedChecksHoldTheirLimits
     }
 
     [Fact]
-    public void A_meter_changed_within_a_session_stands_against_the_next_run_until_a_new_session()
+    public void A_meter_changed_within_a_session_speaks_against_the_next_run_until_a_new_session()
     {
         ADay day = new ADay().Ready().Typed("check meter A F", "run 417", "end", "check meter A S");
         Objection against = day.Refusal("run 862");

@@ -5,7 +5,7 @@ namespace FieldSession.Tests.Commands;
 public class HiddenLineTests
 {
     [Fact]
-    public void A_passphrase_is_read_mended_and_never_shown()
+    public void A_passphrase_is_read_repaired_and_never_shown()
     {
         StringWriter shown = new();
         Assert.Equal("four words ü", Typed("four wordx\bs ü\r", shown));

@@ -48,7 +48,7 @@ public sealed class LevelsCommandTests : IDisposable
 
     /// <summary>Source: case R06-band-levels, scipy.</summary>
     [Fact]
-    public void Bands_and_ring_stand_in_the_answer_by_their_exact_middles()
+    public void Bands_and_ring_are_in_the_answer_by_their_exact_middles()
     {
         RecordingCase reference = RecordingCase.Open("R06-band-levels");
         using JsonDocument json = Json("levels", reference.PathOf("one.flac"), "--gain", "110", "--json");

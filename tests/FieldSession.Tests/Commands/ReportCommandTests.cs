@@ -20,7 +20,7 @@ public sealed class ReportCommandTests : IDisposable
     }
 
     [Fact]
-    public void Before_the_reveal_no_spec_stands_in_the_page()
+    public void Before_the_reveal_no_spec_is_in_the_page()
     {
         _prompt.Must(0, ["report", _prompt.Study, "--out", Out]);
         Assert.DoesNotContain("ALPHA", Page, StringComparison.Ordinal);

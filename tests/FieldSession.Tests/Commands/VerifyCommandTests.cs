@@ -38,7 +38,7 @@ public sealed class VerifyCommandTests : IDisposable
     }
 
     [Fact]
-    public void A_journal_written_anew_as_a_whole_holds_by_itself_and_fails_by_the_noted_hash()
+    public void A_journal_written_again_as_a_whole_holds_by_itself_and_fails_by_the_noted_hash()
     {
         string head = Lines()[^1].Hash;
         Forge(lines => lines.Where((_, i) => i != lines.Count - 2));

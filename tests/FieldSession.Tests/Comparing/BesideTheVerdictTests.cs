@@ -23,7 +23,7 @@ public class BesideTheVerdictTests
     }
 
     [Fact]
-    public void A_difference_that_stands_with_all_readings_has_no_such_remark()
+    public void A_difference_that_is_with_all_readings_has_no_such_remark()
     {
         MeasuredDay day = InventedReadings.Day(
             "A B B A A B",

@@ -86,7 +86,7 @@ public class ComparisonAgainstReferenceTests
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
-    public void A_day_whose_runs_agree_too_well_stands_on_the_floor(bool throughCsv)
+    public void A_day_whose_runs_agree_too_well_is_on_the_floor(bool throughCsv)
     {
         ReferenceCase reference = ReferenceCase.Open("05-abba-floor");
         ClassComparisons classes = BlindComparison.Of(CaseDay.Of(reference, throughCsv), Terms).Comparisons.Single().Classes;

@@ -209,7 +209,7 @@ public sealed class EarFindingsTests
     }
 
     [Fact]
-    public void A_reference_that_nobody_rated_is_said_to_stand_at_a_fixed_score()
+    public void A_reference_that_nobody_rated_is_said_to_are_at_a_fixed_score()
     {
         RatedScore[] scores = [.. Enumerable.Range(1, 6).Select(i => new RatedScore($"P{i}", "rear", "day", 2, "862", "roar", 6))];
         RatingFinding fixedScore = RatingFinding.Of("roar", "862", "417", scores, "417", 7)!;

@@ -87,7 +87,7 @@ public sealed class DamageTests
     }
 
     [Fact]
-    public void A_damaged_text_is_kept_beside_the_mended_one()
+    public void A_damaged_text_is_kept_beside_the_repaired_one()
     {
         MemoryDisk disk = Killed.Copy();
         byte[] text = disk[CrashDay.Paths.Journal];

@@ -23,7 +23,7 @@ internal sealed class EndlessDay(Folder folder)
         }
     }
 
-    /// <summary>The next acts, from where the journal stands.</summary>
+    /// <summary>The next acts, from where the journal is.</summary>
     public List<string> Acts(int count)
     {
         Study study = Logbook.Fold(Lines());

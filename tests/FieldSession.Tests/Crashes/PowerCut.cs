@@ -1,7 +1,7 @@
 namespace FieldSession.Tests.Crashes;
 
 /// <summary>
-/// A state in which a power cut may leave a disk: of what was not synchronised, each block of 4 KiB of each file stands
+/// A state in which a power cut may leave a disk: of what was not synchronised, each block of 4 KiB of each file is
 /// in any of the versions it went through since, and beyond the old end it may be zeros. Cutting a file is one step: it
 /// happened or not (ext4, APFS and NTFS keep a journal of lengths; from memory).
 /// </summary>

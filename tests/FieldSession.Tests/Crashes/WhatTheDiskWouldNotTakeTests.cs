@@ -30,7 +30,7 @@ public sealed class WhatTheDiskWouldNotTakeTests : IDisposable
     }
 
     [Fact]
-    public void They_stand_in_the_second_place_as_lines_that_enter_takes()
+    public void They_are_in_the_second_place_as_lines_that_enter_takes()
     {
         _journal.DiskIsFull = true;
         _book.Write("5860");

@@ -23,7 +23,7 @@ public sealed class TheFirstDayTests
     }
 
     [Fact]
-    public void No_name_of_a_spec_stands_in_the_tutorial_before_the_marks_are_read()
+    public void No_name_of_a_spec_is_in_the_tutorial_before_the_marks_are_read()
     {
         Page page = new(Tutorial);
         Fence[] before =

@@ -71,7 +71,7 @@ public sealed class TheProgramDescribesItselfTests
     [InlineData("rev", new[] { "reveal", "review" })]
     [InlineData("seal x.study --s", new[] { "--specs" })]
     [InlineData("completion ", new[] { "bash", "fish", "powershell", "zsh" })]
-    public void The_program_says_what_may_stand_next(string line, string[] words)
+    public void The_program_says_what_may_are_next(string line, string[] words)
     {
         using AtThePrompt prompt = new();
         string said = prompt.Must(0, [$"[suggest:{line.Length}]", line]);

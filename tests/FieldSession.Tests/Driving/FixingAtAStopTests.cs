@@ -8,7 +8,7 @@ namespace FieldSession.Tests.Driving;
 public sealed class FixingAtAStopTests
 {
     [Fact]
-    public void A_slip_by_one_segment_is_mended_as_one_act_and_undone_as_one()
+    public void A_slip_by_one_segment_is_repaired_as_one_act_and_undone_as_one()
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "714", "end");
         Echo echo = day.Answer("shift 1.2 +1");
@@ -32,14 +32,14 @@ public sealed class FixingAtAStopTests
     [InlineData("correct 1.1 58-60 t", "a reading alone")]
     [InlineData("correct 1.1 hello", "a reading alone")]
     [InlineData("d", "no note yet")]
-    public void What_cannot_be_mended_is_refused_and_changes_nothing(string typed, string why)
+    public void What_cannot_be_repaired_is_refused_and_changes_nothing(string typed, string why)
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "end");
         Assert.Contains(why, day.Refusal(typed).Why, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void Nothing_is_mended_while_a_run_is_on()
+    public void Nothing_is_repaired_while_a_run_is_on()
     {
         ADay day = new ADay().Ready().Typed("run 417", "601");
         Assert.Contains("run 1 is on", day.Refusal("confirm 1.1").Why, StringComparison.Ordinal);

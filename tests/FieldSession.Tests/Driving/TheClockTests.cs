@@ -47,7 +47,7 @@ public sealed class TheClockTests
     }
 
     [Fact]
-    public void Times_stand_in_the_journal_as_UTC_whatever_the_zone()
+    public void Times_are_in_the_journal_as_UTC_whatever_the_zone()
     {
         ADay day = new ADay();
 

@@ -18,7 +18,7 @@ public sealed class TypedInFromPaperTests
     private static DateTimeOffset At(int hour, int minute) => new(2026, 2, 3, hour, minute, 0, TimeSpan.Zero);
 
     [Fact]
-    public void Lines_stand_at_the_time_of_the_paper_and_are_marked()
+    public void Lines_are_at_the_time_of_the_paper_and_are_marked()
     {
         ADay day = AtNoon().Typed("at=9:10 run 417", "at=9:11 5860", "at=9:12 6365", "at=9:13 714");
         Assert.Equal([At(9, 11), At(9, 12), At(9, 13)], day.Study.Runs[0].Readings.Select(r => r.Mark.At));

@@ -38,7 +38,7 @@ public class AStudyOfEnergyDaysAloneTests
     }
 
     [Fact]
-    public void Codes_of_two_fittings_that_stood_for_one_spec_are_compared_together_after_the_reveal()
+    public void Codes_of_two_fittings_that_meant_one_spec_are_compared_together_after_the_reveal()
     {
         using AtThePrompt prompt = AWholeDay.Sealed();
         SpecCode[] first = [.. prompt.Now().Codes];

@@ -9,7 +9,7 @@ namespace FieldSession.Tests.Exports;
 public class ComparisonJsonTests
 {
     [Fact]
-    public void The_fixed_names_stand_first_and_in_order()
+    public void The_fixed_names_are_first_and_in_order()
     {
         using JsonDocument json = Json(CaseDay.Of(ReferenceCase.Open("22-quillmere")), "417");
         JsonElement pair = json.RootElement.GetProperty("comparisons")[0];
@@ -33,7 +33,7 @@ public class ComparisonJsonTests
     }
 
     [Fact]
-    public void Numbers_stand_unrounded()
+    public void Numbers_are_unrounded()
     {
         MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
         ClassComparison steady = BlindComparison.Of(day, new ComparisonTerms("417")).Comparisons[0].Classes.Steady!;
@@ -80,7 +80,7 @@ public class ComparisonJsonTests
     }
 
     [Fact]
-    public void What_stands_beside_the_verdict_comes_last()
+    public void What_is_beside_the_verdict_comes_last()
     {
         MeasuredDay day = CaseDay.Of(ReferenceCase.Open("22-quillmere"));
         ComparisonTerms terms = new("417");

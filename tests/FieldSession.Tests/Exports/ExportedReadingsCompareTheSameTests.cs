@@ -26,7 +26,7 @@ public sealed class ExportedReadingsCompareTheSameTests
     }
 
     [Fact]
-    public void The_columns_that_compare_reads_stand_first()
+    public void The_columns_that_compare_reads_are_first()
     {
         using ExportedDay exported = new(ExportedDay.Demo());
         Assert.StartsWith(
@@ -59,7 +59,7 @@ public sealed class ExportedReadingsCompareTheSameTests
     }
 
     [Fact]
-    public void A_late_flag_stands_in_its_own_columns_and_spoils_nothing()
+    public void A_late_flag_is_in_its_own_columns_and_spoils_nothing()
     {
         using ExportedDay exported = new(new ADay().Ready().Typed("run 417", "5860", "6365", "flag 1.1 w a gust"));
         Dictionary<string, string> late = exported.Rows("readings")[0];

@@ -41,7 +41,7 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
-    public void Once_all_are_locked_they_stand_in_their_table()
+    public void Once_all_are_locked_they_are_in_their_table()
     {
         using ExportedDay exported = new(ExportedDay.Demo().Typed(OfTam, OfRo));
         List<Dictionary<string, string>> rows = exported.Rows("predictions");
@@ -53,7 +53,7 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
-    public void A_covered_rating_stands_in_no_file_and_the_journal_waits_for_it()
+    public void A_covered_rating_is_in_no_file_and_the_journal_waits_for_it()
     {
         using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("rate Tam roar 6.25"));
         Assert.Equal(
@@ -69,7 +69,7 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
-    public void What_was_chosen_stands_in_no_file_before_the_planned_end_of_its_set()
+    public void What_was_chosen_is_in_no_file_before_the_planned_end_of_its_set()
     {
         using ExportedDay exported = new(AnEarDay.Chosen("trials 862 417 n=6 seg=2 which is louder", 5, 5));
         Assert.Equal(
@@ -83,7 +83,7 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
-    public void The_order_of_trials_stands_in_no_file_before_anybody_has_chosen()
+    public void The_order_of_trials_is_in_no_file_before_anybody_has_chosen()
     {
         using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("trials 862 417 n=6 seg=2 which is louder"));
         Assert.All(exported.Names, name => Assert.DoesNotContain("\"BA\"", exported.Text(name), StringComparison.Ordinal));
@@ -94,14 +94,14 @@ public sealed class NothingIsExportedTooEarlyTests
     }
 
     [Fact]
-    public void Levels_beside_dBA_stand_in_a_table_of_their_own()
+    public void Levels_beside_dBA_are_in_a_table_of_their_own()
     {
         using ExportedDay exported = new(AnEarDay.AtTheStop().Typed("extra c=74.2 rec=take12"));
         Assert.Equal("2,862,3,74.2,,,take12", string.Join(',', Assert.Single(exported.Rows("extra")).Values.Take(7)));
     }
 
     [Fact]
-    public void The_names_of_the_specs_stand_in_no_file_before_the_reveal_and_in_the_key_after_it()
+    public void The_names_of_the_specs_are_in_no_file_before_the_reveal_and_in_the_key_after_it()
     {
         using ExportedDay exported = new(ExportedDay.Demo().Typed(OfTam, OfRo));
         Assert.DoesNotContain("key.csv", exported.Names);

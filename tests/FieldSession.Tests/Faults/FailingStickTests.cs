@@ -10,7 +10,7 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
     [StickTheory]
     [InlineData("ext2")]
     [InlineData("ext4")]
-    public void What_was_answered_on_a_disk_that_goes_bad_is_there_when_it_is_mounted_anew(string kind)
+    public void What_was_answered_on_a_disk_that_goes_bad_is_there_when_it_is_mounted_again(string kind)
     {
         using ALaidStage laid = stages.Lay(Stage.Ready);
         using FailingStick stick = new(kind);

@@ -14,14 +14,14 @@ public sealed class ContentsPagesTests(TheHouse house)
             .Where(type => type.IsSubclassOf(typeof(Entry)) && !type.IsAbstract && type != typeof(EntryByNewerProgram));
 
     [Fact]
-    public void Every_entry_stands_in_EntryKinds() =>
+    public void Every_entry_is_in_EntryKinds() =>
         TheHouse.NoneOf(
             Entries.Except(EntryKinds.All.Select(kind => kind.Type)).Select(type => type.FullName!),
             "a fact that stands on no line of EntryKinds can't be written"
         );
 
     [Fact]
-    public void Every_entry_stands_in_EntryShapes()
+    public void Every_entry_is_in_EntryShapes()
     {
         Type shapes = typeof(EntryKinds).Assembly.GetType("FieldSession.EntryShapes", throwOnError: true)!;
         IEnumerable<object?> named = shapes
@@ -42,7 +42,7 @@ public sealed class ContentsPagesTests(TheHouse house)
     }
 
     [Fact]
-    public void Every_screen_stands_in_AllScreens() =>
+    public void Every_screen_is_in_AllScreens() =>
         TheHouse.NoneOf(
             typeof(Screen)
                 .Assembly.GetTypes()
@@ -64,7 +64,7 @@ public sealed class ContentsPagesTests(TheHouse house)
         );
 
     [Fact]
-    public void Every_command_stands_in_CommandLine() =>
+    public void Every_command_is_in_CommandLine() =>
         TheHouse.NoneOf(
             typeof(Screen)
                 .Assembly.GetTypes()

@@ -72,7 +72,7 @@ public sealed partial class PlainSentencesTests(TheHouse house)
     [Fact]
     public void Comments_and_names_use_them_too() =>
         TheHouse.NoneOf(
-            from source in house.Program
+            from source in house.Sources
             from line in source.Text.Split('\n').Index()
             let comment = CommentIn(line.Item)
             let names = string.Join(' ', Pieces().Matches(Member().Match(line.Item).Value).Select(piece => piece.Value))

@@ -28,7 +28,7 @@ public sealed partial class CustodianAndCrewTests : IDisposable
     }
 
     [Fact]
-    public void The_marks_agree_the_names_stand_in_the_headline_and_the_crew_never_held_a_name_or_a_mark()
+    public void The_marks_agree_the_names_are_in_the_headline_and_the_crew_never_held_a_name_or_a_mark()
     {
         Plan(_custodian);
         Plan(_crew);

@@ -38,7 +38,7 @@ public sealed class DrivingByKeysTests
     }
 
     [Fact]
-    public void The_flag_stands_in_the_box_and_words_may_follow_it()
+    public void The_flag_is_in_the_box_and_words_may_follow_it()
     {
         ADay day = OnTheRoad();
         using Tui tui = new(day);

@@ -39,7 +39,7 @@ public sealed class EveningByKeysTests
     }
 
     [Fact]
-    public void Parked_is_asked_once_and_anew_after_a_run_was_started()
+    public void Parked_is_asked_once_and_again_after_a_run_was_started()
     {
         ADay day = new ADay().Ready().Typed("run 417", "5860", "6365", "714");
         using Tui tui = new(day, screen: "review");
@@ -96,7 +96,7 @@ public sealed class EveningByKeysTests
     }
 
     [Fact]
-    public void Predictions_are_barred_with_the_reason_while_something_stands_against_them()
+    public void Predictions_are_barred_with_the_reason_while_something_speaks_against_them()
     {
         using Tui tui = new(new ADay().Ready().Typed("run 417", "5860", "6365", "714"), screen: "predict");
         Assert.Contains("not now: 862 has not been driven", tui.Keys("parked<Enter>").Screen, StringComparison.Ordinal);
@@ -185,7 +185,7 @@ public sealed class EveningByKeysTests
     }
 
     [Fact]
-    public void Marks_that_do_not_agree_store_nothing_and_are_read_anew_or_kept_as_read_and_read_again_later()
+    public void Marks_that_do_not_agree_store_nothing_and_are_read_again_or_kept_as_read_and_read_again_later()
     {
         using ADemoDay day = new();
         day.Typed("quillmere/day.txt").Typed("quillmere/evening.txt");

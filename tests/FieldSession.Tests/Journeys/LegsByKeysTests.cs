@@ -68,7 +68,7 @@ public sealed class LegsByKeysTests
     }
 
     [Fact]
-    public void A_refused_leg_stays_in_the_form_and_can_be_mended()
+    public void A_refused_leg_stays_in_the_form_and_can_be_repaired()
     {
         ADay day = Planned();
         using Tui tui = new(day, screen: "legs");

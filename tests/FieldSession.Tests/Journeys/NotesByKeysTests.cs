@@ -79,7 +79,7 @@ public sealed class NotesByKeysTests
     [InlineData("correct 1.2 64-66<Enter>", "64-66")]
     [InlineData(";1correct 1.2 64-66<Enter>", "64-66")]
     [InlineData("shift 1.3 -1<Enter>", "63-65")]
-    public void What_mends_a_run_is_typed_at_a_stop_without_a_colon(string keys, string second)
+    public void What_repairs_a_run_is_typed_at_a_stop_without_a_colon(string keys, string second)
     {
         ADay day = AtAStop();
         using Tui tui = new(day);

@@ -117,7 +117,7 @@ public sealed class RatingByKeysTests
     }
 
     [Fact]
-    public void Nothing_that_stands_on_the_drive_screen_tells_a_covered_number()
+    public void Nothing_that_is_on_the_drive_screen_tells_a_covered_number()
     {
         ADay day = AnEarDay.AtTheStop("roar").Typed("rate Ro roar 6.25");
         using Tui tui = new(day, 120, 40);

@@ -98,7 +98,7 @@ public sealed class StartingByKeysTests : IDisposable
     }
 
     [Fact]
-    public void The_newest_study_stands_first_and_no_more_than_five_are_remembered()
+    public void The_newest_study_is_first_and_no_more_than_five_are_remembered()
     {
         RecentFile recent = new(State);
         foreach (string name in new[] { "a", "b", "c", "d", "e", "f", "b" })

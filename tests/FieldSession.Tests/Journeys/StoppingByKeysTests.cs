@@ -72,7 +72,7 @@ public sealed class StoppingByKeysTests
     }
 
     [Fact]
-    public void An_off_by_one_is_shown_as_a_table_and_mended_as_one_recorded_act()
+    public void An_off_by_one_is_shown_as_a_table_and_repaired_as_one_recorded_act()
     {
         ADay day = Slipped();
         int lines = day.Book.Lines.Count;

@@ -29,7 +29,7 @@ public sealed class WordsAtTheStopByKeysTests
     [InlineData("your turn", 300)]
     [InlineData("/usr/bin/env", 90)]
     [InlineData("yyes", 200)]
-    public void A_word_that_begins_with_an_act_changes_nothing_and_stands_in_the_box(string words, int gapMs)
+    public void A_word_that_begins_with_an_act_changes_nothing_and_is_in_the_box(string words, int gapMs)
     {
         ADay day = Doubtful();
         using Tui tui = new(day);

@@ -1,6 +1,6 @@
 namespace FieldSession.Tests.Making;
 
-/// <summary>A clock that stands until it is moved, or set to another time while no time passes.</summary>
+/// <summary>A clock that stays until it is moved, or set to another time while no time passes.</summary>
 internal sealed class StoppedClock : TimeProvider
 {
     private TimeSpan _set;

@@ -45,7 +45,7 @@ public sealed class MergeLawsTests
 
     [Theory]
     [MemberData(nameof(Seeds))]
-    public void Every_line_of_every_laptop_stands_in_the_merged_journal_and_keeps_the_rules(int seed)
+    public void Every_line_of_every_laptop_is_in_the_merged_journal_and_keeps_the_rules(int seed)
     {
         Crews crews = new Crews(seed, 3).Type(150);
         IReadOnlyList<Line> all = crews.Laptops.Select(laptop => laptop.Lines).Aggregate((IReadOnlyList<Line>)[], Crews.Merged);

@@ -64,7 +64,7 @@ public class AWeakPlanIsDrivenWithWarnings
     }
 
     [Fact]
-    public void The_weakness_stands_before_the_first_run_and_in_the_report()
+    public void The_weakness_is_told_before_the_first_run_and_in_the_report()
     {
         ADay day = new ADay().Ready();
         using Tui tui = new(day);

@@ -43,7 +43,7 @@ public class ThePlanIsFrozenFirst
     }
 
     [Fact]
-    public void Before_run_1_it_is_a_change_of_plan_that_stands_in_the_report_too()
+    public void Before_run_1_it_is_a_change_of_plan_that_is_in_the_report_too()
     {
         ADay day = new ADay().Typed("amend order=1 R 1 because the other first");
         Assert.Contains("Changed before run 1", Question(day));
@@ -65,7 +65,7 @@ public class ThePlanIsFrozenFirst
         Assert.Contains(why, Driven().Refusal(typed).ToString());
 
     [Fact]
-    public void While_a_run_is_on_and_once_a_prediction_is_locked_the_plan_stands()
+    public void While_a_run_is_on_and_once_a_prediction_is_locked_the_plan_stays()
     {
         Assert.Contains("next stop", Driven().Typed("run 862").Refusal("amend margin_db=1.5 because why").Instead);
         ADay evening = Driven().Typed(["run 862", .. Run]).Typed("calibration after 94.0", "predict Ro feature=862 sure=1");
@@ -94,7 +94,7 @@ public class ThePlanIsFrozenFirst
     [InlineData("main_measure=all")]
     [InlineData("margin_db=1.5")]
     [InlineData("impact_margin_db=3")]
-    public void What_is_chosen_after_a_comparison_could_be_seen_stands_beside_the_headline_and_never_in_it(string amendment)
+    public void What_is_chosen_after_a_comparison_could_be_seen_is_beside_the_headline_and_never_in_it(string amendment)
     {
         ADay seen = Driven().Typed(["run 862", .. Run]);
         ComparisonTerms before = StudyTerms.Of(seen.Study);

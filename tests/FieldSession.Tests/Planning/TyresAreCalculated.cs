@@ -60,7 +60,7 @@ public class TyresAreCalculated
     [InlineData("225/45ZR18 95Y")]
     [InlineData("P225/45R18")]
     [InlineData("225/45-18")]
-    public void A_size_is_read_as_it_stands_on_a_sidewall(string text) => Assert.Equal("225/45R18", Size(text).ToString());
+    public void A_size_is_read_as_it_is_on_a_sidewall(string text) => Assert.Equal("225/45R18", Size(text).ToString());
 
     [Theory]
     [InlineData("")]

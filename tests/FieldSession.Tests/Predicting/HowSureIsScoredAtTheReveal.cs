@@ -37,11 +37,11 @@ public class HowSureIsScoredAtTheReveal
     [InlineData(2, 5, 1)]
     [InlineData(3, 1, 2.0 / 3)]
     [InlineData(3, 3, 5.0 / 6)]
-    public void A_step_stands_for_a_probability(int specs, int step, double probability) =>
+    public void A_step_means_a_probability(int specs, int step, double probability) =>
         Assert.Equal(probability, PredictionScale.Stated(Of(step, null), specs), 12);
 
     [Fact]
-    public void Per_cent_stand_for_themselves() => Assert.Equal(0.7, PredictionScale.Stated(Of(3, 70), 3), 12);
+    public void Per_cent_are_for_themselves() => Assert.Equal(0.7, PredictionScale.Stated(Of(3, 70), 3), 12);
 
     // by hand: 0.875 and 0.8 stated for the code that is the candidate: both hit, chance 1/2 each
     [Fact]

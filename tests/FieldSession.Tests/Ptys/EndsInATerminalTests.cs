@@ -56,7 +56,7 @@ public sealed class EndsInATerminalTests
     }
 
     [PtyFact]
-    public void Suspending_keys_and_signals_do_not_suspend_and_a_stopped_program_draws_itself_anew()
+    public void Suspending_keys_and_signals_do_not_suspend_and_a_stopped_program_draws_itself_again()
     {
         using ProgramInATerminal program = new();
         program.Driving().OnTheRoad();

@@ -18,7 +18,7 @@ public sealed class LegsCsvTests
         LegsCsv.Read(new MemoryStream(Encoding.UTF8.GetBytes(text)), "legs.csv", null);
 
     [Fact]
-    public void Columns_are_found_by_name_and_units_stand_in_the_names()
+    public void Columns_are_found_by_name_and_units_are_in_the_names()
     {
         LegFigures leg = Read(
             "note,CODE,car,day,Distance_mi,energy_kwh,air_start_f,air_end_c,wind_mph,speed_mph,start,minutes,driver\n"

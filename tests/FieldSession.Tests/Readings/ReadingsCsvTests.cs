@@ -33,7 +33,7 @@ public class ReadingsCsvTests
     }
 
     [Fact]
-    public void One_value_may_stand_in_high_alone()
+    public void One_value_may_are_in_high_alone()
     {
         MeasuredLevel level = Assert.Single(CsvText.Day(CsvText.Header, "1,417,Bridge joint,impact,,71.4,").Levels);
 

@@ -76,7 +76,7 @@ public sealed class DrivePageTests
     }
 
     [Fact]
-    public void A_resize_at_any_moment_keeps_what_stands_in_the_box()
+    public void A_resize_at_any_moment_keeps_what_is_in_the_box()
     {
         using Tui tui = new(ARoute.ThirdRun());
         tui.Keys("70").Resize(120, 40).Keys("4").Resize(60, 20);

@@ -82,7 +82,7 @@ public sealed partial class EveningPagesTests
     }
 
     [Fact]
-    public void A_margin_amended_after_the_day_stands_below_the_main_measure_as_chosen_after_the_data()
+    public void A_margin_amended_after_the_day_is_told_below_the_main_measure_as_chosen_after_the_data()
     {
         using ADemoDay day = new();
         day.Typed("quillmere/day.txt");

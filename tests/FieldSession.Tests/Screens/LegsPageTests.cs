@@ -45,7 +45,7 @@ public sealed class LegsPageTests
     }
 
     [Fact]
-    public void No_difference_of_codes_stands_on_the_legs_screen()
+    public void No_difference_of_codes_is_on_the_legs_screen()
     {
         ADay day = AtAStop().Typed("u", "leg day=1 car=X code=417 km=96.0 kwh=17.0", "leg day=1 car=Y code=862 km=96.0 kwh=17.7");
         using Tui tui = new(day, 120, 40, "legs");

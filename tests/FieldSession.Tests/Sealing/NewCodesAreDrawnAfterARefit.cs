@@ -28,7 +28,7 @@ public class NewCodesAreDrawnAfterARefit
     }
 
     [Fact]
-    public void A_fitting_that_nobody_drove_is_not_drawn_anew() =>
+    public void A_fitting_that_nobody_drove_is_not_drawn_again() =>
         Assert.Contains("none of its codes has been driven", new ADay().Book.Write(Fitting("531", "290")).Objection!.Why);
 
     [Theory]

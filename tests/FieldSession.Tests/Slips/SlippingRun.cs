@@ -14,7 +14,7 @@ namespace FieldSession.Tests.Slips;
 internal sealed record SlippingRunOutcome(int Meant, int Keys, int Slips, int Seen, int Wrong, IReadOnlyList<string> NotPointedOut);
 
 /// <summary>
-/// A run typed by a slipping hand. The co-driver looks at the screen once after every segment and sees what stands out: words about what
+/// A run typed by a slipping hand. The co-driver looks at the screen once after every segment and sees what is odd: words about what
 /// was refused, something left in the box, another segment due than the one ahead, the sign of a flag. Figures are not read again.
 /// </summary>
 internal sealed partial class SlippingRun

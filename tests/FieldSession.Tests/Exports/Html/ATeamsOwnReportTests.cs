@@ -15,7 +15,7 @@ public sealed class ATeamsOwnReportTests : IDisposable
     public void Dispose() => _prompt.Dispose();
 
     [Fact]
-    public void A_logo_stands_above_the_title_and_the_report_is_whole()
+    public void A_logo_is_above_the_title_and_the_report_is_whole()
     {
         IHtmlDocument page = Page(("logo.svg", Logo));
         Assert.NotNull(page.QuerySelector("header .logo svg circle"));

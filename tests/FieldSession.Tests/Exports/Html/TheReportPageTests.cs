@@ -153,7 +153,7 @@ public sealed class TheReportPageTests : IClassFixture<TheDemoPages>
     }
 
     [Fact]
-    public void The_head_hash_the_commitment_and_the_version_of_the_program_stand_in_it()
+    public void The_head_hash_the_commitment_and_the_version_of_the_program_are_in_it()
     {
         string page = AReport.Read(ReportHtml.Of(AReport.Of(name => name), ReportTemplate.Default)).Body!.TextContent;
         Assert.Contains($"head hash {AReport.HeadHash}.", page, StringComparison.Ordinal);
