@@ -7,7 +7,7 @@ using FieldSession.Tests.References;
 
 namespace FieldSession.Tests.Aligning;
 
-/// <summary>How two clocks stand to each other (case R09-clock-offset: numbers that the day was made with, and numpy's).</summary>
+/// <summary>How two clocks differ (case R09-clock-offset: numbers that the day was made with, and numpy's).</summary>
 public class ClockTests
 {
     private const double WindowS = 8;

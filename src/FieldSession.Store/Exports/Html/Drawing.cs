@@ -156,7 +156,7 @@ internal sealed class WordWidths : RenderContextBase
             ? OxySize.Empty
             : new OxySize(text.Split('\n').Max(line => line.Sum(WidthOf)) * fontSize, text.Split('\n').Length * LineHeight * fontSize);
 
-    private static NotSupportedException OnlyMeasures() => new("words are measured here, and nothing is drawn");
+    private static NotSupportedException OnlyMeasures() => new NotSupportedException("words are measured here, and nothing is drawn");
 
     private static double WidthOf(char letter) =>
         letter switch
