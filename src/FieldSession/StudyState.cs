@@ -69,7 +69,7 @@ public sealed record StudyCopies<T>(StudyIdentity Study, T? Newest, ImmutableArr
 /// Finds the copies and earlier states of each study among many, so that a study counts once however often it was copied. Where one copy
 /// holds the lines of all others, it counts. Where no copy does, two of them went on differently and only 'merge' brings them together.
 /// </summary>
-public static class StudyCopies
+public static class EachStudyOnce
 {
     /// <summary>The studies, in the order in which they were met first.</summary>
     /// <param name="copies">The copies.</param>

@@ -55,7 +55,7 @@ public static class ArchiveFolder
         string? fault = anew > 0 || known.Count != studies.Length ? ArchiveIndex.Write(root, studies) : null;
         StudyCopies<IndexedStudy>[] once =
         [
-            .. StudyCopies.Of(studies, study => study.State, study => ReadStudy.At(Path.Combine(root, study.Stamp.Path)).Lines),
+            .. EachStudyOnce.Of(studies, study => study.State, study => ReadStudy.At(Path.Combine(root, study.Stamp.Path)).Lines),
         ];
         return new ArchiveReading(
             [

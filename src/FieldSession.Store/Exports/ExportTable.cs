@@ -35,7 +35,7 @@ public abstract class ExportTable(string table, string description) : ExportFile
 /// <param name="description">What a row is.</param>
 /// <param name="columns">Its columns.</param>
 /// <param name="rows">The things that a study has a row of.</param>
-internal sealed class ExportTable<T>(
+internal sealed class DrawnTable<T>(
     string table,
     string description,
     ImmutableArray<ExportColumn<T>> columns,

@@ -79,7 +79,7 @@ public sealed class StudiesCountOnceTests
     {
         List<Line> lines = SomeLines.Of(9);
         int read = 0;
-        _ = StudyCopies
+        _ = EachStudyOnce
             .Of(Enumerable.Range(0, 300).Select(_ => new Copy([.. lines])), copy => copy.State, copy => Counted(copy.Lines))
             .ToArray();
         Assert.Equal(0, read);
@@ -92,7 +92,7 @@ public sealed class StudiesCountOnceTests
     }
 
     private static IEnumerable<StudyCopies<Copy>> Of(IEnumerable<Copy> copies) =>
-        StudyCopies.Of(copies, copy => copy.State, copy => copy.Lines);
+        EachStudyOnce.Of(copies, copy => copy.State, copy => copy.Lines);
 
     // the second laptop took the study over after the fourth line
     private static (List<Line> One, List<Line> Other) TwoLaptops(string note, Random chance)

@@ -18,13 +18,13 @@ internal static class MemberLength
             .Distinct()
             .Count();
 
-    // the smallest thing made around it, with nothing else made inside
+    // the thing made around it, with nothing else made inside
     private static BaseObjectCreationExpressionSyntax? RowOf(SyntaxToken token, SyntaxNode member) =>
         token
             .Parent?.AncestorsAndSelf()
             .TakeWhile(node => node != member)
             .OfType<BaseObjectCreationExpressionSyntax>()
-            .LastOrDefault(made => !made.DescendantNodes().OfType<BaseObjectCreationExpressionSyntax>().Any());
+            .FirstOrDefault(made => !made.DescendantNodes().OfType<BaseObjectCreationExpressionSyntax>().Any());
 
     private static int LineOf(SourceFile source, SyntaxNodeOrToken piece) => source.Tree.GetLineSpan(piece.Span).StartLinePosition.Line;
 }

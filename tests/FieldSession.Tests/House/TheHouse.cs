@@ -21,6 +21,7 @@ public sealed class TheHouse
 
     private readonly CSharpCompilation _compilation;
     private readonly Lazy<ImmutableArray<Use>> _uses;
+    private readonly Lazy<ImmutableDictionary<string, ImmutableHashSet<string>>> _filesUsed;
 
     public TheHouse()
     {
@@ -38,6 +39,7 @@ public sealed class TheHouse
             )
         );
         _uses = new(() => [.. Program.AsParallel().AsOrdered().SelectMany(UsesIn)]);
+        _filesUsed = new(FilesUsedByEach);
     }
 
     /// <summary>Every file that belongs to the repository, from its top, with slashes.</summary>
@@ -53,16 +55,7 @@ public sealed class TheHouse
     public ImmutableArray<Use> Uses => _uses.Value;
 
     /// <summary>For each file of the program the others that it uses.</summary>
-    public ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsed =>
-        (
-            from use in Uses
-            where use.IsOurs
-            let type = TopOf(use.Symbol)
-            where type is not null
-            from place in type.DeclaringSyntaxReferences.Take(1)
-            where place.SyntaxTree.FilePath != use.Source.Path
-            group place.SyntaxTree.FilePath by use.Source.Path
-        ).ToImmutableDictionary(file => file.Key, file => file.ToImmutableHashSet());
+    public ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsed => _filesUsed.Value;
 
     /// <summary>What the names in a file of the program mean.</summary>
     public SemanticModel MeaningOf(SourceFile source) => _compilation.GetSemanticModel(source.Tree);
@@ -76,6 +69,17 @@ public sealed class TheHouse
         string[] all = [.. offenders.Distinct().Order(StringComparer.Ordinal)];
         Assert.True(all.Length == 0, $"{rule}. {all.Length} offenders:\n{string.Join('\n', all)}");
     }
+
+    private ImmutableDictionary<string, ImmutableHashSet<string>> FilesUsedByEach() =>
+        (
+            from use in Uses
+            where use.IsOurs
+            let type = TopOf(use.Symbol)
+            where type is not null
+            from place in type.DeclaringSyntaxReferences.Take(1)
+            where place.SyntaxTree.FilePath != use.Source.Path
+            group place.SyntaxTree.FilePath by use.Source.Path
+        ).ToImmutableDictionary(file => file.Key, file => file.ToImmutableHashSet());
 
     private static INamedTypeSymbol? TopOf(ISymbol symbol)
     {

@@ -60,9 +60,9 @@ public sealed partial class WordsTests(TheHouse house)
         TheHouse.NoneOf(
             from source in house.Program
             from type in source.Types
-            group source.Path by (NameOf(type), (type as TypeDeclarationSyntax)?.TypeParameterList?.Parameters.Count) into named
-            where named.Distinct().Skip(1).Any()
-            select $"{named.Key.Item1}: {string.Join(", ", named)}",
+            group source.Place(type) by NameOf(type) into named
+            where named.Skip(1).Any()
+            select $"{named.Key}: {string.Join(", ", named)}",
             "one name is one thing"
         );
 

@@ -7,7 +7,7 @@ internal static class AmendmentsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Amendment>(
+        new DrawnTable<Amendment>(
             "amendments",
             "What was changed of the plan after it was frozen: one row a change.",
             [

@@ -8,7 +8,7 @@ internal static class BandsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<HeardBand>(
+        new DrawnTable<HeardBand>(
             "bands",
             "Levels of bands in the recordings: one row a reading that was heard and a band. Only once the ring is uncovered.",
             [

@@ -7,7 +7,7 @@ internal static class ChecksTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<CheckedValue>(
+        new DrawnTable<CheckedValue>(
             "checks",
             "The checks that were made: one row a typed value.",
             [

@@ -7,7 +7,7 @@ internal static class ChoicesTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<(ChoiceSet Set, Choice Choice)>(
+        new DrawnTable<(ChoiceSet Set, Choice Choice)>(
             "choices",
             "What somebody chose in one forced-choice trial: one row a trial. A set that is not at its planned end is left out.",
             [

@@ -13,7 +13,7 @@ internal static class CodesTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<FittedCode>(
+        new DrawnTable<FittedCode>(
             "codes",
             "The blind codes: one row a code. Which spec a code is, this table does not say.",
             [

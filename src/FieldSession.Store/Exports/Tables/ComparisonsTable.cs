@@ -14,7 +14,7 @@ internal static class ComparisonsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<ComparedClass>(
+        new DrawnTable<ComparedClass>(
             "comparisons",
             "The blind comparison: one row a code and class of segments, readings that count only. comparison.json has more.",
             [

@@ -7,7 +7,7 @@ internal static class ExtraTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<ExtraRow>(
+        new DrawnTable<ExtraRow>(
             "extra",
             "Levels beside dB(A) and recordings: one row a reading that has any.",
             [

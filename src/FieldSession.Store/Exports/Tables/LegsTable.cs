@@ -10,7 +10,7 @@ internal static class LegsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<EnergyLeg>(
+        new DrawnTable<EnergyLeg>(
             "legs",
             "The legs of the energy days: one row a leg, in typed order.",
             [.. Place, .. Amounts, .. Conditions, .. Record],

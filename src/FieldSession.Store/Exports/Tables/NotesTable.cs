@@ -7,7 +7,7 @@ internal static class NotesTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Note>(
+        new DrawnTable<Note>(
             "notes",
             "What somebody said or saw: one row a note.",
             [

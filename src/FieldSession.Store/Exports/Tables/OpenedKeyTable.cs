@@ -15,7 +15,7 @@ internal static class OpenedKeyTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<RevealedCode>(
+        new DrawnTable<RevealedCode>(
             "key",
             "Which spec each code was, as the opened key says: one row a code.",
             [

@@ -7,7 +7,7 @@ internal static class OverridesTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Override>(
+        new DrawnTable<Override>(
             "overrides",
             "Blocking checks that the crew went over: one row an override.",
             [

@@ -7,7 +7,7 @@ internal static class PredictionsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Prediction>(
+        new DrawnTable<Prediction>(
             "predictions",
             "What each of the crew said before the key was opened: one row a person.",
             [

@@ -7,7 +7,7 @@ internal static class RatingsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<(SeatRating Rating, Run Run)>(
+        new DrawnTable<(SeatRating Rating, Run Run)>(
             "ratings",
             "What somebody gave for one attribute after a run, 1 to 10 in quarter points: one row a rating. Covered ones are left out.",
             [

@@ -10,7 +10,7 @@ internal static class ReadingsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<ReadingRow>(
+        new DrawnTable<ReadingRow>(
             "readings",
             "The readings: one row a reading, and one with empty low and high for each planned reading that was missed. "
                 + "'compare readings.csv' gives the study's own comparison.",

@@ -7,7 +7,7 @@ internal static class RepeatabilityTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<ArchivedScatter>(
+        new DrawnTable<ArchivedScatter>(
             "repeatability",
             "How well runs and readings repeated: one row a class of segments or kind of surface, without floor and prior.",
             [

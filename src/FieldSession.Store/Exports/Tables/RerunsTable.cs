@@ -7,7 +7,7 @@ internal static class RerunsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Rerun>(
+        new DrawnTable<Rerun>(
             "reruns",
             "Brackets that were driven again: one row a bracket. Which drive counts is decided by the plan's rule.",
             [

@@ -7,7 +7,7 @@ internal static class RunsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Run>(
+        new DrawnTable<Run>(
             "runs",
             "The runs: one row a trip over the route, in driven order.",
             [

@@ -7,7 +7,7 @@ internal static class SegmentYieldTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<ArchivedSegment>(
+        new DrawnTable<ArchivedSegment>(
             "segment_yield",
             "What each segment gave over the whole study: one row a segment.",
             [

@@ -7,7 +7,7 @@ internal static class SegmentsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Segment>(
+        new DrawnTable<Segment>(
             "segments",
             "The route of the plan: one row a segment, in driven order.",
             [

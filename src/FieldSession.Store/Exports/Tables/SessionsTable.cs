@@ -12,7 +12,7 @@ internal static class SessionsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<CalibratedSession>(
+        new DrawnTable<CalibratedSession>(
             "sessions",
             "The sessions, each with its calibration checks: one row a session.",
             [

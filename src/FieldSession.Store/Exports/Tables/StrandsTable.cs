@@ -7,7 +7,7 @@ internal static class StrandsTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<IGrouping<string, Line>>(
+        new DrawnTable<IGrouping<string, Line>>(
             "strands",
             "How far the journal goes: one row a strand, the chain of lines of one laptop.",
             [

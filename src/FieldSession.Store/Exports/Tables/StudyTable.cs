@@ -8,7 +8,7 @@ internal static class StudyTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<(Plan Plan, ExportSource Source)>(
+        new DrawnTable<(Plan Plan, ExportSource Source)>(
             ExportTable.StudyColumn,
             "The study itself: one row. All other tables name it in the column 'study', so that tables of many studies can "
                 + "be put together.",

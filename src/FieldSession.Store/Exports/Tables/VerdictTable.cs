@@ -7,7 +7,7 @@ internal static class VerdictTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<VerdictLine>(
+        new DrawnTable<VerdictLine>(
             "verdict",
             "What the study says: one row a line of a verdict, for every code against the reference.",
             [

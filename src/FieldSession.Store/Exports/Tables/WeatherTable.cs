@@ -7,7 +7,7 @@ internal static class WeatherTable
 {
     /// <summary>Columns and rows of the table.</summary>
     public static ExportTable Table { get; } =
-        new ExportTable<Weather>(
+        new DrawnTable<Weather>(
             "weather",
             "The conditions: one row a note of them; what was not typed is empty.",
             [

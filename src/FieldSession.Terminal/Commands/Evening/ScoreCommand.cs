@@ -24,7 +24,7 @@ internal static class ScoreCommand
         List<ScoredPrediction> scored = [];
         int code = ExitCode.Done;
         foreach (
-            StudyCopies<ScoredStudy> study in StudyCopies.Of(
+            StudyCopies<ScoredStudy> study in EachStudyOnce.Of(
                 paths.Distinct(StringComparer.Ordinal).Select(path => Read(path, outside)).ToArray(),
                 one => one.State,
                 one => one.Lines
