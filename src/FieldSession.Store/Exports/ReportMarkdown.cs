@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using FieldSession.Reporting;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Store.Exports;
 
@@ -178,5 +179,5 @@ internal static class PlotText
         return new string(cells).TrimEnd();
     }
 
-    private static string Name(string name) => ShortText.Of(name, LongestName).PadRight(LongestName + 1);
+    private static string Name(string name) => Columns.Left(ShortText.Of(name, LongestName), LongestName + 1);
 }

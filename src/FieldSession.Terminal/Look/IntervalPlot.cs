@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal.Look;
 

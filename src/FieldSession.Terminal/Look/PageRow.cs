@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal.Look;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Reviewing;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.ViewBase;
 using Attribute = Terminal.Gui.Drawing.Attribute;

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using FieldSession.State;
 
 namespace FieldSession.Reviewing;
@@ -10,47 +8,29 @@ public static class PlainLines
     /// <summary>Width of a line, in columns.</summary>
     public const int Width = 80;
 
+    private const string CutMark = "..";
+
     /// <summary>A sentence behind a label, wrapped, later lines indented as deep as the label.</summary>
     public static IEnumerable<string> Wrapped(string label, string sentence)
     {
         ArgumentNullException.ThrowIfNull(label);
         ArgumentNullException.ThrowIfNull(sentence);
-        StringBuilder line = new(label);
-        bool isStart = true;
-        foreach (string word in Ascii(sentence).Split(' ', StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (!isStart && line.Length + 1 + word.Length > Width)
-            {
-                yield return line.ToString();
-                line.Clear().Append(' ', label.Length);
-                isStart = true;
-            }
-
-            line.Append(isStart ? "" : " ").Append(word);
-            isStart = false;
-        }
-
-        yield return line.ToString();
+        string indent = new(' ', Columns.Of(label));
+        string words = string.Join(' ', Ascii(sentence).Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        return Reviewing.Wrapped.Lines(words, Width - indent.Length).Select((line, row) => (row == 0 ? label : indent) + line);
     }
 
     /// <summary>A cell to the left, cut where it is too long.</summary>
-    public static string Left(string text, int width) => Cut(text, width).PadRight(width);
+    public static string Left(string text, int width) => Columns.Left(text, width, CutMark);
 
     /// <summary>A cell to the right, cut where it is too long.</summary>
-    public static string Right(string text, int width) => Cut(text, width).PadLeft(width);
+    public static string Right(string text, int width) => Columns.Right(text, width, CutMark);
 
     /// <summary>The sign of plus or minus in letters of every terminal.</summary>
     public static string Ascii(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         return text.Replace("\u00b1", "+-", StringComparison.Ordinal);
-    }
-
-    private static string Cut(string text, int width)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        StringInfo letters = new(text);
-        return letters.LengthInTextElements <= width ? text : letters.SubstringByTextElements(0, width - 2) + "..";
     }
 }
 

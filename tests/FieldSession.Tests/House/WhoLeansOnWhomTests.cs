@@ -64,6 +64,7 @@ public sealed class WhoLeansOnWhomTests(TheHouse house)
 
     [Theory]
     [InlineData("MathNet", Domain)]
+    [InlineData("Wcwidth", Domain)]
     [InlineData("LiteDB", Store)]
     [InlineData("CsvHelper", Store)]
     [InlineData("Tomlyn", Store)]

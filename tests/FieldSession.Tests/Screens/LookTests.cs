@@ -1,4 +1,5 @@
 using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.Terminal.Look;
 using FieldSession.Tests.Making;
 
@@ -37,6 +38,26 @@ public sealed class LookTests
         Assert.Equal("\u6f22\u2026", Columns.Cut("\u6f22\u5b57\u6f22", 4));
         Assert.Equal(4, Columns.Of(Columns.Left("\u6f22\u5b57\u6f22", 4)));
         Assert.Equal("cafe\u0301", Columns.Cut("cafe\u0301", 4));
+    }
+
+    [Theory]
+    [InlineData("Station road")]
+    [InlineData("\u6f22\u5b57 lane")]
+    [InlineData("cafe\u0301 \u00b1 \u2026 \u2588")]
+    [InlineData("\ud83d\ude97 \ud83c\uddeb\ud83c\uddee \ud83d\udc69\u200d\ud83d\udd27")]
+    public void The_terminal_draws_a_text_in_as_many_columns_as_are_counted(string text) =>
+        Assert.Equal(global::Terminal.Gui.Text.StringExtensions.GetColumns(text), Columns.Of(text));
+
+    [Fact]
+    public void A_name_in_wide_letters_is_wrapped_by_its_columns_on_a_screen_and_in_a_shell()
+    {
+        string name = string.Join(' ', Enumerable.Repeat("\u6f22\u5b57\u6f22\u5b57", 12));
+        Assert.All(Wrapped.Lines(name, 20), line => Assert.InRange(Columns.Of(line), 1, 20));
+        Assert.All(PlainLines.Wrapped("note: ", name), line => Assert.InRange(Columns.Of(line), 1, PlainLines.Width));
+        Assert.Equal(
+            name.Replace(" ", "", StringComparison.Ordinal),
+            string.Concat(Wrapped.Lines(name, 20)).Replace(" ", "", StringComparison.Ordinal)
+        );
     }
 
     [Theory]
