@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Reviewing;
 using FieldSession.Sealing;
 using FieldSession.State;
 using FieldSession.Store.Exports;

@@ -1,3 +1,4 @@
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using FieldSession.Journal;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 

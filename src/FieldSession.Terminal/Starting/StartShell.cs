@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;

@@ -1,5 +1,5 @@
+using FieldSession.Reviewing;
 using FieldSession.State;
-using FieldSession.Terminal.Look;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Screens;

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Reflection;
 using System.Text.RegularExpressions;
-using FieldSession.Terminal.Look;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal.Commands;
 

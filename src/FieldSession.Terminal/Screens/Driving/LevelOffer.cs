@@ -1,5 +1,6 @@
 using System.Globalization;
 using FieldSession.Aligning;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -162,11 +163,10 @@ internal static class NextBlock
                     + $"{segment.Speed.In(plan.Units)}   {segment.Seconds:0} s",
                 Ink.Strong
             );
-        return
-        [
-            head.And(Columns.Cut(mark, Math.Max(0, columns - head.Width))),
-            .. Letters(segment.Name, columns, letterRows, sight.Letters),
-        ];
+        // a start mark that does not fit beside it takes a row from the large letters: it says where to begin
+        return head.Width + Columns.Of(mark) <= columns
+            ? [head.And(mark), .. Letters(segment.Name, columns, letterRows, sight.Letters)]
+            : [head, PageRow.Of(Columns.Cut(mark, columns)), .. Letters(segment.Name, columns, letterRows - 1, sight.Letters)];
     }
 
     private static IEnumerable<PageRow> AtAStop(DriveSight sight, int columns, int letterRows) =>

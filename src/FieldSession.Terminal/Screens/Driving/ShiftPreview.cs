@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Driving;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
+using FieldSession.Reviewing;
 using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Driving;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Measures;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using FieldSession.Reviewing;
 using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Screens.Planning;

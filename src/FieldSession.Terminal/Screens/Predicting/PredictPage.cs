@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.Predicting;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -9,13 +10,15 @@ namespace FieldSession.Terminal.Screens.Predicting;
 /// <summary>The predictions in words: one person's questions, or who has locked; what was said only once all have.</summary>
 internal static class PredictPage
 {
-    private const int NameColumns = 12;
+    private const int FewestNameColumns = 12;
+    private const int MostNameColumns = 30;
     private const int QuestionColumns = 28;
 
     /// <summary>Who has locked and who is still open, or why nobody can yet.</summary>
     public static ImmutableArray<PageRow> Crew(Study study, Objection? bar, int columns)
     {
         string[] open = [.. study.StillToPredict.Select(member => member.Name)];
+        int names = NameColumns(study);
         return
         [
             PageRow.Of("Predictions", Ink.Strong),
@@ -24,8 +27,8 @@ internal static class PredictPage
             .. bar is null
                 ? []
                 : Wrapped.Lines($"not now: {bar.Why}; {bar.Instead}", columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)),
-            .. open.Select((name, place) => PageRow.Of($"{place + 1}  ", Ink.Strong).And(Columns.Left(name, NameColumns)).And("open")),
-            .. study.Predictions.Select(p => PageRow.Of("   ").And(Columns.Left(p.Person, NameColumns)).And("locked, hidden")),
+            .. open.Select((name, place) => PageRow.Of($"{place + 1}  ", Ink.Strong).And(Columns.Left(name, names)).And("open")),
+            .. study.Predictions.Select(p => PageRow.Of("   ").And(Columns.Left(p.Person, names)).And("locked, hidden")),
         ];
     }
 
@@ -34,7 +37,7 @@ internal static class PredictPage
         [
             PageRow.Of(PredictScreenWords.AllLocked, Ink.Strong),
             PageRow.Blank,
-            .. study.Predictions.SelectMany(prediction => Told(prediction, columns).Append(PageRow.Blank)),
+            .. study.Predictions.SelectMany(prediction => Told(prediction, NameColumns(study), columns).Append(PageRow.Blank)),
         ];
 
     /// <summary>One person's questions, the answers so far, and the question that is open.</summary>
@@ -46,12 +49,13 @@ internal static class PredictPage
             .. telling.Open(questions) is { } open ? Question(open) : Last(columns),
         ];
 
-    private static IEnumerable<PageRow> Told(Prediction told, int columns)
-    {
-        return Wrapped
-            .Lines(PredictScreenWords.Told(told), columns - NameColumns)
-            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? told.Person : "", NameColumns), Ink.Strong).And(line));
-    }
+    private static IEnumerable<PageRow> Told(Prediction told, int names, int columns) =>
+        Wrapped
+            .Lines(PredictScreenWords.Told(told), columns - names)
+            .Select((line, place) => PageRow.Of(Columns.Left(place == 0 ? told.Person : "", names), Ink.Strong).And(line));
+
+    private static int NameColumns(Study study) =>
+        Math.Clamp(study.Plan!.Crew.Max(member => Columns.Of(member.Name)) + 2, FewestNameColumns, MostNameColumns);
 
     private static IEnumerable<PageRow> Answered(Question question, string value, int columns) =>
         Wrapped

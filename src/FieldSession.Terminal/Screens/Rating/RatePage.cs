@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Measures;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
@@ -26,12 +27,17 @@ internal static class RatePage
         [
             .. head,
             PageRow.Of(Prompt.TrimStart(), Ink.Strong),
-            sight.Message is { } message ? PageRow.Of(Columns.Cut($" {message} ", columns - 2), Ink.Alarm) : PageRow.Blank,
-            PageRow.Blank,
+            .. Message(sight.Message, columns - 2),
             .. Below(sight, columns - 2),
         ];
         return new RateWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], head.Length);
     }
+
+    // always two rows, so that nothing below jumps
+    private static IEnumerable<PageRow> Message(string? message, int columns) =>
+        message is null
+            ? [PageRow.Blank, PageRow.Blank]
+            : Wrapped.Lines(message, columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)).Append(PageRow.Blank).Take(2);
 
     private static IEnumerable<PageRow> Head(RateSight sight, int columns, int letterRows)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldSession.Journal;
 using FieldSession.Rating;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 using Terminal.Gui.Input;

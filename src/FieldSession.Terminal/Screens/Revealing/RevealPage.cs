@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using FieldSession.Revealing;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Look;
 
