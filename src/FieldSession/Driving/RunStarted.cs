@@ -159,7 +159,7 @@ public static class RunText
             return End(CauseIn(words), study);
         }
 
-        return words.Length > 0 && Typed.Is(words[0], "run") ? Start(words) : null;
+        return words.Length > 0 && Typed.Is(words[0], "run") ? Start(words, study) : null;
     }
 
     // said again at the stop, it is the cause of the run that was aborted
@@ -176,7 +176,7 @@ public static class RunText
             _ => string.Join(' ', words.Skip(1)),
         };
 
-    private static Parsed Start(string[] words)
+    private static Parsed Start(string[] words, Study study)
     {
         if (words.Length < 2 || SpecCode.Parse(words[1]) is not { } code)
         {
@@ -184,17 +184,39 @@ public static class RunText
         }
 
         RunStarted run = new(code, null);
-        foreach (string word in words.Skip(2))
+        foreach (string part in Parts(words.Skip(2), study))
         {
-            if (ValueOf(word, Driver) is null && ValueOf(word, Car) is null)
+            if (ValueOf(part, Driver) is null && ValueOf(part, Car) is null)
             {
-                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(word), Form);
+                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(part), Form);
             }
 
-            run = run with { Driver = ValueOf(word, Driver) ?? run.Driver, Car = ValueOf(word, Car) ?? run.Car };
+            run = run with { Driver = ValueOf(part, Driver) ?? run.Driver, Car = ValueOf(part, Car) ?? run.Car };
         }
 
         return Parsed.As(run);
+    }
+
+    // a name of several words stays one part, where the plan has such a name
+    private static List<string> Parts(IEnumerable<string> words, Study study)
+    {
+        string[] names = [.. study.Plan?.Crew.Select(member => member.Name) ?? [], .. study.Plan?.Cars ?? []];
+        List<string> parts = [];
+        foreach (string word in words)
+        {
+            string longer = parts.Count > 0 ? $"{parts[^1]} {word}" : word;
+            string? value = ValueOf(longer, Driver) ?? ValueOf(longer, Car);
+            if (parts.Count > 0 && value is not null && names.Any(name => name.StartsWith(value, StringComparison.OrdinalIgnoreCase)))
+            {
+                parts[^1] = longer;
+            }
+            else
+            {
+                parts.Add(word);
+            }
+        }
+
+        return parts;
     }
 
     private static string? ValueOf(string word, string name) =>

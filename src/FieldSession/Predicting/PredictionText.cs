@@ -26,7 +26,9 @@ public static class PredictionText
             return Parsed.No(PredictingWords.WhatPredictionNames, Form);
         }
 
-        int parts = 2;
+        // a name of several words ends where the answers begin
+        int parts = Math.Max(2, Array.FindIndex(words, word => word.IndexOf('=', StringComparison.Ordinal) > 0));
+        string person = string.Join(' ', words[1..parts]);
         Dictionary<string, string> said = [];
         while (parts < words.Length && words[parts].IndexOf('=', StringComparison.Ordinal) is > 0 and var equals)
         {
@@ -35,7 +37,7 @@ public static class PredictionText
         }
 
         string free = string.Join(' ', words.Skip(parts));
-        return Of(words[1], said, free.Length == 0 ? null : free);
+        return Of(person, said, free.Length == 0 ? null : free);
     }
 
     /// <summary>The prediction that named answers make.</summary>

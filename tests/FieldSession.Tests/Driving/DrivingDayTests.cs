@@ -14,6 +14,22 @@ public sealed class DrivingDayTests
         Assert.Equal("862", day.Study.CodeAsked?.Digits);
     }
 
+    [Theory]
+    [InlineData("run 417 driver=John Paul", "John Paul", null)]
+    [InlineData("run 417 driver=john paul car=grey two", "John Paul", "grey two")]
+    [InlineData("run 417 car=grey two driver=Ro", "Ro", "grey two")]
+    public void Whoever_has_two_first_names_can_take_the_wheel(string typed, string driver, string? car)
+    {
+        Plan plan = ADay.ShortPlan with
+        {
+            Crew = [new CrewMember("John Paul", CrewMember.CoDriverSeat), new CrewMember("Ro", CrewMember.DriverSeat)],
+            Cars = ["grey one", "grey two"],
+        };
+        Run run = new ADay(plan).Ready().Typed(typed).Study.Runs[0];
+        Assert.Equal((driver, car ?? "grey one"), (run.Driver, run.Car ?? "grey one"));
+        Assert.Contains("'nonsense'", new ADay(plan).Ready().Refusal("run 417 driver=John Paul nonsense").ToString());
+    }
+
     [Fact]
     public void The_answer_says_what_was_stored_and_what_is_next()
     {

@@ -1,0 +1,26 @@
+using FieldSession.State;
+using FieldSession.Tests.Making;
+
+namespace FieldSession.Tests.Predicting;
+
+public sealed class WhoeverHasTwoFirstNamesPredicts
+{
+    private static ADay Driven() =>
+        new ADay(ADay.ShortPlan with { Crew = [new CrewMember("Mary Ann", CrewMember.DriverSeat)] })
+            .Ready()
+            .Typed("run 417", "5860", "6365", "714", "run 862", "5860", "6365", "714", "run 417", "5860", "6365", "714")
+            .Typed("calibration after 94.0");
+
+    [Theory]
+    [InlineData("predict Mary Ann feature=862 sure=3 because=sound grit on the coarse road", "grit on the coarse road")]
+    [InlineData("predict mary ann feature=862 sure=3", null)]
+    public void By_their_whole_name(string typed, string? words)
+    {
+        Prediction locked = Assert.Single(Driven().Typed(typed).Study.Predictions);
+        Assert.Equal(("Mary Ann", "862", words), (locked.Person, locked.Feature.Digits, locked.Words));
+    }
+
+    [Fact]
+    public void Half_a_name_is_nobody_of_the_crew() =>
+        Assert.Contains("Mary Ann", Driven().Refusal("predict Mary feature=862 sure=3").ToString(), StringComparison.Ordinal);
+}
