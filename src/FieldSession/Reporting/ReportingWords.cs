@@ -212,7 +212,7 @@ internal static class ReportingWords
         $"Run {run.Number} was aborted after {run.Passages.Select(p => p.Segment).Distinct().Count()} of {segments} "
         + $"segments ({run.Aborted!.Cause ?? "no cause given"}); {whetherCounted}";
 
-    public const string AbortedRunIsOut = "its readings are kept and do not count";
+    public const string AbortedRunIsOut = "its readings are kept and count only in the lines of all readings";
     public const string AbortedRunCounts = "its readings count";
 
     public static string ReadingFilledAtStop(int run, string segment, LevelRange levels, string whetherCounted) =>

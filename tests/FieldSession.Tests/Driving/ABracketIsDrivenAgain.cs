@@ -88,7 +88,7 @@ public class ABracketIsDrivenAgain
         string[] remarks = [.. found.Comparisons[0].Classes.Steady!.Remarks];
         Assert.Equal((18, 0, 9), (found.Readings.Total, found.Readings.Spoilt, found.Readings.Replaced));
         Assert.Empty(found.Readings.ByCause);
-        Assert.Contains("replaced, because their bracket was driven again: run 1, 2, 3", remarks);
+        Assert.Contains("replaced or aborted, so left out of the clean result: run 1, 2, 3", remarks);
         Assert.DoesNotContain(remarks, remark => remark.StartsWith("not counted", StringComparison.Ordinal));
     }
 

@@ -116,7 +116,7 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
                 .Select(line => line.Split(": ")[1].Trim()),
         ];
         Assert.Equal(2, both.Distinct().Count());
-        Assert.NotNull(new KeyFile(_prompt.Outside().Lot).Open(_prompt.Here("a.key"), TwoPassphrases.Joined(both[0], both[1])).Key);
+        Assert.NotNull(_prompt.Outside().KeyFile.Open(_prompt.Here("a.key"), TwoPassphrases.Joined(both[0], both[1])).Key);
     }
 
     private static string Offered(StringWriter said) =>
@@ -132,8 +132,9 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
     }
 
     private IEnumerable<string> Marks() =>
-        new KeyFile(_prompt.Outside().Lot)
-            .Open(_prompt.Here("a.key"), TwoPassphrases.Joined(First, Second))
+        _prompt
+            .Outside()
+            .KeyFile.Open(_prompt.Here("a.key"), TwoPassphrases.Joined(First, Second))
             .Key!.Places.OrderBy(line => _prompt.Now().DrivenCodes.ToList().IndexOf(line.Code))
             .SelectMany(line => new[] { "--mark", $"{line.Code}={line.UnderTape}" });
 
@@ -145,7 +146,7 @@ public sealed class AKeyOfTwoPeopleIsOpenedByBoth : IDisposable
                 desk with
                 {
                     OpenKey = (path, passphrase, ring) =>
-                        DriveCommand.Tried(_prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(_prompt.Outside().Lot)),
+                        DriveCommand.Tried(_prompt.Here(path), passphrase, opened.Logbook.Study, ring, _prompt.Outside().KeyFile),
                     TwoPassphrases = TwoPassphrases.Joined,
                 },
             screen: ScreenName.Reveal

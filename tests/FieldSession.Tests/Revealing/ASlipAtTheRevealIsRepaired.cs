@@ -64,7 +64,7 @@ public sealed class ASlipAtTheRevealIsRepaired : IDisposable
     public void Stored_as_it_was_read_it_withholds_the_names_and_a_later_reading_brings_them_back()
     {
         Assert.Contains(
-            $"names withheld: the mark read on {_beta} is NOT the one in the key",
+            $"the report gives codes and no names: the mark read on {_beta} is NOT the one in the key",
             _prompt.Must(1, [.. _mistyped, "--as-read"])
         );
         Assert.Contains($"withheld here: the mark read on {_beta} is NOT the one in the key.", Report());

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using FieldSession.Reporting;
 using FieldSession.Revealing;
 using FieldSession.State;
@@ -59,6 +60,10 @@ public sealed class EveryFittingIsOpenedByItsOwnKey : IDisposable
         Assert.Contains($"BETA ({betas}) minus ALPHA ({alphas})", text);
         Assert.Matches(@"\| steady \| clean \| \+(1\.9|2\.0|2\.1) \|", text);
         Assert.Contains("The keys give the published commitments.", text);
+
+        // four codes, two specs: whoever guesses is right one time in two
+        Match blind = Regex.Match(text, @"(\d) of 2 named a code of a new spec; guessing alone does as well with p ([\d.]+):");
+        Assert.Equal(blind.Groups[1].Value == "2" ? "0.25" : "1", blind.Groups[2].Value);
     }
 
     [Fact]

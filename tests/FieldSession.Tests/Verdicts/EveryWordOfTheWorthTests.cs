@@ -70,7 +70,7 @@ public sealed class EveryWordOfTheWorthTests
                 w => w is { Meter: MeterVerdict.NotResolved, PricePerDbIsDefined: true }
             ),
             new(
-                "CAN'T SAY, because what was heard is no level: the owner weighs what the ratings say" + Price,
+                "CAN'T SAY, because what was heard is not a level: the owner weighs what the ratings say" + Price,
                 "SAME WITHIN",
                 w => w is { Meter: MeterVerdict.SameWithin, PricePerDbIsDefined: true }
             ),

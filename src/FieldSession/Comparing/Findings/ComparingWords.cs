@@ -16,7 +16,7 @@ internal static class ComparingWords
 
     public static string RunsNotCounted(string runs) => $"not counted, because too few of their segments have a valid level: run {runs}";
 
-    public static string RunsReplaced(string runs) => $"replaced, because their bracket was driven again: run {runs}";
+    public static string RunsReplaced(string runs) => $"replaced or aborted, so left out of the clean result: run {runs}";
 
     public static string SegmentsNotCompared(string segments) =>
         $"not compared, because not every code has a valid level there: {segments}";

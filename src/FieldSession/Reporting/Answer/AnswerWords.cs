@@ -71,7 +71,7 @@ internal static class AnswerWords
     public static string MeterShowsItSmall(string margin) =>
         $" The meter shows a difference, smaller than the {margin} dB agreed to matter.";
 
-    public static string NoVerdict(string why) => $" That is no answer yet: {why}.";
+    public static string NoVerdict(string why) => $" That is not an answer yet: {why}.";
 
     public static string NothingCompared(string when, string asked, string against) =>
         $"{when} nothing could be compared between {asked} and {against}.";

@@ -83,7 +83,8 @@ internal static class VerdictReportWords
         "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard in this test";
     public const string CantSayWithoutEar = "CAN'T SAY without the ear";
     public const string CantSayBecauseNotResolved = "CAN'T SAY, because the meter did not resolve which is quieter";
-    public const string CantSayBecauseHeardNoLevel = "CAN'T SAY, because what was heard is no level: the owner weighs what the ratings say";
+    public const string CantSayBecauseHeardNoLevel =
+        "CAN'T SAY, because what was heard is not a level: the owner weighs what the ratings say";
     public const string CantSayWithoutControl = "CAN'T SAY while it is not known which code is the control";
     public const string NotWorthItBecauseLouder = "NOT WORTH IT for the sound inside, which is louder";
     public const string CantSayCheaperButLouder = "CAN'T SAY for the owner: it costs nothing more and is louder inside";

@@ -3,7 +3,6 @@ using FieldSession.Measures;
 using FieldSession.Revealing;
 using FieldSession.Reviewing;
 using FieldSession.State;
-using FieldSession.Statistics;
 
 namespace FieldSession.Reporting;
 
@@ -190,19 +189,24 @@ public static class UnblindingWords
             seen.Length > 0
                 ? $"The blind did not hold for {string.Join(" and ", seen)}, who went by something seen or overheard: a leak."
                 : "Nobody went by something seen or overheard.";
-        if (key?.ControlCode is not { } control)
+        if (PredictionScores.Of(PredictionScores.In(study, key)) is not { } scores)
         {
-            yield return $"Check of the blind: {blind} {(key is null ? "The key is not open" : "The key names no control")}: which guesses "
-                + "were right is not known.";
+            yield return $"Check of the blind: {blind} {WhyUnknown(key)}: which guesses were right is not known.";
             yield break;
         }
 
-        Prediction[] right = [.. study.Predictions.Where(p => p.Feature != control)];
-        int codes = study.Codes.Count();
-        double p = ForcedChoice.UpperTail(right.Length, study.Predictions.Count, (codes - 1.0) / codes);
-        yield return $"Check of the blind: {right.Length} of {study.Predictions.Count} named a code of a new spec; guessing alone does "
-            + $"as well with p {p:0.##}: a description, not a test. {blind}{Grounds(right)}";
+        Prediction[] right = [.. study.Predictions.Where(p => key!.IsControl(p.Feature) == false)];
+        yield return $"Check of the blind: {right.Length} of {scores.Count} named a code of a new spec; guessing alone does "
+            + $"as well with p {scores.PAtLeast:0.##}: a description, not a test. {blind}{Grounds(right)}";
     }
+
+    private static string WhyUnknown(OpenedKey? key) =>
+        key switch
+        {
+            null => "The key is not open",
+            { NamesAllowed: false } => "The key does not agree with the marks or the commitment",
+            _ => "The key names no control",
+        };
 
     private static string Grounds(Prediction[] right)
     {

@@ -40,7 +40,7 @@ internal static class HowToReadWords
     public const string Margin =
         "The size that the crew agreed not to care about, written down before the first run. 'Same within 1 dB' means "
         + "that the day rules out anything larger than 1 dB. It does not mean that there is no difference.";
-    public const string NotResolved = "The day was too short or too noisy to tell. It is no proof that the tyres are the same.";
+    public const string NotResolved = "The day was too short or too noisy to tell. That doesn't prove that the tyres are the same.";
     public const string CouldHaveShown =
         "How large a difference would have to be for such a day to show it in 4 of 5 cases. A smaller one may well be there.";
     public const string Segments =
