@@ -72,7 +72,7 @@ internal static class KeyFileWords
         "the key file belongs to another sealing of this study: its commitment is not one of the study's; take the file "
         + "written with these codes";
     public const string WrongPassphraseOrChanged =
-        "wrong passphrase, or the file was changed; every try is slow on purpose; type it again, or take the custodian's own copy";
+        "wrong passphrase, or the file was changed; every try is slow on purpose; type it again; another copy has the same passphrase";
     public const string NeedsTwoPassphrases =
         "two people hold this key; give both passphrases, the second in FIELDSESSION_PASSPHRASE_2 or when asked";
     public const string ContentsDoNotGiveCommitment = "what it holds does not give its own commitment";

@@ -153,7 +153,7 @@ internal static class RevealCommand
 
         foreach (string why in key.WhyWithheld)
         {
-            outside.Output.WriteLine($"names withheld: {why}");
+            outside.Output.WriteLine($"the report gives codes and no names: {why}");
         }
 
         return key.NamesAllowed ? ExitCode.Done : ExitCode.No;
