@@ -18,12 +18,7 @@ public sealed class KeyFile
     private readonly ILot _lot;
     private readonly KeyStretch _stretch;
 
-    /// <summary>The key file with its real, slow stretching of the passphrase.</summary>
-    /// <param name="lot">Where salt and nonce come from.</param>
-    public KeyFile(ILot lot)
-        : this(lot, Pbkdf2Stretch.Derive) { }
-
-    /// <summary>The key file with another way to stretch the passphrase, so that many files can be tried in a moment.</summary>
+    /// <summary>Key files that are sealed and opened in one way.</summary>
     /// <param name="lot">Where salt and nonce come from.</param>
     /// <param name="stretch">Makes 32 bytes out of passphrase, salt and rounds.</param>
     public KeyFile(ILot lot, KeyStretch stretch)

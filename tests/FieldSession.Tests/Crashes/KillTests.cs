@@ -15,7 +15,7 @@ public sealed class KillTests(ITestOutputHelper output)
     [Fact]
     public void No_kill_loses_an_acknowledged_act()
     {
-        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 25;
+        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 10;
         Tally tally = new();
         for (int seed = 0; tally.Kills < kills; seed++)
         {

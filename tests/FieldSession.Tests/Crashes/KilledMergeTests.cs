@@ -15,7 +15,7 @@ public sealed class KilledMergeTests(ITestOutputHelper output)
     [Fact]
     public void No_kill_during_a_merge_loses_a_line_of_either_laptop()
     {
-        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 4;
+        int kills = int.TryParse(Environment.GetEnvironmentVariable("FIELDSESSION_KILLS"), out int more) ? more : 2;
         int cut = 0;
         int lines = 0;
         for (int done = 0; done < kills; done += KillsPerStudy)

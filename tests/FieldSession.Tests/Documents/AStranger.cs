@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Commands;
 using FieldSession.Terminal.Demonstration;
 using FieldSession.Terminal.Look;
@@ -55,7 +54,7 @@ internal sealed partial class AStranger : IDisposable
                 OpensTheDemo(folder);
                 break;
             case ["fitting", string key]:
-                _list = new FittingTui(new KeyFile(_prompt.Outside().Lot).Open(_prompt.Here(key), DemoStudy.All[0].Passphrase).Key!);
+                _list = new FittingTui(_prompt.Outside().KeyFile.Open(_prompt.Here(key), DemoStudy.All[0].Passphrase).Key!);
                 break;
             case ["drive", string study]:
                 Opens(study);
@@ -113,7 +112,7 @@ internal sealed partial class AStranger : IDisposable
                 {
                     Palette = Palette.For("1"),
                     OpenKey = (path, passphrase, ring) =>
-                        DriveCommand.Tried(Lying(path), passphrase, _opened.Logbook.Study, ring, new(outside.Lot)),
+                        DriveCommand.Tried(Lying(path), passphrase, _opened.Logbook.Study, ring, outside.KeyFile),
                     WriteReport = () => Bare(ReportCommand.Write(_opened.Logbook, _prompt.Here(folder))),
                 }
         );

@@ -144,7 +144,7 @@ public sealed class TheOwnDayTests : IDisposable
 
     private string[] MarksAsDriven()
     {
-        Dictionary<SpecCode, string> marks = new KeyFile(new SeededLot(3))
+        Dictionary<SpecCode, string> marks = new KeyFile(new SeededLot(3), QuickStretch.Derive)
             .Open(_prompt.Here("pia/hazel.key"), AtThePrompt.Passphrase)
             .Key!.Places.ToDictionary(line => line.Code, line => line.UnderTape);
         return [.. Now().DrivenCodes.Select(code => marks[code])];

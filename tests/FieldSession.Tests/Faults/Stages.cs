@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using FieldSession.State;
 using FieldSession.Store.Journaling;
+using FieldSession.Store.Sealing;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Faults;
@@ -27,7 +28,7 @@ public sealed class Stages : IDisposable
 
     public Stages()
     {
-        using AtThePrompt day = new();
+        using AtThePrompt day = new() { Stretch = Pbkdf2Stretch.Derive };
         day.Write("specs.txt", $"{HiddenName}\nDARKGREY\n");
         day.Write("plan/plan.toml", AWholeDay.Plan);
         day.Write("plan/route.csv", AWholeDay.Route);

@@ -10,7 +10,7 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
     private const int Rounds = 5;
 
     [Fact]
-    public void While_one_program_enters_others_look_or_are_sent_away_and_no_act_is_lost()
+    public async Task While_one_program_enters_others_look_or_are_sent_away_and_no_act_is_lost()
     {
         using ALaidStage laid = stages.Lay(Stage.Ready);
         string study = laid.Here("day.study");
@@ -23,9 +23,10 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
             typed.AddRange(acts);
             first.Type(acts);
             first.WaitForAnswers(typed.Count);
-            ProgramRun second = ProgramRun.In(laid.Path, ["enter", "day.study"], "; from the second window\n");
-            ProgramRun merging = ProgramRun.In(laid.Path, ["merge", "day.study", "day.study"]);
+            Task<ProgramRun> entering = Task.Run(() => ProgramRun.In(laid.Path, ["enter", "day.study"], "; from the second window\n"));
+            Task<ProgramRun> joining = Task.Run(() => ProgramRun.In(laid.Path, ["merge", "day.study", "day.study"]));
             ProgramRun looking = ProgramRun.In(laid.Path, ["verify", "day.study"]);
+            (ProgramRun second, ProgramRun merging) = (await entering, await joining);
 
             Assert.Equal((3, 3), (second.Code, merging.Code));
             Assert.Contains("open in another window", second.Said, StringComparison.Ordinal);

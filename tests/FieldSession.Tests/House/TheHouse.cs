@@ -32,11 +32,8 @@ public sealed class TheHouse
             "TheHouse",
             Program.Select(source => source.Tree).Append(CSharpSyntaxTree.ParseText(ImplicitUsings)),
             Libraries(),
-            new CSharpCompilationOptions(
-                OutputKind.ConsoleApplication,
-                allowUnsafe: true,
-                nullableContextOptions: NullableContextOptions.Enable
-            )
+            // without nullable: what may be null is the build's concern, and twice the work
+            new CSharpCompilationOptions(OutputKind.ConsoleApplication, allowUnsafe: true)
         );
         _uses = new(() => [.. Program.AsParallel().AsOrdered().SelectMany(UsesIn)]);
         _filesUsed = new(FilesUsedByEach);

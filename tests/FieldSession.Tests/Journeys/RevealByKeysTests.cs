@@ -65,7 +65,7 @@ public class RevealByKeysTests
                 desk with
                 {
                     OpenKey = (path, passphrase, ring) =>
-                        DriveCommand.Tried(prompt.Here(path), passphrase, opened.Logbook.Study, ring, new(prompt.Outside().Lot)),
+                        DriveCommand.Tried(prompt.Here(path), passphrase, opened.Logbook.Study, ring, prompt.Outside().KeyFile),
                 },
             screen: ScreenName.Reveal
         );

@@ -21,7 +21,7 @@ public sealed class ManyDaysWithRecordingsTests(ITestOutputHelper said)
     private static int Days =>
         int.TryParse(Environment.GetEnvironmentVariable(DaysVariable), NumberStyles.None, CultureInfo.InvariantCulture, out int days)
             ? days
-            : 300;
+            : 60;
 
     [Fact]
     public void The_interval_covers_the_truth_and_false_differences_are_rare()

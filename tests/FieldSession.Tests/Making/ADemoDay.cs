@@ -89,6 +89,7 @@ internal sealed class ADemoDay : IDisposable
             Error = _said,
             Clock = Clock,
             Lot = new SeededLot(11),
+            Stretch = QuickStretch.Derive,
             Passphrase = Demo.Passphrase,
         };
 
@@ -101,7 +102,7 @@ internal sealed class ADemoDay : IDisposable
                 desk with
                 {
                     OpenKey = (path, passphrase, ring) =>
-                        DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, ring, new(new SeededLot(11))),
+                        DriveCommand.Tried(Path.Combine(_folder, path), passphrase, Book.Study, ring, Outside("").KeyFile),
                     WriteReport = () => ReportCommand.Write(Book, _folder),
                     Version = ReportCommand.ProgramVersion,
                 },

@@ -1,4 +1,5 @@
 using FieldSession.Store.Journaling;
+using FieldSession.Store.Sealing;
 using FieldSession.Terminal.Commands;
 using FieldSession.Tests.Sealing;
 
@@ -14,6 +15,9 @@ internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposabl
 
     /// <summary>The clock of the commands; it goes on by a minute with every command.</summary>
     public StoppedClock Clock { get; } = new();
+
+    /// <summary>How passphrases are stretched: at once, unless the real program or a kept key file is asked too.</summary>
+    public KeyStretch Stretch { get; init; } = QuickStretch.Derive;
 
     /// <summary>What the last command put out, and then its messages.</summary>
     public string Said { get; private set; } = "";
@@ -62,6 +66,7 @@ internal sealed class AtThePrompt(int seed = 1, string laptop = "") : IDisposabl
             Error = TextWriter.Null,
             Clock = Clock,
             Lot = _lot,
+            Stretch = Stretch,
             Laptop = laptop,
             ClipsFolder = Here("clips"),
         };

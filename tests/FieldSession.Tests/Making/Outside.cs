@@ -26,6 +26,7 @@ internal sealed class Outside(params IEnumerable<string> lines)
             Error = new StringWriter(_error),
             Clock = Clock,
             Lot = new SystemLot(),
+            Stretch = QuickStretch.Derive,
         };
 
     /// <summary>Runs a command as it is typed at the prompt.</summary>

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using FieldSession.Terminal.Look;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Tests.Ptys;
 

@@ -1,8 +1,8 @@
-using System.Security.Cryptography;
 using System.Text;
 using FieldSession.Sealing;
 using FieldSession.State;
 using FieldSession.Store.Sealing;
+using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Sealing;
 
@@ -21,12 +21,7 @@ internal sealed class KeyFolder : IDisposable
             "8f1d6c0b2a4e49579d03c7e1b6a85f42"
         );
 
-    public KeyFile Quick { get; } =
-        new(
-            new SeededLot(5),
-            (passphrase, salt, rounds) =>
-                SHA256.HashData([.. Encoding.UTF8.GetBytes(passphrase), .. salt, .. BitConverter.GetBytes(rounds)])
-        );
+    public KeyFile Quick { get; } = new(new SeededLot(5), QuickStretch.Derive);
 
     public string[] Entries => Directory.GetFileSystemEntries(_path);
 

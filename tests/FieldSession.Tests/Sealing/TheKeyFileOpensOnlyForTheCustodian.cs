@@ -14,7 +14,7 @@ public sealed class TheKeyFileOpensOnlyForTheCustodian : IDisposable
     [Fact]
     public void With_the_real_stretching_the_key_comes_back_and_a_wrong_passphrase_does_not_open_it()
     {
-        KeyFile file = new(new SystemLot());
+        KeyFile file = new(new SystemLot(), Pbkdf2Stretch.Derive);
         string path = _folder.Here("a.key");
         Assert.Null(file.Seal(path, KeyFolder.Key, KeyFolder.Passphrase));
         KeyOpening opened = file.Open(path, "QW-0114", Commitment.Of(KeyFolder.Key), KeyFolder.Passphrase);

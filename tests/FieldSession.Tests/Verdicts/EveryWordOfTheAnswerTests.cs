@@ -11,7 +11,8 @@ namespace FieldSession.Tests.Verdicts;
 /// <summary>
 /// What the answer card may tell whoever owns the car, and what must then be true of the numbers. Rules: docs/report.md, "The answer card".
 /// </summary>
-public sealed class EveryWordOfTheAnswerTests
+[Collection(ComparedDays.Name)]
+public sealed class EveryWordOfTheAnswerTests(ComparedDays days)
 {
     private const string Begins =
         "On this day (?:NEW was [\\d.]+ dB (?:louder|quieter) inside than|NEW was as loud inside as) OLD on steady roads";
@@ -41,7 +42,7 @@ public sealed class EveryWordOfTheAnswerTests
                 n => n is { LeavesOut0: false, LiesWithinMargin: false } && Given(n) <= Taken(n)
             ),
             new(
-                Begins + OrUnknown + "\\. That is no answer yet: no (?:verdict: .*|comparison)\\.",
+                Begins + OrUnknown + "\\. That is not an answer yet: no (?:verdict: .*|comparison)\\.",
                 "the verdict is withheld",
                 n => n.One.Conclusion is null
             ),
@@ -56,9 +57,8 @@ public sealed class EveryWordOfTheAnswerTests
     public void Every_sentence_of_the_answer_is_true_of_its_numbers()
     {
         WordTable<MeterNumbers> table = OfTheAnswer;
-        foreach (VerdictDay day in VerdictDays.Random(700).Concat(VerdictDays.ByHand()))
+        foreach ((VerdictDay day, Comparison comparison) in days.All)
         {
-            Comparison comparison = BlindComparison.Of(day.Day, day.Terms);
             foreach (ClassComparison one in comparison.Comparisons.Select(pair => pair.Classes.Steady).OfType<ClassComparison>())
             {
                 Plan plan = ADay.ShortPlan with { MarginDb = day.Terms.MarginDb };

@@ -4,7 +4,8 @@ using FieldSession.Reporting;
 namespace FieldSession.Tests.Verdicts;
 
 /// <summary>What the meter's word may say, and what must then be true of the numbers. Rules: docs/formulas.md, docs/report.md.</summary>
-public sealed class EveryWordOfTheMeterTests
+[Collection(ComparedDays.Name)]
+public sealed class EveryWordOfTheMeterTests(ComparedDays days)
 {
     private const string Provisos = @"(?:, with repeatability from \d+ earlier days?)?(?:, extended \d+ times?)?";
     private const string Margin = @"[\d.]+ dB";
@@ -129,9 +130,10 @@ public sealed class EveryWordOfTheMeterTests
         table.HasNoIdleLine();
     }
 
-    private static IEnumerable<MeterNumbers> Found(Func<ClassComparison, string> printed) =>
-        from day in VerdictDays.Random(700).Concat(VerdictDays.ByHand())
-        let comparison = BlindComparison.Of(day.Day, day.Terms)
+    private IEnumerable<MeterNumbers> Found(Func<ClassComparison, string> printed) =>
+        from compared in days.All
+        let day = compared.Day
+        let comparison = compared.Comparison
         from pair in comparison.Asked
         let one = pair.Classes.Steady
         where one is not null

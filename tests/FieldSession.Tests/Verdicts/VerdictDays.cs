@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using FieldSession.Comparing;
 using FieldSession.Tests.Making;
 
@@ -86,3 +87,16 @@ internal static class VerdictDays
 
     private static double Normal(Random lot) => Math.Sqrt(-2 * Math.Log(1 - lot.NextDouble())) * Math.Cos(2 * Math.PI * lot.NextDouble());
 }
+
+/// <summary>Many such days, compared once for all tests of the meter's words.</summary>
+public sealed class ComparedDays
+{
+    public const string Name = "Compared days";
+
+    internal ImmutableArray<(VerdictDay Day, Comparison Comparison)> All { get; } =
+    [.. VerdictDays.Random(700).Concat(VerdictDays.ByHand()).Select(day => (day, BlindComparison.Of(day.Day, day.Terms)))];
+}
+
+/// <summary>The tests that share them.</summary>
+[CollectionDefinition(ComparedDays.Name)]
+public sealed class ComparedDaysAreShared : ICollectionFixture<ComparedDays>;

@@ -114,7 +114,7 @@ internal static class FittingCommand
 
     private static int Open(string path, Surroundings outside, out KeySheet? key)
     {
-        KeyFile file = new(outside.Lot);
+        KeyFile file = outside.KeyFile;
         KeyOpening opening = KeyPhrases.Open(path, phrase => file.Open(path, phrase), outside);
         key = opening.Key;
         return key is null ? Said($"{path}: {opening.Words}", KeyPhrases.CodeOf(opening.Fault), outside) : ExitCode.Done;

@@ -28,7 +28,7 @@ internal sealed class KeyMaking(SealWords words, Surroundings outside)
             return ExitCode.Done;
         }
 
-        KeyFile file = new(outside.Lot);
+        KeyFile file = outside.KeyFile;
         KeyOpening opening = KeyPhrases.Open(path, phrase => file.Open(path, phrase), outside);
         if (opening.Key is not { } key)
         {

@@ -41,7 +41,7 @@ internal static class KeycheckCommand
     /// <returns>0 where all holds, 1 where something does not; the code of the fault where the file does not open.</returns>
     public static int Run(KeycheckWords words, Surroundings outside)
     {
-        KeyFile file = new(outside.Lot);
+        KeyFile file = outside.KeyFile;
         KeyOpening opening = KeyPhrases.Open(words.Key, phrase => file.Open(words.Key, phrase), outside);
         if (opening.Key is not { } key)
         {

@@ -43,7 +43,7 @@ internal static class SealAway
 
     private static int Write(KeySheet key, string passphrase, SealWords words, Surroundings outside)
     {
-        if (new KeyFile(outside.Lot).Seal(words.Key!, key, passphrase) is { } refused)
+        if (outside.KeyFile.Seal(words.Key!, key, passphrase) is { } refused)
         {
             outside.Error.WriteLine(refused);
             return ExitCode.Wrong;

@@ -73,7 +73,10 @@ internal static class SealCommand
         {
             Description = "no key file: the custodian writes the key on paper, and there is no commitment",
         };
-        Command command = new("seal", "the custodian's: draws codes by lot and writes the encrypted key file; again after every re-fit")
+        Command command = new(
+            "seal",
+            "the custodian's: draws codes by lot and writes the encrypted key file; again where new codes are wanted"
+        )
         {
             study,
             specs,
@@ -134,7 +137,7 @@ internal static class SealCommand
             return ExitCode.No;
         }
 
-        KeyFile keyFile = new(outside.Lot);
+        KeyFile keyFile = outside.KeyFile;
         if ((KeyFile.ObjectionTo(keyPath, passphrase) ?? keyFile.Seal(keyPath, key, passphrase)) is { } refused)
         {
             outside.Error.WriteLine(refused);

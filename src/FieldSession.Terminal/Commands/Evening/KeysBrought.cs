@@ -26,7 +26,7 @@ internal static class KeysBrought
 
     private static int AddFiles(Study study, IReadOnlyList<string> paths, Surroundings outside, ref KeyRing ring)
     {
-        KeyFile file = new(outside.Lot);
+        KeyFile file = outside.KeyFile;
         string[] commitments = [.. study.Commitments];
         foreach (string path in paths)
         {

@@ -87,7 +87,7 @@ internal static class DriveCommand
             Sight = sight,
             RememberSight = file.Remember,
             Cover = new Cover(sight.IsCovered),
-            OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, new KeyFile(outside.Lot)),
+            OpenKey = (path, passphrase, ring) => Tried(path, passphrase, opened.Logbook.Study, ring, outside.KeyFile),
             TwoPassphrases = TwoPassphrases.Joined,
             WriteReport = () => ReportCommand.Write(opened.Logbook, folder),
             Version = ReportCommand.ProgramVersion,

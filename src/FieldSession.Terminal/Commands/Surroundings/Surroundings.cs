@@ -28,6 +28,12 @@ internal sealed record Surroundings
     /// <summary>Where chance comes from.</summary>
     public required ILot Lot { get; init; }
 
+    /// <summary>How a passphrase becomes the key of a key file: slowly, so that guessing is slow.</summary>
+    public KeyStretch Stretch { get; init; } = Pbkdf2Stretch.Derive;
+
+    /// <summary>Seals key files and opens them.</summary>
+    public KeyFile KeyFile => new(Lot, Stretch);
+
     /// <summary>The passphrase given by the environment; null: it is asked for.</summary>
     public string? Passphrase { get; init; }
 
