@@ -16,7 +16,7 @@ public sealed class DrivingDayTests
 
     [Theory]
     [InlineData("run 417 driver=John Paul", "John Paul", null)]
-    [InlineData("run 417 driver=john paul car=grey two", "John Paul", "grey two")]
+    [InlineData("run 417 driver=John Paul car=grey two", "John Paul", "grey two")]
     [InlineData("run 417 car=grey two driver=Ro", "Ro", "grey two")]
     public void Whoever_has_two_first_names_can_take_the_wheel(string typed, string driver, string? car)
     {

@@ -13,7 +13,7 @@ public sealed class WhoeverHasTwoFirstNamesPredicts
 
     [Theory]
     [InlineData("predict Mary Ann feature=862 sure=3 because=sound grit on the coarse road", "grit on the coarse road")]
-    [InlineData("predict mary ann feature=862 sure=3", null)]
+    [InlineData("predict Mary Ann feature=862 sure=3", null)]
     public void By_their_whole_name(string typed, string? words)
     {
         Prediction locked = Assert.Single(Driven().Typed(typed).Study.Predictions);
