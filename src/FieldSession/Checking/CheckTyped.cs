@@ -53,6 +53,7 @@ public sealed record CheckTyped(string Check, ImmutableSortedDictionary<string, 
 public static class CheckText
 {
     private const int LongestWord = 40;
+    private const string Kilometres = "km";
     private const double KgPerPound = 0.45359237;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
@@ -84,8 +85,8 @@ public static class CheckText
         wrong = null;
         for (int i = 0; i < words.Length && wrong is null; i++)
         {
-            (CheckValue? value, string text) = Named(kind, words[i], i);
-            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words[i], kind) : Put(values, value, text, units);
+            (CheckValue? value, string text, UnitSystem unitsOfIt) = Named(kind, words[i], i, units);
+            wrong = value is null ? CheckingWords.IsNoValueOfCheck(words[i], kind) : Put(values, value, text, unitsOfIt);
         }
 
         string[] missing = [.. kind.Values.Where(value => value.Needed && !values.ContainsKey(value.Name)).Select(value => value.Name)];
@@ -96,12 +97,21 @@ public static class CheckText
         return wrong is null ? values.ToImmutableSortedDictionary(StringComparer.Ordinal) : null;
     }
 
-    private static (CheckValue? Value, string Text) Named(CheckKind kind, string word, int place)
+    // a distance that names its unit is in that unit, whatever the plan's units are
+    private static (CheckValue? Value, string Text, UnitSystem Units) Named(CheckKind kind, string word, int place, UnitSystem units)
     {
         int equals = word.IndexOf('=', StringComparison.Ordinal);
-        return equals < 0
-            ? (place < kind.Values.Length ? kind.Values[place] : null, word)
-            : (kind.Values.FirstOrDefault(value => Typed.Is(value.Name, word[..equals])), word[(equals + 1)..]);
+        if (equals < 0)
+        {
+            return (place < kind.Values.Length ? kind.Values[place] : null, word, units);
+        }
+
+        string name = word[..equals];
+        (string called, UnitSystem unitsOfIt) =
+            Typed.Is("mi", name) ? (Kilometres, UnitSystem.Imperial)
+            : Typed.Is(Kilometres, name) ? (Kilometres, UnitSystem.Metric)
+            : (name, units);
+        return (kind.Values.FirstOrDefault(value => Typed.Is(value.Name, called)), word[(equals + 1)..], unitsOfIt);
     }
 
     private static string? Put(Dictionary<string, string> values, CheckValue value, string text, UnitSystem units)
@@ -130,7 +140,7 @@ public static class CheckText
             ("fl" or "fr" or "rl" or "rr", _) when typed < 10 => typed * 100,
             ("at", UnitSystem.Imperial) => (typed - 32) / 1.8,
             ("mass", UnitSystem.Imperial) => typed * KgPerPound,
-            ("speed" or "km", UnitSystem.Imperial) => typed * Speed.KmPerMile,
+            ("speed" or Kilometres, UnitSystem.Imperial) => typed * Speed.KmPerMile,
             _ => typed,
         };
 }

@@ -166,6 +166,17 @@ public class TypedChecksHoldTheirLimits
         Assert.Equal(1655.6, new CheckValues(day.Study.Checks[1].Values).Number("mass")!.Value, 0.1);
     }
 
+    [Theory]
+    [InlineData("check warm-up min=20 mi=14", 22.5)]
+    [InlineData("check warm-up 20 14", 22.5)]
+    [InlineData("check warm-up min=20 km=24", 24)]
+    public void A_distance_that_names_its_unit_is_in_that_unit_in_a_plan_in_miles_too(string line, double km)
+    {
+        ADay day = new ADay(WithTargets with { Units = UnitSystem.Imperial }).Ready().Typed(line);
+        Assert.Equal(km, new CheckValues(day.Study.Checks[0].Values).Number("km")!.Value, 0.1);
+        Assert.Equal(CheckAnswer.Records, day.Study.Checks[0].Answer);
+    }
+
     [Fact]
     public void No_value_of_one_code_is_ever_typed_so_that_no_file_can_tell() =>
         Assert.DoesNotContain(CheckKinds.All.SelectMany(kind => kind.Values), value => value.Name is "code" or "spec" or "set");
