@@ -73,7 +73,7 @@ internal static class AWholeDay
 
     /// <summary>What a key file of the study holds, as the custodian may know it.</summary>
     public static Dictionary<SpecCode, string> SpecsIn(this AtThePrompt prompt, string key) =>
-        new KeyFile(new SeededLot(3), QuickStretch.Derive)
+        new KeyFile(new SeededLot(3), prompt.Stretch)
             .Open(prompt.Here(key), "T-7", null, AtThePrompt.Passphrase)
             .Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
 
