@@ -60,6 +60,25 @@ internal sealed record PageRow(ImmutableArray<Stroke> Strokes)
     public PageRow WithRight(PageRow right, int columns) => Fit(Math.Max(0, columns - right.Width)).And(right);
 }
 
+/// <summary>A message in two rows, always, so that nothing below it jumps.</summary>
+internal static class MessageRows
+{
+    /// <summary>The rows; what does not fit into them ends with a mark.</summary>
+    /// <param name="message">The message; null: two blank rows.</param>
+    /// <param name="columns">Columns of its words; a blank is on either side.</param>
+    /// <param name="ink">What it is for.</param>
+    public static IEnumerable<PageRow> Of(string? message, int columns, Ink ink)
+    {
+        string[] lines = message is null ? [] : [.. Wrapped.Lines(message, columns)];
+        string rest = Columns.Cut(string.Join(' ', lines.Skip(1)), columns);
+        return
+        [
+            lines.Length > 0 ? PageRow.Of($" {lines[0]} ", ink) : PageRow.Blank,
+            rest.Length > 0 ? PageRow.Of($" {rest} ", ink) : PageRow.Blank,
+        ];
+    }
+}
+
 /// <summary>What a piece of text is for. A palette says how that looks; the words alone must say everything.</summary>
 internal enum Ink
 {

@@ -184,7 +184,7 @@ public static class RunText
         }
 
         RunStarted run = new(code, null);
-        foreach (string part in Parts(words.Skip(2), study))
+        foreach (string part in Typed.NamesJoined(words[2..], study))
         {
             if (ValueOf(part, Driver) is null && ValueOf(part, Car) is null)
             {
@@ -195,28 +195,6 @@ public static class RunText
         }
 
         return Parsed.As(run);
-    }
-
-    // a name of several words stays one part, where the plan has such a name
-    private static List<string> Parts(IEnumerable<string> words, Study study)
-    {
-        string[] names = [.. study.Plan?.Crew.Select(member => member.Name) ?? [], .. study.Plan?.Cars ?? []];
-        List<string> parts = [];
-        foreach (string word in words)
-        {
-            string longer = parts.Count > 0 ? $"{parts[^1]} {word}" : word;
-            string? value = ValueOf(longer, Driver) ?? ValueOf(longer, Car);
-            if (parts.Count > 0 && value is not null && names.Any(name => name.StartsWith(value, StringComparison.OrdinalIgnoreCase)))
-            {
-                parts[^1] = longer;
-            }
-            else
-            {
-                parts.Add(word);
-            }
-        }
-
-        return parts;
     }
 
     private static string? ValueOf(string word, string name) =>

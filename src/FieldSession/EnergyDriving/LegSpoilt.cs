@@ -81,7 +81,9 @@ public static class LegText
             return null;
         }
 
-        return words.Length > 1 && Typed.Count(words[1]) is { } number ? Flag(study, number, words[2..]) : Leg(study, text, words[1..]);
+        return words.Length > 1 && Typed.Count(words[1]) is { } number
+            ? Flag(study, number, words[2..])
+            : Leg(study, text, Typed.NamesJoined(words[1..], study));
     }
 
     private static Parsed Leg(Study study, string text, string[] words)

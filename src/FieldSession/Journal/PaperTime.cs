@@ -1,4 +1,5 @@
 using System.Globalization;
+using FieldSession.State;
 
 namespace FieldSession.Journal;
 
@@ -96,6 +97,26 @@ public static class Typed
         return text.Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
     }
 
+    /// <summary>How many of the first words are one of these names, the longest that fits; 1 where none does.</summary>
+    public static int WordsOfName(IReadOnlyList<string> words, IEnumerable<string> names)
+    {
+        ArgumentNullException.ThrowIfNull(words);
+        return names
+            .Select(Words)
+            .Where(name => name.Length <= words.Count && name.Zip(words).All(pair => Is(pair.First, pair.Second)))
+            .Select(name => name.Length)
+            .DefaultIfEmpty(1)
+            .Max();
+    }
+
+    /// <summary>The words, those of a person behind <c>driver=</c> and of a car behind <c>car=</c> put together.</summary>
+    public static string[] NamesJoined(string[] words, Study study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        string[] crew = [.. study.Plan?.Crew.Select(member => member.Name) ?? []];
+        return Joined(Joined(words, "driver=", crew), "car=", [.. study.Plan?.Cars ?? []]);
+    }
+
     /// <summary>Whether a typed word is a word of the grammar.</summary>
     public static bool Is(string typed, string word) => string.Equals(typed, word, StringComparison.OrdinalIgnoreCase);
 
@@ -117,4 +138,18 @@ public static class Typed
     /// <summary>A whole number from 1; null where the text is none.</summary>
     public static int? Count(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count > 0 ? count : null;
+
+    private static string[] Joined(string[] words, string part, string[] names)
+    {
+        List<string> joined = [];
+        for (int taken, at = 0; at < words.Length; at += taken)
+        {
+            taken = words[at].StartsWith(part, StringComparison.OrdinalIgnoreCase)
+                ? WordsOfName([words[at][part.Length..], .. words[(at + 1)..]], names)
+                : 1;
+            joined.Add(string.Join(' ', words[at..(at + taken)]));
+        }
+
+        return [.. joined];
+    }
 }

@@ -36,12 +36,7 @@ public static class EarGate
     public static int WordsOfName(IReadOnlyList<string> words, Study study)
     {
         ArgumentNullException.ThrowIfNull(study);
-        return (study.Plan?.Crew ?? [])
-            .Select(member => Typed.Words(member.Name))
-            .Where(name => name.Length <= words.Count && name.Zip(words).All(pair => Typed.Is(pair.First, pair.Second)))
-            .Select(name => name.Length)
-            .DefaultIfEmpty(1)
-            .Max();
+        return Typed.WordsOfName(words, (study.Plan?.Crew ?? []).Select(member => member.Name));
     }
 
     /// <summary>Where a member sat in a run: who drove it sat at the wheel, whoever the plan put there sits beside.</summary>

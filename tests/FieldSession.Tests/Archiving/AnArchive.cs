@@ -36,8 +36,9 @@ internal sealed class AnArchive : IDisposable
         Prompt.Must(ExitCode.Done, ["start", Plan(study), path]);
         string[] codes = Sealed(study, path);
         Prompt.Must(ExitCode.Done, ["enter", path], Driven(codes, scatter));
-        Dictionary<FieldSession.State.SpecCode, string> specs = new Store.Sealing.KeyFile(new Sealing.SeededLot(3), QuickStretch.Derive)
-            .Open(Prompt.Here($"{study}/a.key"), study, null, AtThePrompt.Passphrase)
+        Dictionary<FieldSession.State.SpecCode, string> specs = Prompt
+            .Outside()
+            .KeyFile.Open(Prompt.Here($"{study}/a.key"), study, null, AtThePrompt.Passphrase)
             .Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
         FieldSession.State.SpecCode candidate = specs.First(one => one.Value != "STANDARD").Key;
         Prompt.Must(

@@ -1,9 +1,7 @@
 using System.Globalization;
 using FieldSession.State;
 using FieldSession.Store.Journaling;
-using FieldSession.Store.Sealing;
 using FieldSession.Tests.Making;
-using FieldSession.Tests.Sealing;
 
 namespace FieldSession.Tests.Documents;
 
@@ -144,8 +142,9 @@ public sealed class TheOwnDayTests : IDisposable
 
     private string[] MarksAsDriven()
     {
-        Dictionary<SpecCode, string> marks = new KeyFile(new SeededLot(3), QuickStretch.Derive)
-            .Open(_prompt.Here("pia/hazel.key"), AtThePrompt.Passphrase)
+        Dictionary<SpecCode, string> marks = _prompt
+            .Outside()
+            .KeyFile.Open(_prompt.Here("pia/hazel.key"), AtThePrompt.Passphrase)
             .Key!.Places.ToDictionary(line => line.Code, line => line.UnderTape);
         return [.. Now().DrivenCodes.Select(code => marks[code])];
     }

@@ -30,6 +30,19 @@ public sealed class EnergyDayTests
     }
 
     [Fact]
+    public void A_driver_and_a_car_may_have_names_of_several_words()
+    {
+        Plan plan = Making.ADay.ShortPlan with
+        {
+            Crew = [new CrewMember("John Paul", CrewMember.DriverSeat)],
+            Cars = ["grey two", "grey one"],
+        };
+        ADay day = new ADay(plan).Typed("leg day=1 code=417 km=212 kwh=38 driver=John Paul car=grey two t lorry");
+        EnergyLeg leg = Assert.Single(day.Study.Legs);
+        Assert.Equal(("John Paul", "grey two", "lorry"), (leg.Figures.Driver, leg.Figures.Car, leg.Spoilt?.Words));
+    }
+
+    [Fact]
     public void The_journal_gives_back_the_same_leg()
     {
         ADay day = ADay.Typed(First, "leg day=1 car=Y code=862 km=212.4 soc=80-31.5 usable=75 w rain at the end", "leg 1 t queue");

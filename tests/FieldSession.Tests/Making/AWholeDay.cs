@@ -1,7 +1,5 @@
 using System.Globalization;
 using FieldSession.State;
-using FieldSession.Store.Sealing;
-using FieldSession.Tests.Sealing;
 
 namespace FieldSession.Tests.Making;
 
@@ -73,8 +71,9 @@ internal static class AWholeDay
 
     /// <summary>What a key file of the study holds, as the custodian may know it.</summary>
     public static Dictionary<SpecCode, string> SpecsIn(this AtThePrompt prompt, string key) =>
-        new KeyFile(new SeededLot(3), prompt.Stretch)
-            .Open(prompt.Here(key), "T-7", null, AtThePrompt.Passphrase)
+        prompt
+            .Outside()
+            .KeyFile.Open(prompt.Here(key), "T-7", null, AtThePrompt.Passphrase)
             .Key!.Places.ToDictionary(line => line.Code, line => line.Spec);
 
     /// <summary>The words of a reveal by key files, the marks read as they are.</summary>

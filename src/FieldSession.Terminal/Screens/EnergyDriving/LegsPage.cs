@@ -39,7 +39,7 @@ internal static class LegsPage
                 .WithRight(PageRow.Of(LegsScreenWords.AtStopOnly, Ink.Quiet), columns),
             PageRow.Of($" {sight.Form.Asked.Words}{Suggested(sight.Form.Asked)}", Ink.Quiet),
             PageRow.Of(Columns.Right($"{sight.Form.Asked.Part} >", PromptColumns), Ink.Strong),
-            .. Message(sight, columns),
+            .. MessageRows.Of(sight.Message, columns - 3, sight.IsAlarm ? Ink.Alarm : Ink.Plain),
             .. FormRows(sight.Form, columns),
             PageRow.Blank,
         ];
@@ -49,13 +49,6 @@ internal static class LegsPage
     }
 
     private static string Suggested(LegField field) => field.Value.Length > 0 ? LegsScreenWords.EnterTakes(field.Value) : "";
-
-    private static IEnumerable<PageRow> Message(LegsSight sight, int columns)
-    {
-        string[] lines = [.. sight.Message is { } message ? Wrapped.Lines(message, columns - 3).Take(2) : []];
-        Ink ink = sight.IsAlarm ? Ink.Alarm : Ink.Plain;
-        return [.. lines.Select(line => PageRow.Of($" {line} ", ink)), .. Enumerable.Repeat(PageRow.Blank, 2 - lines.Length)];
-    }
 
     private static IEnumerable<PageRow> FormRows(LegForm form, int columns) =>
         form

@@ -27,17 +27,11 @@ internal static class RatePage
         [
             .. head,
             PageRow.Of(Prompt.TrimStart(), Ink.Strong),
-            .. Message(sight.Message, columns - 2),
+            .. MessageRows.Of(sight.Message, columns - 4, Ink.Alarm),
             .. Below(sight, columns - 2),
         ];
         return new RateWords([.. all.Take(rows).Select(row => PageRow.Of(" ").And(row))], head.Length);
     }
-
-    // always two rows, so that nothing below jumps
-    private static IEnumerable<PageRow> Message(string? message, int columns) =>
-        message is null
-            ? [PageRow.Blank, PageRow.Blank]
-            : Wrapped.Lines(message, columns - 2).Select(line => PageRow.Of($" {line} ", Ink.Alarm)).Append(PageRow.Blank).Take(2);
 
     private static IEnumerable<PageRow> Head(RateSight sight, int columns, int letterRows)
     {

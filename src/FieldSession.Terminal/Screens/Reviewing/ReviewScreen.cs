@@ -1,5 +1,6 @@
 using FieldSession.Comparing;
 using FieldSession.Journal;
+using FieldSession.Reviewing;
 using FieldSession.State;
 using FieldSession.Terminal.Parked;
 
@@ -21,7 +22,7 @@ internal sealed class ReviewScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
         }
 
         ReviewSight sight = Sight() with { Segment = _segment };
-        string name = FieldSession.Reviewing.Columns.Cut(sight.Plan.Route[_segment - 1].Name, 20);
+        string name = Columns.Cut(sight.Plan.Route[_segment - 1].Name, 20);
         if (_isBelow)
         {
             return new ParkedPage(SegmentPage.Of(sight, columns), ReviewScreenWords.SegmentKeys(LateFlag()));

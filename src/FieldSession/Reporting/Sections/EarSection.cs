@@ -195,7 +195,7 @@ public static class UnblindingWords
             yield break;
         }
 
-        Prediction[] right = [.. study.Predictions.Where(p => key!.IsControl(p.Feature) == false)];
+        Prediction[] right = [.. study.Predictions.Where(p => key?.IsControl(p.Feature) == false)];
         yield return $"Check of the blind: {right.Length} of {scores.Count} named a code of a new spec; guessing alone does "
             + $"as well with p {scores.PAtLeast:0.##}: a description, not a test. {blind}{Grounds(right)}";
     }
