@@ -52,7 +52,10 @@ public static class EntryText
             ?? (word.Length == 1 ? OfOneLetter(text, study) : VerbTable.Of(word)?.Read(text, study))
             ?? WeatherText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
             ?? CheckText.Parse(text, study.Plan?.Units ?? UnitSystem.Metric)
-            ?? Parsed.No(LogbookWords.IsNoEntry(Shortened(text)), VerbTable.Near(word) is { } near ? LogbookWords.WasMeant(near) : Hint);
+            ?? Parsed.No(
+                LogbookWords.IsNoEntry(Shortened(text)),
+                VerbTable.Near(word) is { } near ? LogbookWords.WasMeant(near, study) : Hint
+            );
     }
 
     private static Parsed? OfOneLetter(string text, Study study) =>
@@ -108,7 +111,7 @@ internal static class LogbookWords
 
     public static string IsNoEntry(string shortened) => $"'{shortened}' is not understood";
 
-    public static string WasMeant(Verb near) => $"did you mean '{near.Example}'?";
+    public static string WasMeant(Verb near, Study study) => $"did you mean '{near.ExampleIn(study)}'?";
 
     public static string LineIsTooLong => $"the line has more than {Typed.LongestLine} characters";
 

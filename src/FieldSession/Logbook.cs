@@ -25,6 +25,7 @@ public sealed class Logbook
     private StrandJoined? _noteDue;
     private readonly DateTimeOffset _openedAt;
     private readonly long _openedStamp;
+    private DateTimeOffset _lastAct = DateTimeOffset.MinValue;
 
     private Logbook(IJournal journal, TimeProvider clock, string newStrand)
     {
@@ -233,6 +234,9 @@ public sealed class Logbook
     {
         DateTimeOffset steady = _openedAt + _clock.GetElapsedTime(_openedStamp);
         DateTimeOffset shown = _clock.GetUtcNow();
-        return steady - shown > Jitter ? steady : shown;
+        DateTimeOffset now = steady - shown > Jitter ? steady : shown;
+        // the two clocks run apart by milliseconds: an act is not before the one that was written before it
+        bool isJustBefore = now < _lastAct && _lastAct - now <= Jitter;
+        return _lastAct = isJustBefore ? _lastAct : now;
     }
 }

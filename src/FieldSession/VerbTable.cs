@@ -36,6 +36,12 @@ public enum VerbTimes
 /// <param name="Read">What a line that begins with the word means.</param>
 public sealed record Verb(string Word, string Example, string Does, VerbTimes Times, Func<string, Study, Parsed?> Read)
 {
+    /// <summary>The example with people, codes and units of a study; null: it names none.</summary>
+    public Func<ExampleNames, string>? OwnExample { get; init; }
+
+    /// <summary>A whole line that can be typed in the study as it is.</summary>
+    public string ExampleIn(Study study) => OwnExample?.Invoke(ExampleNames.In(study)) ?? Example;
+
     /// <summary>What Tab puts into the box; the word and a blank where nothing else is said.</summary>
     public string Begun { get; init; } = $"{Word} ";
 }
@@ -62,14 +68,20 @@ public static class VerbTable
             "the conditions; any part can be left out",
             VerbTimes.Road | VerbTimes.Stop,
             (text, study) => WeatherText.Parse(text, Units(study))
-        ),
+        )
+        {
+            OwnExample = own => CheckingWords.WeatherExample(own.Units),
+        },
         new(
             "check",
             "check pressure 230 231 250 249 at=12",
             "a check made with values: pressure, tyres, mass and others",
             VerbTimes.Stop,
             (text, study) => CheckText.Parse(text, Units(study))
-        ),
+        )
+        {
+            OwnExample = own => new PressureCheck().FormIn(own.Units),
+        },
         new(
             "override",
             "override calibration-before calibrator left at home",
@@ -77,7 +89,10 @@ public static class VerbTable
             VerbTimes.Stop,
             (text, _) => OverrideText.Parse(text)
         ),
-        new("run", "run 417", "starts the next run; driver=NAME and car=NAME may follow", VerbTimes.Stop, RunText.Parse),
+        new("run", "run 417", "starts the next run; driver=NAME and car=NAME may follow", VerbTimes.Stop, RunText.Parse)
+        {
+            OwnExample = own => $"run {own.Other}",
+        },
         new("seg", "seg 5", "the next reading is on segment 5", VerbTimes.Road, MoveText.Parse),
         new(
             "end",
@@ -121,15 +136,27 @@ public static class VerbTable
             VerbTimes.Road | VerbTimes.Stop,
             (text, _) => ExtraText.Parse(text)
         ),
-        new("rate", "rate Tam roar 6.25", "a score of one person for one attribute, after a run", VerbTimes.Stop, RatingText.Parse),
+        new("rate", "rate Tam roar 6.25", "a score of one person for one attribute, after a run", VerbTimes.Stop, RatingText.Parse)
+        {
+            OwnExample = own => $"rate {own.Person} {own.Attribute} 6.25",
+        },
         new("ratings", "ratings closed", "nobody will rate the last run any more", VerbTimes.Stop, RatingText.Parse)
         {
             Begun = "ratings closed",
         },
-        new("trials", "trials 862 417 n=10", "plans forced choices between two codes", VerbTimes.Stop, TrialsText.Parse),
+        new("trials", "trials 862 417 n=10", "plans forced choices between two codes", VerbTimes.Stop, TrialsText.Parse)
+        {
+            OwnExample = own => $"trials {own.Code} {own.Other} n=10",
+        },
         new("slip", "slip Ilse", "who runs the trials and alone is shown their order", VerbTimes.Stop, SlipText.Parse),
-        new("choose", "choose Tam first unseen", "the place that one person chose in the next trial", VerbTimes.Stop, ChoiceText.Parse),
-        new("choice", "choice Tam second", "the same as choose", VerbTimes.Stop, ChoiceText.Parse),
+        new("choose", "choose Tam first unseen", "the place that one person chose in the next trial", VerbTimes.Stop, ChoiceText.Parse)
+        {
+            OwnExample = own => $"choose {own.Person} first unseen",
+        },
+        new("choice", "choice Tam second", "the same as choose", VerbTimes.Stop, ChoiceText.Parse)
+        {
+            OwnExample = own => $"choice {own.Person} second",
+        },
         new(
             "mark",
             "mark",
@@ -178,8 +205,11 @@ public static class VerbTable
             "predict Tam feature=862 sure=3",
             "locks a prediction; the data are frozen from then on",
             VerbTimes.Evening,
-            (text, _) => PredictionText.Parse(text)
-        ),
+            PredictionText.Parse
+        )
+        {
+            OwnExample = own => $"predict {own.Person} feature={own.Code} sure=3",
+        },
     ];
 
     /// <summary>The row of a word, letter case apart; null: no line begins with it.</summary>

@@ -138,7 +138,7 @@ internal static class WordsPage
         yield return PageRow.Of($" {KeysWords.WordsNow(study)}", Ink.Strong);
         foreach (Verb verb in VerbTable.UsableIn(study))
         {
-            yield return PageRow.Of($" {verb.Example}", Ink.Strong);
+            yield return PageRow.Of($" {verb.ExampleIn(study)}", Ink.Strong);
             foreach (string line in Wrapped.Lines(verb.Does, columns - Indent.Length - 1))
             {
                 yield return PageRow.Of(Indent).And(line);

@@ -69,13 +69,26 @@ internal static class BlindCard
         RingFinding? ring = RingFinding.Of(study);
         return
         [
-            .. AnswerSection
-                .Of(new ReportDay(study, new SpecNames(null), day, comparison, ear) { Ring = ring })
-                .Blocks.SelectMany(block => CardRows.Of(block, columns)),
+            .. Blocks(study, day, comparison, ear, ring).SelectMany(block => CardRows.Of(block, columns)),
             .. RingWords
                 .Of(study, ring)
                 .SelectMany(line => line.Length <= columns ? [line] : Wrapped.Lines(line, columns))
                 .Select(line => PageRow.Of(line)),
         ];
     }
+
+    /// <summary>The lines for a shell: sentences and words without the plots, which say nothing to a screen reader.</summary>
+    public static IEnumerable<string> Lines(Study study, MeasuredDay day, Comparison comparison, EarFindings ear) =>
+        Blocks(study, day, comparison, ear, RingFinding.Of(study))
+            .Where(block => block is not IntervalChart)
+            .SelectMany(block => CardRows.Of(block, PlainLines.Width))
+            .Select(row => PlainLines.Ascii(row.Text));
+
+    private static IReadOnlyList<ReportBlock> Blocks(
+        Study study,
+        MeasuredDay day,
+        Comparison comparison,
+        EarFindings ear,
+        RingFinding? ring
+    ) => AnswerSection.Of(new ReportDay(study, new SpecNames(null), day, comparison, ear) { Ring = ring }).Blocks;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Checking;
@@ -25,6 +26,12 @@ public sealed record CheckValue(string Name, double? Lowest, double Highest, boo
 /// <param name="Values">Its values, in the order in which they may be typed without their names.</param>
 public abstract record CheckKind(string Name, string Form, ImmutableArray<CheckValue> Values)
 {
+    /// <summary>How it is typed in a plan of miles, psi and degrees Fahrenheit; the same where no value of it has such a unit.</summary>
+    protected virtual string ImperialForm => Form;
+
+    /// <summary>How it is typed, in the units of the plan.</summary>
+    public string FormIn(UnitSystem units) => units == UnitSystem.Imperial ? ImperialForm : Form;
+
     /// <summary>What rules it out now, beside the gate of all facts; null: nothing.</summary>
     public virtual Objection? ObjectionIn(Study study, CheckValues values) => null;
 

@@ -23,6 +23,9 @@ public static class CheckKinds
 public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [CheckValue.Of("speed", 1, Speed.HighestKmh, needed: true)])
 {
     /// <inheritdoc/>
+    protected override string ImperialForm => "check speed 50.6";
+
+    /// <inheritdoc/>
     public override Objection? ObjectionIn(Study study, CheckValues values)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -76,6 +79,9 @@ public sealed record SpeedCheck() : CheckKind("speed", "check speed 81.4", [Chec
 public sealed record WarmUpCheck()
     : CheckKind("warm-up", CheckingWords.WarmUpForm, [CheckValue.Of("min", 0, 600), CheckValue.Of("km", 0, 1000)])
 {
+    /// <inheritdoc/>
+    protected override string ImperialForm => CheckingWords.WarmUpFormInMiles;
+
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
     {
@@ -170,6 +176,9 @@ public sealed record PressureCheck()
         ]
     )
 {
+    /// <inheritdoc/>
+    protected override string ImperialForm => CheckingWords.PressureFormInPsi;
+
     private const string Wheels = CheckingWords.NamesOfWheels;
 
     /// <inheritdoc/>

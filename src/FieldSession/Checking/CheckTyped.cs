@@ -70,13 +70,13 @@ public static class CheckText
         {
             return Parsed.No(
                 words.Length == 1 ? CheckingWords.CheckHasName : CheckingWords.ThereIsNoCheck(words[1]),
-                CheckingWords.ChecksAre(known, CheckKinds.All[0].Form)
+                CheckingWords.ChecksAre(known, CheckKinds.All[0].FormIn(units))
             );
         }
 
         return Read(kind, words[2..], units, out string? wrong) is { } values
             ? Parsed.As(new CheckTyped(kind.Name, values))
-            : Parsed.No(wrong!, $"type '{kind.Form}'");
+            : Parsed.No(wrong!, $"type '{kind.FormIn(units)}'");
     }
 
     private static ImmutableSortedDictionary<string, string>? Read(CheckKind kind, string[] words, UnitSystem units, out string? wrong)

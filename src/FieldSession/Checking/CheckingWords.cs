@@ -1,3 +1,4 @@
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Checking;
@@ -15,10 +16,13 @@ internal static class CheckingWords
     public const string GoOnWithoutOverride = "go on without an override";
     public const string CheckHasName = "name the check";
     public const string MassForm = "check mass 1655 car=X";
+    public const string MassFormInPounds = "check mass 3650 car=X";
     public const string ChargeForm = "check charge 62 car=X";
     public const string MeterForm = "check meter A F class=2 battery=80 at=12";
     public const string OverrideNamesCheckAndReason = "an override names the check and gives a reason";
     public const string OverrideForm = "type 'override calibration-before calibrator left at home'";
+    public const string MeterFormInFahrenheit = "check meter A F class=2 battery=80 at=54";
+    public const string PressureFormInPsi = "check pressure 33.5 33.5 36 36 at=54";
     public const string PressureForm = "check pressure 230 231 250 249 at=12";
     public const string NamesOfWheels = "fl fr rl rr";
     public const string FrontLeftFromRight = "front left from right";
@@ -47,8 +51,16 @@ internal static class CheckingWords
     public const string TreadDepthDiffersBy = "tread depth differs by";
     public const string BuildDatesDifferBy = "build dates differ by";
     public const string HardnessDiffersBy = "hardness differs by";
+    public const string WarmUpFormInMiles = "check warm-up min=20 mi=15";
     public const string WarmUpForm = "check warm-up min=20 km=25";
-    public const string WeatherForm = "type 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry' with the parts you know";
+
+    public static string WeatherForm(UnitSystem units) => $"type '{WeatherExample(units)}' with the parts you know";
+
+    public static string WeatherExample(UnitSystem units) =>
+        units == UnitSystem.Imperial
+            ? "weather air=43 road=41 wind=6 gust=9 surface=dry"
+            : "weather air=6.1 road=5 wind=2.5 gust=4 surface=dry";
+
     public const string WeatherSaysNothing = "no part of the weather is given";
 
     public static string DriftVoidsSession(double driftDb) =>
@@ -106,7 +118,8 @@ internal static class CheckingWords
 
     public static string MeanWindIsAboveLimit(string wind, string limit) => $"the mean wind of {wind} is above {limit}";
 
-    public static string CheckOrOverride(CheckKind kind) => $"type '{kind.Form}', or go on with 'override {kind.Name} WHY'";
+    public static string CheckOrOverride(CheckKind kind, UnitSystem units) =>
+        $"type '{kind.FormIn(units)}', or go on with 'override {kind.Name} WHY'";
 
     public static string RoadIsNotDry(string surface) => $"the road is {surface}, not dry";
 

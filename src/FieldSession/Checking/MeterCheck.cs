@@ -21,6 +21,9 @@ public sealed record MeterCheck()
     )
 {
     /// <inheritdoc/>
+    protected override string ImperialForm => CheckingWords.MeterFormInFahrenheit;
+
+    /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
     {
         ArgumentNullException.ThrowIfNull(study);
@@ -88,6 +91,9 @@ public sealed record MeterCheck()
 public sealed record MassCheck()
     : CheckKind("mass", CheckingWords.MassForm, [CheckValue.Of("mass", 300, 10_000, needed: true), CheckValue.Word("car")])
 {
+    /// <inheritdoc/>
+    protected override string ImperialForm => CheckingWords.MassFormInPounds;
+
     /// <inheritdoc/>
     public override (CheckAnswer Answer, string Words) AnswerIn(Study study, CheckValues values)
     {

@@ -101,7 +101,11 @@ public static class RunChecks
             }
             else if (last is null && study.Plan?.RequiredChecks?.Contains(kind.Name) == true)
             {
-                yield return new Objection(CheckingWords.PlanAsksInEverySession, CheckingWords.CheckOrOverride(kind), kind.Name);
+                yield return new Objection(
+                    CheckingWords.PlanAsksInEverySession,
+                    CheckingWords.CheckOrOverride(kind, study.Plan.Units),
+                    kind.Name
+                );
             }
         }
     }

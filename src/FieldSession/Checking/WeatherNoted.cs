@@ -56,8 +56,6 @@ public sealed record WeatherNoted(Temperature? Air, Temperature? Road, WindSpeed
 /// </summary>
 public static class WeatherText
 {
-    private const string Form = CheckingWords.WeatherForm;
-
     private static readonly ImmutableArray<string> Measured = ["air", "road", "wind", "gust", "gusts"];
     private static readonly ImmutableArray<string> Surfaces = ["dry", "damp", "moist", "wet", "icy", "snow"];
 
@@ -71,7 +69,9 @@ public static class WeatherText
             return null;
         }
 
-        return isNamed && words.Length == 1 ? Parsed.No(CheckingWords.WeatherSaysNothing, Form) : Of(words.Skip(isNamed ? 1 : 0), units);
+        return isNamed && words.Length == 1
+            ? Parsed.No(CheckingWords.WeatherSaysNothing, CheckingWords.WeatherForm(units))
+            : Of(words.Skip(isNamed ? 1 : 0), units);
     }
 
     private static Parsed Of(IEnumerable<string> words, UnitSystem units)
@@ -82,7 +82,7 @@ public static class WeatherText
             (WeatherNoted Next, string? Wrong) read = Read(weather, word, units);
             if (read.Wrong is { } wrong)
             {
-                return Parsed.No(wrong, Form);
+                return Parsed.No(wrong, CheckingWords.WeatherForm(units));
             }
 
             weather = read.Next;

@@ -51,7 +51,10 @@ internal static class DrivingWords
     public const string NoCauseIsAsked = "a cause is asked only where a run ended early";
     public const string OrderIsDrivenToEnd = "the order of the plan is driven to its end";
     public const string EndRunThenStartNext = "type 'end' to end it, then start the next";
-    public const string RunForm = "type 'run 417', 'run 417 driver=Ro' or 'run 417 car=NAME'";
+
+    public static string RunForm(ExampleNames own) =>
+        $"type 'run {own.Other}', 'run {own.Other} driver={own.Driver}' or 'run {own.Other} car={own.Car}'";
+
     public const string RunIsStartedOnCode = "a run is started on a three-digit code";
     public const string FixAtNextStop = "fix it at the next stop, or type 'u' to take the last act back";
     public const string DriveRunFirst = "drive a run first";

@@ -147,7 +147,6 @@ public static class RunText
 {
     private const string Driver = "driver=";
     private const string Car = "car=";
-    private const string Form = DrivingWords.RunForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
@@ -180,7 +179,7 @@ public static class RunText
     {
         if (words.Length < 2 || SpecCode.Parse(words[1]) is not { } code)
         {
-            return Parsed.No(DrivingWords.RunIsStartedOnCode, Form);
+            return Parsed.No(DrivingWords.RunIsStartedOnCode, DrivingWords.RunForm(ExampleNames.In(study)));
         }
 
         RunStarted run = new(code, null);
@@ -188,7 +187,7 @@ public static class RunText
         {
             if (ValueOf(part, Driver) is null && ValueOf(part, Car) is null)
             {
-                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(part), Form);
+                return Parsed.No(DrivingWords.IsNeitherDriverNorCar(part), DrivingWords.RunForm(ExampleNames.In(study)));
             }
 
             run = run with { Driver = ValueOf(part, Driver) ?? run.Driver, Car = ValueOf(part, Car) ?? run.Car };

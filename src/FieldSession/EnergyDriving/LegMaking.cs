@@ -60,7 +60,7 @@ public static class LegMaking
         {
             { Day: null } => Missing("the day", "day=1"),
             { Car: null } => Missing("the car", "car=X"),
-            { Code: null } => Missing("the code", "code=417"),
+            { Code: null } => Missing("the code", EnergyDrivingWords.CodeForm),
             { Distance: null } => Missing("the distance", EnergyDrivingWords.DistanceForm),
             { Energy: null, ChargeAtStart: null } => Missing("the energy", EnergyDrivingWords.EnergyForm),
             _ => null,

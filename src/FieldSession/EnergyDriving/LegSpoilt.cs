@@ -66,9 +66,6 @@ public sealed record LegSpoilt(int Leg, SpoiltCause? Cause, string? Words = null
 /// </summary>
 public static class LegText
 {
-    /// <summary>How a leg is typed.</summary>
-    public const string Form = EnergyDrivingWords.LegForm;
-
     private const string FlagForm = EnergyDrivingWords.LegFlagForm;
 
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
@@ -102,13 +99,13 @@ public static class LegText
             (draft, string? wrong) = LegParts.With(draft, part, halves[1], study.Plan?.Units ?? UnitSystem.Metric);
             if (wrong is not null)
             {
-                return Parsed.No(wrong, Form);
+                return Parsed.No(wrong, EnergyDrivingWords.LegForm(ExampleNames.In(study)));
             }
         }
 
         if (Spoiling(words[parts..]) is not { } spoilt)
         {
-            return Parsed.No(EnergyDrivingWords.IsNeitherPartNorCause(words[parts]), Form);
+            return Parsed.No(EnergyDrivingWords.IsNeitherPartNorCause(words[parts]), EnergyDrivingWords.LegForm(ExampleNames.In(study)));
         }
 
         return LegMaking.Of(draft, study.Plan, text.Trim(), out Objection? objection) is { } figures

@@ -65,6 +65,7 @@ internal static class EnergyDrivingWords
     public const string MeterAndChargeAreMixed = "meter and state of charge are mixed: they can differ by more than the specs do";
     public const string DistanceForm = "km=212.4 (or mi=132)";
     public const string EnergyForm = "kwh=38.0, soc=80-31 with usable=75, l= or gal=";
+    public const string CodeForm = "code= and its three digits";
     public const string ChargeForm = "give start, then end: soc=80-31; charging ends a leg";
     public const string ChargeNeedsUsableCapacity = "the state of charge gives no energy without the usable capacity";
     public const string AddUsableCapacity = "add usable=75 (kWh), or set usable_kwh in the plan";
@@ -87,7 +88,12 @@ internal static class EnergyDrivingWords
     public const string MinutesItTook = "minutes it took, above 0, at most 1440";
     public const string AmountAboveZero = "an amount above 0";
     public const string FlagLegByItsNumber = "flag a leg by its number: 'leg 3 w words'";
-    public const string LegForm = "type 'leg day=1 car=X code=417 km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10'";
+
+    public static string LegForm(ExampleNames own) =>
+        own.Units == UnitSystem.Imperial
+            ? $"type 'leg day=1 car={own.Car} code={own.Other} mi=132.0 kwh=38.0 t0=43 t1=46 wind=4 mph=60 at=09:10'"
+            : $"type 'leg day=1 car={own.Car} code={own.Other} km=212.4 kwh=38.0 t0=6 t1=8 wind=2 kmh=96 at=09:10'";
+
     public const string LegFlagForm = "type 'leg 3 w words' to flag leg 3; the causes are t w s r n e";
     public const string FlagNamesLegAndCause = "a flag names the leg and the cause";
     public const string TimeNotNoted = "time not noted";

@@ -140,7 +140,9 @@ internal static class PredictingWords
     public static string NoDrivenCode(SpecCode code) => $"{code} is not a code that was driven";
 
     // How one is typed
-    public const string PredictionForm = "type 'predict Tam feature=862 sure=3 quieter=417 pay=no because=sound words'";
+    public static string PredictionForm(ExampleNames own) =>
+        $"type 'predict {own.Person} feature={own.Code} sure=3 quieter={own.Other} pay=no because=sound words'";
+
     public const string WhatPredictionNames = "a prediction names the person, the code of the new spec, and how sure";
     public const string FeatureCodeMissing = "feature= is missing or not a three-digit code";
     public const string HowSureIsTyped = "how sure is 1 (a guess) to 5 (certain), or per cent such as 80%";

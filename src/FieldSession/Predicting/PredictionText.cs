@@ -9,11 +9,8 @@ namespace FieldSession.Predicting;
 /// </summary>
 public static class PredictionText
 {
-    /// <summary>How a prediction is typed.</summary>
-    public const string Form = PredictingWords.PredictionForm;
-
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
-    public static Parsed? Parse(string text)
+    public static Parsed? Parse(string text, Study study)
     {
         string[] words = Typed.Words(text);
         if (words.Length == 0 || !Typed.Is(words[0], "predict"))
@@ -23,7 +20,7 @@ public static class PredictionText
 
         if (words.Length < 4)
         {
-            return Parsed.No(PredictingWords.WhatPredictionNames, Form);
+            return Parsed.No(PredictingWords.WhatPredictionNames, Form(study));
         }
 
         // a name of several words ends where the answers begin
@@ -37,47 +34,50 @@ public static class PredictionText
         }
 
         string free = string.Join(' ', words.Skip(parts));
-        return Of(person, said, free.Length == 0 ? null : free);
+        return Of(person, said, free.Length == 0 ? null : free, study);
     }
 
     /// <summary>The prediction that named answers make.</summary>
     /// <param name="person">Who predicts.</param>
     /// <param name="answers">feature, sure, and where there is an opinion quieter, pay and because.</param>
     /// <param name="words">More in their own words; null: none.</param>
-    public static Parsed Of(string person, IReadOnlyDictionary<string, string> answers, string? words)
+    /// <param name="study">The study, for the examples.</param>
+    public static Parsed Of(string person, IReadOnlyDictionary<string, string> answers, string? words, Study study)
     {
         ArgumentNullException.ThrowIfNull(answers);
         string? stranger = answers.Keys.FirstOrDefault(k => k is not ("feature" or "sure" or "quieter" or "pay" or "because"));
         if (stranger is not null)
         {
-            return Parsed.No(PredictingWords.NoPartOfPrediction(stranger), Form);
+            return Parsed.No(PredictingWords.NoPartOfPrediction(stranger), Form(study));
         }
 
         if (SpecCode.Parse(answers.GetValueOrDefault("feature", "")) is not { } feature)
         {
-            return Parsed.No(PredictingWords.FeatureCodeMissing, Form);
+            return Parsed.No(PredictingWords.FeatureCodeMissing, Form(study));
         }
 
         if (PredictionScale.Read(answers.GetValueOrDefault("sure", "")) is not { } sure)
         {
-            return Parsed.No(PredictingWords.HowSureIsTyped, Form);
+            return Parsed.No(PredictingWords.HowSureIsTyped, Form(study));
         }
 
         SpecCode? quieter = SpecCode.Parse(answers.GetValueOrDefault("quieter", ""));
         if (quieter is null && answers.ContainsKey("quieter"))
         {
-            return Parsed.No(PredictingWords.NoThreeDigitCode(answers["quieter"]), Form);
+            return Parsed.No(PredictingWords.NoThreeDigitCode(answers["quieter"]), Form(study));
         }
 
         (bool Known, bool? Value) pay = YesNo(answers.GetValueOrDefault("pay", ""));
         PredictionBasis? basis = Basis(answers.GetValueOrDefault("because", "guess"));
         return (pay.Known, basis) switch
         {
-            (false, _) => Parsed.No(PredictingWords.PayIsYesOrNo, Form),
-            (_, null) => Parsed.No(PredictingWords.BecauseIsTyped, Form),
+            (false, _) => Parsed.No(PredictingWords.PayIsYesOrNo, Form(study)),
+            (_, null) => Parsed.No(PredictingWords.BecauseIsTyped, Form(study)),
             _ => Parsed.As(new PredictionLocked(person, feature, sure.Step, quieter, pay.Value, basis.Value, words, sure.Percent)),
         };
     }
+
+    private static string Form(Study study) => PredictingWords.PredictionForm(ExampleNames.In(study));
 
     private static (bool Known, bool? Value) YesNo(string word) =>
         word.ToLowerInvariant() switch

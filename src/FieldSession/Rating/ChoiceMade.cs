@@ -95,7 +95,7 @@ public sealed record ChoiceMade(string Person, int Set, int Trial, int Place, bo
     {
         if (Set < 1 || Set > study.ChoiceSets.Count)
         {
-            return new Objection(RatingWords.ThereIsNoSetOfTrials(Set), ChoiceText.PlanForm);
+            return new Objection(RatingWords.ThereIsNoSetOfTrials(Set), RatingWords.TrialsForm(ExampleNames.In(study)));
         }
 
         ChoiceSet set = study.ChoiceSets[Set - 1];

@@ -10,10 +10,6 @@ namespace FieldSession.Rating;
 /// </summary>
 public static class ChoiceText
 {
-    /// <summary>How trials are planned.</summary>
-    public const string PlanForm = RatingWords.TrialsForm;
-
-    private const string Form = RatingWords.ChoiceForm;
     private const string Unseen = "unseen";
 
     private static string[] Places => ["first", "second", "third"];
@@ -36,8 +32,8 @@ public static class ChoiceText
         {
             [var chosen] => Of(new Said(person, chosen, saysUnseen), null, study),
             [var chosen, var set] when AskedSet(set) is { } asked => Of(new Said(person, chosen, saysUnseen), asked, study),
-            [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.ChoiceFormWithSet),
-            _ => Parsed.No(RatingWords.ChoiceNamesPersonAndPlace, Form),
+            [_, var stranger] => Parsed.No(RatingWords.IsNoPartOfChoice(stranger), RatingWords.ChoiceFormWithSet(ExampleNames.In(study))),
+            _ => Parsed.No(RatingWords.ChoiceNamesPersonAndPlace, RatingWords.ChoiceForm(ExampleNames.In(study))),
         };
     }
 
@@ -54,21 +50,21 @@ public static class ChoiceText
         int place = PlaceIn(said.Chosen);
         if (code is null && place == 0)
         {
-            return Parsed.No(RatingWords.IsNeitherCodeNorPlace(said.Chosen), Form);
+            return Parsed.No(RatingWords.IsNeitherCodeNorPlace(said.Chosen), RatingWords.ChoiceForm(ExampleNames.In(study)));
         }
 
         if (SetIn(study, asked, code) is not { } set)
         {
-            return Parsed.No(WhyNoSet(study, asked, code), PlanForm);
+            return Parsed.No(WhyNoSet(study, asked, code), RatingWords.TrialsForm(ExampleNames.In(study)));
         }
 
-        return set.IsComplete || code is not { } one ? Made(said, set, Math.Max(1, place)) : ByCode(said, one, set);
+        return set.IsComplete || code is not { } one ? Made(said, set, Math.Max(1, place)) : ByCode(said, one, set, study);
     }
 
     private static Parsed Made(Said said, ChoiceSet set, int place) =>
         Parsed.As(new ChoiceMade(said.Person, set.Number, set.NextTrial, place, said.Unseen ? true : null));
 
-    private static Parsed ByCode(Said said, SpecCode code, ChoiceSet set)
+    private static Parsed ByCode(Said said, SpecCode code, ChoiceSet set, Study study)
     {
         if (set.Terms.Kind == ChoiceKind.Triangle)
         {
@@ -84,7 +80,9 @@ public static class ChoiceText
             set.CodeAt(set.NextTrial, 1) == code ? 1
             : set.CodeAt(set.NextTrial, 2) == code ? 2
             : 0;
-        return at > 0 ? Made(said, set, at) : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), Form);
+        return at > 0
+            ? Made(said, set, at)
+            : Parsed.No(RatingWords.SetIsAboutOtherCodes(set, code), RatingWords.ChoiceForm(ExampleNames.In(study)));
     }
 
     private static ChoiceSet? SetIn(Study study, int? asked, SpecCode? code)

@@ -13,8 +13,6 @@ public static class RatingText
     /// <summary>The scale in a sentence.</summary>
     public const string Scale = RatingWords.ScoreForm;
 
-    private const string Form = RatingWords.RatingForm;
-
     /// <summary>The fact that a typed line means; null: the line is about something else.</summary>
     public static Parsed? Parse(string text, Study study)
     {
@@ -34,7 +32,7 @@ public static class RatingText
 
         string[] plain = [.. words.Skip(1).Where(w => !w.Contains('=', StringComparison.Ordinal))];
         return plain.Length < 3
-            ? Parsed.No(RatingWords.RatingNamesPersonAttributeScore, Form)
+            ? Parsed.No(RatingWords.RatingNamesPersonAttributeScore, RatingWords.RatingForm(ExampleNames.In(study)))
             : Of(plain, [.. words.Skip(1).Where(w => w.Contains('=', StringComparison.Ordinal))], study);
     }
 
@@ -60,7 +58,7 @@ public static class RatingText
         {
             if (With(rating, word) is not { } more)
             {
-                return Parsed.No(RatingWords.IsNoPartOfRating(word), RatingWords.RatingFormWithSeat);
+                return Parsed.No(RatingWords.IsNoPartOfRating(word), RatingWords.RatingFormWithSeat(ExampleNames.In(study)));
             }
 
             rating = more;

@@ -9,8 +9,12 @@ internal static class RatingWords
 {
     public const string SetEndsByItsPlan = "it ends as planned; plan another set; it is counted apart";
     public const string ChooseForNextTrial = "choose for that one";
-    public const string TrialsForm = "plan one with 'trials 862 417 n=10 seg=3 side=two which is louder'";
-    public const string ChoiceForm = "type 'choose NAME first' or 'choose NAME second'";
+
+    public static string TrialsForm(ExampleNames own) =>
+        $"plan one with 'trials {own.Code} {own.Other} n=10 seg=3 side=two which is louder'";
+
+    public static string ChoiceForm(ExampleNames own) => $"type 'choose {own.Person} first' or 'choose {own.Person} second'";
+
     public const string ChoiceNamesPersonAndPlace = "a choice names the person and the place chosen";
     public const string TriangleIsChosenByPlace = "in a triangle the odd one is chosen by its place";
     public const string NoTrialsArePlanned = "no trials are planned: number, side and order are fixed before the first choice";
@@ -29,7 +33,9 @@ internal static class RatingWords
     public const string ScoreForm = "give 1 to 10 in quarter points, such as 6.25";
     public const string RatingsAreOnlyClosed = "the ratings of a run can only be closed";
     public const string ClosingForm = "type 'ratings closed', or 'rate NAME ATTRIBUTE 6.25' to give one";
-    public const string RatingForm = "type 'rate NAME ATTRIBUTE 6.25'";
+
+    public static string RatingForm(ExampleNames own) => $"type 'rate {own.Person} {own.Attribute} 6.25'";
+
     public const string RatingNamesPersonAttributeScore = "a rating names the person, the attribute and the score";
     public const string RatingsAreClosedAfterRun = "ratings are closed after a run";
     public const string TrialsNamePairAndNumber = "trials name the pair of codes and their number";
@@ -109,7 +115,7 @@ internal static class RatingWords
 
     public static string IsNoPartOfChoice(string word) => $"'{word}' is not a part of a choice";
 
-    public static string ChoiceFormWithSet => $"{ChoiceForm}, where several sets are open with set=2";
+    public static string ChoiceFormWithSet(ExampleNames own) => $"{ChoiceForm(own)}, where several sets are open with set=2";
 
     public static string IsNeitherCodeNorPlace(string typed) => $"'{typed}' is not a place";
 
@@ -185,7 +191,7 @@ internal static class RatingWords
 
     public static string IsNoPartOfRating(string word) => $"'{word}' is not a part of a rating";
 
-    public static string RatingFormWithSeat => $"{RatingForm}, where it is needed with seat=rear or code=862";
+    public static string RatingFormWithSeat(ExampleNames own) => $"{RatingForm(own)}, where it is needed with seat=rear or code={own.Code}";
 
     public static string RatingsAreClosedAlready(Run run) => $"the ratings of run {run.Number} are closed already";
 
@@ -193,6 +199,6 @@ internal static class RatingWords
 
     public static string IsNoPartOfTrials(string word) => $"'{word}' is not a part of trials";
 
-    public static string TrialsFormWithAllParts(int mostTrials) =>
-        $"{TrialsForm}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {mostTrials}";
+    public static string TrialsFormWithAllParts(ExampleNames own, int mostTrials) =>
+        $"{TrialsForm(own)}; side= is two or a code; kind= paired or triangle; detect= 75 to 90; from=recordings; n= at most {mostTrials}";
 }

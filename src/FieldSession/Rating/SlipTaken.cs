@@ -52,7 +52,7 @@ public sealed record SlipTaken(int Set, string Person) : Entry
     {
         if (Set < 1 || Set > study.ChoiceSets.Count)
         {
-            return new Objection(RatingWords.ThereIsNoSetOfTrials(Set), ChoiceText.PlanForm);
+            return new Objection(RatingWords.ThereIsNoSetOfTrials(Set), RatingWords.TrialsForm(ExampleNames.In(study)));
         }
 
         ChoiceSet set = study.ChoiceSets[Set - 1];
@@ -86,7 +86,7 @@ public static class SlipText
         string person = string.Join(' ', namesSet ? words[1..^1] : words[1..]);
         return person.Length == 0 ? Parsed.No(RatingWords.SlipNamesSomebody, RatingWords.SlipForm)
             : SetFor(study, namesSet ? ChoiceText.AskedSet(words[^1]) : null) is { } set ? Parsed.As(new SlipTaken(set, person))
-            : Parsed.No(RatingWords.NoTrialsArePlanned, ChoiceText.PlanForm);
+            : Parsed.No(RatingWords.NoTrialsArePlanned, RatingWords.TrialsForm(ExampleNames.In(study)));
     }
 
     /// <summary>The set that is asked for, or the first that is open, or the last one; null: none is planned.</summary>

@@ -26,7 +26,7 @@ public static class TrialsText
 
         if (words.Length < 4 || SpecCode.Parse(words[1]) is not { } first || SpecCode.Parse(words[2]) is not { } second)
         {
-            return Parsed.No(RatingWords.TrialsNamePairAndNumber, ChoiceText.PlanForm);
+            return Parsed.No(RatingWords.TrialsNamePairAndNumber, RatingWords.TrialsForm(ExampleNames.In(study)));
         }
 
         string[] named = [.. words.Skip(3).TakeWhile(w => w.Contains('=', StringComparison.Ordinal))];
@@ -63,11 +63,14 @@ public static class TrialsText
             }
             else
             {
-                return Parsed.No(RatingWords.IsNoPartOfTrials(word), RatingWords.TrialsFormWithAllParts(ChoiceTrialsPlanned.MostTrials));
+                return Parsed.No(
+                    RatingWords.IsNoPartOfTrials(word),
+                    RatingWords.TrialsFormWithAllParts(ExampleNames.In(study), ChoiceTrialsPlanned.MostTrials)
+                );
             }
         }
 
-        return trials is not { } n ? Parsed.No(RatingWords.NumberOfTrialsIsMissing, ChoiceText.PlanForm)
+        return trials is not { } n ? Parsed.No(RatingWords.NumberOfTrialsIsMissing, RatingWords.TrialsForm(ExampleNames.In(study)))
             : isFromRecordings
                 ? Parsed.As(new ChoiceTrialsPlanned(terms, [.. Enumerable.Repeat("", n)], Sealed: true, FromRecordings: true))
             : Parsed.As(new ChoiceTrialsPlanned(terms, Counterbalance.Of(terms.Places, n, Seed(study, terms)), Sealed: true));

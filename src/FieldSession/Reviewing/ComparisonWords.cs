@@ -98,7 +98,7 @@ public static class ComparisonWords
 
         yield return "";
         yield return "Every pair of codes, first minus second (Holm over the pairs of a class)";
-        yield return Row("", "first - second", "d", "95 % interval", "p", "p Holm");
+        yield return Row("", "pair", "d", "95 % interval", "p", "p Holm");
         foreach (PairEstimate pair in comparison.Pairs)
         {
             yield return Row(

@@ -26,11 +26,11 @@ public static class PlainLines
     /// <summary>A cell to the right, cut where it is too long.</summary>
     public static string Right(string text, int width) => Columns.Right(text, width, CutMark);
 
-    /// <summary>The sign of plus or minus in letters of every terminal.</summary>
+    /// <summary>Plus or minus, and the dot between two facts, in letters of every terminal.</summary>
     public static string Ascii(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Replace("\u00b1", "+-", StringComparison.Ordinal);
+        return text.Replace("\u00b1", "+-", StringComparison.Ordinal).Replace(" \u00b7 ", ", ", StringComparison.Ordinal);
     }
 }
 

@@ -77,12 +77,12 @@ internal static class SegmentWords
 
     private static string Cells(string name, string n, string d, string interval, string p, string withSpoilt) =>
         (
-            PlainLines.Left(name, 20)
-            + PlainLines.Right(n, 8)
+            PlainLines.Left(name, 29)
+            + PlainLines.Right(n, 9)
             + PlainLines.Right(d, 7)
-            + PlainLines.Right(interval, 17)
-            + PlainLines.Right(p, 14)
-            + PlainLines.Right(withSpoilt, 14)
+            + PlainLines.Right(interval, 16)
+            + PlainLines.Right(p, 10)
+            + PlainLines.Right(withSpoilt, 9)
         ).TrimEnd();
 }
 

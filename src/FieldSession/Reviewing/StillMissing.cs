@@ -79,7 +79,7 @@ public static class StillMissing
         }
 
         IReadOnlyList<Bracket> brackets = Brackets.Of(study);
-        foreach (SpecCode code in study.Codes.Where(code => code != study.ReferenceCode))
+        foreach (SpecCode code in study.Codes.Where(code => code != study.ReferenceCodeOf(code)))
         {
             int driven = brackets.Count(bracket => bracket.Candidates.Any(run => run.Code == code));
             if (driven < BracketsForAClaim)

@@ -194,6 +194,10 @@ public sealed record Study
         : Runs.Count > 0 ? Runs[0].Code
         : null;
 
+    /// <summary>The code at place R of the fitting that drew a code: what brackets its runs; null: not known yet.</summary>
+    public SpecCode? ReferenceCodeOf(SpecCode code) =>
+        Fittings.Find(fitting => fitting.Codes.Contains(code))?.At(Place.Reference) ?? ReferenceCode;
+
     /// <summary>The commitments that the custodian published, one for every fitting that has one, in order.</summary>
     public IEnumerable<string> Commitments => Fittings.Select(fitting => fitting.Commitment).OfType<string>();
 

@@ -48,7 +48,7 @@ public sealed class BackupTests : IDisposable
     }
 
     [Fact]
-    public void A_missing_stick_is_said_once_for_each_run_and_entry_goes_on()
+    public void A_missing_stick_is_said_at_once_and_once_for_each_run_and_entry_goes_on()
     {
         string missing = _stick["pulled out"];
         Outside outside = new("run 417", "5860", "5961", "72", "run 862", "5860", "5961", "72");
@@ -58,7 +58,11 @@ public sealed class BackupTests : IDisposable
         Assert.Equal(ExitCode.Done, code);
         Assert.Equal(8, outside.Answers.Count(answer => answer.StartsWith("ok ", StringComparison.Ordinal)));
         Assert.Equal(
-            [$"run 1 is not copied to {missing}: there is no such folder", $"run 2 is not copied to {missing}: there is no such folder"],
+            [
+                $"no copies yet: {missing} is not there; plug the stick in, or name another folder with '--backup'",
+                $"run 1 is not copied to {missing}: there is no such folder",
+                $"run 2 is not copied to {missing}: there is no such folder",
+            ],
             outside.Messages
         );
     }

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
+using System.Runtime.InteropServices;
 
 namespace FieldSession.Tests.Crashes;
 
@@ -29,7 +30,7 @@ internal sealed class RunningProgram : IDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
+        start.Environment["DOTNET_ROOT"] = RuntimeFolder;
         // what it writes down in the user's folder stays out of the folder of whoever runs the tests
         start.Environment["XDG_STATE_HOME"] = Path.Combine(Path.GetTempPath(), "fieldsession-state");
         settings.ToList().ForEach(setting => start.Environment[setting.Name] = setting.Value);
@@ -46,6 +47,9 @@ internal sealed class RunningProgram : IDisposable
 
     public static string PathOfProgram =>
         Environment.GetEnvironmentVariable("FIELDSESSION_PROGRAM") ?? Path.Combine(AppContext.BaseDirectory, "fieldsession");
+
+    /// <summary>The folder of the .NET that runs these tests, however they were started; the started program finds its own there.</summary>
+    public static string RuntimeFolder => Path.GetFullPath(Path.Combine(RuntimeEnvironment.GetRuntimeDirectory(), "..", "..", ".."));
 
     /// <summary>What came on the message stream.</summary>
     public ConcurrentQueue<string> Messages { get; } = [];

@@ -19,6 +19,18 @@ public sealed class TheClockTests
     }
 
     [Fact]
+    public void Two_clocks_that_run_apart_by_less_than_a_second_do_not_turn_the_order_of_two_acts_round()
+    {
+        ADay day = new ADay().Ready();
+        day.Clock.Set(TimeSpan.FromMilliseconds(400));
+        day.Typed("run 417");
+        day.Clock.Set(TimeSpan.FromMilliseconds(-700));
+        day.Typed("5860");
+
+        Assert.Equal(day.Book.Lines.OrderBy(line => line.At), day.Book.Lines);
+    }
+
+    [Fact]
     public void A_clock_set_back_between_two_sittings_leaves_the_order_and_takes_the_minutes_away()
     {
         ADay day = new ADay().Ready();

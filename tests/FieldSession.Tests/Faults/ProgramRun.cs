@@ -30,7 +30,7 @@ internal sealed record ProgramRun(int? Code, string[] Answers, string Messages)
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment["DOTNET_ROOT"] = Path.GetDirectoryName(Environment.ProcessPath);
+        start.Environment["DOTNET_ROOT"] = RunningProgram.RuntimeFolder;
         start.Environment["FIELDSESSION_PASSPHRASE"] = AtThePrompt.Passphrase;
         start.Environment["XDG_STATE_HOME"] = start.Environment["XDG_CONFIG_HOME"] = Path.Combine(folder, "state");
         using Process running = Process.Start(start)!;

@@ -35,7 +35,7 @@ public sealed class TheMeterAgreesWithTheVerdictTests
         Assert.StartsWith("MEASURED:", MeterWord.InWords(Steady(between, 1, NarrowMarginDb), NarrowMarginDb), StringComparison.Ordinal);
         string third = MeterWord.InWords(Steady(between, 3, NarrowMarginDb), NarrowMarginDb);
         Assert.StartsWith("NOT RESOLVED:", third, StringComparison.Ordinal);
-        Assert.Contains("the word rests on the ", third, StringComparison.Ordinal);
+        Assert.Contains("the word uses the stricter ", third, StringComparison.Ordinal);
         Assert.Contains("extended 2 times", third, StringComparison.Ordinal);
         Assert.NotEqual(0, Steady(between, 3, NarrowMarginDb).MoreRuns!.AsSeen);
     }

@@ -1,5 +1,8 @@
+using FieldSession.Comparing;
+using FieldSession.Reviewing;
 using FieldSession.Sealing;
 using FieldSession.State;
+using FieldSession.Terminal.Look;
 using FieldSession.Tests.Making;
 
 namespace FieldSession.Tests.Sealing;
@@ -18,6 +21,29 @@ public class NewCodesAreDrawnAfterARefit
         Assert.Contains("531, 290", day.Refusal("run 862").Instead.Replace("290, 531", "531, 290", StringComparison.Ordinal));
         day.Typed(["run 290", .. Run]).Typed(["run 531", .. Run]);
         Assert.All(day.Study.Runs, run => Assert.Null(run.Doubt));
+    }
+
+    [Fact]
+    public void Each_fitting_is_bracketed_by_its_own_reference_and_the_card_waits_for_the_key_to_join_them()
+    {
+        Plan plan = ADay.ShortPlan with { Order = [.. "R1RR1R".Select(place => new Place(place == 'R' ? 0 : 1))] };
+        ADay day = new ADay(plan).Ready();
+        new[] { "417", "862", "417" }.ToList().ForEach(code => day.Typed([$"run {code}", .. Run]));
+        Assert.True(day.Book.Write(Fitting("531", "290")).IsWritten);
+        new[] { "531", "290", "531" }.ToList().ForEach(code => day.Typed([$"run {code}", .. Run]));
+
+        Assert.Equal(
+            ["1 2 3", "4 5 6"],
+            Brackets.Of(day.Study).Select(bracket => string.Join(' ', bracket.Runs.Select(run => run.Number)))
+        );
+        Assert.Equal(["290 has 1 bracket", "862 has 1 bracket"], StillMissing.In(day.Study).Select(words => words.Split(';')[0]).Order());
+        (MeasuredDay levels, ComparisonTerms terms) = (StudyReadings.Of(day.Study), StudyTerms.Of(day.Study));
+        string card = string.Join(
+            ' ',
+            BlindCard.Lines(day.Study, levels, BlindComparison.InFull(levels, terms), EarFindings.Of(day.Study, terms))
+        );
+        Assert.Contains("were on another fitting", card, StringComparison.Ordinal);
+        Assert.DoesNotContain("code 290 was", card, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -10,7 +10,7 @@ public sealed class EveryWordOfTheMeterTests(ComparedDays days)
     private const string Provisos = @"(?:, with repeatability from \d+ earlier days?)?(?:, extended \d+ times?)?";
     private const string Margin = @"[\d.]+ dB";
     private const string Interval =
-        @"[+-]?[\d.]+ dB, 95 % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?: \(the word rests on the (?:joint )?[\d.]+ % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?:, which allows for [2-9] comparisons)?(?:, extended \d+ times?)?\))?";
+        @"[+-]?[\d.]+ dB, 95 % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?: \(the word uses the (?:joint|stricter) [\d.]+ % interval [+-]?[\d.]+ to [+-]?[\d.]+ dB(?:, which allows for [2-9] comparisons)?(?:, extended \d+ times?)?\))?";
 
     private static WordTable<MeterNumbers> OfClasses =>
         new(

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using FieldSession.Journal;
 using FieldSession.Predicting;
 using FieldSession.State;
+using FieldSession.Terminal.Screens.Predicting;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -51,12 +54,13 @@ internal static class PredictCommand
         foreach (CrewMember member in logbook.Study.StillToPredict.ToArray())
         {
             outside.Error.WriteLine($"{member.Name}, alone; the codes are {string.Join(", ", logbook.Study.Codes)}");
-            if (Asked(member.Name, outside) is not { } words)
+            if (Asked(member.Name, logbook.Study, outside) is not { } prediction)
             {
                 return ExitCode.No;
             }
 
-            int code = Answer.To(logbook.Write(words), outside);
+            Outcome outcome = prediction.Entry is { } entry ? logbook.Write(entry) : Outcome.Refused(prediction.Objection!);
+            int code = Answer.To(outcome, outside);
             if (code != ExitCode.Done)
             {
                 return code;
@@ -66,27 +70,39 @@ internal static class PredictCommand
         return ExitCode.Done;
     }
 
-    private static string? Asked(string name, Surroundings outside)
+    // the questions of the screen but the last, for words of one's own; each answer is checked before the next question is asked
+    private static Parsed? Asked(string name, Study study, Surroundings outside)
     {
-        (string Word, string Question)[] questions =
-        [
-            ("feature", "which code is the new spec? "),
-            ("sure", "how sure, 1 (a guess) to 5 (certain), or per cent such as 80%? "),
-            ("quieter", "which is quieter (Enter: no opinion)? "),
-            ("pay", "would you pay for it, yes or no (Enter: no opinion)? "),
-            ("because", "from the sound, from something seen, or a guess (sound, seen, guess)? "),
-        ];
-        string words = $"predict {name}";
-        foreach ((string word, string question) in questions)
+        ImmutableArray<Question> questions = Question.Of(study);
+        PredictionSoFar telling = new(name, []);
+        while (telling.Open(questions) is { Word.Length: > 0 } question)
         {
-            if (outside.Ask(question) is not { } answer)
+            if (outside.Ask(InOneLine(question)) is not { } typed)
             {
                 return null;
             }
 
-            words += answer.Trim().Length > 0 ? $" {word}={answer.Trim()}" : "";
+            if (question.ValueOf(typed.Trim()) is { } value)
+            {
+                telling = telling with { Answers = telling.Answers.Add(value) };
+            }
+            else
+            {
+                outside.Error.WriteLine(question.Objection(typed.Trim()));
+            }
         }
 
-        return words;
+        return (telling with { Answers = telling.Answers.Add("") }).Fact(questions, study);
+    }
+
+    private static string InOneLine(Question question)
+    {
+        string[] parts =
+        [
+            string.Join(", ", question.Choices.Select(choice => choice.Key == choice.Words ? choice.Key : $"{choice.Key} {choice.Words}")),
+            question.MayBePercent ? PredictScreenWords.OrPerCent : "",
+            question.MayBeEmpty ? PredictScreenWords.EnterIsNoOpinion.Trim() : "",
+        ];
+        return $"{question.Words} ({string.Join("; ", parts.Where(part => part.Length > 0))}) ";
     }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using FieldSession.Comparing;
 using FieldSession.Reviewing;
+using FieldSession.Terminal.Look;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -25,17 +26,18 @@ internal static class ReviewCommand
     public static void Print(Logbook logbook, Surroundings outside)
     {
         MeasuredDay day = StudyReadings.Of(logbook.Study);
-        foreach (string remark in BlindWords.Remarks(logbook.Study))
-        {
-            outside.Output.WriteLine(remark);
-        }
-
         ComparisonTerms terms = StudyTerms.Of(logbook.Study);
+        Comparison comparison = BlindComparison.InFull(day, terms);
+        EarFindings ear = EarFindings.Of(logbook.Study, terms);
+        IEnumerable<string> card = logbook.Study.Asked is null ? [] : [.. BlindCard.Lines(logbook.Study, day, comparison, ear), ""];
         foreach (
-            string line in ComparisonWords
-                .Of(BlindComparison.InFull(day, terms), day)
+            string line in BlindWords
+                .Remarks(logbook.Study)
+                .SelectMany(remark => PlainLines.Wrapped("", remark))
+                .Concat(card)
+                .Concat(ComparisonWords.Of(comparison, day))
                 .Concat(ChosenAfterWords.Of(logbook.Study, day))
-                .Concat(EarWords.Of(EarFindings.Of(logbook.Study, terms)))
+                .Concat(EarWords.Of(ear))
                 .Concat(RingWords.Of(logbook.Study, RingFinding.Of(logbook.Study)))
         )
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using FieldSession.Reviewing;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -93,7 +94,10 @@ internal sealed class GuidedHelp(HelpAction words) : SynchronousCommandLineActio
         output.WriteLine("Exit codes:");
         foreach ((string number, string meaning) in ExitCode.Meanings)
         {
-            output.WriteLine($"  {number}  {meaning}");
+            foreach (string line in PlainLines.Wrapped($"  {number}  ", meaning))
+            {
+                output.WriteLine(line);
+            }
         }
 
         return code;

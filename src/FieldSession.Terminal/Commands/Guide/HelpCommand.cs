@@ -31,6 +31,7 @@ internal static class HelpCommand
         {
             Description = "what to read about; without it the topics are listed",
             Arity = ArgumentArity.ZeroOrOne,
+            HelpName = "TOPIC",
         };
         topic.AcceptOnlyFromAmong([.. Topics]);
         Command command = new("help", "prints a document of the program: how to type, keys, checks, method") { topic };

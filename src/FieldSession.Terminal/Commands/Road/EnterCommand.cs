@@ -26,11 +26,12 @@ internal static class EnterCommand
         new("--backup") { Description = "a folder, such as a stick's, that gets a copy of the study after each run", HelpName = "DIR" };
 
     /// <summary>Takes line after line until the input ends.</summary>
-    /// <returns>0; 1 where a line was refused; 3 where one could not be saved.</returns>
+    /// <returns>0; 1 where a line was refused or asked a question; 3 where one could not be saved.</returns>
     public static int Run(Logbook logbook, Surroundings outside, Func<string?>? trouble = null)
     {
         int worst = ExitCode.Done;
         int number = 0;
+        SayTrouble(trouble, outside);
         while (TypedLines.Next(outside.Input) is { } line)
         {
             number++;
@@ -39,18 +40,23 @@ internal static class EnterCommand
                 continue;
             }
 
-            Outcome outcome = logbook.Write(line);
-            outside.Output.WriteLine(InWords(outcome, number));
+            string? answer = EnterQuestions.AnswerTo(line, logbook.Study);
+            Outcome? outcome = answer is null ? logbook.Write(line) : null;
+            outside.Output.WriteLine(outcome is null ? $"no {number}: {answer}" : InWords(outcome, number));
             outside.Output.Flush();
-            if (trouble?.Invoke() is { } said)
-            {
-                outside.Error.WriteLine(said);
-            }
-
-            worst = Math.Max(worst, ExitCode.Of(outcome));
+            SayTrouble(trouble, outside);
+            worst = Math.Max(worst, outcome is null ? ExitCode.No : ExitCode.Of(outcome));
         }
 
         return worst;
+    }
+
+    private static void SayTrouble(Func<string?>? trouble, Surroundings outside)
+    {
+        if (trouble?.Invoke() is { } said)
+        {
+            outside.Error.WriteLine(said);
+        }
     }
 
     /// <summary>The answer to one line.</summary>

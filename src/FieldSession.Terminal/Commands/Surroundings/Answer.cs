@@ -142,6 +142,9 @@ internal static class CommandWords
 
     public static string NotCopied(string stretch, string folder, string why) => $"{stretch} is not copied to {folder}: {why}";
 
+    public static string NoFolderForCopies(string folder) =>
+        $"no copies yet: {folder} is not there; plug the stick in, or name another folder with '--backup'";
+
     public static string OwnFileUnreadable(string path, Exception unreadable, string subject) =>
         $"fieldsession: {path}: {unreadable.Message}; fix or move the file; until then the {subject} keep their defaults";
 }

@@ -117,7 +117,7 @@ internal sealed class RunCopies : IDisposable
     private int _runsOver;
     private int _linesCopied;
 
-    /// <summary>Copies from now on.</summary>
+    /// <summary>Copies from now on; a place that is not there is said at once, and tried again after each run.</summary>
     /// <param name="logbook">The study's one door.</param>
     /// <param name="place">The folder for the copies.</param>
     /// <param name="copyTo">Copies the study as it is into a folder; an <see cref="IOException"/> says why not.</param>
@@ -129,6 +129,10 @@ internal sealed class RunCopies : IDisposable
         _runsOver = RunsOver(logbook.Study);
         _linesCopied = logbook.Lines.Count;
         logbook.Changed += OnChanged;
+        if (!Directory.Exists(place))
+        {
+            _troubles.Enqueue(CommandWords.NoFolderForCopies(place));
+        }
     }
 
     /// <summary>What could not be copied, in words, each only once; null: nothing new.</summary>

@@ -1,5 +1,6 @@
 using FieldSession.Checking;
 using FieldSession.Journal;
+using FieldSession.Measures;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Driving;
@@ -144,8 +145,8 @@ internal static class DrivingScreenWords
 
     public static string EveningGoesOn(string screen) => $"goes on with the evening: {screen}";
 
-    public static string ChecksNotMade(IReadOnlyList<string> kinds) =>
-        $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.Form}'";
+    public static string ChecksNotMade(IReadOnlyList<string> kinds, UnitSystem units) =>
+        $"not checked with values yet: {string.Join(", ", kinds)}; such as '{CheckKinds.Of(kinds[0])!.FormIn(units)}'";
 
     public const string MergeWithOtherLaptop =
         "this car's runs are driven: 'calibration after 94.0', then leave and merge with the other laptop's file";

@@ -122,7 +122,7 @@ internal static class WhatNext
             && RunChecks.NotMade(study).ToArray() is { Length: > 0 } unmade
         )
         {
-            yield return (":", DrivingScreenWords.ChecksNotMade(unmade));
+            yield return (":", DrivingScreenWords.ChecksNotMade(unmade, study.Plan!.Units));
         }
 
         if (study.IsOwnOrderDriven)

@@ -67,6 +67,7 @@ internal static class PredictPage
             PageRow.Blank,
             PageRow.Of(open.Words, Ink.Strong),
             .. open.Choices.Select(choice => PageRow.Of($"  {choice.Key}  ", Ink.Strong).And(choice.Words)),
+            .. open.MayBePercent ? [PageRow.Of($"  {PredictScreenWords.OrPerCent}", Ink.Quiet)] : Array.Empty<PageRow>(),
             .. open.MayBeEmpty ? [PageRow.Of(PredictScreenWords.EnterIsNoOpinion, Ink.Quiet)] : Array.Empty<PageRow>(),
         ];
 
@@ -90,13 +91,13 @@ internal sealed record PredictionSoFar(string? Person, ImmutableArray<string> An
     public PredictionSoFar Back() => Answers.IsEmpty ? Nobody : this with { Answers = Answers[..^1] };
 
     /// <summary>The fact that the answers make.</summary>
-    public Parsed Fact(ImmutableArray<Question> questions)
+    public Parsed Fact(ImmutableArray<Question> questions, Study study)
     {
         Dictionary<string, string> said = questions
             .Zip(Answers)
             .Where(pair => pair.First.Word.Length > 0 && pair.Second.Length > 0)
             .ToDictionary(pair => pair.First.Word, pair => pair.Second);
-        return PredictionText.Of(Person!, said, Answers[^1].Length == 0 ? null : Answers[^1]);
+        return PredictionText.Of(Person!, said, Answers[^1].Length == 0 ? null : Answers[^1], study);
     }
 
     /// <summary>The person that a typed number or name means, among those whose prediction is open; null: nobody.</summary>

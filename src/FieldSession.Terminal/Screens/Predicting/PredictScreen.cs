@@ -106,17 +106,13 @@ internal sealed class PredictScreen(Desk desk, Pen pen) : ParkedScreen(ScreenNam
         }
         else
         {
-            Say(
-                answer.Length == 0
-                    ? PredictScreenWords.NeedsAnAnswer
-                    : PredictScreenWords.NoAnswer(answer, string.Join(", ", question.Choices.Select(choice => choice.Key)))
-            );
+            Say(question.Objection(answer));
         }
     }
 
     private void Lock()
     {
-        Parsed parsed = _telling.Fact(Question.Of(Study));
+        Parsed parsed = _telling.Fact(Question.Of(Study), Study);
         if (parsed.Entry is not { } fact)
         {
             Say(parsed.Objection!.ToString());

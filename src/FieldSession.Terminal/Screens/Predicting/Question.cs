@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FieldSession.Predicting;
 using FieldSession.State;
 
 namespace FieldSession.Terminal.Screens.Predicting;
@@ -19,13 +20,16 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Offere
         ];
         return
         [
-            new("feature", PredictScreenWords.AskForFeature, codes, false),
+            new("feature", PredictScreenWords.AskForFeature(codes.Length), codes, false),
             new(
                 "sure",
                 PredictScreenWords.AskHowSure,
                 [.. Sureness.Select((words, place) => new OfferedAnswer($"{place + 1}", words, $"{place + 1}"))],
                 false
-            ),
+            )
+            {
+                MayBePercent = true,
+            },
             new("quieter", PredictScreenWords.AskForQuieter, codes, true),
             new("pay", PredictScreenWords.AskForPaying, [new("y", "yes", "yes"), new("n", "no", "no")], true),
             new(
@@ -42,6 +46,9 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Offere
         ];
     }
 
+    /// <summary>Whether per cent are an answer too, such as 80%.</summary>
+    public bool MayBePercent { get; init; }
+
     private static string[] Sureness => ["a guess", "a little", "fairly", "quite", "certain"];
 
     /// <summary>The value that a typed answer means; null: it means none.</summary>
@@ -53,9 +60,16 @@ internal sealed record Question(string Word, string Words, ImmutableArray<Offere
         }
 
         return Choices
-            .FirstOrDefault(choice => CrewMember.SamePerson(choice.Key, typed) || CrewMember.SamePerson(choice.Value, typed))
-            ?.Value;
+                .FirstOrDefault(choice => CrewMember.SamePerson(choice.Key, typed) || CrewMember.SamePerson(choice.Value, typed))
+                ?.Value
+            ?? (MayBePercent && PredictionScale.Read(typed) is { Percent: >= 1 and <= 100 } ? typed : null);
     }
+
+    /// <summary>Why a typed answer is none, and which ones are.</summary>
+    public string Objection(string typed) =>
+        typed.Length == 0
+            ? PredictScreenWords.NeedsAnAnswer
+            : PredictScreenWords.NoAnswer(typed, string.Join(", ", Choices.Select(choice => choice.Key)));
 
     /// <summary>A value in the words in which it was offered.</summary>
     public string Shown(string value) =>
@@ -75,12 +89,12 @@ internal static class PredictScreenWords
         "Each alone, the others look away. A locked prediction can't be changed and stays hidden until all are locked; "
         + "with the first one the readings freeze.";
     public const string AllLocked = "Predictions, all locked";
+    public const string OrPerCent = "or per cent, such as 80%";
     public const string EnterIsNoOpinion = "  Enter alone: no opinion";
     public const string LastWordBeforeLocking = "Enter locks this for good; Esc goes back a question.";
     public const string EnterLocks = "Enter: locks it for good; Esc: back a question";
     public const string TypeOwnWords = "type your words, or Enter alone; Esc: back a question";
     public const string NeedsAnAnswer = "this one needs an answer";
-    public const string AskForFeature = "Which code is the new spec?";
     public const string AskHowSure = "How sure are you?";
     public const string AskForQuieter = "Which code is quieter?";
     public const string AskForPaying = "Would you pay for it?";
@@ -88,6 +102,10 @@ internal static class PredictScreenWords
     public const string FromSoundAndFeel = "the sound, the feel of the car";
     public const string FromSomethingSeen = "something seen or overheard";
     public const string AskForOwnWords = "More in your own words?";
+
+    // with several candidates one of them is named: that is what the sureness is about
+    public static string AskForFeature(int codes) =>
+        codes > 2 ? "Which code is a new spec, not the control? Name one." : "Which code is the new spec?";
 
     public static string AnswersAlone(string person) => $"{person}, alone; the others look away";
 
@@ -101,7 +119,7 @@ internal static class PredictScreenWords
             null => "no opinion on paying",
         };
         string words = told.Words is null ? "" : $"; \"{told.Words}\"";
-        return $"{told.Feature} is the new spec, sure {told.Sure} of 5; {quieter}; {pay}; from: "
+        return $"{told.Feature} is the new spec, sure {PredictionScale.InWords(told)}; {quieter}; {pay}; from: "
             + $"{told.Basis.ToString().ToLowerInvariant()}{words}";
     }
 

@@ -21,8 +21,14 @@ public static class AnswerSection
             blocks.Add(new Paragraph(VerdictReportWords.NamesAreWithheld(withheld)));
         }
 
-        IReadOnlyList<CodeComparison> pairs = [.. day.Comparison.Comparisons, .. day.Comparison.AskedPairs];
-        if (pairs.Count == 0)
+        CodeComparison[] all = [.. day.Comparison.Comparisons, .. day.Comparison.AskedPairs];
+        CodeComparison[] pairs = [.. all.Where(pair => IsOfOneFitting(pair, day))];
+        if (pairs.Length < all.Length)
+        {
+            blocks.Add(new Paragraph(AnswerWords.CodesOfOtherFittings([.. all.Except(pairs).Select(pair => pair.Code)])));
+        }
+
+        if (all.Length == 0)
         {
             blocks.Add(new Headline(VerdictReportWords.FewerThanTwoCodes));
         }
@@ -37,13 +43,19 @@ public static class AnswerSection
             )
         );
         blocks.Add(new LabelledLines([.. Lines(answers)]));
-        if (pairs.Count > 0)
+        if (pairs.Length > 0)
         {
             blocks.Add(Chart(pairs, day));
         }
 
         return new ReportSection(ReportPart.Answer, AnswerWords.Title, blocks);
     }
+
+    // until the key names them nobody knows which codes of two fittings are one spec, so their difference is no answer about a spec
+    private static bool IsOfOneFitting(CodeComparison pair, ReportDay day) =>
+        day.Names.Key is { NamesAllowed: true }
+        || day.Study.Fittings.Count < 2
+        || day.Study.Fittings.Any(fitting => new[] { pair.Code, pair.Reference }.All(code => fitting.Codes.Contains(new SpecCode(code))));
 
     private static Answered Answer(CodeComparison pair, ReportDay day)
     {

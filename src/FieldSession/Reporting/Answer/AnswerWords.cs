@@ -39,6 +39,11 @@ internal static class AnswerWords
         return $"{string.Join(" \u00b7 ", parts.OfType<string>())}.";
     }
 
+    public static string CodesOfOtherFittings(IReadOnlyList<string> codes) =>
+        codes.Count == 1
+            ? $"{codes[0]} was on another fitting: the key says which spec it is, and then it joins this answer."
+            : $"{string.Join(" and ", codes)} were on another fitting: the key says which specs they are, and then they join this answer.";
+
     public static string When(Study study)
     {
         int days = study.Runs.Select(run => run.Started.At.UtcDateTime.Date).Distinct().Count();
@@ -89,8 +94,7 @@ internal static class AnswerWords
             "Meter",
             word,
             main?.Overall is { } overall
-                ? $"{Figures.Difference(overall)} dB, 95 % interval "
-                    + $"{Figures.Interval95(overall)}{(main.IsUnfinished ? ", unfinished" : "")}{AtItsLevel(main)}."
+                ? $"{Figures.Difference(overall)} dB, {OneInterval(main, overall)}{(main.IsUnfinished ? ", unfinished" : "")}."
                 : "nothing could be compared."
         );
 
@@ -124,7 +128,9 @@ internal static class AnswerWords
     // a clip from a loudspeaker is not the cabin
     private static string How(ChoiceFinding choice) => choice.IsFromRecordings ? ", on recordings" : "";
 
-    // said where the 95 % interval alone would mislead
-    private static string AtItsLevel(ClassComparison main) =>
-        MeterWord.IntervalOfWord(main) is { } interval ? $"; the word rests on the {interval}" : "";
+    // a card tells one interval: the one that agrees with its word
+    private static string OneInterval(ClassComparison main, Estimate overall) =>
+        MeterWord.IntervalOfWord(main) is { } interval
+            ? interval + (main.Basis is { Comparisons: > 1 and var asked } ? $", for {asked} comparisons together" : "")
+            : $"95 % interval {Figures.Interval95(overall)}";
 }

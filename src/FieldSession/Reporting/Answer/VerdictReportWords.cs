@@ -32,7 +32,7 @@ internal static class VerdictReportWords
         $"{Figures.Difference(overall)} dB, 95 % interval {Figures.Interval95(overall)} dB{(isUnfinished ? ", unfinished" : "")}";
 
     public static string WordsLevel(string interval, int candidates, int lengthened) =>
-        $" (the word rests on the {(candidates > 1 ? "joint " : "")}{interval} "
+        $" (the word uses the {(candidates > 1 ? "joint" : "stricter")} {interval} "
         + $"dB{(candidates > 1 ? $", which allows for {candidates} comparisons" : "")}"
         + $"{(lengthened > 0 ? $", extended {lengthened} time{(lengthened == 1 ? "" : "s")}" : "")})";
 

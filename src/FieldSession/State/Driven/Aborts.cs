@@ -73,7 +73,8 @@ public sealed record Bracket(int Number, IReadOnlyList<Run> Runs)
 public static class Brackets
 {
     /// <summary>
-    /// The brackets, in the order in which they were closed. Cars with laptops of their own each have brackets of their own.
+    /// The brackets, in the order in which they were closed. Cars with laptops of their own each have brackets of their own, and so has
+    /// each fitting of the tyres, from its own reference code to it.
     /// </summary>
     public static IReadOnlyList<Bracket> Of(Study study)
     {
@@ -83,8 +84,8 @@ public static class Brackets
         [
             .. study
                 .Runs.Where(run => !run.IsOn && (run.Aborted is null || Aborts.IsLeftAsItIs(study, run)))
-                .GroupBy(run => isShared ? run.Car?.ToUpperInvariant() ?? "" : "")
-                .SelectMany(runs => Driven(runs, study.ReferenceCode))
+                .GroupBy(run => (isShared ? run.Car?.ToUpperInvariant() ?? "" : "", Reference: study.ReferenceCodeOf(run.Code)))
+                .SelectMany(runs => Driven(runs, runs.Key.Reference))
                 .OrderBy(bracket => bracket[^1].Number)
                 .Select((runs, place) => new Bracket(place + 1, runs)),
         ];
