@@ -85,7 +85,7 @@ internal static class DemoCommand
             own =>
             {
                 using OpenedStudy opened = OpenedStudy.At(files.Study, later);
-                return DriveCommand.OpenScreens(opened, own, later, files.Folder);
+                return DriveCommand.OpenScreens(opened, own, later, files.Folder, keyOfDemo: files.OpensKey);
             }
         );
         outside.Error.WriteLine(files.Farewell);

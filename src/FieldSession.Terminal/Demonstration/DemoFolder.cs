@@ -26,6 +26,9 @@ internal sealed record DemoFolder(DemoStudy Demo, string Folder, bool IsKept)
     /// <summary>What is said when its screens are left: where it lies, and what opens its key file.</summary>
     public string Farewell => DemoWords.WhereDemoLies(Folder, Demo.Passphrase);
 
+    /// <summary>What opens its key, for the screen that asks.</summary>
+    public string OpensKey => DemoWords.WhatOpensDemo(Key, Demo.Passphrase);
+
     /// <summary>The folder asked for, or a new one under the machine's folder for temporary files.</summary>
     public static DemoFolder At(DemoStudy demo, string? asked, Surroundings outside)
     {
@@ -109,6 +112,9 @@ internal static class DemoWords
     public static string MakesRecordings(string folder) => $"making the recordings of the runs in {folder}; it takes a while";
 
     public static string FileNotInProgram(string name) => $"the demo file {name} is not in the program";
+
+    public static string WhatOpensDemo(string key, string passphrase) =>
+        $"Demo: the key file is {key}, its passphrase '{passphrase}'. Marks: 'fieldsession help first-day'.";
 
     public static string WhereDemoLies(string folder, string passphrase) =>
         $"the demo is in {folder}; its key file opens with the passphrase '{passphrase}'";

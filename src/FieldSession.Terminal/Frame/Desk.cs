@@ -44,6 +44,9 @@ internal sealed record Desk
     /// </summary>
     public Func<string, string, KeyRing, KeyTried>? OpenKey { get; init; }
 
+    /// <summary>What opens the key of a demo, told where a custodian would know it; null: no demo.</summary>
+    public string? KeyOfDemo { get; init; }
+
     /// <summary>The passphrases of two people as the one that <see cref="OpenKey"/> takes.</summary>
     public Func<string, string, string> TwoPassphrases { get; init; } = (first, _) => first;
 

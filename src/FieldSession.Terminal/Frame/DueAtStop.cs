@@ -140,8 +140,9 @@ internal static class DueWords
     public static string ChoicesOf(ChoiceSet set) =>
         $"set {set.Number}, {set.Terms.Question}: {set.Choices.Count} of {set.Presentations.Count} chosen; 'choose NAME first' or second";
 
-    public static string Weather(Study study) =>
-        study.LastRun is { } run
-            ? $"no weather since run {run.Number}: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'"
-            : "no weather is noted yet: 'weather air=6.1 road=5 wind=2.5 gust=4 surface=dry'";
+    public static string Weather(Study study)
+    {
+        string example = VerbTable.Of("weather")!.ExampleIn(study);
+        return study.LastRun is { } run ? $"no weather since run {run.Number}: '{example}'" : $"no weather is noted yet: '{example}'";
+    }
 }

@@ -121,13 +121,10 @@ internal static class ExtraWords
                 ? PlainLines.Wrapped($"{Indent}hangs on: ", sentence)
                 : [],
             $"{Indent}with one thing changed:",
-            .. rows.Select(row =>
-                (
-                    PlainLines.Left($"{Indent}  {row.Change}", 36)
-                    + PlainLines.Right(row.Difference, 16)
-                    + "  "
-                    + PlainLines.Left(PlainLines.Ascii(row.Verdict), 26)
-                ).TrimEnd()
+            .. rows.SelectMany(row =>
+                PlainLines
+                    .Wrapped(PlainLines.Left($"{Indent}  {row.Change}", 36) + PlainLines.Right(row.Difference, 16) + "  ", row.Verdict)
+                    .Select(line => line.TrimEnd())
             ),
         ];
     }

@@ -111,6 +111,7 @@ internal sealed partial class AStranger : IDisposable
                 DriveCommand.DeskOf(_opened, outside, _prompt.Here(folder)) with
                 {
                     Palette = Palette.For("1"),
+                    KeyOfDemo = _demo is null ? null : Bare(_demo.OpensKey),
                     OpenKey = (path, passphrase, ring) =>
                         DriveCommand.Tried(Lying(path), passphrase, _opened.Logbook.Study, ring, outside.KeyFile),
                     WriteReport = () => Bare(ReportCommand.Write(_opened.Logbook, _prompt.Here(folder))),

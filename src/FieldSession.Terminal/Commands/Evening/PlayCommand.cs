@@ -122,7 +122,7 @@ internal static class PlayCommand
     private static Objection? Against(Study study, ChoiceSet? set, IReadOnlyList<string> people) =>
         set switch
         {
-            null or { IsFromRecordings: false } => new Objection(PlayWords.NoSetFromRecordings, PlayWords.PlanOne),
+            null or { IsFromRecordings: false } => new Objection(PlayWords.NoSetFromRecordings, PlayWords.PlanOne(ExampleNames.In(study))),
             { IsComplete: true } => new Objection(PlayWords.SetIsAtItsEnd(set), PlayWords.PlanAnother),
             _ => ClipGate.AgainstPlaying(study)
                 ?? people.Select(person => EarGate.ObjectionTo(study, person)).FirstOrDefault(one => one is not null),

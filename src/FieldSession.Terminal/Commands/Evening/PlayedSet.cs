@@ -125,7 +125,10 @@ internal sealed record PlayedSet(Logbook Logbook, int Set, ClipPool Pool, Immuta
 internal static class PlayWords
 {
     public const string NoSetFromRecordings = "no trials from recordings are planned";
-    public const string PlanOne = "type 'trials 862 417 n=20 seg=3 from=recordings which is louder' in 'fieldsession enter'";
+
+    public static string PlanOne(ExampleNames own) =>
+        $"type 'trials {own.Code} {own.Other} n=20 seg=3 from=recordings which is louder' in 'fieldsession enter'";
+
     public const string PlanAnother = "plan another set before the reveal; it is counted apart";
     public const string TooFewFound = "too few recordings are left to play; name the files or their folder again";
     public const string CantBeRead = "a file or folder can't be read; name the recordings or their folder again";

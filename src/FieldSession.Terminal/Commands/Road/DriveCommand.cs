@@ -51,6 +51,7 @@ internal static class DriveCommand
     /// <param name="folder">Where the report goes.</param>
     /// <param name="screen">Name of the screen to begin with.</param>
     /// <param name="levels">A stream of levels; null: there is none.</param>
+    /// <param name="keyOfDemo">What opens the key of a demo; null: no demo.</param>
     /// <returns>An exit code.</returns>
     public static int OpenScreens(
         OpenedStudy opened,
@@ -58,7 +59,8 @@ internal static class DriveCommand
         Surroundings outside,
         string folder,
         string screen = ScreenName.Drive,
-        StreamedLevels? levels = null
+        StreamedLevels? levels = null,
+        string? keyOfDemo = null
     ) =>
         TerminalProgram.Run(
             DeskOf(opened, outside, folder) with
@@ -66,6 +68,7 @@ internal static class DriveCommand
                 Keys = own.Keys,
                 Letters = own.Habits.Letters,
                 Levels = levels,
+                KeyOfDemo = keyOfDemo,
             },
             screen
         );

@@ -30,7 +30,7 @@ internal static class SlipCommand
         using OpenedStudy opened = OpenedStudy.At(path, outside);
         if (SlipText.SetFor(opened.Logbook.Study, asked) is not { } number)
         {
-            outside.Error.WriteLine(CommandWords.NoTrialsYet);
+            outside.Error.WriteLine(CommandWords.NoTrialsYet(ExampleNames.In(opened.Logbook.Study)));
             return ExitCode.No;
         }
 

@@ -1,4 +1,5 @@
 using FieldSession.Journal;
+using FieldSession.State;
 
 namespace FieldSession.Terminal.Commands;
 
@@ -94,7 +95,10 @@ internal static class CommandWords
     public const string NoLineToCheck = "the journal does NOT hold: no line of it can be read, so nothing else could be checked";
     public const string ActsKeptNowhere = "They are kept nowhere else: write them down, and name a second place with '--backup DIR'.";
     public const string NoSuchFolder = "there is no such folder";
-    public const string NoTrialsYet = "no trials are planned; type 'trials 862 417 n=24 which is louder' with your codes first";
+
+    public static string NoTrialsYet(ExampleNames own) =>
+        $"no trials are planned; type 'trials {own.Code} {own.Other} n=24 which is louder' first";
+
     public const string NothingIsDrivenYet = "nothing has been driven yet; type a run or a leg first";
 
     public const string LockPredictions = "lock the predictions";
@@ -116,7 +120,7 @@ internal static class CommandWords
 
     public static string NoSpecList(string path) => $"{path}: there is no such file; give a text file with one spec name a line";
 
-    public static string AskForMark(FieldSession.State.SpecCode code) => $"mark under the tape of the tyres driven as {code}: ";
+    public static string AskForMark(SpecCode code) => $"mark under the tape of the tyres driven as {code}: ";
 
     public static string OutputIsNotWhole(string why) =>
         $"standard output takes no more ({why}), so what was printed is not whole. What was answered 'ok' before is "

@@ -87,26 +87,22 @@ internal static class StoredBlock
 {
     private const int LetterRows = 3;
 
-    /// <summary>The rows: three beside large figures, or two of plain words.</summary>
+    /// <summary>The rows: three beside large figures, or two of plain words; more where a doubt needs them to be read to its end.</summary>
     public static IEnumerable<PageRow> Rows(Study study, int columns, bool large, LetterForm form)
     {
         Passage? last = study.LastRun is { Passages.Count: > 0 } run ? run.Passages[^1] : null;
         string figures = Figures(last);
-        PageRow[] words = [.. Words(last, study)];
         if (!large)
         {
-            return
-            [
-                PageRow.Of("stored ", Ink.Quiet).And(figures, Ink.Strong).And(figures.Length > 0 ? "  " : "").And(words[0]),
-                last is Reading { Doubt: not null } ? words[2] : words[1],
-            ];
+            PageRow[] plain = [.. Words(last, study, columns)];
+            PageRow head = PageRow.Of("stored ", Ink.Quiet).And(figures, Ink.Strong).And(figures.Length > 0 ? "  " : "").And(plain[0]);
+            return [head, .. last is Reading { Doubt: not null } ? plain[2..] : plain[1..2]];
         }
 
         ImmutableArray<string> letters = LargeText.Of(figures, columns - 14, LetterRows, form);
         int gap = letters.Max(Columns.Of) + 3;
-        return Enumerable
-            .Range(0, LetterRows)
-            .Select(row => PageRow.Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong).And(words[row]));
+        return Words(last, study, columns - gap)
+            .Select((words, row) => PageRow.Of(Columns.Left(row < letters.Length ? letters[row] : "", gap), Ink.Strong).And(words));
     }
 
     private static string Figures(Passage? last) =>
@@ -117,7 +113,8 @@ internal static class StoredBlock
             _ => "",
         };
 
-    private static IEnumerable<PageRow> Words(Passage? last, Study study)
+    // three rows, or more for a long doubt
+    private static IEnumerable<PageRow> Words(Passage? last, Study study, int columns)
     {
         if (last is null)
         {
@@ -126,9 +123,12 @@ internal static class StoredBlock
 
         PageRow segment = PageRow.Of($"{last.Segment} {study.Plan!.Route[last.Segment - 1].Name}", Ink.Strong);
         return last is Reading reading
-            ? [segment, Spoilt(reading), reading.Doubt is { } doubt ? PageRow.Of($"? {doubt}", Ink.Alarm) : PageRow.Blank]
+            ? [segment, Spoilt(reading), .. Doubt(reading, columns)]
             : [segment, PageRow.Of(DrivingScreenWords.MissedPassage), PageRow.Blank];
     }
+
+    private static IEnumerable<PageRow> Doubt(Reading reading, int columns) =>
+        reading.Doubt is { } doubt ? Wrapped.Lines($"? {doubt}", columns).Select(line => PageRow.Of(line, Ink.Alarm)) : [PageRow.Blank];
 
     private static PageRow Spoilt(Reading reading)
     {

@@ -21,10 +21,11 @@ internal static class RevealPage
         ];
 
     /// <summary>The way to the opened key, step by step.</summary>
-    public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, int columns) =>
+    public static ImmutableArray<PageRow> Opening(Unlocking unlocking, Study study, string? keyOfDemo, int columns) =>
         [
             PageRow.Of(unlocking.IsAgain ? RevealScreenWords.MarksAreReadAgain : RevealScreenWords.CustodianOpensKey, Ink.Strong),
             .. Text(RevealScreenWords.HowMarksAreRead, columns),
+            .. keyOfDemo is null ? [] : Text(keyOfDemo, columns),
             PageRow.Blank,
             .. unlocking.IsAgain ? [] : KeyRows(unlocking, study),
             .. unlocking.IsAgain

@@ -30,7 +30,7 @@ internal sealed class RevealScreen(Desk desk, Pen pen) : ParkedScreen(ScreenName
 
         UnlockingStep step = _unlocking.Step(Study);
         (string hint, string prompt) = Asking(step);
-        return new ParkedPage(RevealPage.Opening(_unlocking, Study, columns), hint, prompt)
+        return new ParkedPage(RevealPage.Opening(_unlocking, Study, Desk.KeyOfDemo, columns), hint, prompt)
         {
             Secret =
                 step is UnlockingStep.Passphrase or UnlockingStep.SecondPassphrase or UnlockingStep.PaperLine or UnlockingStep.PaperControl,
