@@ -1,6 +1,8 @@
 using System.Reflection;
 using FieldSession.Driving;
 using FieldSession.Journal;
+using FieldSession.Listening;
+using FieldSession.Revealing;
 using FieldSession.State;
 using FieldSession.Tests.Journal;
 using FieldSession.Tests.Making;
@@ -99,6 +101,13 @@ internal sealed class Crews
             first.Ready();
         }
 
+        if (_lot.Next(3) == 0)
+        {
+            // one laptop alone drives a bracket again, before the study is handed over
+            Drive(first.Book, "417", "862", "862", "417");
+            first.Book.Write("rerun bracket 1 lorry");
+        }
+
         for (int i = 0; i < laptops; i++)
         {
             // the first laptop goes on in its strand; clocks differ by some seconds
@@ -149,6 +158,52 @@ internal sealed class Crews
         }
 
         return this;
+    }
+
+    /// <summary>
+    /// One laptop takes what the others wrote, brings the day to its end and opens ring and key, marks and all. The others know nothing of
+    /// it, and type on.
+    /// </summary>
+    public Crews Evening()
+    {
+        Laptop last = Laptops[_lot.Next(Laptops.Count)];
+        Laptops.ForEach(other => last.Take(other.Lines));
+        Logbook book = last.Book;
+        book.Write("end puncture");
+        Enumerable.Range(1, Math.Max(1, book.Study.Conflicts.Count)).ToList().ForEach(n => book.Write($"settle {n} first because ours"));
+        book.Write("calibration before 94.0");
+        Drive(book, [.. book.Study.Codes.Select(code => code.Digits)]);
+        OpenDoubts.In(book.Study).ToList().ForEach(doubt => book.Write($"confirm {doubt.Place}"));
+        book.Write("calibration after 94.0");
+        book.Write(new RingOpened("the owner asks"));
+        SpecCode[] codes = [.. book.Study.DrivenCodes];
+        Plan.Crew.ToList().ForEach(member => book.Write($"predict {member.Name} feature={codes.FirstOrDefault()} sure=3"));
+        book.Write(
+            new KeyOpened(
+                [.. book.Study.Codes.Select((code, place) => new CodedSpec(code, $"SPEC {place}", $"MARK {place}"))],
+                null,
+                null,
+                false,
+                [.. codes.Select(code => new MarkRead(code, "misread"))],
+                ["Ilse", "Ro"]
+            )
+        );
+        book.Write(
+            new MarksReadAgain(
+                [.. codes.Select(code => new MarkRead(code, $"MARK {book.Study.Codes.ToList().IndexOf(code)}"))],
+                ["Ilse", "Ro"],
+                []
+            )
+        );
+        return this;
+    }
+
+    private static void Drive(Logbook book, params string[] codes)
+    {
+        foreach (string line in codes.SelectMany(code => new[] { $"run {code}", "5860", "6163", "71" }))
+        {
+            book.Write(line);
+        }
     }
 
     /// <summary>All lines of two journals, those of the first in front, as a merge puts them.</summary>

@@ -31,15 +31,20 @@ internal static class TyreCommand
             return ExitCode.Wrong;
         }
 
-        foreach (string line in Words(size))
+        return folder is null ? PrintSize(size, UnitSystem.Metric, outside) : PrintWithSegments(size, folder, outside);
+    }
+
+    private static int PrintSize(TyreSize size, UnitSystem units, Surroundings outside)
+    {
+        foreach (string line in Words(size, units))
         {
             outside.Output.WriteLine(line);
         }
 
-        return folder is null ? ExitCode.Done : PrintSegments(size, folder, outside);
+        return ExitCode.Done;
     }
 
-    private static IEnumerable<string> Words(TyreSize size)
+    private static IEnumerable<string> Words(TyreSize size, UnitSystem units)
     {
         string Figure(double number, string form) => number.ToString(form, CultureInfo.InvariantCulture);
         yield return $"{size}: diameter {Figure(size.DiameterMillimetres, "0.0")} mm, circumference "
@@ -49,12 +54,12 @@ internal static class TyreCommand
             + $"{Figure(1e6 * Speed.KmPerMile / size.RollingCircumferenceMillimetres, "0")} per mile (3.05 diameters, from memory)";
         foreach (double celsius in new[] { 0.0, 20, 45 })
         {
-            yield return $"first cavity mode with the air in the tyre at {Figure(celsius, "0")} degC: "
-                + $"{Figure(size.CavityHz(new Temperature(celsius)), "0.0")} Hz";
+            Temperature air = new(celsius);
+            yield return $"first cavity mode with the air in the tyre at {air.In(units)}: {Figure(size.CavityHz(air), "0.0")} Hz";
         }
     }
 
-    private static int PrintSegments(TyreSize size, string folder, Surroundings outside)
+    private static int PrintWithSegments(TyreSize size, string folder, Surroundings outside)
     {
         PlanReading reading = PlanFolder.Read(folder);
         foreach (PlanProblem problem in reading.Problems)
@@ -67,6 +72,7 @@ internal static class TyreCommand
             return ExitCode.Wrong;
         }
 
+        PrintSize(size, plan.Units, outside);
         bool isImperial = plan.Units == UnitSystem.Imperial;
         outside.Output.WriteLine($"one {(isImperial ? "mph" : "km/h")} too fast costs (30 to 40 lg v), and turns of the wheel:");
         foreach (Segment segment in plan.Route)
