@@ -25,7 +25,7 @@ public class ComparisonSpeed
             "100 x 1000" => new InventedDay(Repeated("ABBA", 1000), 100) { Impacts = 4 },
             _ => new InventedDay(Repeated("ABBA", 1000), 1000) { Impacts = 4 },
         };
-        _day = (invented with { SpoiltShare = 0.1 }).Draw(new SeededLot(1)).Day;
+        _day = (invented with { SpoiltShare = 0.1 }).Draw(new RepeatableLot(1)).Day;
     }
 
     [Benchmark]

@@ -121,8 +121,8 @@ internal sealed class HeadlineErrors(int studies, int seed)
 
     private double Percent(int count) => 100.0 * count / studies;
 
-    private void Each(int row, Action<SeededLot> study) =>
-        Parallel.For(0, studies, new ParallelOptions { MaxDegreeOfParallelism = 2 }, number => study(SeededLot.For(seed, row, number)));
+    private void Each(int row, Action<RepeatableLot> study) =>
+        Parallel.For(0, studies, new ParallelOptions { MaxDegreeOfParallelism = 2 }, number => study(RepeatableLot.For(seed, row, number)));
 }
 
 /// <summary>Shares of studies, percent.</summary>

@@ -62,7 +62,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
 
     /// <summary>Draws the day.</summary>
     /// <returns>The readings, and the true difference over all segments.</returns>
-    public (MeasuredDay Day, double TrueDb) Draw(SeededLot lot)
+    public (MeasuredDay Day, double TrueDb) Draw(RepeatableLot lot)
     {
         double[] differences = [.. Enumerable.Range(0, Segments).Select(_ => DifferenceDb + DifferenceSdDb * lot.Normal())];
         List<MeasuredLevel> levels = new(Order.Length * Segments);
@@ -85,7 +85,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
         return (new MeasuredDay(levels), differences.Average());
     }
 
-    private void Add(List<MeasuredLevel> levels, int run, int segment, double levelDb, SeededLot lot)
+    private void Add(List<MeasuredLevel> levels, int run, int segment, double levelDb, RepeatableLot lot)
     {
         double trafficDb = lot.Share() < TrafficShare ? lot.Exponential(TrafficMeanDb) : 0;
         bool flagged = trafficDb > ClearTrafficDb && lot.Share() < FlaggedShare;
@@ -121,7 +121,7 @@ internal sealed record InventedDay(string Order, int Segments = 10)
 
     private static string? Of(string? letters, int run) => letters?[run].ToString();
 
-    private double[] SharedDb(SeededLot lot)
+    private double[] SharedDb(RepeatableLot lot)
     {
         double[] sum = new double[Order.Length];
         foreach (string letters in new[] { Shared.Sessions, Shared.Cars, Shared.Slots }.OfType<string>())

@@ -28,7 +28,7 @@ public class ReadingsSpeed
     {
         InventedDay invented = new(string.Concat(Enumerable.Repeat("ABBA", runs / 4)), rows / runs) { SpoiltShare = 0.1 };
         StringBuilder text = new("run,code,segment,kind,low,high,spoilt,minutes\n");
-        foreach (MeasuredLevel level in invented.Draw(new SeededLot(1)).Day.Levels)
+        foreach (MeasuredLevel level in invented.Draw(new RepeatableLot(1)).Day.Levels)
         {
             string spoilt = level.Spoilt ? "t" : "";
             text.Append(

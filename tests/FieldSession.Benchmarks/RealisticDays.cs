@@ -45,7 +45,7 @@ internal static class RealisticDays
     private static SimulatedDays Many(string order, double differenceDb, int days, int seed, int row, IReadOnlyList<ArchiveLine>[]? pool) =>
         SimulatedDays.Of(lot => Model(order, differenceDb, lot), days, seed, row, pool is null ? null : lot => Draw(pool, lot));
 
-    private static InventedDay Model(string order, double differenceDb, SeededLot lot) =>
+    private static InventedDay Model(string order, double differenceDb, RepeatableLot lot) =>
         new(order)
         {
             RunSdDb = 0.35 * Math.Max(0.1, 1 + 0.30 * lot.Normal()),
@@ -67,7 +67,7 @@ internal static class RealisticDays
             new ParallelOptions { MaxDegreeOfParallelism = 2 },
             day =>
             {
-                SeededLot lot = SeededLot.For(seed, 9_999, day);
+                RepeatableLot lot = RepeatableLot.For(seed, 9_999, day);
                 InventedDay model = Model("ABBA", 0, lot);
                 MeasuredDay drawn = (asToday ? model : model with { DriftDb = 0, TrafficShare = 0 }).Draw(lot).Day;
                 ClassComparison steady = BlindComparison.Of(drawn, new ComparisonTerms("A")).Comparisons[0].Classes.Steady!;
@@ -80,6 +80,6 @@ internal static class RealisticDays
         return pool;
     }
 
-    private static IReadOnlyList<ArchiveLine> Draw(IReadOnlyList<ArchiveLine>[] pool, SeededLot lot) =>
+    private static IReadOnlyList<ArchiveLine> Draw(IReadOnlyList<ArchiveLine>[] pool, RepeatableLot lot) =>
         [.. Enumerable.Range(0, ArchiveDays).SelectMany(_ => pool[(int)(lot.Share() * Pool)])];
 }

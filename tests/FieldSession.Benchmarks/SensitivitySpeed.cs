@@ -8,7 +8,9 @@ namespace FieldSession.Benchmarks;
 public class SensitivitySpeed
 {
     private readonly ComparisonTerms _terms = new("A");
-    private readonly MeasuredDay _day = (new InventedDay("ABCCBAABCCBA", 14) { Impacts = 4, SpoiltShare = 0.1 }).Draw(new SeededLot(1)).Day;
+    private readonly MeasuredDay _day = (new InventedDay("ABCCBAABCCBA", 14) { Impacts = 4, SpoiltShare = 0.1 })
+        .Draw(new RepeatableLot(1))
+        .Day;
 
     [Benchmark]
     public Comparison CompareAndTryEverything() => BlindComparison.InFull(_day, _terms);

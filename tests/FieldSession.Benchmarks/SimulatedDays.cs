@@ -28,11 +28,11 @@ internal sealed record SimulatedDays
     /// <param name="row">A number of this model's own.</param>
     /// <param name="archive">Earlier days for a day; null: none.</param>
     public static SimulatedDays Of(
-        Func<SeededLot, InventedDay> model,
+        Func<RepeatableLot, InventedDay> model,
         int days,
         int seed,
         int row,
-        Func<SeededLot, IReadOnlyList<ArchiveLine>>? archive = null
+        Func<RepeatableLot, IReadOnlyList<ArchiveLine>>? archive = null
     )
     {
         Seen[] seen = new Seen[days];
@@ -42,7 +42,7 @@ internal sealed record SimulatedDays
             new ParallelOptions { MaxDegreeOfParallelism = 2 },
             day =>
             {
-                SeededLot lot = SeededLot.For(seed, row, day);
+                RepeatableLot lot = RepeatableLot.For(seed, row, day);
                 InventedDay invented = model(lot);
                 (MeasuredDay drawn, double trueDb) = invented.Draw(lot);
                 seen[day] = See(drawn, trueDb, invented.DifferenceDb, archive?.Invoke(lot));

@@ -7,7 +7,7 @@ namespace FieldSession.Tests.Documents;
 /// <summary>A paragraph or an item of a list, as one line of words.</summary>
 /// <param name="Line">Its first line in the document, from 1.</param>
 /// <param name="Words">What it says.</param>
-internal sealed record Paragraph(int Line, string Words);
+internal sealed record ProseParagraph(int Line, string Words);
 
 /// <summary>
 /// What somebody wrote in a document for somebody else to read: its paragraphs and lists. Left out are headings, tables, code, quotations
@@ -40,11 +40,11 @@ internal sealed partial class Prose(string file)
     }
 
     /// <summary>Its paragraphs and the items of its lists, in order.</summary>
-    public ImmutableArray<Paragraph> Paragraphs
+    public ImmutableArray<ProseParagraph> Paragraphs
     {
         get
         {
-            List<Paragraph> all = [];
+            List<ProseParagraph> all = [];
             bool goesOn = false;
             foreach ((int line, string text) in Written())
             {
@@ -59,7 +59,7 @@ internal sealed partial class Prose(string file)
                 }
                 else
                 {
-                    all.Add(new Paragraph(line, Item().Replace(words, "")));
+                    all.Add(new ProseParagraph(line, Item().Replace(words, "")));
                     goesOn = true;
                 }
             }
@@ -69,10 +69,10 @@ internal sealed partial class Prose(string file)
     }
 
     /// <summary>Its sentences: a call, a quotation or a source with its year counts as one word at most.</summary>
-    public IEnumerable<Paragraph> Sentences =>
+    public IEnumerable<ProseParagraph> Sentences =>
         from paragraph in Paragraphs
         from sentence in SentenceEnd().Split(Plain(paragraph.Words))
-        select new Paragraph(paragraph.Line, sentence);
+        select new ProseParagraph(paragraph.Line, sentence);
 
     /// <summary>How many words a sentence has. Symbols and signs of a formula are none.</summary>
     public static int WordsIn(string sentence) => Between().Split(sentence).Count(word => Word().IsMatch(word));

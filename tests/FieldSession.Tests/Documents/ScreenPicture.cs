@@ -19,17 +19,17 @@ internal static class ScreenPicture
     /// <summary>One screen.</summary>
     /// <param name="title">What the picture shows, for whoever does not see it.</param>
     /// <param name="screen">The rows of the screen.</param>
-    public static string Of(string title, ImmutableArray<ImmutableArray<Stretch>> screen) => Framed(title, screen, Rows(screen));
+    public static string Of(string title, ImmutableArray<ImmutableArray<StyledText>> screen) => Framed(title, screen, Rows(screen));
 
     /// <summary>Screens one after the other, each for so many seconds, again and again.</summary>
     /// <param name="title">What the picture shows.</param>
     /// <param name="screens">The screens, and how long each is shown.</param>
-    public static string Moving(string title, ImmutableArray<(ImmutableArray<ImmutableArray<Stretch>> Screen, double Seconds)> screens)
+    public static string Moving(string title, ImmutableArray<(ImmutableArray<ImmutableArray<StyledText>> Screen, double Seconds)> screens)
     {
         double all = screens.Sum(one => one.Seconds);
         StringBuilder text = new();
         double from = 0;
-        foreach ((ImmutableArray<ImmutableArray<Stretch>> screen, double seconds) in screens)
+        foreach ((ImmutableArray<ImmutableArray<StyledText>> screen, double seconds) in screens)
         {
             double to = from + seconds;
             string times =
@@ -52,7 +52,7 @@ internal static class ScreenPicture
         return Framed(title, screens[0].Screen, text.ToString());
     }
 
-    private static string Framed(string title, ImmutableArray<ImmutableArray<Stretch>> screen, string rows)
+    private static string Framed(string title, ImmutableArray<ImmutableArray<StyledText>> screen, string rows)
     {
         string width = Number((screen.Max(row => row.Sum(stretch => stretch.Text.Length)) * ColumnPixels) + (2 * Edge));
         int height = (screen.Length * RowPixels) + (2 * Edge);
@@ -67,13 +67,13 @@ internal static class ScreenPicture
             """;
     }
 
-    private static string Rows(ImmutableArray<ImmutableArray<Stretch>> screen)
+    private static string Rows(ImmutableArray<ImmutableArray<StyledText>> screen)
     {
         StringBuilder text = new();
         for (int row = 0; row < screen.Length; row++)
         {
             int column = 0;
-            foreach (Stretch stretch in screen[row])
+            foreach (StyledText stretch in screen[row])
             {
                 text.Append(Drawn(stretch, row, column));
                 column += stretch.Text.Length;
@@ -83,7 +83,7 @@ internal static class ScreenPicture
         return text.ToString();
     }
 
-    private static string Drawn(Stretch stretch, int row, int column)
+    private static string Drawn(StyledText stretch, int row, int column)
     {
         string words = stretch.Text.TrimEnd();
         string x = Number(Edge + (column * ColumnPixels));

@@ -62,7 +62,7 @@ public sealed partial class ThePicturesTests
     {
         using ADemoDay day = new ADemoDay().TypedToTheLastRun();
         using Tui tui = day.Screens();
-        ImmutableArray<(ImmutableArray<ImmutableArray<Stretch>> Screen, double Seconds)> screens =
+        ImmutableArray<(ImmutableArray<ImmutableArray<StyledText>> Screen, double Seconds)> screens =
         [
             .. Reading.Select(step => (tui.Keys(step.Keys).Looks, step.Seconds)),
         ];

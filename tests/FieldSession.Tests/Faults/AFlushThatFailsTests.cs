@@ -11,7 +11,7 @@ public sealed class AFlushThatFailsTests(Stages stages) : IClassFixture<Stages>
     [CallFaultFact]
     public void Where_every_flush_from_the_third_on_fails_no_further_act_is_answered_ok_and_each_is_kept_in_a_second_place()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
         ProgramRun run = Enter(laid, new CallFault("fsync", 3, 0, CallFault.InputOutput, ".journal"));
 
@@ -28,7 +28,7 @@ public sealed class AFlushThatFailsTests(Stages stages) : IClassFixture<Stages>
     [CallFaultFact]
     public void Where_one_flush_fails_the_text_is_read_back_and_written_again_and_the_act_counts()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
         ProgramRun run = Enter(laid, new CallFault("fsync", 3, 1, CallFault.InputOutput, ".journal"));
 

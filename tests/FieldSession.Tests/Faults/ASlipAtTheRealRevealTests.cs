@@ -9,7 +9,7 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     [Fact]
     public void A_mistyped_mark_stores_nothing_and_the_right_one_opens_the_key()
     {
-        using ALaidStage laid = stages.Lay(Stage.Predicted);
+        using ALaidStage laid = stages.Lay(DayStage.Predicted);
         int before = Invariant.LinesOf(laid.Here("day.study")).Count;
         string[] right = [.. stages.RevealWords];
         int mark = Array.IndexOf(right, "--mark") + 1;
@@ -24,7 +24,7 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     [Fact]
     public void A_paper_key_is_refused_where_a_commitment_was_made_and_the_key_file_still_opens()
     {
-        using ALaidStage laid = stages.Lay(Stage.Predicted);
+        using ALaidStage laid = stages.Lay(DayStage.Predicted);
         int before = Invariant.LinesOf(laid.Here("day.study")).Count;
         string[] paper =
         [
@@ -46,7 +46,7 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     [Fact]
     public void Marks_are_read_again_as_an_act_of_their_own_and_both_readings_stay()
     {
-        using ALaidStage laid = stages.Lay(Stage.Revealed);
+        using ALaidStage laid = stages.Lay(DayStage.Revealed);
         IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
         ProgramRun again = ProgramRun.In(laid.Path, ["reveal", "day.study", "--again", .. stages.MarkWords]);
         IReadOnlyList<Line> after = Invariant.LinesOf(laid.Here("day.study"));
@@ -60,7 +60,7 @@ public sealed class ASlipAtTheRealRevealTests(Stages stages) : IClassFixture<Sta
     [Fact]
     public void A_control_sequence_typed_as_a_mark_reaches_no_terminal_and_no_file()
     {
-        using ALaidStage laid = stages.Lay(Stage.Predicted);
+        using ALaidStage laid = stages.Lay(DayStage.Predicted);
         string[] right = [.. stages.RevealWords];
         int mark = Array.IndexOf(right, "--mark") + 1;
         ProgramRun run = ProgramRun.In(

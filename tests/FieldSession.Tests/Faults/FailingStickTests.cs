@@ -12,7 +12,7 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
     [InlineData("ext4")]
     public void What_was_answered_on_a_disk_that_goes_bad_is_there_when_it_is_mounted_again(string kind)
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         using FailingStick stick = new(kind);
         string study = Path.Combine(stick.Path, "day", "day.study");
         ALaidStage.Copy(laid.Path, Path.Combine(stick.Path, "day"));
@@ -50,7 +50,7 @@ public sealed class FailingStickTests(Stages stages, ITestOutputHelper output) :
     [InlineData("ext4", true)]
     public void A_stick_pulled_while_copies_are_made_is_said_and_the_day_goes_on(string kind, bool isDetached)
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         using FailingStick stick = new(kind);
         string study = laid.Here("day.study");
         IReadOnlyList<Line> before = Invariant.LinesOf(study);

@@ -12,7 +12,7 @@ namespace FieldSession.Tests.Faults;
 /// <param name="OnlyReads">Whether it may write nothing at all.</param>
 internal sealed record Job(
     string Name,
-    Stage Stage,
+    DayStage Stage,
     ImmutableArray<string> Words,
     string Typed = "",
     string Makes = "",
@@ -35,7 +35,7 @@ internal sealed record Job(
     public bool TakesActs => Words[0] == "enter";
 
     /// <summary>Whether it is meant to tell who is who.</summary>
-    public bool Reveals => Stage == Stage.Revealed || Words[0] is "reveal" || IsDemo;
+    public bool Reveals => Stage == DayStage.Revealed || Words[0] is "reveal" || IsDemo;
 
     /// <summary>What is typed to 'enter', line by line.</summary>
     public string[] TypedLines => Typed.Split('\n', StringSplitOptions.RemoveEmptyEntries);
@@ -50,38 +50,38 @@ internal sealed record Job(
 
     private static IEnumerable<Job> BeforeTheRoad(Stages stages) =>
         [
-            new("start", Stage.Planned, ["start", "plan", "day.study"], Done: LiesThere) { Adds = ["plan"] },
-            new("orders --take", Stage.Planned, ["orders", "plan", "--take", "1"], Makes: "plan"),
-            new("tyre --plan", Stage.Planned, ["tyre", "225/45R18", "--plan", "plan"], Makes: "plan"),
+            new("start", DayStage.Planned, ["start", "plan", "day.study"], Done: LiesThere) { Adds = ["plan"] },
+            new("orders --take", DayStage.Planned, ["orders", "plan", "--take", "1"], Makes: "plan"),
+            new("tyre --plan", DayStage.Planned, ["tyre", "225/45R18", "--plan", "plan"], Makes: "plan"),
             new(
                 "seal --public",
-                Stage.Planned,
+                DayStage.Planned,
                 ["seal", "plan", "--specs", "specs.txt", "--key", "b.key", "--public", "b.codes"],
                 Done: "already there"
             ),
-            new("demo --out", Stage.Planned, ["demo", "--replay", "--out", "demo"], Done: LiesThere)
+            new("demo --out", DayStage.Planned, ["demo", "--replay", "--out", "demo"], Done: LiesThere)
             {
                 Study = "demo/quillmere.study",
                 Adds = [.. EntryKinds.All.Select(kind => kind.Name)],
                 IsDemo = true,
             },
-            new("report --template-out", Stage.Planned, ["report", "--template-out", "page.html"], Done: "there"),
-            new("seal", Stage.Started, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"], Done: "already")
+            new("report --template-out", DayStage.Planned, ["report", "--template-out", "page.html"], Done: "there"),
+            new("seal", DayStage.Started, ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"], Done: "already")
             {
                 Adds = ["sealed"],
             },
             new(
                 "seal --draw-marks",
-                Stage.Started,
+                DayStage.Started,
                 ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key", "--draw-marks"],
                 Done: "already"
             )
             {
                 Adds = ["sealed"],
             },
-            new("seal --paper", Stage.Started, ["seal", "day.study", "--paper"], Done: "already") { Adds = ["sealed"] },
-            new("codes", Stage.Started, ["codes", "day.study", "away.codes"], Done: "already") { Adds = ["sealed"] },
-            new("fitting --out", Stage.Planned, ["fitting", "a.key", "--out", "secret/list.txt"], Done: "already there"),
+            new("seal --paper", DayStage.Started, ["seal", "day.study", "--paper"], Done: "already") { Adds = ["sealed"] },
+            new("codes", DayStage.Started, ["codes", "day.study", "away.codes"], Done: "already") { Adds = ["sealed"] },
+            new("fitting --out", DayStage.Planned, ["fitting", "a.key", "--out", "secret/list.txt"], Done: "already there"),
         ];
 
     private static IEnumerable<Job> OnTheRoad(Stages stages)
@@ -90,47 +90,50 @@ internal sealed record Job(
         string acts = $"run {code}\n5860\n; a lorry\n6365\n71\nrun {stages.Codes[1]}\n5961\n; act ten\n6264\n";
         return
         [
-            new("archive --for", Stage.Ready, ["archive", "past", "--for", "day.study"], Done: "already") { Adds = ["archive"] },
-            new("enter", Stage.Ready, ["enter", "day.study"], acts),
-            new("enter --backup", Stage.Ready, ["enter", "day.study", "--backup", "stick"], acts),
-            new("legs", Stage.Ready, ["legs", "day.study", "legs.csv"], Done: "no ") { Adds = ["leg"] },
-            new("slip", Stage.Ready, ["slip", "day.study", "--for", "Tam"]) { Adds = ["slip"] },
+            new("archive --for", DayStage.Ready, ["archive", "past", "--for", "day.study"], Done: "already") { Adds = ["archive"] },
+            new("enter", DayStage.Ready, ["enter", "day.study"], acts),
+            new("enter --backup", DayStage.Ready, ["enter", "day.study", "--backup", "stick"], acts),
+            new("legs", DayStage.Ready, ["legs", "day.study", "legs.csv"], Done: "no ") { Adds = ["leg"] },
+            new("slip", DayStage.Ready, ["slip", "day.study", "--for", "Tam"]) { Adds = ["slip"] },
         ];
     }
 
     private static IEnumerable<Job> InTheEvening(Stages stages) =>
         [
-            new("predict", Stage.Driven, ["predict", "day.study", "--lock", $"Ro feature={stages.Codes[0]} sure=4"], Done: "locked")
+            new("predict", DayStage.Driven, ["predict", "day.study", "--lock", $"Ro feature={stages.Codes[0]} sure=4"], Done: "locked")
             {
                 Adds = ["prediction"],
             },
-            new("reveal", Stage.Predicted, stages.RevealWords, Done: "open") { Adds = ["opened"] },
-            new("reveal --paper", Stage.PredictedOnPaper, stages.PaperRevealWords, Done: "open") { Adds = ["opened"] },
-            new("reveal --again", Stage.Revealed, ["reveal", "day.study", "--again", .. stages.MarkWords]) { Adds = ["marks"] },
-            new("report", Stage.Revealed, ["report", "day.study", "--out", "report"], Makes: "report"),
-            new("export", Stage.Driven, ["export", "day.study", "--out", "tables"], Makes: "tables"),
-            new("export, new folder", Stage.Driven, ["export", "day.study", "--out", "new"], Makes: "new"),
-            new("export, shared folder", Stage.Driven, ["export", "day.study", "--out", "other"]),
-            new("merge", Stage.Driven, ["merge", "day.study", "other/day.study"]),
-            new("archive", Stage.Driven, ["archive", "."]),
-            new("archive --csv", Stage.Driven, ["archive", ".", "--csv"]),
-            new("rescue", Stage.Driven, ["rescue", "damaged/day.study", "--out", "saved.study"], Done: LiesThere) { Study = "saved.study" },
+            new("reveal", DayStage.Predicted, stages.RevealWords, Done: "open") { Adds = ["opened"] },
+            new("reveal --paper", DayStage.PredictedOnPaper, stages.PaperRevealWords, Done: "open") { Adds = ["opened"] },
+            new("reveal --again", DayStage.Revealed, ["reveal", "day.study", "--again", .. stages.MarkWords]) { Adds = ["marks"] },
+            new("report", DayStage.Revealed, ["report", "day.study", "--out", "report"], Makes: "report"),
+            new("export", DayStage.Driven, ["export", "day.study", "--out", "tables"], Makes: "tables"),
+            new("export, new folder", DayStage.Driven, ["export", "day.study", "--out", "new"], Makes: "new"),
+            new("export, shared folder", DayStage.Driven, ["export", "day.study", "--out", "other"]),
+            new("merge", DayStage.Driven, ["merge", "day.study", "other/day.study"]),
+            new("archive", DayStage.Driven, ["archive", "."]),
+            new("archive --csv", DayStage.Driven, ["archive", ".", "--csv"]),
+            new("rescue", DayStage.Driven, ["rescue", "damaged/day.study", "--out", "saved.study"], Done: LiesThere)
+            {
+                Study = "saved.study",
+            },
         ];
 
     private static IEnumerable<Job> ThatOnlyRead(Stages stages) =>
         [
-            new("keycheck", Stage.Ready, ["keycheck", "a.key", "--study", "day.study"], OnlyReads: true),
-            new("review", Stage.Driven, ["review", "day.study"], OnlyReads: true),
-            new("compare", Stage.Driven, ["compare", "day.study", "--json"], OnlyReads: true),
+            new("keycheck", DayStage.Ready, ["keycheck", "a.key", "--study", "day.study"], OnlyReads: true),
+            new("review", DayStage.Driven, ["review", "day.study"], OnlyReads: true),
+            new("compare", DayStage.Driven, ["compare", "day.study", "--json"], OnlyReads: true),
             new(
                 "compare, readings",
-                Stage.Driven,
+                DayStage.Driven,
                 ["compare", "tables/readings.csv", "--reference", $"{stages.Codes[0]}"],
                 OnlyReads: true
             ),
-            new("score", Stage.Revealed, ["score", "day.study"], OnlyReads: true),
-            new("verify", Stage.Driven, ["verify", "day.study"], OnlyReads: true),
-            new("man", Stage.Planned, ["man"], OnlyReads: true),
+            new("score", DayStage.Revealed, ["score", "day.study"], OnlyReads: true),
+            new("verify", DayStage.Driven, ["verify", "day.study"], OnlyReads: true),
+            new("man", DayStage.Planned, ["man"], OnlyReads: true),
         ];
 
     public override string ToString() => Name;

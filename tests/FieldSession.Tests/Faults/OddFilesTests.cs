@@ -14,7 +14,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [Fact]
     public void A_start_that_was_cut_short_is_made_again_under_the_same_name()
     {
-        using ALaidStage laid = stages.Lay(Stage.Planned);
+        using ALaidStage laid = stages.Lay(DayStage.Planned);
         File.WriteAllBytes(laid.Here("day.journal"), []);
 
         Assert.Equal(0, ProgramRun.In(laid.Path, ["start", "plan", "day.study"]).Code);
@@ -31,7 +31,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [InlineData("export --out")]
     public void A_finished_study_on_a_medium_that_can_only_be_read_is_read(string words)
     {
-        using ALaidStage laid = stages.Lay(Stage.Revealed);
+        using ALaidStage laid = stages.Lay(DayStage.Revealed);
         using FailingStick stick = new("ext4");
         File.Copy(laid.Here("day.study"), Path.Combine(stick.Path, "day.study"));
         File.Copy(laid.Here("day.journal"), Path.Combine(stick.Path, "day.journal"));
@@ -49,7 +49,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [Fact]
     public void Control_sequences_in_a_line_with_the_right_hash_reach_neither_terminal_nor_table()
     {
-        using ALaidStage laid = stages.Lay(Stage.Driven);
+        using ALaidStage laid = stages.Lay(DayStage.Driven);
         Line last = Invariant.LinesOf(laid.Here("day.study"))[^1];
         NoteMade note = new("\u001b[2J\u001b]0;x\a red", Run: 1, Segment: 1);
         Line forged = EntryKinds.Of(note).Write(note, last.Number + 1, last.Hash, last.At, last.Strand);
@@ -73,7 +73,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [InlineData("merge day.study pipe")]
     public void A_pipe_in_the_place_of_a_file_is_refused_at_once(string words)
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         using (Process made = Process.Start("mkfifo", laid.Here("pipe")))
         {
             made.WaitForExit();
@@ -89,7 +89,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [InlineData("missing", "there is no study here")]
     public void A_check_of_a_study_that_holds_nothing_says_one_thing_only(string file, string said)
     {
-        using ALaidStage laid = stages.Lay(Stage.Planned);
+        using ALaidStage laid = stages.Lay(DayStage.Planned);
         if (file == "empty")
         {
             File.WriteAllBytes(laid.Here("empty.study"), []);
@@ -108,7 +108,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [InlineData("man")]
     public void A_standard_output_that_is_full_is_told_as_such(string words)
     {
-        using ALaidStage laid = stages.Lay(Stage.Driven);
+        using ALaidStage laid = stages.Lay(DayStage.Driven);
         ProgramRun run = ProgramRun.In(laid.Path, words.Split(' '), "", "/bin/sh", "-c", "exec \"$@\" >/dev/full", "sh");
 
         Assert.Equal(3, run.Code);
@@ -118,7 +118,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [Fact]
     public void A_plan_with_lists_in_lists_without_end_is_refused_in_the_words_of_the_job()
     {
-        using ALaidStage laid = stages.Lay(Stage.Planned);
+        using ALaidStage laid = stages.Lay(DayStage.Planned);
         File.WriteAllText(laid.Here("plan/plan.toml"), $"x = {new string('[', 3000)}{new string(']', 3000)}\n");
         ProgramRun run = ProgramRun.In(laid.Path, ["start", "plan", "day.study"]);
 
@@ -131,7 +131,7 @@ public sealed class OddFilesTests(Stages stages) : IClassFixture<Stages>
     [Fact]
     public void A_weak_passphrase_is_taken_with_a_word_of_warning()
     {
-        using ALaidStage laid = stages.Lay(Stage.Started);
+        using ALaidStage laid = stages.Lay(DayStage.Started);
         ProgramRun run = ProgramRun.In(
             laid.Path,
             ["seal", "day.study", "--specs", "specs.txt", "--key", "b.key"],

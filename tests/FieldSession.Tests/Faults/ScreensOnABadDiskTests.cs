@@ -14,8 +14,8 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
     // run 1 and its three readings; a number typed into a cell of the plan, written by Ctrl+S
     private static readonly (Job Job, string Begun, string[] Keys)[] Screens =
     [
-        (new Job("drive", Stage.Ready, ["drive", "day.study"]), "T-7", ["\r", "5860\r", "6365\r", "71\r"]),
-        (new Job("plan", Stage.Planned, ["plan", "plan"], Makes: "plan"), "T-7", ["T-8\r", "\x13"]),
+        (new Job("drive", DayStage.Ready, ["drive", "day.study"]), "T-7", ["\r", "5860\r", "6365\r", "71\r"]),
+        (new Job("plan", DayStage.Planned, ["plan", "plan"], Makes: "plan"), "T-7", ["T-8\r", "\x13"]),
     ];
 
     [NativeFaultFact]
@@ -66,7 +66,7 @@ public sealed class ScreensOnABadDiskTests(Stages stages, ITestOutputHelper outp
             .. tried.Everything.Contains(Stages.HiddenName, StringComparison.Ordinal)
                 ? ["NAMED: a spec's name was shown"]
                 : Array.Empty<string>(),
-            .. job.Stage == Stage.Planned ? [] : Trial.EnteredAgain(job, laid),
+            .. job.Stage == DayStage.Planned ? [] : Trial.EnteredAgain(job, laid),
         ];
 
     private static string[] BrokenAtTheEnd(Tried tried) =>

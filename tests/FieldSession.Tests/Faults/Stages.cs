@@ -7,7 +7,7 @@ using FieldSession.Tests.Making;
 namespace FieldSession.Tests.Faults;
 
 /// <summary>How far a day has come when a command is tried.</summary>
-internal enum Stage
+internal enum DayStage
 {
     Planned,
     Started,
@@ -37,21 +37,21 @@ public sealed class Stages : IDisposable
             0,
             ["seal", day.Here("plan"), "--specs", day.Here("specs.txt"), "--key", day.Here("a.key"), "--public", day.Here("away.codes")]
         );
-        Keep(day, Stage.Planned);
+        Keep(day, DayStage.Planned);
         day.Must(0, ["start", day.Here("plan"), day.Study]);
-        Keep(day, Stage.Started);
+        Keep(day, DayStage.Started);
         day.Must(0, ["codes", day.Study, day.Here("away.codes")]);
         Codes = [.. day.Now().Codes];
         day.Enter($"{AWholeDay.Ready}trials {Codes[0]} {Codes[1]} n=6 seg=1 side=two which is louder\n");
         day.Write("legs.csv", $"day,car,code,distance_km,energy_kwh\n1,X,{Codes[0]},200,35.8\n1,Y,{Codes[1]},200,37.0\n");
-        Keep(day, Stage.Ready);
+        Keep(day, DayStage.Ready);
         day.Drive(1).Must(0, ["export", day.Study, "--out", day.Here("tables")]);
         day.Drive(5).Enter("calibration after 94.0\n");
         LayTheOtherLaptop(day);
         LayADamagedCopy(day);
-        Keep(day, Stage.Driven);
+        Keep(day, DayStage.Driven);
         day.Enter($"predict Ro feature={Codes[0]} sure=4\npredict Tam feature={Codes[0]} sure=80%\n");
-        Keep(day, Stage.Predicted);
+        Keep(day, DayStage.Predicted);
         RevealWords =
         [
             .. day.RevealWords("a.key")
@@ -68,7 +68,7 @@ public sealed class Stages : IDisposable
         day.Must(0, day.RevealWords("a.key"));
         day.Must(0, ["report", day.Study, "--out", day.Here("report")]);
         day.Enter("; after the report\n");
-        Keep(day, Stage.Revealed);
+        Keep(day, DayStage.Revealed);
         PaperRevealWords = KeepOnPaper();
     }
 
@@ -85,13 +85,13 @@ public sealed class Stages : IDisposable
     internal ImmutableArray<string> RevealWords { get; }
 
     /// <summary>Lays a copy of a stage into a new folder.</summary>
-    internal ALaidStage Lay(Stage stage) => new(At(stage));
+    internal ALaidStage Lay(DayStage stage) => new(At(stage));
 
     public void Dispose() => Directory.Delete(_path, recursive: true);
 
-    private string At(Stage stage) => Path.Combine(_path, $"{stage}");
+    private string At(DayStage stage) => Path.Combine(_path, $"{stage}");
 
-    private void Keep(AtThePrompt day, Stage stage) => ALaidStage.Copy(day.Here("."), At(stage));
+    private void Keep(AtThePrompt day, DayStage stage) => ALaidStage.Copy(day.Here("."), At(stage));
 
     private ImmutableArray<string> KeepOnPaper()
     {
@@ -101,7 +101,7 @@ public sealed class Stages : IDisposable
             .Drive(6);
         (SpecCode Code, string Name)[] key = [.. day.Now().Codes.Zip([HiddenName, "DARKGREY"])];
         day.Predict(key[0].Code);
-        Keep(day, Stage.PredictedOnPaper);
+        Keep(day, DayStage.PredictedOnPaper);
         string[] words =
         [
             "reveal",
@@ -116,9 +116,9 @@ public sealed class Stages : IDisposable
         ];
         // a finished day of the same crew and loop, for the archive of the day that is ready
         day.Must(0, [.. words.Select(word => word == "day.study" ? day.Study : word)]);
-        Directory.CreateDirectory(Path.Combine(At(Stage.Ready), "past"));
-        File.Copy(day.Study, Path.Combine(At(Stage.Ready), "past", "day.study"));
-        File.Copy(day.Here("day.journal"), Path.Combine(At(Stage.Ready), "past", "day.journal"));
+        Directory.CreateDirectory(Path.Combine(At(DayStage.Ready), "past"));
+        File.Copy(day.Study, Path.Combine(At(DayStage.Ready), "past", "day.study"));
+        File.Copy(day.Here("day.journal"), Path.Combine(At(DayStage.Ready), "past", "day.journal"));
         return [.. words];
     }
 

@@ -19,7 +19,7 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
     [ClockFact]
     public void A_clock_set_back_by_hours_while_driving_does_not_count()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         IReadOnlyList<Line> added = Driven(laid, "UTC", 0, -5 * 3600, -86400, 0);
 
         DateTimeOffset[] times = [.. added.Select(line => line.At)];
@@ -30,7 +30,7 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
     [ClockFact]
     public void A_clock_set_forward_and_back_again_while_driving_loses_no_act_and_keeps_their_order()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         Driven(laid, "UTC", 0, 9 * 3600, -86400, 0);
 
         Assert.Equal(0, ProgramRun.In(laid.Path, ["verify", "day.study"]).Code);
@@ -39,7 +39,7 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
     [ClockFact]
     public void Between_two_sittings_the_order_of_the_journal_stays_whatever_the_clock_says()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         Driven(laid, "UTC", 3600);
         Driven(laid, "UTC", -20 * 3600);
         ProgramRun compared = ProgramRun.In(laid.Path, ["compare", "day.study", "--json"]);
@@ -51,7 +51,7 @@ public sealed class TheSystemsClockTests(Stages stages) : IClassFixture<Stages>
     [ClockFact]
     public void The_hour_that_comes_twice_in_autumn_is_counted_once()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         DateTimeOffset summerTimeEnds = new(2026, 10, 25, 1, 0, 0, TimeSpan.Zero);
         int before = (int)(summerTimeEnds - DateTimeOffset.UtcNow).TotalSeconds;
         IReadOnlyList<Line> added = Driven(laid, "Europe/Berlin", before - 60, before + 60);

@@ -3,8 +3,7 @@ using FieldSession.Tests.Crashes;
 
 namespace FieldSession.Tests.Faults;
 
-/// <summary>Several programs at one study at the same time.</summary>
-[Collection(FaultTests.Collection)]
+/// <summary>Several programs at one study at the same time. They mostly wait for each other, so other tests run beside them.</summary>
 public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
 {
     private const int Rounds = 5;
@@ -12,7 +11,7 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
     [Fact]
     public async Task While_one_program_enters_others_look_or_are_sent_away_and_no_act_is_lost()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         string study = laid.Here("day.study");
         IReadOnlyList<Line> before = Invariant.LinesOf(study);
         using RunningProgram first = new("enter", study);
@@ -54,7 +53,7 @@ public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
     {
         foreach (string call in new[] { "write", "fsync", "open" })
         {
-            using ALaidStage laid = stages.Lay(Stage.Ready);
+            using ALaidStage laid = stages.Lay(DayStage.Ready);
             IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
             string[] typed = ["; far away", "; and slow", "; but safe"];
             CallFault slow = new(call, 1, 0, "slow");

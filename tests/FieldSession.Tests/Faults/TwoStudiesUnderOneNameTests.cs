@@ -52,7 +52,7 @@ public sealed class TwoStudiesUnderOneNameTests(Stages stages) : IClassFixture<S
     // yesterday's text beside today's LiteDB file; the one that is whole lies in a folder beside them
     private ALaidStage Fused()
     {
-        ALaidStage laid = stages.Lay(Stage.Driven);
+        ALaidStage laid = stages.Lay(DayStage.Driven);
         using AtThePrompt yesterday = AWholeDay.Sealed().Enter(AWholeDay.Ready).Drive(2);
         Directory.CreateDirectory(laid.Here("whole"));
         File.Copy(laid.Here("day.study"), laid.Here("whole/day.study"));

@@ -58,7 +58,7 @@ public sealed partial class WordsTests(TheHouse house)
     [Fact]
     public void One_name_means_one_type_over_all_assemblies() =>
         TheHouse.NoneOf(
-            from source in house.Program
+            from source in house.Sources
             from type in source.Types
             group source.Place(type) by NameOf(type) into named
             where named.Skip(1).Any()

@@ -41,7 +41,7 @@ internal abstract class HeadlessTerminal : IDisposable
     public Action<string>? Watcher { get; set; }
 
     /// <summary>The rows as they look: stretches of letters, blanks at the ends of rows kept.</summary>
-    public ImmutableArray<ImmutableArray<Stretch>> Looks => [.. Enumerable.Range(0, _app.Driver!.Rows).Select(LooksOf)];
+    public ImmutableArray<ImmutableArray<StyledText>> Looks => [.. Enumerable.Range(0, _app.Driver!.Rows).Select(LooksOf)];
 
     /// <summary>The attribute of a cell, as drawn.</summary>
     public string ColourAt(int row, int column) => _app.Driver!.Contents![row, column].Attribute.ToString()!;
@@ -119,9 +119,9 @@ internal abstract class HeadlessTerminal : IDisposable
         _app.LayoutAndDraw();
     }
 
-    private ImmutableArray<Stretch> LooksOf(int row)
+    private ImmutableArray<StyledText> LooksOf(int row)
     {
-        List<Stretch> stretches = [];
+        List<StyledText> stretches = [];
         for (int column = 0; column < _app.Driver!.Cols; column++)
         {
             Cell cell = _app.Driver.Contents![row, column];
@@ -129,11 +129,11 @@ internal abstract class HeadlessTerminal : IDisposable
             string letter = string.IsNullOrEmpty(cell.Grapheme) ? " " : cell.Grapheme;
             if (stretches.Count > 0 && stretches[^1].Look == look)
             {
-                stretches[^1] = new Stretch(stretches[^1].Text + letter, look);
+                stretches[^1] = new StyledText(stretches[^1].Text + letter, look);
             }
             else
             {
-                stretches.Add(new Stretch(letter, look));
+                stretches.Add(new StyledText(letter, look));
             }
         }
 

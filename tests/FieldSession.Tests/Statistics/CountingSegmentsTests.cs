@@ -25,7 +25,7 @@ public class CountingSegmentsTests
     {
         double inflation = 1 + (Segments * runSdDb * runSdDb / (ReadingSdDb * ReadingSdDb));
         Assert.Equal(percent, 100 * StudentT.TwoSidedP(CriticalT / Math.Sqrt(inflation), Segments - 1), 0.05);
-        int shown = Enumerable.Range(0, Days).Count(day => ShowsADifference(SeededLot.For(1, (int)(runSdDb * 10), day), runSdDb));
+        int shown = Enumerable.Range(0, Days).Count(day => ShowsADifference(RepeatableLot.For(1, (int)(runSdDb * 10), day), runSdDb));
         Assert.Equal(percent, 100.0 * shown / Days, 2.5);
     }
 
@@ -40,7 +40,7 @@ public class CountingSegmentsTests
     }
 
     // four runs, A B B A; what a run adds is in all of its segments
-    private static bool ShowsADifference(SeededLot lot, double runSdDb)
+    private static bool ShowsADifference(RepeatableLot lot, double runSdDb)
     {
         double[] difference = new double[Segments];
         foreach (int sign in new[] { -1, 1, 1, -1 })

@@ -14,15 +14,15 @@ public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
     private const int AScannersSecondMs = 1000;
 
     [WineTheory]
-    [InlineData(Stage.Planned, "start plan day.study")]
-    [InlineData(Stage.Started, "seal day.study --specs specs.txt --key b.key")]
-    [InlineData(Stage.Ready, "enter day.study")]
-    [InlineData(Stage.Driven, "export day.study --out tables")]
-    [InlineData(Stage.Driven, "merge day.study other/day.study")]
-    [InlineData(Stage.Revealed, "report day.study --out report")]
+    [InlineData(DayStage.Planned, "start plan day.study")]
+    [InlineData(DayStage.Started, "seal day.study --specs specs.txt --key b.key")]
+    [InlineData(DayStage.Ready, "enter day.study")]
+    [InlineData(DayStage.Driven, "export day.study --out tables")]
+    [InlineData(DayStage.Driven, "merge day.study other/day.study")]
+    [InlineData(DayStage.Revealed, "report day.study --out report")]
     public void A_virus_scanner_that_holds_every_written_file_for_a_second_is_waited_for(object stage, string words)
     {
-        using ALaidStage laid = stages.Lay((Stage)stage);
+        using ALaidStage laid = stages.Lay((DayStage)stage);
         using Process scanner = Wine.Start(Scanner, Wine.OnDriveZ(laid.Path), $"{AScannersSecondMs}");
         Assert.Equal("looking", scanner.StandardOutput.ReadLine()?.Trim());
 
@@ -46,7 +46,7 @@ public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [WineFact]
     public void A_study_that_is_open_can_be_looked_at()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         using RunningProgram first = new("enter", laid.Here("day.study"));
         first.Type(["; one", "; two"]);
         first.WaitForAnswers(2);
@@ -60,7 +60,7 @@ public sealed class FilesOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [WineFact]
     public void Each_act_is_flushed_before_it_is_answered_and_a_flush_that_fails_is_believed()
     {
-        using ALaidStage laid = stages.Lay(Stage.Ready);
+        using ALaidStage laid = stages.Lay(DayStage.Ready);
         string record = Directory.CreateDirectory(laid.Here("flushes")).FullName;
         IReadOnlyList<Line> before = Invariant.LinesOf(laid.Here("day.study"));
         string library = Wine.Built("flushes.c", "flushes.so", "cc", "-shared", "-fPIC");

@@ -15,7 +15,7 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [InlineData("a share", "Prüfung Süd 7 (naß).study")]
     public void A_study_is_made_sealed_entered_exported_and_verified_on(string place, string name)
     {
-        using ALaidStage laid = stages.Lay(Stage.Planned);
+        using ALaidStage laid = stages.Lay(DayStage.Planned);
         string folder = place == "a drive" ? Wine.OnDriveZ(laid.Path) : Wine.AsShare(laid.Path);
         string study = $@"{folder}\{name}";
 
@@ -31,7 +31,7 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [WineFact]
     public void Letters_go_through_pipes_as_on_every_system()
     {
-        using ALaidStage laid = stages.Lay(Stage.Driven);
+        using ALaidStage laid = stages.Lay(DayStage.Driven);
         string said = Must(laid, 0, ["enter", "day.study"], "; Größe ±3 – naß\n").Said;
         Assert.Contains("Größe ±3 – naß", said, StringComparison.Ordinal);
         Assert.DoesNotContain('\r', said + Must(laid, 0, ["review", "day.study"]).Said);
@@ -42,8 +42,8 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [WineFact]
     public void A_plan_and_tables_with_line_ends_of_Windows_give_the_same_study()
     {
-        using ALaidStage plain = stages.Lay(Stage.Planned);
-        using ALaidStage laid = stages.Lay(Stage.Planned);
+        using ALaidStage plain = stages.Lay(DayStage.Planned);
+        using ALaidStage laid = stages.Lay(DayStage.Planned);
         foreach (string file in new[] { "plan/plan.toml", "plan/route.csv", "specs.txt", "legs.csv" }.Select(laid.Here).Where(File.Exists))
         {
             File.WriteAllText(file, File.ReadAllText(file).ReplaceLineEndings("\r\n"));
@@ -64,7 +64,7 @@ public sealed class PathsOfWindowsTests(Stages stages) : IClassFixture<Stages>
     [WineFact]
     public void Readings_with_line_ends_of_Windows_are_compared_to_the_same_numbers()
     {
-        using ALaidStage laid = stages.Lay(Stage.Driven);
+        using ALaidStage laid = stages.Lay(DayStage.Driven);
         Must(laid, 0, ["export", "day.study", "--out", "new"]);
         string text = File.ReadAllText(laid.Here("new/readings.csv"));
         File.WriteAllText(laid.Here("plain.csv"), text.ReplaceLineEndings("\n"));

@@ -1,15 +1,15 @@
 namespace FieldSession.Benchmarks;
 
 /// <summary>Chance that can be had again: SplitMix64 (G. L. Steele, D. Lea, C. H. Flood, OOPSLA 2014), one stream per seed.</summary>
-internal sealed class SeededLot(ulong seed)
+internal sealed class RepeatableLot(ulong seed)
 {
     private ulong _state = seed * 0x9E3779B97F4A7C15;
 
     /// <summary>A stream of its own for every row and day of a simulation.</summary>
-    public static SeededLot For(int seed, int row, int day)
+    public static RepeatableLot For(int seed, int row, int day)
     {
-        SeededLot mix = new(((ulong)(uint)seed << 32) ^ (uint)row);
-        return new SeededLot(mix.Bits() ^ ((ulong)(uint)day << 20));
+        RepeatableLot mix = new(((ulong)(uint)seed << 32) ^ (uint)row);
+        return new RepeatableLot(mix.Bits() ^ ((ulong)(uint)day << 20));
     }
 
     /// <summary>A number from 0 to below 1.</summary>

@@ -3,7 +3,7 @@ namespace FieldSession.Tests.Making;
 /// <summary>Neighbouring letters of a row that look alike.</summary>
 /// <param name="Text">The letters.</param>
 /// <param name="Look">How they look.</param>
-internal sealed record Stretch(string Text, Look Look);
+internal sealed record StyledText(string Text, Look Look);
 
 /// <summary>How a letter on the screen looks.</summary>
 internal enum Look
