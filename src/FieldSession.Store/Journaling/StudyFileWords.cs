@@ -41,7 +41,7 @@ internal static class StudyFileWords
         + "of one study can be merged: hand the study over as a file once, before both laptops enter.";
 
     public static string StrandHasTwoHistories(string path, Line line) =>
-        $"{path}: strand {line.Strand} goes on differently from line {line.Number} on, so one laptop has written two "
-        + "histories, as happens where an older copy was put in the place of a newer one and written on. Nothing was "
-        + "changed. Verify both files, keep the one that is right, and type the acts of the other one in again.";
+        $"{path}: strand {line.Strand} has two histories from line {line.Number} on. That happens where an older copy took "
+        + "the place of a newer one and was written on. Nothing was changed. Verify both files and keep the right one. Then "
+        + "type the acts of the other one in again.";
 }

@@ -92,7 +92,7 @@ internal static class MeterLogWords
     public const string TooLarge = "the log is larger than 64 MiB";
     public const string SplitIt = "split it by day";
     public const string NoHeader = "no line of it names a time and a level";
-    public const string NameColumns = "give --time, --level and, where it has a column of its own, --date with the headers";
+    public const string NameColumns = "give the headers: --time, --level, and --date where it has its own column";
     public const string NoSuchColumn = "there is no such column";
     public const string OneOfHeaders = "write a header as the file does";
     public const string TwoFit = "two columns may hold it";

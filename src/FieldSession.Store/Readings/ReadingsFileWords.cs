@@ -81,9 +81,8 @@ internal static class ReadingsFileWords
 
     public const string RunForm = "runs are numbered 1, 2, 3 in driven order";
     public const string OrderRunsForm = "give growing whole numbers of runs, such as 6 or 6 8";
-    public const string MinutesForm =
-        "minutes from the first run's start to the middle of this run, 0 to 100000000, with a point; or empty";
-    public const string SecondsForm = "seconds that a run stays on the segment, above 0 and up to 1000000000, with a point; or empty";
+    public const string MinutesForm = "minutes from the first start to the middle of this run, 0 to 100000000; or empty";
+    public const string SecondsForm = "seconds on the segment, above 0 and up to 1000000000, with a point; or empty";
     public const string ImpactIsReadAsPeak = "the kind impact is read as a peak";
     public const string ClassForm = "steady, impact, or empty: then the kind says it";
     public const string LevelForm = "a level in dB from 0 to 140, with a point";

@@ -50,7 +50,7 @@ public static class SizeWords
     private static IEnumerable<string> Asked(SizeRow asked, SizeTerms terms, string percent) =>
         PlainLines.Wrapped(
             "",
-            $"{asked.Runs} runs per code show a difference of {Fine(asked.SmallestDifferenceDb)} or more with a chance of {percent}"
+            $"{asked.Runs} runs per code show {Fine(asked.SmallestDifferenceDb)} or more with a chance of {percent}"
                 + (asked.SmallestWithDriftDb is null ? "" : $" ({Fine(asked.SmallestWithDriftDb)} with the drift taken out)")
                 + $", {Figures.MarginDb(terms.DifferenceDb)} dB with {Share(asked.Power)}, and that two codes are equal within "
                 + $"{Figures.MarginDb(terms.MarginDb)} dB with {Share(asked.EquivalencePower)}."
@@ -118,10 +118,7 @@ public static class ChoiceSizeWords
     /// <param name="trials">The number asked for.</param>
     public static IReadOnlyList<string> Of(int trials) =>
         [
-            .. PlainLines.Wrapped(
-                "",
-                $"What {trials} forced choices can show at 5 %, and how many find a share of right answers with a chance of 80 %:"
-            ),
+            .. PlainLines.Wrapped("", $"What {trials} forced choices can show at 5 %; n finds a share of right answers in 80 %:"),
             Row("", "right needed", "power, 75 %", "power, 90 %", "n for 75 %", "n for 90 %"),
             Row("paired, two-sided", Pair, isTwoSided: true, trials),
             Row("paired, one-sided", Pair, isTwoSided: false, trials),

@@ -3,7 +3,7 @@ namespace FieldSession.State;
 /// <summary>What is said of parts of a study.</summary>
 internal static class StateWords
 {
-    public const string UsualProtocol = "windows and vents shut, fan off, meter A and F, same mode of drive, speed by GPS";
+    public const string UsualProtocol = "windows and vents shut, fan off, meter A and F, same drive mode, GPS speed";
     public const string LowRumbleOfRoughSurface = "the low rumble of a rough surface";
     public const string HollowNoteAfterBump = "a hollow note after a bump, as from a pipe";
     public const string SteadyToneThatClimbsWithSpeed = "a steady tone that climbs with the speed";

@@ -38,7 +38,7 @@ public sealed class NothingSharedTests(TheHouse house)
             let meaning = house.MeaningOf(source)
             from held in StaticsOf(source, meaning)
             where IsChangeable(held.Type)
-            select $"{source.Path}: {held.Name} is a {held.Type.Name}",
+            select $"{source.Path}: {held.Name} is a {held.Type.ToDisplayString()}",
             "what a static holds can't be changed: an Immutable or Frozen collection, not an array, a list or a dictionary"
         );
 

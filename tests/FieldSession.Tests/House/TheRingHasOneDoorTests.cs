@@ -27,7 +27,7 @@ public sealed class TheRingHasOneDoorTests(TheHouse house)
         "src/FieldSession/State/Heard/RunRecording.cs",
         "src/FieldSession/Listening/HeardRun.cs",
         "src/FieldSession/Comparing/Ear/RingDay.cs",
-        "src/FieldSession.Store/Exports/Tables/BandsTable.cs",
+        "src/FieldSession.Store/Exports/Tables/Road/BandsTable.cs",
     ];
 
     [Fact]

@@ -82,7 +82,7 @@ public sealed class JournalCheckTests : IDisposable
         JournalCheck check = JournalCheck.Of(_folder.Study);
 
         Assert.Equal(7, check.Text.FirstFailing);
-        Assert.Contains("does not follow line 6, the last one that holds", check.Text.Why);
+        Assert.Contains("does not follow line 6, the last that holds", check.Text.Why);
     }
 
     [Fact]

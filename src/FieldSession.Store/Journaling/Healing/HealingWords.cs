@@ -6,11 +6,11 @@ namespace FieldSession.Store.Journaling;
 internal static class HealingWords
 {
     // the text
-    public const string LineIsBroken = "its 64 digits are not the hash of its text, or it is not a line";
+    public const string LineIsBroken = "it is no line, or its 64 digits are not the hash of its text";
 
     public static string LineDoesNotFollow(Line line, Line head) =>
-        $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last one that "
-        + "holds: a line between was changed, removed or put in";
+        $"it is line {line.Number} of strand {line.Strand} and does not follow line {head.Number}, the last "
+        + "that holds: a line between was changed, removed or put in";
 
     public static string LineDoesNotBeginStrand(Line line) =>
         $"it is line {line.Number} of strand {line.Strand} and does not begin it: the lines before it are missing";
@@ -28,11 +28,10 @@ internal static class HealingWords
     public static string LinesBeforeAreLost(Line first) =>
         $"lines before line {first.Number} of strand {first.Strand} are lost in both copies";
 
-    public const string MoreThanLastLineIsLost =
-        "more than the last line of the text can't be read, and the study file does not hold those lines";
+    public const string MoreThanLastLineIsLost = "several lines of the text can't be read, and the study file lacks them";
 
     public static string PlaceIsDamaged(FoundStudy found) =>
-        $"place {found.Store.FaultAt} of the study file is damaged ({found.Store.Fault}), and the text does not hold that line";
+        $"place {found.Store.FaultAt} of the study file is damaged ({found.Store.Fault}); the text does not hold its line";
 
     public static string StudyIsDamaged(string where, string damage, FoundStudy found, StudyPaths paths) =>
         $"{where}: {damage}. {found.Lines.Count} lines are whole. Nothing was overwritten. Bring back a copy of the "
@@ -60,7 +59,7 @@ internal static class HealingWords
 
     // two copies of one study
     public static string CopiesHaveTwoHistories(string study, Line line) =>
-        $"{study}: two different lines claim to be line {line.Number} of strand {line.Strand}, so the study has two "
+        $"{study}: two different lines are line {line.Number} of strand {line.Strand}: the study has two "
         + "histories. Nothing was overwritten. Verify each copy, keep the one that is right and move the other one away, "
         + "then open the study again.";
 

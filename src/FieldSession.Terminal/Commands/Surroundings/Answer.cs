@@ -65,14 +65,12 @@ internal static class CommandWords
     public const string ProgramInOneSentence = "Blind comparison of tyre specs on the road, from the question to the report.";
     public const string GiveEveryKeyFile = "reveal: give '--key KEYFILE' for every fitting; the study was sealed with a key file";
     public const string AskForControl = "which spec is the control (Enter: not known)? ";
-    public const string NothingIsStored =
-        "nothing is stored: read the marks and give all of them again, or add '--as-read' to open the key with the names withheld";
+    public const string NothingIsStored = "nothing is stored: read all marks again; or '--as-read' opens the key with the names withheld";
     public const string PassphraseVariable =
         "the passphrase of the key file, for seal, fitting, keycheck and reveal; without it it is asked for.";
     public const string SecondPassphraseVariable = "the second passphrase of a key that two people hold.";
     public const string NoColourVariable = "set to anything: no colours.";
-    public const string StateFolderVariable =
-        "where the list of recent studies is kept, and what was acknowledged or could not be saved; default ~/.local/state.";
+    public const string StateFolderVariable = "where recent studies, acknowledged lines and unsaved acts are kept; default ~/.local/state.";
     public const string ConfigFolderVariable = "where keys and habits of your own are kept; default ~/.config.";
     public const string StudyFiles = "a study: a LiteDB file and the same lines as text. Each can restore the other.";
     public const string RecentStudiesFile = "paths of the studies opened last, nothing of what is in them.";

@@ -94,7 +94,7 @@ public static class AnswerSection
     /// <summary>The answer for one code against the reference.</summary>
     private sealed record Answered(string Asked, string OfMeter, string OfEar, IReadOnlyList<LabelledLine> Lines);
 
-    private static IntervalChart Chart(IReadOnlyList<CodeComparison> pairs, ReportDay day)
+    private static IntervalChart Chart(CodeComparison[] pairs, ReportDay day)
     {
         Plan plan = day.Study.Asked!;
         return new IntervalChart(
