@@ -187,3 +187,6 @@ internal sealed record UsersOwn(KeyTable Keys, Habits Habits)
         }
     }
 }
+
+/// <summary>Standard output takes no more: what was asked for is not printed whole.</summary>
+internal sealed class OutputRefusedException(Exception cause) : IOException(CommandWords.OutputIsNotWhole(cause.Message), cause);
