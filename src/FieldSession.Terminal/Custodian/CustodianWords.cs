@@ -10,6 +10,7 @@ namespace FieldSession.Terminal.Custodian;
 internal static class CustodianWords
 {
     // sealing
+    public const string TypeThemOnceMore = "the two are not the same; type them once more, the words offered stay the same";
     public const string PassphrasesDiffer = "the two passphrases are not the same; nothing was sealed, begin again";
     public const string AskForPassphrase = "passphrase of the key file: ";
     public const string AskForSecondPassphrase = "second person, passphrase of your own: ";

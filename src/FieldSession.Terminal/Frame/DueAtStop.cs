@@ -128,7 +128,7 @@ internal static class DueWords
             open.Count > 1
                 ? $"; and {string.Join(", ", open.Skip(1).Take(4).Select(doubt => doubt.Place))}{(open.Count > 5 ? ", ..." : "")}"
                 : "";
-        return $"is {first.Reading.Levels} right on {first.Place} {study.Plan!.Route[first.Reading.Segment - 1].Name}? "
+        return $"{first.Place} {study.Plan!.Route[first.Reading.Segment - 1].Name}: is {first.Reading.Levels} right? "
             + $"{first.Reading.Doubt}{more}";
     }
 

@@ -19,9 +19,16 @@ internal static class KeysPage
     {
         string[] due = screen is ScreenName.Drive or ScreenName.Stop ? [.. DueKeys(table, study)] : [];
         KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
-        IEnumerable<string> keys = InFooterOrder(rows, due.Length > 0)
-            .GroupBy(key => key.Label)
-            .Select(label => $"{Together(label)} {label.Key}");
+        PageRow all = Footer(due, rows, columns);
+        bool hasHelp =
+            Array.Find(rows, row => row.Deed == KeyDeed.Help) is not { } help
+            || all.Text.Contains($" {help.Label}", StringComparison.Ordinal);
+        return due.Length == 0 && hasHelp ? all : Footer(due, [.. WithHelpInFront(rows)], columns);
+    }
+
+    private static PageRow Footer(string[] due, KeyRow[] rows, int columns)
+    {
+        IEnumerable<string> keys = rows.GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
         PageRow row = PageRow.Of(" ", Ink.Bar);
         foreach (string key in due.Concat(keys).Distinct())
         {
@@ -38,8 +45,8 @@ internal static class KeysPage
     }
 
     // The help stays too, next to the first key.
-    private static IEnumerable<KeyRow> InFooterOrder(KeyRow[] rows, bool isShort) =>
-        isShort ? rows.Take(1).Concat(rows.Where(row => row.Deed == KeyDeed.Help)).Concat(rows).Distinct() : rows;
+    private static IEnumerable<KeyRow> WithHelpInFront(KeyRow[] rows) =>
+        rows.Take(1).Concat(rows.Where(row => row.Deed == KeyDeed.Help)).Concat(rows).Distinct();
 
     // What is due comes first, so that it stays when space is short; what is typed is begun by one key, one after the other.
     private static IEnumerable<string> DueKeys(KeyTable table, Study study)

@@ -95,14 +95,17 @@ public sealed record WarmUpCheck()
             {
                 parts.Add(
                     driven < least
-                        ? (CheckAnswer.Warns, CheckingWords.WarmedUpTooLittle(driven, unit, least))
-                        : (CheckAnswer.Records, CheckingWords.WarmedUpFor(driven, unit))
+                        ? (CheckAnswer.Warns, CheckingWords.WarmedUpTooLittle(In(driven, unit, study), In(least, unit, study)))
+                        : (CheckAnswer.Records, CheckingWords.WarmedUpFor(In(driven, unit, study)))
                 );
             }
         }
 
         return Joined(parts);
     }
+
+    private static string In(double amount, string unit, Study study) =>
+        unit == "km" ? Distance.FromKilometres(amount).OnTheRoadIn(study.Plan?.Units ?? UnitSystem.Metric) : $"{amount:0.#} {unit}";
 }
 
 /// <summary>
@@ -201,7 +204,8 @@ public sealed record PressureCheck()
         }
 
         (CheckAnswer answer, string words) = Joined(parts);
-        return (answer, $"{words}; {(values.Has("at") ? "at 20 degC" : "as read, no temperature was typed")}");
+        string reference = new Temperature(TyrePressure.ReferenceCelsius).In(study.Plan?.Units ?? UnitSystem.Metric);
+        return (answer, $"{words}; {(values.Has("at") ? $"at {reference}" : "as read, no temperature was typed")}");
     }
 
     /// <summary>

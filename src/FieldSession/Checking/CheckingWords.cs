@@ -131,10 +131,9 @@ internal static class CheckingWords
 
     public static string RunInForKm(double km, string more) => $"run in for {km:0.#} km{more}";
 
-    public static string WarmedUpTooLittle(double driven, string unit, double least) =>
-        $"warmed up for {driven:0.#} {unit}, less than {least:0.#} {unit}";
+    public static string WarmedUpTooLittle(string driven, string least) => $"warmed up for {driven}, less than {least}";
 
-    public static string WarmedUpFor(double driven, string unit) => $"warmed up for {driven:0.#} {unit}";
+    public static string WarmedUpFor(string driven) => $"warmed up for {driven}";
 
     public static string IsNoPartOfWeather(string word) => $"'{word}' is not a part such as air=6.1";
 

@@ -190,7 +190,8 @@ public static class RunText
                 return Parsed.No(DrivingWords.IsNeitherDriverNorCar(part), DrivingWords.RunForm(ExampleNames.In(study)));
             }
 
-            run = run with { Driver = ValueOf(part, Driver) ?? run.Driver, Car = ValueOf(part, Car) ?? run.Car };
+            string? driver = ValueOf(part, Driver) is { } name ? CrewMember.NameMeant(study.Plan?.Crew, name) : run.Driver;
+            run = run with { Driver = driver, Car = ValueOf(part, Car) ?? run.Car };
         }
 
         return Parsed.As(run);

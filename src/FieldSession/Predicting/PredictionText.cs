@@ -25,7 +25,7 @@ public static class PredictionText
 
         // a name of several words ends where the answers begin
         int parts = Math.Max(2, Array.FindIndex(words, word => word.IndexOf('=', StringComparison.Ordinal) > 0));
-        string person = string.Join(' ', words[1..parts]);
+        string person = CrewMember.NameMeant(study.Plan?.Crew, string.Join(' ', words[1..parts]));
         Dictionary<string, string> said = [];
         while (parts < words.Length && words[parts].IndexOf('=', StringComparison.Ordinal) is > 0 and var equals)
         {

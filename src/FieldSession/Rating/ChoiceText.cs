@@ -25,7 +25,7 @@ public static class ChoiceText
         }
 
         int name = EarGate.WordsOfName(words[1..], study);
-        string person = string.Join(' ', words.Skip(1).Take(name));
+        string person = CrewMember.NameMeant(study.Plan?.Crew, string.Join(' ', words.Skip(1).Take(name)));
         string[] rest = words[Math.Min(words.Length, 1 + name)..];
         bool saysUnseen = Array.Exists(rest, word => Typed.Is(word, Unseen));
         return rest.Where(word => !Typed.Is(word, Unseen)).ToArray() switch

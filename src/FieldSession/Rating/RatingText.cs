@@ -53,7 +53,7 @@ public static class RatingText
             return Parsed.No(RatingWords.TypedIsOffScale(plain[^1]), Scale);
         }
 
-        RatingGiven rating = new(string.Join(' ', plain[..name]), rated.Name, new Score(points));
+        RatingGiven rating = new(CrewMember.NameMeant(study.Plan?.Crew, string.Join(' ', plain[..name])), rated.Name, new Score(points));
         foreach (string word in named)
         {
             if (With(rating, word) is not { } more)

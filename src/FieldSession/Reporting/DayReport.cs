@@ -29,7 +29,7 @@ public static class DayReport
             [
                 AnswerSection.Of(reported),
                 VerdictSection.Of(reported),
-                HowToReadSection.Of(),
+                HowToReadSection.Of(study.Plan),
                 QuestionSection.Of(study),
                 CodesSection.Of(study, key),
                 ResultSection.Of(reported),

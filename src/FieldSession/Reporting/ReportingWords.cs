@@ -118,12 +118,27 @@ internal static class ReportingWords
     public const string NotPlannedAsMainQuestion =
         "Explored: not planned as the main question. Each interval is for its line alone; with many segments some leave "
         + "out 0 by chance. 'p Holm' allows for the number of segments.";
+
+    public static string OneInterval(bool excludesZero, bool? isWithinMargin) =>
+        $"The 95 % interval {(excludesZero ? "excludes" : "includes")} 0"
+        + isWithinMargin switch
+        {
+            null => ".",
+            true => " and is within the margin.",
+            false => " and is not within the margin.",
+        };
+
+    public static string SeveralIntervals(int count, int excludeZero, int? withinMargin) =>
+        $"{excludeZero} of {count} 95 % intervals exclude{(excludeZero == 1 ? "s" : "")} 0"
+        + $"{(withinMargin is { } inside ? $"; {inside} {(inside == 1 ? "is" : "are")} within the margin" : "")}.";
+
     public const string WithAllReadings = "With all readings, dB";
     public const string ExploredKindsAndSegments = "Explored: kinds and segments";
     public const string DifferenceAllowingForSegments = "a difference at 5 % that allows for the number of segments";
 
     public static string EverythingBeyondIsExplored(IReadOnlyList<string> mainSegments) =>
-        $"Everything beyond {MainMeasureWords.Named(mainSegments)} is explored; those are in the tables too, each by itself.";
+        $"Everything beyond {MainMeasureWords.Named(mainSegments)} is explored; those are in the tables too, each by itself. "
+        + "There an interval uses the scatter of all segments of its class; the main measure uses that of its own segments.";
 
     public static string DifferenceByKindAndSegment(ReportDay day, CodeComparison pair) =>
         $"{day.Names.Of(pair.Code)} minus {day.Names.Of(pair.Reference)}, by kind and segment";

@@ -64,13 +64,13 @@ public static class ChoiceWords
     }
 
     /// <summary>The count alone: "862 chosen 27 of 36 unseen".</summary>
-    public static string Tally(ChoiceFinding choice)
+    public static string Tally(ChoiceFinding choice, Func<string, string> name)
     {
         ArgumentNullException.ThrowIfNull(choice);
         return choice switch
         {
             { Made: 0 } or { IsCovered: true } => Counts(choice),
-            { Counts: { } counts } => $"{Chosen(counts)} unseen",
+            { Counts: { } counts } => $"{Chosen(counts, name)} unseen, '{choice.Terms.Question}'",
             _ => ReviewingWords.NobodyChoseUnseen,
         };
     }
@@ -81,8 +81,9 @@ public static class ChoiceWords
 
     private static string Apart(ChoiceCounts? counts, string how) => counts is null ? "" : $"; {how}, counted apart: {Chosen(counts)}";
 
-    private static string Chosen(ChoiceCounts counts) =>
-        $"{(counts.RightCode is { } code ? $"{code} chosen" : "the odd one found")} {counts.Right} of {counts.Made}";
+    private static string Chosen(ChoiceCounts counts, Func<string, string>? name = null) =>
+        $"{(counts.RightCode is { } code ? $"{name?.Invoke(code.Digits) ?? code.Digits} chosen" : "the odd one found")} "
+        + $"{counts.Right} of {counts.Made}";
 
     /// <summary>Needed count and power.</summary>
     public static string WhatItCanShow(ChoiceFinding choice)

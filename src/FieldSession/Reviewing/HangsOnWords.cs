@@ -7,13 +7,15 @@ namespace FieldSession.Reviewing;
 public static class HangsOnWords
 {
     /// <summary>
-    /// The least change that turns the word, and how often that happens by chance; null: there is no word that could turn.
+    /// The least change that turns the word, and how often that happens by chance; then single runs, segments or the drift column that turn
+    /// it too. Null: there is no word that could turn.
     /// </summary>
     public static string? Sentence(Sensitivity? sensitivity) =>
         sensitivity switch
         {
             null => null,
-            { Least: { } least } => ReviewingWords.ChangeTurnsWord(Change(least), least.Verdict, Often(least.ShareByChance)),
+            { Least: { } least } => ReviewingWords.ChangeTurnsWord(Change(least), least.Verdict, Often(least.ShareByChance))
+                + AlsoTurns(sensitivity, least),
             _ when sensitivity.Lines.Any(line => line.HasVerdict) && !sensitivity.VerdictChanges => ReviewingWords.NoSmallChangeTurnsWord(
                 sensitivity.ReadingsTried ? ReviewingWords.FewReadings : ReviewingWords.NoReadings
             ),
@@ -44,6 +46,28 @@ public static class HangsOnWords
             yield return new HangsOnRow(ReviewingWords.SomeOfChanges(silent), "", ReviewingWords.TooLittleForWord);
         }
     }
+
+    // one segment or run is more than two readings, but easier to see: whoever asks how firm the answer is has to know it
+    private static string AlsoTurns(Sensitivity sensitivity, LeastChange least)
+    {
+        string[] single =
+        [
+            .. sensitivity
+                .Lines.Where(line => line.HasVerdict && line.Verdict == least.Verdict && line.Change != SensitivityChange.SpoiltPutBack)
+                .Where(line => !IsIt(line, least))
+                .Select(Name),
+        ];
+        return single.Length == 0 ? "" : ReviewingWords.TurnedToo(single[0], single.Length - 1);
+    }
+
+    private static bool IsIt(SensitivityLine line, LeastChange least) =>
+        least.Places is [var place]
+        && (least.Size, line.Change) switch
+        {
+            (ChangeSize.Run, SensitivityChange.RunLeftOut) => line.Name == $"{place.Run}",
+            (ChangeSize.Segment, SensitivityChange.SegmentLeftOut) => line.Name == place.Segment,
+            _ => false,
+        };
 
     private static string Change(LeastChange least) =>
         least switch

@@ -45,6 +45,9 @@ internal static class ReviewingWords
     public static string ChangeTurnsWord(string change, string verdict, string often) =>
         $"with {change} it says '{verdict}'; by chance alone {often} would hang on so little";
 
+    public static string TurnedToo(string single, int more) =>
+        $". The same with {single}{(more == 0 ? "" : $", and with {more} other single change{(more == 1 ? "" : "s")}")}";
+
     public static string NoSmallChangeTurnsWord(string readings) => $"no {readings}run and no segment changes it when left out";
 
     public static string ReadingsLeftOut(int readings, string places) =>

@@ -256,7 +256,7 @@ public sealed class DrivingByKeysTests
         tui.Keys("7577<Enter>");
         Assert.Contains("? over 8 dB off the plan's 60", tui.Screen, StringComparison.Ordinal);
         tui.Keys("6365<Enter>714<Enter>");
-        Assert.Contains("parked is 75-77 right on 1.1 Mill lane? over 8 dB off", tui.Screen, StringComparison.Ordinal);
+        Assert.Contains("1.1 Mill lane: is 75-77 right? over 8 dB off", tui.Screen, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -93,7 +93,7 @@ public sealed class FixingSlipsByKeysTests
     {
         ADay day = new ADay().Ready().Typed("run 417", "8486", "6365", "714").Typed(["run 862", .. Whole]).Typed(["run 417", .. Whole]);
         using Tui tui = new(day);
-        Assert.Contains("is 84-86 right on 1.1 Mill lane?", Unbroken(tui), StringComparison.Ordinal);
+        Assert.Contains("1.1 Mill lane: is 84-86 right?", Unbroken(tui), StringComparison.Ordinal);
         tui.Keys("<Tab><Enter>");
         Assert.Contains("Run 1, still doubtful", tui.Screen, StringComparison.Ordinal);
         tui.Keys("<Tab>y");

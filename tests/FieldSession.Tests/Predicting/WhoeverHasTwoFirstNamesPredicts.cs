@@ -21,6 +21,16 @@ public sealed class WhoeverHasTwoFirstNamesPredicts
     }
 
     [Fact]
-    public void Half_a_name_is_nobody_of_the_crew() =>
-        Assert.Contains("Mary Ann", Driven().Refusal("predict Mary feature=862 sure=3").ToString(), StringComparison.Ordinal);
+    public void By_the_first_one_where_nobody_else_has_it() =>
+        Assert.Equal("Mary Ann", Assert.Single(Driven().Typed("predict Mary feature=862 sure=3").Study.Predictions).Person);
+
+    [Theory]
+    [InlineData("Mar")]
+    [InlineData("Ann")]
+    public void A_part_of_a_name_is_nobody_of_the_crew(string part) =>
+        Assert.Contains("Mary Ann", Driven().Refusal($"predict {part} feature=862 sure=3").ToString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void A_first_name_of_two_people_means_neither() =>
+        Assert.Null(CrewMember.Meant([new("Jon Bo", "driver"), new("Jon Ek", "co-driver")], "Jon"));
 }

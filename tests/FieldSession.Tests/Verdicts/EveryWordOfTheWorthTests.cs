@@ -11,7 +11,7 @@ namespace FieldSession.Tests.Verdicts;
 public sealed class EveryWordOfTheWorthTests
 {
     private const string Price =
-        @": -?\d+ crowns more per set, [\d.-]+ crowns per 1000 km; per dB (?:not defined, because (?:no difference was measured|the dearer spec is the louder one)|-?\d+ crowns \(-?\d+ to -?\d+\))\.";
+        @": -?\d+ crowns more per set, [\d.-]+ crowns per 1000 km(?:, up to \d+ crowns is what the owner would pay)?; per dB (?:not defined, because (?:no difference was measured|the dearer spec is the louder one)|-?\d+ crowns \(-?\d+ to -?\d+\))\.";
 
     /// <summary>What the worth rests on.</summary>
     private sealed record Weighed(

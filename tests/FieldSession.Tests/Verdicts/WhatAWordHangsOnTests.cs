@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using FieldSession.Comparing;
 using FieldSession.Reviewing;
 using FieldSession.Tests.Making;
@@ -7,7 +8,7 @@ namespace FieldSession.Tests.Verdicts;
 /// <summary>
 /// What is said of how much a word hangs on: the change is made on the readings themselves, and the word must turn as it says.
 /// </summary>
-public sealed class WhatAWordHangsOnTests
+public sealed partial class WhatAWordHangsOnTests
 {
     /// <summary>A class with its sensitivity, and the day that it was found in.</summary>
     private sealed record Hanging(VerdictDay Day, string Code, ClassComparison One, string Sentence)
@@ -30,6 +31,17 @@ public sealed class WhatAWordHangsOnTests
                     Word(Changed([new ChangedPlace(level.Run, level.Segment, level.Spoilt)])) is var word
                     && (word == One.Verdict || word.StartsWith("no ", StringComparison.Ordinal))
                 );
+
+        /// <summary>The single change named beside the least one gives the same word, each of them compared by itself.</summary>
+        public bool NamesOnlyWhatTurnsIt =>
+            Single().Match(Sentence).Groups[1].Value is var named
+            && (
+                named.Length == 0
+                || One.Sensitivity!.Lines.Any(line =>
+                    line.Verdict == Least.Verdict
+                    && (named == "the drift column switched" || named == $"{line.Name} left out" || named == $"run {line.Name} left out")
+                )
+            );
 
         public bool NoRunOrSegmentTurnsIt =>
             Day
@@ -62,30 +74,38 @@ public sealed class WhatAWordHangsOnTests
             ?? "no comparison";
     }
 
+    [GeneratedRegex(@"\. The same with (.+?)(?:, and with \d+ other single changes?)?$")]
+    private static partial Regex Single();
+
     private const string Chance =
-        "; by chance alone (?:hardly any day|about [1-9] in 10 days|almost every day) of this design would hang on so little";
+        "; by chance alone (?:hardly any day|about [1-9] in 10 days|almost every day) of this design would hang on so little"
+        + "(?:\\. The same with .+)?";
 
     private static WordTable<Hanging> OfHanging =>
         new(
             new(
                 "with 1 (?:more|spoilt) reading (?:left out|put back) \\(run \\d+, s\\d+\\) it says '.*'" + Chance,
                 "that flag changed gives that word",
-                h => h.IsLeast(ChangeSize.Readings, 1) && h is { TurnsAsItSays: true, IsCounted: true }
+                h => h.IsLeast(ChangeSize.Readings, 1) && h is { TurnsAsItSays: true, NamesOnlyWhatTurnsIt: true, IsCounted: true }
             ),
             new(
                 "with [23] (?:(?:more|spoilt) readings (?:left out|put back)|flags changed) \\(run .*\\) it says '.*'" + Chance,
                 "those flags changed give that word, and no single one does",
-                h => !h.IsLeast(ChangeSize.Readings, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true, IsCounted: true }
+                h =>
+                    !h.IsLeast(ChangeSize.Readings, 1)
+                    && h is { TurnsAsItSays: true, NamesOnlyWhatTurnsIt: true, NoReadingTurnsIt: true, IsCounted: true }
             ),
             new(
                 "with run \\d+ left out it says '.*'" + Chance,
                 "without that run it is that word, and no single flag is enough",
-                h => h.IsLeast(ChangeSize.Run, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true, IsCounted: true }
+                h =>
+                    h.IsLeast(ChangeSize.Run, 1)
+                    && h is { TurnsAsItSays: true, NamesOnlyWhatTurnsIt: true, NoReadingTurnsIt: true, IsCounted: true }
             ),
             new(
                 "with s\\d+ left out it says '.*'" + Chance,
                 "without that segment it is that word, and nothing smaller is enough",
-                h => h.IsLeast(ChangeSize.Segment, 1) && h is { TurnsAsItSays: true, NoReadingTurnsIt: true }
+                h => h.IsLeast(ChangeSize.Segment, 1) && h is { TurnsAsItSays: true, NamesOnlyWhatTurnsIt: true, NoReadingTurnsIt: true }
             ),
             new(
                 "no 1 to 3 readings, no run and no segment changes it when left out",

@@ -54,6 +54,7 @@ public static class PaperSheets
                     ["question"] = Values.Text(plan.Question),
                     ["protocol"] = Values.Text(plan.Protocol),
                     ["calibrator"] = Values.Text(plan.CalibratorDb.ToString("0.#", CultureInfo.InvariantCulture)),
+                    ["degrees"] = Values.Text(plan.Units == UnitSystem.Imperial ? "degF" : "degC"),
                     ["custodian"] = Values.Text(plan.Custodian ?? ""),
                     ["people"] = Values.List(plan.Crew.Select(member => Values.Text(member.Name))),
                     ["attributes"] = Values.List(plan.Attributes.Select(Values.Text)),

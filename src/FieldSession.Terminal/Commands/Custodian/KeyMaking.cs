@@ -111,6 +111,8 @@ internal sealed class KeyMaking(SealWords words, Surroundings outside)
 /// <summary>Asks for the passphrase of a new key file, offers words by lot, and says how strong it is.</summary>
 internal static class NewPassphrase
 {
+    private const int Tries = 3;
+
     /// <summary>The passphrase, of two people both as one; null: what was typed twice was not the same.</summary>
     public static string? Asked(bool isOfTwo, Surroundings outside)
     {
@@ -157,15 +159,22 @@ internal static class NewPassphrase
     {
         OfferedWords offer = OfferedWords.Drawn(outside.Lot);
         outside.Error.WriteLine(CustodianWords.OfferWords(offer));
-        string typed = outside.AskSecret(question) ?? "";
-        bool isOffered = typed.Length == 0;
-        string passphrase = isOffered ? offer.ToString() : typed;
-        if (outside.AskSecret(isOffered ? CustodianWords.AskForOfferedWords : CustodianWords.AskAgain) != passphrase)
+        for (int left = Tries; left > 0; left--)
         {
-            return null;
+            string typed = outside.AskSecret(question) ?? "";
+            bool isOffered = typed.Length == 0;
+            string passphrase = isOffered ? offer.ToString() : typed;
+            if (outside.AskSecret(isOffered ? CustodianWords.AskForOfferedWords : CustodianWords.AskAgain) == passphrase)
+            {
+                double bits = passphrase == offer.ToString() ? offer.Bits : PassphraseStrength.Bits(passphrase);
+                outside.Error.WriteLine(CustodianWords.Strength(bits));
+                return passphrase;
+            }
+
+            // the words on the paper stay the same
+            outside.Error.WriteLine(left > 1 ? CustodianWords.TypeThemOnceMore : "");
         }
 
-        outside.Error.WriteLine(CustodianWords.Strength(passphrase == offer.ToString() ? offer.Bits : PassphraseStrength.Bits(passphrase)));
-        return passphrase;
+        return null;
     }
 }

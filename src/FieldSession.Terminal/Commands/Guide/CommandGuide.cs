@@ -19,6 +19,8 @@ internal sealed record CommandGuide(string Name, string Example, string? Next = 
 /// <summary>The lines that the help of each command shows: one that can be typed, and one that usually follows.</summary>
 internal static class GuideWords
 {
+    private const string Sealing = "fieldsession seal winter --specs specs.txt --key a.key --public a.codes --draw-marks";
+
     /// <summary>A row for every command, in the order of the job.</summary>
     public static ImmutableArray<CommandGuide> Rows { get; } =
     [
@@ -26,11 +28,11 @@ internal static class GuideWords
         new("orders", "fieldsession orders winter", "fieldsession start winter day.study"),
         new("tyre", "fieldsession tyre 225/45R18", "fieldsession plan winter"),
         new("paper", "fieldsession paper winter --out sheets", "fieldsession start winter day.study"),
-        new("start", "fieldsession start winter day.study", "fieldsession seal winter --specs specs.txt --key a.key --public a.codes"),
-        new("seal", "fieldsession seal winter --specs specs.txt --key a.key --public a.codes", "fieldsession codes day.study a.codes"),
+        new("start", "fieldsession start winter day.study", Sealing),
+        new("seal", Sealing, "fieldsession codes day.study a.codes"),
         new(CodesCommand.Name, "fieldsession codes day.study a.codes"),
-        new("fitting", "fieldsession fitting a.key", "fieldsession drive day.study"),
-        new("keycheck", "fieldsession keycheck a.key", "fieldsession drive day.study"),
+        new("fitting", "fieldsession fitting a.key", "fieldsession reveal day.study --key a.key"),
+        new("keycheck", "fieldsession keycheck a.key", "fieldsession fitting a.key"),
         new(ScreenName.Drive, "fieldsession drive day.study --backup /media/stick"),
         new("enter", "fieldsession enter day.study"),
         new("legs", "fieldsession legs day.study legs.csv"),
@@ -46,7 +48,7 @@ internal static class GuideWords
         new(ScreenName.Report, "fieldsession report day.study --out report", "fieldsession export day.study --out tables"),
         new("export", "fieldsession export day.study --out tables", "fieldsession archive studies"),
         new("schema", "fieldsession schema postgresql", "fieldsession export day.study --out tables"),
-        new("score", "fieldsession score studies", "fieldsession archive studies"),
+        new("score", "fieldsession score day.study", "fieldsession archive studies"),
         new("archive", "fieldsession archive studies", "fieldsession plan summer"),
         new("verify", "fieldsession verify day.study"),
         new("rescue", "fieldsession rescue day.study --out whole.study", "fieldsession verify day.study"),

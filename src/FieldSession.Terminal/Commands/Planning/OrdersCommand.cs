@@ -158,6 +158,7 @@ internal static class OrdersCommand
             .. proposals.SelectMany(
                 (proposal, i) => OrderWords.Of($"{i + 1}", OrderJudgement.Of(plan, proposal, between, archive)).Append("")
             ),
+            .. PlainLines.Wrapped("", PlanEditingWords.FirmWithBrackets),
             .. PlainLines.Wrapped("", OrderJudgement.AssumedWords(plan, between, archive)),
             .. road is null ? [] : RoadWords.Of(road),
             .. PlainLines.Wrapped(

@@ -28,6 +28,8 @@ internal static class DrivingScreenWords
     public static string StopShutWhileRunOn(Run run) =>
         $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
 
+    public static string RunDoubted(string doubt) => $"{doubt}: is that code on the car? 'u' takes the run back";
+
     public static string KeyDoesNothing(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
 
     public static string KeyWaitsForEmptyBox(char typed) => $"'{typed}' waits for an empty box: Enter stores, Esc empties";

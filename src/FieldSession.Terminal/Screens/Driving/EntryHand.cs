@@ -175,7 +175,7 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         bool bounced = _enter.IsBounce();
         string text = box.Text;
         string line = Typing.LineOf(text);
-        if (Parking.IsWord(line))
+        if (Parking.IsWord(_isDraft ? line.TrimStart(';') : line))
         {
             Park();
         }
@@ -242,11 +242,7 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         Outcome outcome = _unstored.Write(write);
         if (outcome.IsWritten)
         {
-            if (wasOn && _unstored.Release() is not null)
-            {
-                Changed();
-            }
-
+            Written(outcome, wasOn);
             return true;
         }
 
@@ -262,6 +258,19 @@ internal sealed class EntryHand(Desk desk, Pen pen, TypingBox box)
         }
 
         return false;
+    }
+
+    private void Written(Outcome outcome, bool wasOn)
+    {
+        if (wasOn && _unstored.Release() is not null)
+        {
+            Changed();
+        }
+
+        if (!wasOn && Study.RunOn is not null && outcome.Echo?.Doubt is { } doubt)
+        {
+            Say(DrivingScreenWords.RunDoubted(doubt));
+        }
     }
 
     private void Refuse(string text, Objection objection)

@@ -47,7 +47,7 @@ internal sealed class PlanScreen : TypingScreen
 
     private bool OnNamed(Key key)
     {
-        if (IsLeaving(key))
+        if (IsOfTheProgram(key))
         {
             return true;
         }
@@ -76,6 +76,19 @@ internal sealed class PlanScreen : TypingScreen
 
         Draw();
         return true;
+    }
+
+    private bool IsOfTheProgram(Key key) => IsLeaving(key) || AsksHelp(key);
+
+    private bool AsksHelp(Key key)
+    {
+        bool asks = _box.Text.Length == 0 && key == new Key('?');
+        if (asks)
+        {
+            Ask(KeyDeed.Help);
+        }
+
+        return asks;
     }
 
     // what is not written would be lost: the key has to be pressed twice

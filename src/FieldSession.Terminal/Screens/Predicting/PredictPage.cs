@@ -104,9 +104,7 @@ internal sealed record PredictionSoFar(string? Person, ImmutableArray<string> An
     public static string? PersonIn(string typed, Study study)
     {
         CrewMember[] open = [.. study.StillToPredict];
-        return Typed.Count(typed) is { } number && number <= open.Length
-            ? open[number - 1].Name
-            : open.FirstOrDefault(member => CrewMember.SamePerson(member.Name, typed))?.Name;
+        return Typed.Count(typed) is { } number && number <= open.Length ? open[number - 1].Name : CrewMember.Meant(open, typed)?.Name;
     }
 
     /// <summary>What rules out any prediction now; null: nothing.</summary>

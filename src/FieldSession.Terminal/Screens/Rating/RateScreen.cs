@@ -117,7 +117,7 @@ internal sealed class RateScreen : TypingScreen
     {
         switch (_sight)
         {
-            case { Rater: null }:
+            case { Rater: null } or { Next: null } when typed.Length > 0:
                 See(Called(typed));
                 break;
             case { Next: { } attribute } when typed.Length > 0:
@@ -145,9 +145,7 @@ internal sealed class RateScreen : TypingScreen
     private ImmutableList<CrewMember> Crew => Desk.Logbook.Study.Plan?.Crew ?? [];
 
     private CrewMember? Member(string typed) =>
-        Typed.Count(typed) is { } number && number <= Crew.Count
-            ? Crew[number - 1]
-            : Crew.FirstOrDefault(m => CrewMember.SamePerson(m.Name, typed));
+        Typed.Count(typed) is { } number && number <= Crew.Count ? Crew[number - 1] : CrewMember.Meant(Crew, typed);
 
     private void Write(string line)
     {

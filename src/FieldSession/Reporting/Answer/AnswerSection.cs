@@ -73,7 +73,7 @@ public static class AnswerSection
             [
                 AnswerWords.Meter(MeterWord.Word(found.Meter, plan.MainMarginDb), main),
                 .. RingWord.Line(day.Study, day.Ring, pair) is { } ring ? [AnswerWords.Ring(ring)] : Array.Empty<LabelledLine>(),
-                AnswerWords.Ear(ChoiceWords.Word(found.Ear), found.Choice),
+                AnswerWords.Ear(ChoiceWords.Word(found.Ear), found.Choice, day.Names.Plainly),
                 AnswerWords.Worth(WorthWord.Word(worth), WorthWord.Price(plan)),
                 .. main?.CouldShow is { } could ? [AnswerWords.CouldHaveShown(could)] : Array.Empty<LabelledLine>(),
                 .. HangsOnWords.Sentence(main?.Sensitivity) is { } sentence ? [AnswerWords.HangsOn(sentence)] : Array.Empty<LabelledLine>(),

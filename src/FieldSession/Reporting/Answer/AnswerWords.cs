@@ -100,8 +100,8 @@ internal static class AnswerWords
 
     public static LabelledLine Ring(VerdictLine ring) => new("Ring", ring.Word, $"{ring.Reason}.");
 
-    public static LabelledLine Ear(string word, ChoiceFinding? choice) =>
-        new("Ear", word, choice is null ? "no forced choices were planned." : $"{ChoiceWords.Tally(choice)}.");
+    public static LabelledLine Ear(string word, ChoiceFinding? choice, Func<string, string> name) =>
+        new("Ear", word, choice is null ? "no forced choices were planned." : $"{ChoiceWords.Tally(choice, name)}.");
 
     public static LabelledLine Worth(string word, string price) => new("Worth", word, $"{price}.");
 

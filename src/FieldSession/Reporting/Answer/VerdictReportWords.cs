@@ -79,6 +79,9 @@ internal static class VerdictReportWords
     public const string CantSayWithoutPrice = "CAN'T SAY: the price was not written down before the reveal.";
     public const string PriceNotWrittenDown = "the price was not written down before the reveal";
     public const string MorePerSet = " more per set";
+
+    public static string WorthToOwner(string worth) => $"up to {worth} is what the owner would pay";
+
     public const string NotWorthItBecauseUnheard =
         "NOT WORTH IT for the sound inside, which differs by less than the margin that matters and was not heard in this test";
     public const string CantSayWithoutEar = "CAN'T SAY without the ear";

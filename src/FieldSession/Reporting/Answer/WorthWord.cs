@@ -54,8 +54,14 @@ public static class WorthWord
             return VerdictReportWords.PriceNotWrittenDown;
         }
 
-        string perSet = $"{price:0.##} {plan.Currency}".TrimEnd() + VerdictReportWords.MorePerSet;
-        return plan.SetLifeKm is { } life ? $"{perSet}, {price / (life / 1000):0.##} {plan.Currency} per 1000 km" : perSet;
+        string InMoney(double amount) => $"{amount:0.##} {plan.Currency}".TrimEnd();
+        string?[] parts =
+        [
+            InMoney(price) + VerdictReportWords.MorePerSet,
+            plan.SetLifeKm is { } life ? $"{InMoney(price / (life / 1000))} per 1000 km" : null,
+            plan.PriceWorth is { } worth ? VerdictReportWords.WorthToOwner(InMoney(worth)) : null,
+        ];
+        return string.Join(", ", parts.OfType<string>());
     }
 
     /// <summary>The word alone: "NOT WORTH IT".</summary>
@@ -146,6 +152,6 @@ public static class WorthWord
         // the interval that agrees with the word leaves out 0
         (lo, hi) = main.Basis is { } basis ? (basis.LowDb, basis.HighDb) : (lo, hi);
         double[] ends = [price / Math.Abs(lo), price / Math.Abs(hi)];
-        return $"{price / Math.Abs(overall.DifferenceDb):0} {currency} ({ends.Min():0} to {ends.Max():0})";
+        return $"{$"{price / Math.Abs(overall.DifferenceDb):0} {currency}".TrimEnd()} ({ends.Min():0} to {ends.Max():0})";
     }
 }

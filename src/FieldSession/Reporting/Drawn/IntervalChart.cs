@@ -54,8 +54,9 @@ public sealed record IntervalChart(string Title, string Unit, IReadOnlyList<Inte
 
             int apart = known.Count(row => row.Low95 > 0 || row.High95 < 0);
             int inside = known.Count(row => row.Low95 > -row.Margin && row.High95 < row.Margin);
-            yield return $"Of {Counted(known.Length, "95 % interval")} {apart} leave{(apart == 1 ? "s" : "")} out "
-                + $"0{(HasMargins ? $" and {inside} {(inside == 1 ? "is" : "are")} wholly within the margin" : "")}.";
+            yield return known.Length == 1
+                ? ReportingWords.OneInterval(apart == 1, HasMargins ? inside == 1 : null)
+                : ReportingWords.SeveralIntervals(known.Length, apart, HasMargins ? inside : null);
         }
     }
 

@@ -36,7 +36,10 @@ public static class FactsSection
             (FactsWords.TyresMade, plan.Facts.TyresMade),
             ("Tread", plan.Facts.Tread),
             ("Hardness", plan.Facts.Hardness),
-            (FactsWords.ColdPressures, Pressures(plan)),
+            (
+                FactsWords.ColdPressures,
+                Pressures(plan) ?? (study.Checks.Any(check => check.Name == "pressure") ? FactsWords.TypedAsChecks : null)
+            ),
             (FactsWords.MeterAndClass, plan.Facts.Meter),
             (FactsWords.MeterPosition, plan.Facts.MeterPosition),
             (FactsWords.WhoDrove, Drivers(study, plan)),
@@ -106,6 +109,7 @@ internal static class FactsWords
     public const string WhoTyped = "Who typed";
     public const string LocalTime = "Local time";
     public const string NotPlanned = "not planned";
+    public const string TypedAsChecks = "no target planned; what was read is below 'Checks'";
 
     public static string NotWrittenDown(string missing) => $"Not written down: {missing}.";
 

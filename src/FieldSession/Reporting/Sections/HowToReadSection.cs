@@ -1,3 +1,4 @@
+using FieldSession.Reviewing;
 using FieldSession.State;
 
 namespace FieldSession.Reporting;
@@ -6,7 +7,7 @@ namespace FieldSession.Reporting;
 public static class HowToReadSection
 {
     /// <summary>The section.</summary>
-    public static ReportSection Of() =>
+    public static ReportSection Of(Plan? plan) =>
         new(
             ReportPart.HowToRead,
             HowToReadWords.Title,
@@ -14,7 +15,7 @@ public static class HowToReadSection
                 new LabelledLines([
                     new LabelledLine("Blind", "", HowToReadWords.Blind),
                     new LabelledLine("Interval", "", HowToReadWords.Interval),
-                    new LabelledLine("Margin", "", HowToReadWords.Margin),
+                    new LabelledLine("Margin", "", HowToReadWords.Margin(Figures.MarginDb(plan?.MainMarginDb ?? 1), plan is not null)),
                     new LabelledLine("NOT RESOLVED", "", HowToReadWords.NotResolved),
                     new LabelledLine(AnswerWords.CouldHaveShownLabel, "", HowToReadWords.CouldHaveShown),
                     new LabelledLine("Segments", "", HowToReadWords.Segments),
@@ -37,14 +38,17 @@ internal static class HowToReadWords
     public const string Interval =
         "The day gives one number, and another day would give another. The 95 % interval says how far off this one may "
         + "be: of a hundred such days about 95 would have an interval that holds the true difference.";
-    public const string Margin =
-        "The size that the crew agreed not to care about, written down before the first run. 'Same within 1 dB' means "
-        + "that the day rules out anything larger than 1 dB. It does not mean that there is no difference.";
+
+    public static string Margin(string margin, bool isAgreed) =>
+        $"The size that the crew agreed not to care about, written down before the first run{(isAgreed ? $"; here {margin} dB" : "")}. "
+        + $"'Same within {margin} dB' means that the day rules out anything larger than {margin} dB. It does not mean that there is no "
+        + "difference.";
+
     public const string NotResolved = "The day was too short or too noisy to tell. That doesn't prove that the tyres are the same.";
     public const string CouldHaveShown =
         "How large a difference would have to be for such a day to show it in 4 of 5 cases. A smaller one may well be there.";
     public const string Segments =
-        "Nine segments of one run are not nine proofs: the same tyres, air, car and driver are in all of them. So runs "
+        "Many segments of one run are not many proofs: the same tyres, air, car and driver are in all of them. So runs "
         + "are counted, and each code is driven between runs of the reference, so that a drift of the day cancels out.";
     public const string Flags =
         "A reading that traffic spoilt is flagged on the spot, before anybody can see whether it helps or hurts. Flags "
