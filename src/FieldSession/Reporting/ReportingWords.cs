@@ -160,7 +160,8 @@ internal static class ReportingWords
 
     public static string HowRatingsWereGiven(Study study) =>
         $"Ratings on 1 to 10 in quarter points, each person alone; {study.ReferenceCode} brackets the others and is "
-        + $"{Score.Anchor}. One number for each rater, seat and day; explored, not the main measure.";
+        + $"{Score.Anchor} by agreement; it was not rated, and a {Score.Anchor} of it below is that agreement. "
+        + "One number for each rater, seat and day; explored, not the main measure.";
 
     public static string RatingScale(string steps) => $"The scale: {steps} (what disturbs / what the car does).";
 
