@@ -41,7 +41,7 @@ internal static class DrivingWords
     public const string ShiftForm =
         "type 'shift 2.5 +1': from segment 5 of run 2 to the next gap, one further on; 'shift 2.5-7 +1' names the last";
     public const string ShiftByChangesNothing = "a shift by 0 changes nothing";
-    public const string ShiftTowardsGap = "a stretch is shifted into a gap; name its last segment: 'shift 2.5-7 +1'";
+    public const string ShiftTowardsGap = "a stretch moves only into a gap: end it there, or use 'correct 2.5 58-60'";
     public const string ShiftShorterStretch =
         "name the last segment of the stretch: 'shift 2.5-7 +1'; correct single readings with 'correct 2.5 58-60'";
     public const string NothingToCorrect = "nothing is to be changed; go on";
