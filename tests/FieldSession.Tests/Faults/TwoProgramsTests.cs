@@ -6,7 +6,7 @@ namespace FieldSession.Tests.Faults;
 /// <summary>Several programs at one study at the same time. They mostly wait for each other, so other tests run beside them.</summary>
 public sealed class TwoProgramsTests(Stages stages) : IClassFixture<Stages>
 {
-    private const int Rounds = 5;
+    private static readonly int Rounds = FaultTests.Number("FIELDSESSION_ROUNDS", 2);
 
     [Fact]
     public async Task While_one_program_enters_others_look_or_are_sent_away_and_no_act_is_lost()
