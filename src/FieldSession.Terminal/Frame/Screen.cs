@@ -73,6 +73,19 @@ internal abstract class TypingScreen : Screen
         Draw();
     }
 
+    /// <summary>Opens the help where '?' is pressed and the box is empty; in words it is a character like others.</summary>
+    /// <returns>Whether the key is used up.</returns>
+    protected bool AsksHelp(Key key)
+    {
+        bool asks = _box is { Text.Length: 0 } && key == new Key('?');
+        if (asks)
+        {
+            Ask(KeyDeed.Help);
+        }
+
+        return asks;
+    }
+
     /// <summary>Adds the page and the box.</summary>
     protected void Lay(TypingBox box)
     {

@@ -19,29 +19,20 @@ internal static class KeysPage
     {
         string[] due = screen is ScreenName.Drive or ScreenName.Stop ? [.. DueKeys(table, study)] : [];
         KeyRow[] rows = [.. table.On(screen).Where(key => key.Label.Length > 0 && !key.GoesTo(screen) && key.ObjectionIn(study) is null)];
-        PageRow all = Footer(due, rows, columns);
-        bool hasHelp =
-            Array.Find(rows, row => row.Deed == KeyDeed.Help) is not { } help
-            || all.Text.Contains($" {help.Label}", StringComparison.Ordinal);
-        return due.Length == 0 && hasHelp ? all : Footer(due, [.. WithHelpInFront(rows)], columns);
+        string[] labels = [.. due.Concat(LabelsOf(rows)).Distinct()];
+        bool hidesHelp = LabelsOf([.. rows.Where(row => row.Deed == KeyDeed.Help)]).Except(Fitting(labels, columns)).Any();
+        string[] shown = due.Length > 0 || hidesHelp ? [.. due.Concat(LabelsOf([.. WithHelpInFront(rows)])).Distinct()] : labels;
+        return PageRow.Of($" {string.Join("  ", Fitting(shown, columns))}", Ink.Bar).Fit(columns);
     }
 
-    private static PageRow Footer(string[] due, KeyRow[] rows, int columns)
+    private static IEnumerable<string> LabelsOf(KeyRow[] rows) =>
+        rows.GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
+
+    // as many, from the first, as have room in a row
+    private static IEnumerable<string> Fitting(string[] labels, int columns)
     {
-        IEnumerable<string> keys = rows.GroupBy(key => key.Label).Select(label => $"{Together(label)} {label.Key}");
-        PageRow row = PageRow.Of(" ", Ink.Bar);
-        foreach (string key in due.Concat(keys).Distinct())
-        {
-            PageRow longer = row.And($"{(row.Width > 1 ? "  " : "")}{key}", Ink.Bar);
-            if (longer.Width > columns)
-            {
-                break;
-            }
-
-            row = longer;
-        }
-
-        return row.Fit(columns);
+        int width = 1;
+        return labels.TakeWhile((label, place) => (width += Columns.Of(label) + (place == 0 ? 0 : 2)) <= columns);
     }
 
     // The help stays too, next to the first key.

@@ -78,8 +78,8 @@ internal static class BlindCard
     }
 
     /// <summary>The lines for a shell: sentences and words without the plots, which say nothing to a screen reader.</summary>
-    public static IEnumerable<string> Lines(Study study, MeasuredDay day, Comparison comparison, EarFindings ear) =>
-        Blocks(study, day, comparison, ear, RingFinding.Of(study))
+    public static IEnumerable<string> Lines(Study study, MeasuredDay day, Comparison comparison, EarFindings ear, RingFinding? ring) =>
+        Blocks(study, day, comparison, ear, ring)
             .Where(block => block is not IntervalChart)
             .SelectMany(block => CardRows.Of(block, PlainLines.Width))
             .Select(row => PlainLines.Ascii(row.Text));

@@ -8,8 +8,9 @@ namespace FieldSession.Terminal;
 /// <summary>What is said of a plan that is being made: its pages, its orders, and what their figures rest on.</summary>
 internal static class PlanEditingWords
 {
-    public const string FirmWithBrackets =
-        "A result is firm with 4 brackets, from R to R, of each code. With fewer the program asks for a second day.";
+    public static string FirmWithBrackets =>
+        $"A firm result needs {StillMissing.BracketsForAClaim} brackets, from R to R, of each code. "
+        + "With fewer the program asks for another day.";
 
     public static string NotInCrew(string stranger, string crew) => $"'{stranger}' is not in the crew; the crew is {crew}";
 

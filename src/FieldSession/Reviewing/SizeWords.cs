@@ -118,7 +118,7 @@ public static class ChoiceSizeWords
     /// <param name="trials">The number asked for.</param>
     public static IReadOnlyList<string> Of(int trials) =>
         [
-            .. PlainLines.Wrapped("", $"What {trials} forced choices can show at 5 %; n finds a share of right answers in 80 %:"),
+            .. PlainLines.Wrapped("", $"What {trials} forced choices can show at 5 %; 'n for' gives a power of 80 %:"),
             Row("", "right needed", "power, 75 %", "power, 90 %", "n for 75 %", "n for 90 %"),
             Row("paired, two-sided", Pair, isTwoSided: true, trials),
             Row("paired, one-sided", Pair, isTwoSided: false, trials),

@@ -7,7 +7,9 @@ namespace FieldSession.Reviewing;
 public static class StillMissing
 {
     private const int BracketsWanted = 2;
-    private const int BracketsForAClaim = 4;
+
+    /// <summary>In how many brackets a code is driven for a firm result; common practice, no source.</summary>
+    public const int BracketsForAClaim = 4;
 
     /// <summary>The lines for the stop and the review; empty before the first run, and where nothing is missing.</summary>
     public static IReadOnlyList<string> In(Study study)

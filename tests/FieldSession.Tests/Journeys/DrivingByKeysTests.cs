@@ -249,6 +249,29 @@ public sealed class DrivingByKeysTests
     }
 
     [Fact]
+    public void A_run_on_another_code_than_the_order_asks_for_is_said_at_once()
+    {
+        using Tui tui = new(new ADay().Ready());
+
+        tui.Keys(":run 862<Enter>");
+
+        Assert.Contains("the order asks for 417 now; 'u' takes this run back", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Parked_typed_as_letters_while_a_run_is_on_is_no_note()
+    {
+        ADay day = new ADay().Ready().Typed("run 417");
+        using Tui tui = new(day);
+
+        "parked".ToList().ForEach(letter => tui.After(250, letter));
+        tui.Keys("<Enter>");
+
+        Assert.Empty(day.Study.Notes);
+        Assert.Contains("run 1 is on; when it is over, or after", tui.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_doubtful_reading_is_stored_with_a_question_mark_and_asked_at_the_stop()
     {
         ADay day = OnTheRoad();

@@ -40,7 +40,7 @@ public class NewCodesAreDrawnAfterARefit
         (MeasuredDay levels, ComparisonTerms terms) = (StudyReadings.Of(day.Study), StudyTerms.Of(day.Study));
         string card = string.Join(
             ' ',
-            BlindCard.Lines(day.Study, levels, BlindComparison.InFull(levels, terms), EarFindings.Of(day.Study, terms))
+            BlindCard.Lines(day.Study, levels, BlindComparison.InFull(levels, terms), EarFindings.Of(day.Study, terms), ring: null)
         );
         Assert.Contains("were on another fitting", card, StringComparison.Ordinal);
         Assert.DoesNotContain("code 290 was", card, StringComparison.Ordinal);

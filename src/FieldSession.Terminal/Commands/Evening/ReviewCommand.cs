@@ -29,7 +29,8 @@ internal static class ReviewCommand
         ComparisonTerms terms = StudyTerms.Of(logbook.Study);
         Comparison comparison = BlindComparison.InFull(day, terms);
         EarFindings ear = EarFindings.Of(logbook.Study, terms);
-        IEnumerable<string> card = logbook.Study.Asked is null ? [] : [.. BlindCard.Lines(logbook.Study, day, comparison, ear), ""];
+        RingFinding? ring = RingFinding.Of(logbook.Study);
+        IEnumerable<string> card = logbook.Study.Asked is null ? [] : [.. BlindCard.Lines(logbook.Study, day, comparison, ear, ring), ""];
         foreach (
             string line in BlindWords
                 .Remarks(logbook.Study)
@@ -38,7 +39,7 @@ internal static class ReviewCommand
                 .Concat(ComparisonWords.Of(comparison, day))
                 .Concat(ChosenAfterWords.Of(logbook.Study, day))
                 .Concat(EarWords.Of(ear))
-                .Concat(RingWords.Of(logbook.Study, RingFinding.Of(logbook.Study)))
+                .Concat(RingWords.Of(logbook.Study, ring))
         )
         {
             outside.Output.WriteLine(line);

@@ -130,15 +130,9 @@ internal static class EnterQuestions
 
     private static string InWords(StopRow row)
     {
-        string levels = row.Passage switch
-        {
-            Reading reading => $"{reading.Levels}",
-            Missed => "missed",
-            _ => DrivingScreenWords.NotRead,
-        };
         string spoilt = row.Reading?.Spoilt is { } flag ? $", spoilt: {flag.Cause.Word()}" : "";
         string doubt = row.IsOpenDoubt ? $" ? {row.Reading!.Doubt}" : "";
-        return $"{row.Place} {row.Segment.Name} {levels}{spoilt}{doubt}";
+        return $"{row.Place} {row.Segment.Name} {row.Levels}{spoilt}{doubt}";
     }
 }
 

@@ -28,7 +28,7 @@ internal static class DrivingScreenWords
     public static string StopShutWhileRunOn(Run run) =>
         $"run {run.Number} is on; when it is over, or after ':end', '{Parking.Word}' opens the stop";
 
-    public static string RunDoubted(string doubt) => $"{doubt}: is that code on the car? 'u' takes the run back";
+    public static string RunDoubted(string doubt) => $"{doubt}; 'u' takes this run back";
 
     public static string KeyDoesNothing(char typed) => $"'{typed}' does nothing here; words begin with ':', notes with ';'";
 

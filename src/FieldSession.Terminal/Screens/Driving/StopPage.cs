@@ -102,7 +102,7 @@ internal sealed class StopPage
             .Of($"{(isMarked ? ">" : " ")}{stop.Segment.Number, 3} ", Ink.Strong)
             .And(Columns.Left(stop.Segment.Name, NameColumns - 1) + " ", isMarked ? Ink.Strong : Ink.Plain)
             .And(_columns >= RoomForKind ? Columns.Left(stop.Segment.Kind.Word, KindColumns) : "", Ink.Quiet)
-            .And(Columns.Left(Levels(stop.Passage), LevelColumns), isMarked ? Ink.Strong : Ink.Plain);
+            .And(Columns.Left(Levels(stop), LevelColumns), isMarked ? Ink.Strong : Ink.Plain);
         string[] lines = [.. Words(stop).SelectMany(words => Wrapped.Lines(words, Math.Max(12, _columns - WordsFrom)))];
         yield return row.And(lines.FirstOrDefault(""));
         foreach (string line in lines.Skip(1))
@@ -111,13 +111,8 @@ internal sealed class StopPage
         }
     }
 
-    private static string Levels(Passage? passage) =>
-        passage switch
-        {
-            Reading reading => $"{reading.Levels}{(reading.IsToBeAsked ? " ?" : "")}{(reading.Spoilt is null ? "" : " !")}",
-            Missed => "missed",
-            _ => DrivingScreenWords.NotRead,
-        };
+    private static string Levels(StopRow stop) =>
+        $"{stop.Levels}{(stop.Reading?.IsToBeAsked == true ? " ?" : "")}{(stop.Reading?.Spoilt is null ? "" : " !")}";
 
     private IEnumerable<string> Words(StopRow stop) =>
         TypedLater(stop.Passage).Concat(stop.Reading is { } reading ? OfReading(reading) : []).Concat(Notes(stop.Run, stop.Segment.Number));

@@ -16,6 +16,15 @@ internal sealed record StopRow(Run Run, Segment Segment, Passage? Passage)
     /// <summary>Its place as it is typed.</summary>
     public string Place => Reading is { } reading ? Run.PlaceOf(reading) : $"{Run.Number}.{Segment.Number}";
 
+    /// <summary>What was read: the levels, "missed", or that nothing was.</summary>
+    public string Levels =>
+        Passage switch
+        {
+            Reading reading => $"{reading.Levels}",
+            Missed => "missed",
+            _ => DrivingScreenWords.NotRead,
+        };
+
     /// <summary>Whether somebody still has to say whether the reading is right.</summary>
     public bool IsOpenDoubt => Reading is { IsToBeAsked: true, LeftOut: false };
 

@@ -70,13 +70,7 @@ internal sealed class LegsScreen : TypingScreen
             return true;
         }
 
-        if (key == new Key('?') && _box.Text.Length == 0)
-        {
-            Ask(KeyDeed.Help);
-            return true;
-        }
-
-        return false;
+        return AsksHelp(key);
     }
 
     private void Commit(string typed)

@@ -80,17 +80,6 @@ internal sealed class PlanScreen : TypingScreen
 
     private bool IsOfTheProgram(Key key) => IsLeaving(key) || AsksHelp(key);
 
-    private bool AsksHelp(Key key)
-    {
-        bool asks = _box.Text.Length == 0 && key == new Key('?');
-        if (asks)
-        {
-            Ask(KeyDeed.Help);
-        }
-
-        return asks;
-    }
-
     // what is not written would be lost: the key has to be pressed twice
     private bool IsLeaving(Key key)
     {

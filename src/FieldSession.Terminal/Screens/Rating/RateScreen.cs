@@ -63,13 +63,7 @@ internal sealed class RateScreen : TypingScreen
             return true;
         }
 
-        bool asksHelp = _box.Text.Length == 0 && key == new Key('?');
-        if (asksHelp)
-        {
-            Ask(KeyDeed.Help);
-        }
-
-        return asksHelp;
+        return AsksHelp(key);
     }
 
     // whichever key it is, an order that is shown is covered by it

@@ -7,6 +7,7 @@ namespace FieldSession.Reporting;
 public static class FactsSection
 {
     private const double KpaPerBar = 100;
+    private const string CheckOfPressures = "pressure";
 
     /// <summary>The section.</summary>
     public static ReportSection Of(Study study)
@@ -38,7 +39,7 @@ public static class FactsSection
             ("Hardness", plan.Facts.Hardness),
             (
                 FactsWords.ColdPressures,
-                Pressures(plan) ?? (study.Checks.Any(check => check.Name == "pressure") ? FactsWords.TypedAsChecks : null)
+                Pressures(plan) ?? (study.Checks.Any(check => check.Name == CheckOfPressures) ? FactsWords.TypedAsChecks : null)
             ),
             (FactsWords.MeterAndClass, plan.Facts.Meter),
             (FactsWords.MeterPosition, plan.Facts.MeterPosition),
@@ -109,7 +110,7 @@ internal static class FactsWords
     public const string WhoTyped = "Who typed";
     public const string LocalTime = "Local time";
     public const string NotPlanned = "not planned";
-    public const string TypedAsChecks = "no target planned; what was read is below 'Checks'";
+    public const string TypedAsChecks = "no target planned; left against right is in 'Checks'";
 
     public static string NotWrittenDown(string missing) => $"Not written down: {missing}.";
 
